@@ -1,0 +1,5 @@
+// Promises the identifiers and shapes that every stage shares: sites, findings, vitals, care, and what can be stated.
+
+export * from './sites.ts';
+export * from './statement.ts';
+export * from './words.ts';
