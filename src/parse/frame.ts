@@ -1,0 +1,72 @@
+// A frame is what the parser made of one stretch of talk: a statement, a correction of an earlier one, or a command.
+
+import type { Care, Finding, Known, Side, Site, Statement, StatementKind, Topic, Vital } from '../terms/index.ts';
+
+interface FrameFacts {
+  /** the words it came from, as said */
+  readonly heard: string;
+  /** character offsets in the utterance of the first and past the last of those words */
+  readonly span: readonly [start: number, end: number];
+}
+
+/** Something stated about the patient (or kept as a note). */
+export interface StatementFrame extends FrameFacts {
+  readonly frame: 'statement';
+  readonly statement: Statement;
+  /** how each slot that was not spoken came to be known */
+  readonly known: Readonly<Record<string, Exclude<Known, 'spoken'>>>;
+  /** what a person must settle, in plain words; empty where nothing is in doubt */
+  readonly doubt: readonly string[];
+  /** milliseconds since the epoch where a time was spoken ("at fourteen twelve") */
+  readonly at?: number;
+  /** statements said as one ("no deformity or swelling") share a number; "strike that" takes back the last of them */
+  readonly group: number;
+}
+
+/** Which earlier entries a correction means. Every slot that is given must fit; the latest group that fits is meant. */
+export interface CorrectionTarget {
+  readonly kind?: StatementKind;
+  readonly site?: Site;
+  readonly side?: Side;
+  readonly finding?: Finding;
+  readonly vital?: Vital;
+  readonly care?: Care;
+  readonly topic?: Topic;
+}
+
+export type Change =
+  | { readonly change: 'strike' }
+  | { readonly change: 'side'; readonly side: Side }
+  | { readonly change: 'site'; readonly site: Site; readonly side?: Side }
+  | { readonly change: 'present'; readonly present: boolean }
+  | { readonly change: 'finding'; readonly finding: Finding }
+  /** a bare number ("make that ninety four"): it takes the place of the target's main number */
+  | { readonly change: 'number'; readonly value: number }
+  /** the whole statement anew ("correction, pulse ninety four"): it replaces the latest of its kind that fits */
+  | { readonly change: 'statement'; readonly statement: Statement };
+
+export interface CorrectionFrame extends FrameFacts {
+  readonly frame: 'correction';
+  /** empty: the last thing said */
+  readonly target: CorrectionTarget;
+  readonly change: Change;
+  readonly known: Readonly<Record<string, Exclude<Known, 'spoken'>>>;
+  readonly doubt: readonly string[];
+  readonly at?: number;
+}
+
+export type Command = 'confirm' | 'whats-left' | 'read-back' | 'say-again' | 'stand-by' | 'go-ahead' | 'help';
+
+/** Something asked of the tool; it makes no entry but is acted on (or, in the terminal, ignored). */
+export interface CommandFrame extends FrameFacts {
+  readonly frame: 'command';
+  readonly command: Command;
+}
+
+export type Frame = StatementFrame | CorrectionFrame | CommandFrame;
+
+/** What one utterance gave. `context` is handed back with the next one; it is opaque outside parse/. */
+export interface Reading<Context> {
+  readonly frames: readonly Frame[];
+  readonly context: Context;
+}
