@@ -8,105 +8,153 @@ export interface Lexeme {
   readonly line: number;
 }
 
+/** A place in the text; cutting moves it on. */
+interface Scan {
+  readonly text: string;
+  at: number;
+  line: number;
+}
+
 const MARKS = ';=|*+()[]';
-// A token ends at white space, at a mark with a meaning, or at a comment (Note, section 2.5). A single `/` is part of it.
-const TOKEN = /(?:[^\s;=|*+<>()[\]{}"\\/]|\\\S|\/(?![/*]))+/y;
+// What ends a token (Note, section 2.5), and the two signs inside one that need a closer look.
+const ENDS_TOKEN = new Set(' \t\r\n\f\v<>{}"'.concat(MARKS).split('').map(codeOf));
+const BACKSLASH = codeOf('\\');
+const SLASH = codeOf('/');
+const NEWLINE = codeOf('\n');
 const WEIGHT = /\/[ \t]*([^/\s]+)[ \t]*\//y;
 const RULE = /<([^<>\s]*)>/y;
 const OPEN_RULE = /<[\p{L}\p{N}_.-]*/uy;
 
+function codeOf(c: string): number {
+  return c.charCodeAt(0);
+}
+
+const isSpace = (code: number): boolean => code <= 32 || (code > 127 && /\s/.test(String.fromCharCode(code)));
+
 const withoutEscapes = (text: string): string =>
   text.includes('\\') ? text.replace(/\\([\s\S])/g, '$1') : text;
 
-function match(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
+function match({ text, at }: Scan, pattern: RegExp): RegExpExecArray | null {
   pattern.lastIndex = at;
   return pattern.exec(text);
 }
 
-/** The position of the first unescaped `close` from `at` on, or -1. */
-function closing(text: string, at: number, close: string, stopAtLine: boolean): number {
-  for (let i = at; i < text.length; i++) {
-    const c = text[i];
-    if (c === '\\') i++;
-    else if (c === close) return i;
-    else if (stopAtLine && c === '\n') return -1;
-  }
-  return -1;
+/** Moves to `end`, counting the lines on the way, and gives a lexeme of the line it began on. */
+function take(scan: Scan, type: Lexeme['type'], text: string, end: number): Lexeme {
+  const { line } = scan;
+  const from = scan.at;
+  scan.at = end;
+  if (type === 'tag' || type === 'fault')
+    for (let i = scan.text.indexOf('\n', from); i !== -1 && i < end; i = scan.text.indexOf('\n', i + 1))
+      scan.line++;
+  return { type, text, line };
 }
 
-function endOfLine(text: string, at: number): number {
+function endOfLine({ text, at }: Scan): number {
   const end = text.indexOf('\n', at);
   return end === -1 ? text.length : end;
 }
 
-/** The lexeme at `at` (neither white space nor a comment) and where it ends. */
-function cut(text: string, at: number, line: number): { lexeme: Lexeme; end: number } {
-  const fault = (message: string, end: number) =>
-    ({ lexeme: { type: 'fault', text: message, line }, end }) as const;
-  const c = text[at] ?? '';
-  if (MARKS.includes(c)) return { lexeme: { type: 'mark', text: c, line }, end: at + 1 };
-  if (c === '<') {
-    const rule = match(RULE, text, at);
-    if (rule) return { lexeme: { type: 'rule', text: rule[1] ?? '', line }, end: at + rule[0].length };
-    const open = match(OPEN_RULE, text, at)?.[0] ?? '<';
-    return fault(`${open} is not closed: a rule's name has no spaces and ends with >.`, at + open.length);
+/** The position of the first unescaped `close` after the opening sign, before `limit`, or -1. */
+function closing({ text, at }: Scan, close: string, limit: number): number {
+  for (let i = at + 1; i < limit; i++) {
+    const c = text[i];
+    if (c === '\\') i++;
+    else if (c === close) return i;
   }
-  if (c === '{') {
-    const end = closing(text, at + 1, '}', false);
-    if (end === -1) return fault('This tag is not closed: end it with }.', endOfLine(text, at));
-    return {
-      lexeme: { type: 'tag', text: withoutEscapes(text.slice(at + 1, end)).trim(), line },
-      end: end + 1,
-    };
-  }
-  if (c === '"') {
-    const end = closing(text, at + 1, '"', true);
-    if (end === -1)
-      return fault('This quoted token is not closed on its line: end it with ".', endOfLine(text, at));
-    if (end === at + 1)
-      return fault('This quoted token is empty: put a word in it, or write <NULL>.', end + 1);
-    return { lexeme: { type: 'quoted', text: withoutEscapes(text.slice(at + 1, end)), line }, end: end + 1 };
-  }
-  if (c === '/') {
-    const weight = match(WEIGHT, text, at);
-    if (weight)
-      return { lexeme: { type: 'weight', text: weight[1] ?? '', line }, end: at + weight[0].length };
-    return fault('A lone / has no meaning here: a weight is written /2.5/, a comment // or /* */.', at + 1);
-  }
-  const token = match(TOKEN, text, at);
-  if (token)
-    return { lexeme: { type: 'token', text: withoutEscapes(token[0]), line }, end: at + token[0].length };
-  return fault(`${c} has no meaning here: write it in quotes, or take it out.`, at + 1);
+  return -1;
 }
 
-const countLines = (text: string, from: number, to: number): number => {
-  let count = 0;
-  for (let i = text.indexOf('\n', from); i !== -1 && i < to; i = text.indexOf('\n', i + 1)) count++;
-  return count;
-};
+function cutRule(scan: Scan): Lexeme {
+  const rule = match(scan, RULE);
+  if (rule) return take(scan, 'rule', rule[1] ?? '', scan.at + rule[0].length);
+  const open = match(scan, OPEN_RULE)?.[0] ?? '<';
+  const message = `${open} is not closed: a rule's name has no spaces and ends with >.`;
+  return take(scan, 'fault', message, scan.at + open.length);
+}
+
+function cutTag(scan: Scan): Lexeme {
+  const end = closing(scan, '}', scan.text.length);
+  if (end === -1) return take(scan, 'fault', 'This tag is not closed: end it with }.', endOfLine(scan));
+  return take(scan, 'tag', withoutEscapes(scan.text.slice(scan.at + 1, end)).trim(), end + 1);
+}
+
+function cutQuoted(scan: Scan): Lexeme {
+  const end = closing(scan, '"', endOfLine(scan));
+  if (end === -1)
+    return take(
+      scan,
+      'fault',
+      'This quoted token is not closed on its line: end it with ".',
+      endOfLine(scan),
+    );
+  if (end === scan.at + 1)
+    return take(scan, 'fault', 'This quoted token is empty: put a word in it, or write <NULL>.', end + 1);
+  return take(scan, 'quoted', withoutEscapes(scan.text.slice(scan.at + 1, end)), end + 1);
+}
+
+function cutWeight(scan: Scan): Lexeme {
+  const weight = match(scan, WEIGHT);
+  if (weight) return take(scan, 'weight', weight[1] ?? '', scan.at + weight[0].length);
+  const message = 'A lone / has no meaning here: a weight is written /2.5/, a comment // or /* */.';
+  return take(scan, 'fault', message, scan.at + 1);
+}
+
+/** A slash inside a token is part of it unless a comment begins there; a backslash takes the next sign as it is. */
+function cutToken(scan: Scan): Lexeme {
+  const { text, at } = scan;
+  let end = at;
+  for (; end < text.length; end++) {
+    const code = text.charCodeAt(end);
+    if (code === BACKSLASH) {
+      if (end + 1 >= text.length || isSpace(text.charCodeAt(end + 1))) break;
+      end++;
+    } else if (ENDS_TOKEN.has(code)) break;
+    else if (code === SLASH && (text[end + 1] === '/' || text[end + 1] === '*')) break;
+    else if (code > 127 && isSpace(code)) break;
+  }
+  if (end > at) return take(scan, 'token', withoutEscapes(text.slice(at, end)), end);
+  return take(scan, 'fault', `${text[at]} has no meaning here: write it in quotes, or take it out.`, at + 1);
+}
+
+function cutComment(scan: Scan): Lexeme | null {
+  const close = scan.text.indexOf('*/', scan.at + 2);
+  const comment = take(
+    scan,
+    'fault',
+    'This comment is not closed: end it with */.',
+    close === -1 ? scan.text.length : close + 2,
+  );
+  return close === -1 ? comment : null;
+}
+
+/** The lexeme at a place that is not white space; null for a comment. */
+function cut(scan: Scan): Lexeme | null {
+  const c = scan.text[scan.at] ?? '';
+  if (MARKS.includes(c)) return take(scan, 'mark', c, scan.at + 1);
+  if (c === '<') return cutRule(scan);
+  if (c === '{') return cutTag(scan);
+  if (c === '"') return cutQuoted(scan);
+  if (c !== '/') return cutToken(scan);
+  const next = scan.text[scan.at + 1];
+  if (next === '*') return cutComment(scan);
+  if (next !== '/') return cutWeight(scan);
+  scan.at = endOfLine(scan);
+  return null;
+}
 
 /** All lexemes of `text` from the position `at`, which stands on line `line`. */
 export function lexemesOf(text: string, at: number, line: number): readonly Lexeme[] {
   const lexemes: Lexeme[] = [];
-  for (let i = at, n = line; i < text.length; ) {
-    const c = text[i] ?? '';
-    if (c === '\n') {
-      n++;
-      i++;
-    } else if (c === ' ' || /\s/.test(c)) i++;
-    else if (text.startsWith('//', i)) i = endOfLine(text, i);
-    else if (text.startsWith('/*', i)) {
-      const close = text.indexOf('*/', i + 2);
-      const end = close === -1 ? text.length : close + 2;
-      if (close === -1)
-        lexemes.push({ type: 'fault', text: 'This comment is not closed: end it with */.', line: n });
-      n += countLines(text, i, end);
-      i = end;
+  const scan: Scan = { text, at, line };
+  while (scan.at < text.length) {
+    const code = text.charCodeAt(scan.at);
+    if (isSpace(code)) {
+      if (code === NEWLINE) scan.line++;
+      scan.at++;
     } else {
-      const { lexeme, end } = cut(text, i, n);
-      lexemes.push(lexeme);
-      n += countLines(text, i, end);
-      i = end;
+      const lexeme = cut(scan);
+      if (lexeme !== null) lexemes.push(lexeme);
     }
   }
   return lexemes;

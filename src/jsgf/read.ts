@@ -56,7 +56,9 @@ function ruleNameProblem(draft: Draft, name: string): string | null {
 
 function readRule(draft: Draft, { lexemes, line }: Statement): void {
   const isPublic = lexemes[0]?.type === 'token' && lexemes[0].text === 'public';
-  const [name, equals, ...body] = isPublic ? lexemes.slice(1) : lexemes;
+  const start = isPublic ? 1 : 0;
+  const name = lexemes[start];
+  const equals = lexemes[start + 1];
   if (name?.type !== 'rule' || equals?.type !== 'mark' || equals.text !== '=') {
     const word = (lexemes[0] as Lexeme).text;
     const advice = word === 'private' ? ' Leave out "private": a rule without "public" is private.' : '';
@@ -65,7 +67,7 @@ function readRule(draft: Draft, { lexemes, line }: Statement): void {
   }
   const problem = ruleNameProblem(draft, name.text);
   if (problem !== null) report(draft, name.line, problem, name.text);
-  const read = readExpansion(body);
+  const read = readExpansion(lexemes.slice(start + 2));
   if (read.problem !== null) report(draft, read.problem.line || name.line, read.problem.message, name.text);
   if (problem === null) {
     const rule = { name: name.text, isPublic, expansion: read.expansion, file: draft.file, line: name.line };
