@@ -1,0 +1,79 @@
+// A correction of one slot: the latest group that has such a slot is meant, and its other slots are kept.
+
+import type { CorrectionFrame } from '../parse/frame.ts';
+import { applyChange, type SlotChange } from './change/change.ts';
+import { remainderOf } from './change/remainder.ts';
+import { chosen } from './chosen.ts';
+import { type Effect, leftOver, NO_FIT, type Said } from './effect.ts';
+import type { Entry } from './entry.ts';
+import { newDoubts, newKnown, wordsOf } from './provenance.ts';
+import type { RecordState } from './state.ts';
+import { statementOf } from './statement-of.ts';
+import { type Candidates, groupsThatFit } from './target.ts';
+
+/** The change on the latest group it makes sense for; one said before another utterance leaves a doubt. */
+export function alter(
+  state: RecordState,
+  frame: CorrectionFrame,
+  change: SlotChange,
+  said: Said,
+): readonly Effect[] {
+  const groups = groupsThatFit(state, frame.target);
+  for (const candidates of groups) {
+    const effects = alterGroup(state, frame, change, said, candidates, groups[0]);
+    if (effects.length > 0) return effects;
+  }
+  return NO_FIT;
+}
+
+/** The effects on one group; none where the change makes no sense for any of it. */
+function alterGroup(
+  state: RecordState,
+  frame: CorrectionFrame,
+  change: SlotChange,
+  said: Said,
+  candidates: Candidates,
+  latest: Candidates | undefined,
+): readonly Effect[] {
+  const effects: Effect[] = [];
+  let same = false;
+  for (const entry of chosen(candidates.entries, change)) {
+    const outcome = applyChange(narrowed(entry, frame, change), change, wordsOf(state, entry));
+    if (outcome.kind === 'senseless') continue;
+    if (outcome.kind === 'impossible') return [{ effect: 'keep', why: outcome.why }];
+    if (outcome.kind === 'same') {
+      same = true;
+      // Of a group with several numbers the last one was meant, and it says so already.
+      if (change.change === 'number') break;
+      continue;
+    }
+    const far = latest?.group.utterance !== candidates.group.utterance;
+    const doubt = newDoubts(entry, outcome, [
+      ...frame.doubt,
+      ...(far ? [`taken to correct “${entry.heard}”`] : []),
+    ]);
+    const draft = {
+      statement: outcome.statement,
+      at: said.at ?? entry.at,
+      heardAt: said.heardAt,
+      heard: frame.heard,
+      known: newKnown(entry, outcome, frame.known),
+      doubt,
+      utterance: said.utterance,
+      group: said.group,
+    };
+    const rest = change.change === 'side' ? null : remainderOf(statementOf(entry), frame.target.side);
+    const replacements = rest === null ? [draft] : [draft, leftOver(state, entry, rest)];
+    effects.push({ effect: 'replace', targets: [entry.id], replacements });
+    if (change.change === 'number') break;
+  }
+  if (effects.length > 0) return effects;
+  return same ? [{ effect: 'keep', why: 'the record says so already' }] : [];
+}
+
+/** Where the correction names one side of what was said of both, the change is for that side. */
+function narrowed(entry: Entry, frame: CorrectionFrame, change: SlotChange): Entry {
+  const side = frame.target.side;
+  if (change.change === 'side' || side === undefined) return entry;
+  return 'side' in entry && entry.side === 'both' ? ({ ...entry, side } as Entry) : entry;
+}

@@ -1,0 +1,89 @@
+// One examination as it is heard: its log, its state, and what the reader keeps in mind between utterances.
+
+import { formatIso } from '../parse/times/index.ts';
+import type { Utterance } from '../parse/utterance.ts';
+import { type EventFacts, FORMAT, type RecordEvent } from './event.ts';
+import { interpret, type Planned } from './interpret.ts';
+import { type ReadsTalk, readSafely } from './reads-talk.ts';
+import { EMPTY, type RecordState } from './state.ts';
+import { step } from './step.ts';
+
+export interface Exam<Context> {
+  /** names this device in the log */
+  readonly device: string;
+  readonly zone: string;
+  readonly events: readonly RecordEvent[];
+  readonly state: RecordState;
+  readonly context: Context;
+}
+
+/** An utterance with what the engine that heard it can add. */
+export interface HeardUtterance extends Utterance {
+  readonly alternatives?: readonly string[];
+  readonly engine?: string;
+  /** 0 to 1 */
+  readonly confidence?: number;
+}
+
+export interface Beginning {
+  /** names the device; event and entry identifiers begin with it */
+  readonly device: string;
+  /** milliseconds since the epoch */
+  readonly startedAt: number;
+  /** IANA zone or fixed offset in which the record's times are written */
+  readonly zone: string;
+}
+
+/** An examination in which nothing has been said yet. */
+export function beginExam<Context>(
+  reader: ReadsTalk<Context>,
+  { device, startedAt, zone }: Beginning,
+): Exam<Context> {
+  const blank = { device, zone, events: [], state: EMPTY, context: reader.begin() };
+  const payload = { startedAt: formatIso(startedAt, zone), zone };
+  return append(blank, payload.startedAt, () => ({ kind: 'started', payload }));
+}
+
+/** The examination with one more event, logged at `time` (ISO 8601 with offset). */
+export function append<Context>(exam: Exam<Context>, time: string, planned: Planned): Exam<Context> {
+  const seq = (exam.state.lastSeq[exam.device] ?? 0) + 1;
+  const id = `${exam.device}-${seq}`;
+  const facts: EventFacts = {
+    format: FORMAT,
+    id,
+    device: exam.device,
+    seq,
+    time: formatIso(time, exam.zone),
+  };
+  const event: RecordEvent = { ...facts, ...planned(id) };
+  return { ...exam, events: [...exam.events, event], state: step(exam.state, event) };
+}
+
+/**
+ * The examination after one more utterance. The utterance is logged before it is read, with every alternative; should
+ * the reader fail on it, the words stand as a note that says so, and the talk goes on.
+ */
+export function hearUtterance<Context>(
+  exam: Exam<Context>,
+  reader: ReadsTalk<Context>,
+  heard: HeardUtterance,
+): Exam<Context> {
+  const heardAt = formatIso(heard.heardAt, heard.zone);
+  const logged = logUtterance(exam, heard, heardAt);
+  const utterance = `${logged.device}-${logged.state.lastSeq[logged.device] ?? 0}`;
+  const { text, zone } = heard;
+  const { frames, context } = readSafely(reader, { text, heardAt: heard.heardAt, zone }, logged.context);
+  const iso = (epochMs: number): string => formatIso(epochMs, zone);
+  let next: Exam<Context> = { ...logged, context };
+  for (const [index, frame] of frames.entries()) {
+    for (const planned of interpret(next.state, frame, { utterance, index, heardAt, iso })) {
+      next = append(next, heardAt, planned);
+    }
+  }
+  return next;
+}
+
+function logUtterance<Context>(exam: Exam<Context>, heard: HeardUtterance, heardAt: string): Exam<Context> {
+  const payload = { ...heard, heardAt };
+  return append(exam, heardAt, () => ({ kind: 'utterance', payload }));
+}

@@ -1,0 +1,81 @@
+// Which earlier entries a statement said anew ("correction, pulse ninety four") takes the place of.
+
+import type { CorrectionTarget } from '../parse/frame.ts';
+import type { Statement } from '../terms/index.ts';
+import { type Entry, stands } from './entry.ts';
+import type { RecordState } from './state.ts';
+import { fits, groupsThatFit } from './target.ts';
+
+/** The earlier entries that the statement replaces, latest first, and whether that had to be guessed. */
+export interface Restated {
+  readonly entries: readonly Entry[];
+  readonly guessed: boolean;
+}
+
+type Test = (entry: Entry) => boolean;
+
+/**
+ * The latest standing entry of the same kind that says the same thing of the same place; failing that, of the other
+ * side; failing that, in the last thing said before this utterance's own corrections, the one entry that differs in
+ * a single slot.
+ */
+export function restated(
+  state: RecordState,
+  statement: Statement,
+  target: CorrectionTarget,
+  utterance: string | null,
+): Restated {
+  const earlier = state.entries.filter(
+    (entry) => stands(entry) && entry.kind === statement.kind && fits(entry, target),
+  );
+  for (const test of [sameThing(statement, true), sameThing(statement, false)]) {
+    const found = earlier.filter(test).toReversed();
+    if (found.length > 0) return { entries: found.slice(0, covers(statement, found)), guessed: false };
+  }
+  const last = groupsThatFit(state, target).find(({ group }) => !group.id.startsWith(`${utterance}.c`));
+  const near = (last?.entries ?? []).filter(nearly(statement));
+  return near.length === 1 ? { entries: near, guessed: true } : { entries: [], guessed: false };
+}
+
+/** What is now said of both sides takes the place of the left one and the right one. */
+function covers(statement: Statement, found: readonly Entry[]): number {
+  if (!('side' in statement) || statement.side !== 'both') return 1;
+  const [first, second] = found;
+  const sides = [first, second].map((entry) => (entry !== undefined && 'side' in entry ? entry.side : null));
+  return sides.includes('left') && sides.includes('right') ? 2 : 1;
+}
+
+/** The same thing of the same place; of the same side too where `exact` asks for it. */
+function sameThing(now: Statement, exact: boolean): Test {
+  const sideIsSame: Test = (entry) =>
+    !exact || !('side' in now) || !('side' in entry) || overlap(now.side, entry.side);
+  return (entry) => {
+    if (!sideIsSame(entry)) return false;
+    if (now.kind === 'finding' && entry.kind === 'finding') {
+      return now.finding === entry.finding && now.site === entry.site;
+    }
+    if (now.kind === 'csm' && entry.kind === 'csm')
+      return now.aspect === entry.aspect && now.site === entry.site;
+    if (now.kind === 'vital' && entry.kind === 'vital') return now.vital === entry.vital;
+    if (now.kind === 'history' && entry.kind === 'history') return now.topic === entry.topic;
+    if (now.kind === 'care' && entry.kind === 'care')
+      return now.care === entry.care && now.site === entry.site;
+    return now.kind === 'visit' && entry.kind === 'visit' && now.site === entry.site;
+  };
+}
+
+const overlap = (now: unknown, before: unknown): boolean =>
+  now === before ||
+  (now === 'both' && (before === 'left' || before === 'right')) ||
+  (before === 'both' && now !== null);
+
+/** Another finding at the same place, or the same finding, check or care elsewhere. */
+function nearly(now: Statement): Test {
+  return (entry) => {
+    if (now.kind === 'finding' && entry.kind === 'finding') {
+      return now.finding === entry.finding || (now.site === entry.site && overlap(now.side, entry.side));
+    }
+    if (now.kind === 'csm' && entry.kind === 'csm') return now.aspect === entry.aspect;
+    return now.kind === 'care' && entry.kind === 'care' && now.care === entry.care;
+  };
+}
