@@ -48,13 +48,7 @@ export function beginExam<Context>(
 export function append<Context>(exam: Exam<Context>, time: string, planned: Planned): Exam<Context> {
   const seq = (exam.state.lastSeq[exam.device] ?? 0) + 1;
   const id = `${exam.device}-${seq}`;
-  const facts: EventFacts = {
-    format: FORMAT,
-    id,
-    device: exam.device,
-    seq,
-    time: formatIso(time, exam.zone),
-  };
+  const facts: EventFacts = { format: FORMAT, id, device: exam.device, seq, time };
   const event: RecordEvent = { ...facts, ...planned(id) };
   return { ...exam, events: [...exam.events, event], state: step(exam.state, event) };
 }

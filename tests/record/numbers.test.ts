@@ -116,7 +116,7 @@ describe('a bare number', () => {
     ['a coma score of two', vital({ vital: 'gcs', value: { total: 14 } }), 2],
     ['an age of 400', { kind: 'history', topic: 'age', text: '40', years: 40 }, 400],
   ];
-  it.each(CANNOT)('makes no %s: a note is kept and the earlier value stands', (_title, before, number) => {
+  it.each(CANNOT)('refuses %s: a note is kept and the earlier value stands', (_title, before, number) => {
     const entries = corrected(before, number);
     expect(entries).toMatchObject([{ state: 'heard' }, { kind: 'note', text: 'make that it' }]);
     expect(entries[1]?.doubt?.[0]).toMatch(/cannot be that value/);
