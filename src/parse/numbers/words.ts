@@ -1,0 +1,117 @@
+// Every single word that is a number or part of one, and the homophones that a recogniser writes for them.
+
+/** `digit` 0 to 9; `pair` 10 to 99, complete as it stands; `tens` 20 to 90, which may take a digit. */
+export interface Numeral {
+  readonly size: 'digit' | 'pair' | 'tens';
+  readonly value: number;
+  readonly loose: boolean;
+}
+
+// "niner", "fower" and "fife" are the radiotelephony forms (ICAO Annex 10 vol. II, 5.2.1.4.3.1, from memory).
+// Its "tree" is also what people fall out of, so it stands with the homophones.
+const DIGITS: Readonly<Record<string, number>> = {
+  zero: 0,
+  nought: 0,
+  naught: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  fower: 4,
+  five: 5,
+  fife: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  niner: 9,
+};
+
+const PAIRS: Readonly<Record<string, number>> = {
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+};
+
+const TENS: Readonly<Record<string, number>> = {
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fourty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+  ninty: 90,
+};
+
+const HOMOPHONES: Readonly<Record<string, number>> = { won: 1, to: 2, too: 2, tree: 3, for: 4, ate: 8 };
+
+// "up to ninety", "nine to ten", "for the pain": before a number or a determiner these are what they look like.
+const JOINING = new Set(['to', 'too', 'for']);
+const DETERMINERS = new Set([
+  'a',
+  'an',
+  'the',
+  'his',
+  'her',
+  'their',
+  'your',
+  'my',
+  'this',
+  'that',
+  'it',
+  'me',
+]);
+
+const OH = new Set(['oh', 'o']);
+
+const entryOf = (table: Readonly<Record<string, number>>, word: string): number | null =>
+  Object.hasOwn(table, word) ? (table[word] ?? null) : null;
+
+function plainNumeral(word: string): Numeral | null {
+  const digit = /^\d$/.test(word) ? Number(word) : entryOf(DIGITS, word);
+  if (digit !== null) return { size: 'digit', value: digit, loose: false };
+  const pair = /^[1-9]\d$/.test(word) ? Number(word) : entryOf(PAIRS, word);
+  if (pair !== null) return { size: 'pair', value: pair, loose: false };
+  const tens = entryOf(TENS, word);
+  return tens === null ? null : { size: 'tens', value: tens, loose: false };
+}
+
+/** The number that the word at `at` is by itself, or null; homophones count only where `loose`. "oh" is in `isOh`. */
+export function numeralAt(words: readonly string[], at: number, loose: boolean): Numeral | null {
+  const word = words[at];
+  if (word === undefined) return null;
+  const plain = plainNumeral(word);
+  if (plain !== null || !loose) return plain;
+  const value = entryOf(HOMOPHONES, word);
+  if (value === null) return null;
+  const next = words[at + 1] ?? '';
+  if (JOINING.has(word) && (plainNumeral(next) !== null || /^\d/.test(next) || DETERMINERS.has(next)))
+    return null;
+  return { size: 'digit', value, loose: true };
+}
+
+/** True for the letter as it is said for nought; also an exclamation, so it counts only among digits. */
+export const isOh = (word: string | undefined): boolean => word !== undefined && OH.has(word);
+
+export const isArticle = (word: string | undefined): boolean => word === 'a' || word === 'an';
+
+export const isPoint = (word: string | undefined): boolean => word === 'point' || word === 'decimal';
+
+export const isDozen = (word: string | undefined): boolean => word === 'dozen' || word === 'dozens';
+
+/** True for a word that multiplies the number before it, which is therefore no number by itself. */
+export const isScale = (word: string | undefined): boolean =>
+  word === 'hundred' || word === 'thousand' || isDozen(word);
+
+/** True for a word that makes the number before it a count of parts ("a hundred and three quarters" is no 103). */
+export const isDenominator = (word: string | undefined): boolean => word === 'quarters' || word === 'thirds';

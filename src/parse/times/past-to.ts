@@ -1,0 +1,62 @@
+// Times of day said from the nearest hour: "quarter past two", "half past two", "ten to three", "twenty past midnight".
+
+import { readNumbers, readTwoDigits } from '../numbers/index.ts';
+import { namedHour } from './clock.ts';
+import type { ClockReading } from './spoken-time.ts';
+import { clock, isMeasured, pastOClock, withDayHalf } from './suffix.ts';
+
+const PAST = new Set(['past', 'after']);
+const TO = new Set(['to', 'till', 'til', 'before']);
+const MINUTES = new Set(['minute', 'minutes', 'min', 'mins']);
+
+interface Offset {
+  readonly end: number;
+  readonly minutes: number;
+}
+
+// "four to five" is a range; only fives go without the word "minutes".
+function offsetsAt(words: readonly string[], start: number): readonly Offset[] {
+  const at = words[start] === 'a' ? start + 1 : start;
+  if (words[at] === 'quarter') return [{ end: at + 1, minutes: 15 }];
+  if (words[at] === 'half') return [{ end: at + 1, minutes: 30 }];
+  return readTwoDigits(words, start)
+    .filter(({ value }) => value >= 1 && value <= 29)
+    .map(({ end, value }) => ({ end: MINUTES.has(words[end] ?? '') ? end + 1 : end, value, said: end }))
+    .filter(({ end, value, said }) => end > said || value % 5 === 0)
+    .map(({ end, value }) => ({ end, minutes: value }));
+}
+
+// "ten to three fifty" and "five to ten minutes" are ranges.
+const goesOn = (words: readonly string[], at: number): boolean =>
+  isMeasured(words, at) || readNumbers(words, at).length > 0;
+
+/** The hour that is counted from, on the hour: 1 to 12, or noon or midnight. */
+function hourAt(words: readonly string[], start: number): readonly ClockReading[] {
+  const named = namedHour(words, start);
+  if (named !== null) return [named];
+  return readTwoDigits(words, start).flatMap(({ end, value }) => {
+    const time = value >= 1 && value <= 12 ? clock(value, 0, false) : null;
+    const past = pastOClock(words, end);
+    return time === null || (past === end && goesOn(words, end)) ? [] : [{ end: past, time }];
+  });
+}
+
+function moved(from: ClockReading, minutes: number): ClockReading {
+  const { hour, twentyFour } = from.time;
+  if (minutes >= 0) return { end: from.end, time: { ...from.time, minute: minutes } };
+  const before = twentyFour ? (hour + 23) % 24 : hour === 1 ? 12 : hour - 1;
+  return { end: from.end, time: { ...from.time, hour: before, minute: 60 + minutes } };
+}
+
+// "ten to twelve in the morning": the half of the day belongs to the time meant, which is the one before the hour.
+const finished = (words: readonly string[], reading: ClockReading): ClockReading =>
+  reading.time.twentyFour ? reading : withDayHalf(words, reading);
+
+/** Every time of day said from an hour that begins at `start`. */
+export const pastToTimes = (words: readonly string[], start: number): readonly ClockReading[] =>
+  offsetsAt(words, start).flatMap(({ end, minutes }) => {
+    const link = words[end] ?? '';
+    const back = TO.has(link) && minutes < 30;
+    if (!back && !PAST.has(link)) return [];
+    return hourAt(words, end + 1).map((from) => finished(words, moved(from, back ? -minutes : minutes)));
+  });

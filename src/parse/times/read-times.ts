@@ -1,0 +1,41 @@
+// Every spoken time that begins at a given word, longest first, whatever form it takes.
+
+import { agoTimes } from './ago.ts';
+import { clockTimes } from './clock.ts';
+import { pastToTimes } from './past-to.ts';
+import type { SpokenTime, TimeReading } from './spoken-time.ts';
+
+const ABOUT: readonly (readonly string[])[] = [
+  ['just', 'over'],
+  ['just', 'under'],
+  ['more', 'than'],
+  ['less', 'than'],
+  ['about'],
+  ['around'],
+  ['roughly'],
+  ['approximately'],
+  ['maybe'],
+  ['perhaps'],
+  ['nearly'],
+  ['almost'],
+  ['over'],
+  ['under'],
+  ['some'],
+];
+
+const roughly = (time: SpokenTime): SpokenTime => (time.kind === 'now' ? time : { ...time, about: true });
+
+/**
+ * Every time that begins at `start`, longest first; empty where none does. The caller has read "at" or "since" before it:
+ * "one twenty" is a time here and a number in `readNumbers`, and only that word tells which.
+ */
+export function readTimes(words: readonly string[], start: number): readonly TimeReading[] {
+  const about = ABOUT.find((said) => said.every((word, i) => words[start + i] === word));
+  const at = start + (about?.length ?? 0);
+  const found: TimeReading[] = [...clockTimes(words, at), ...pastToTimes(words, at), ...agoTimes(words, at)];
+  const times = about === undefined ? found : found.map(({ end, time }) => ({ end, time: roughly(time) }));
+  const ends = new Set<number>();
+  return times
+    .toSorted((a, b) => b.end - a.end)
+    .filter(({ end }) => !ends.has(end) && ends.add(end) !== undefined);
+}
