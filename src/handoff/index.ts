@@ -1,0 +1,11 @@
+// Promises reports in the trade's orders, each line of which names the entries it came from, with nothing merged,
+// nothing confirmed by silence, and nothing that was not examined shown as normal.
+
+export { mist } from './atmist.ts';
+export type { CoverageRow, Flag, HandoffInput, Scores } from './input.ts';
+export { CHUNK_WORDS, type Chunk } from './radio/chunks.ts';
+export { DIGIT_SOUNDS, DIGIT_WORDS, SOUNDS, sayFigures } from './radio/digits.ts';
+export { radio } from './radio/script.ts';
+export { SPELLING_ALPHABET, spell } from './radio/spelling.ts';
+export { soap } from './soap/soap.ts';
+export { type HandoffLine, type HandoffText, type Sentence, textOf } from './text.ts';

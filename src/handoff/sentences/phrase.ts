@@ -1,0 +1,43 @@
+// A finding as a phrase: every word that was said of it stays with it, so that "no severe pain" never becomes "no pain".
+
+import type { Finding, FindingStatement } from '../../terms/index.ts';
+import { findingName } from '../../timeline/index.ts';
+
+/** Findings that English counts; others are numbered in brackets. */
+const COUNTED: Partial<Record<Finding, string>> = {
+  deformity: 'deformities',
+  contusion: 'contusions',
+  abrasion: 'abrasions',
+  puncture: 'punctures',
+  burn: 'burns',
+  laceration: 'lacerations',
+  avulsion: 'avulsions',
+  amputation: 'amputations',
+  'impaled-object': 'impaled objects',
+  bite: 'bites',
+  sting: 'stings',
+  abnormality: 'abnormalities',
+};
+
+type Named = Pick<FindingStatement, 'finding' | 'count' | 'size' | 'severity' | 'quality'>;
+
+/** `mild swelling`, `2 jagged 3 cm lacerations`, `pain (6 out of 10)`; without place, side or negation. */
+export function findingPhrase({ finding, count, size, severity, quality }: Named): string {
+  const words = quality ?? [];
+  const short = words.filter((word) => !/\s\S+\s/.test(word));
+  const plural = count !== undefined && count !== 1 ? COUNTED[finding] : undefined;
+  const counted = count !== undefined && COUNTED[finding] !== undefined;
+  const before = [
+    counted ? `${count}` : undefined,
+    typeof severity === 'string' ? severity : undefined,
+    ...short,
+    size === undefined ? undefined : `${size.value} ${size.unit}`,
+    plural ?? findingName(finding),
+  ].filter((word) => word !== undefined);
+  const after = [
+    count !== undefined && !counted ? `${count} in number` : undefined,
+    typeof severity === 'number' ? `${severity} out of 10` : undefined,
+    ...words.filter((word) => !short.includes(word)),
+  ].filter((word) => word !== undefined);
+  return `${before.join(' ')}${after.length === 0 ? '' : ` (${after.join(', ')})`}`;
+}

@@ -1,0 +1,49 @@
+// Subjective: what the patient and those about them told, in the order SAMPLE and OPQRST are asked.
+
+import type { Finding, Topic } from '../../terms/index.ts';
+import { type Day, topicName } from '../../timeline/index.ts';
+import type { HandoffInput } from '../input.ts';
+import { findingSentence } from '../sentences/finding.ts';
+import { findingGroups } from '../sentences/groups.ts';
+import { ofTopic, topicSentences } from '../sentences/history.ts';
+import { type HandoffLine, heading, line, plain } from '../text.ts';
+
+const PATIENT: readonly Topic[] = ['name', 'age', 'sex'];
+const STORY: readonly Topic[] = ['chief-complaint', 'mechanism'];
+/** Signs and symptoms, allergies, medications, past history, last intake, events (from memory: NHTSA EMT teaching). */
+const SAMPLE: readonly Topic[] = [
+  'symptoms',
+  'allergies',
+  'medications',
+  'past-history',
+  'last-intake',
+  'events',
+];
+/** Onset, provocation, quality, radiation, severity, time (from memory: NHTSA EMT teaching). */
+const OPQRST: readonly Topic[] = ['onset', 'provocation', 'quality', 'radiation', 'severity', 'time'];
+
+/** What only the patient can tell; it stands here and not in the examination. */
+export const COMPLAINTS: readonly Finding[] = ['pain', 'numbness', 'tingling'];
+
+export function subjective(input: HandoffInput, day: Day): readonly HandoffLine[] {
+  const { entries } = input;
+  const asked = (topics: readonly Topic[]): readonly HandoffLine[] =>
+    topics.flatMap((topic) => topicSentences(entries, topic, day)).map(line);
+  const complaints = findingGroups(
+    entries.filter((entry) => entry.kind === 'finding' && COMPLAINTS.includes(entry.finding)),
+  ).map((group) => line(findingSentence(group, day)));
+  const pain = OPQRST.filter((topic) => ofTopic(entries, topic).length > 0);
+  const unasked = OPQRST.filter((topic) => !pain.includes(topic)).map((topic) =>
+    topicName(topic).toLowerCase(),
+  );
+  return [
+    heading('SUBJECTIVE'),
+    ...asked(PATIENT),
+    ...(ofTopic(entries, 'weight').length > 0 ? asked(['weight']) : []),
+    ...asked(STORY),
+    ...complaints,
+    ...asked(SAMPLE),
+    ...asked(pain),
+    ...(pain.length > 0 && unasked.length > 0 ? [line(plain(`Not recorded: ${unasked.join(', ')}.`))] : []),
+  ];
+}
