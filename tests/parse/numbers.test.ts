@@ -202,8 +202,10 @@ describe('homophones count only where a number is expected, and are marked', () 
     ['to ninety', []],
     ['to a hundred', []],
     ['for 30', []],
+    ['a two inch cut', []],
+    ['a 3', []],
   ])(
-    '"%s" stays %j: "to" and "for" before a number or a determiner join, they do not count',
+    '"%s" stays %j: "to" and "for" before a number or a determiner join, and an article counts nothing',
     (text, expected) => {
       expect(values(text, true)).toEqual(expected);
     },

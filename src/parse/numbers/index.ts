@@ -58,7 +58,9 @@ export function readNumbers(
   const fraction = fractions(words, start);
   const counted = counts(words, start);
   const bound = fraction.length > 0 || counted.length > 0;
-  const one = loose && isArticle(words[start]) && !bound ? [{ end: start + 1, value: 1, loose: true }] : [];
+  // "a two inch cut": the article belongs to the number after it
+  const aloneIsOne = loose && isArticle(words[start]) && !bound && readNumbers(words, start + 1).length === 0;
+  const one = aloneIsOne ? [{ end: start + 1, value: 1, loose: true }] : [];
   const readings = [...wholes, ...one].flatMap((whole) => completed(words, whole, loose));
   return inOrder([
     ...readings.filter((reading) => reading.end > start && !(bound && reading.end === start + 1)),

@@ -19,11 +19,11 @@ function offsetsAt(words: readonly string[], start: number): readonly Offset[] {
   const at = words[start] === 'a' ? start + 1 : start;
   if (words[at] === 'quarter') return [{ end: at + 1, minutes: 15 }];
   if (words[at] === 'half') return [{ end: at + 1, minutes: 30 }];
-  return readTwoDigits(words, start)
-    .filter(({ value }) => value >= 1 && value <= 29)
-    .map(({ end, value }) => ({ end: MINUTES.has(words[end] ?? '') ? end + 1 : end, value, said: end }))
-    .filter(({ end, value, said }) => end > said || value % 5 === 0)
-    .map(({ end, value }) => ({ end, minutes: value }));
+  return readTwoDigits(words, start).flatMap(({ end, value }) => {
+    const named = MINUTES.has(words[end] ?? '');
+    const fits = named ? value >= 1 && value <= 59 : value >= 5 && value <= 25 && value % 5 === 0;
+    return fits ? [{ end: named ? end + 1 : end, minutes: value }] : [];
+  });
 }
 
 // "ten to three fifty" and "five to ten minutes" are ranges.
@@ -56,7 +56,7 @@ const finished = (words: readonly string[], reading: ClockReading): ClockReading
 export const pastToTimes = (words: readonly string[], start: number): readonly ClockReading[] =>
   offsetsAt(words, start).flatMap(({ end, minutes }) => {
     const link = words[end] ?? '';
-    const back = TO.has(link) && minutes < 30;
+    const back = TO.has(link) && words[end - 1] !== 'half';
     if (!back && !PAST.has(link)) return [];
     return hourAt(words, end + 1).map((from) => finished(words, moved(from, back ? -minutes : minutes)));
   });

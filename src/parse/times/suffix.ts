@@ -16,6 +16,7 @@ const HALVES: readonly (readonly [said: readonly string[], half: DayHalf])[] = [
   [['in', 'the', 'evening'], 'pm'],
   [['this', 'evening'], 'pm'],
   [['at', 'night'], 'night'],
+  [['in', 'the', 'night'], 'night'],
   [['tonight'], 'night'],
 ];
 
