@@ -1,8 +1,8 @@
 // Present findings as problems, the worst first by a stated order, each beside whatever was said against it.
 
-import { type Entry, standing } from '../record/entry.ts';
+import { standing } from '../record/entry.ts';
 import type { Finding } from '../terms/index.ts';
-import { type Day, inOrder } from '../timeline/index.ts';
+import type { Day } from '../timeline/index.ts';
 import type { HandoffInput } from './input.ts';
 import { csmSentences } from './sentences/csm.ts';
 import { findingSentence } from './sentences/finding.ts';
@@ -66,10 +66,8 @@ const meets = (one: FindingEntry, other: FindingEntry): boolean =>
   (one.level === undefined || other.level === undefined || one.level === other.level);
 
 /** The standing answers that say the opposite of a present finding, in words. */
-function against(entries: readonly Entry[], group: FindingGroup, day: Day): readonly Sentence[] {
-  const contrary = standing(inOrder(entries), 'finding').filter(
-    (entry) => !entry.present && group.entries.some((present) => meets(present, entry)),
-  );
+function against(absent: readonly FindingEntry[], group: FindingGroup, day: Day): readonly Sentence[] {
+  const contrary = absent.filter((entry) => group.entries.some((present) => meets(present, entry)));
   return findingGroups(contrary).map((one) => findingSentence({ ...one, timed: true }, day));
 }
 
@@ -79,8 +77,13 @@ interface Ranked {
   readonly rank: number;
 }
 
-function findingProblem(input: HandoffInput, group: FindingGroup, day: Day): Ranked {
-  const contrary = against(input.entries, group, day);
+function findingProblem(
+  input: HandoffInput,
+  group: FindingGroup,
+  absent: readonly FindingEntry[],
+  day: Day,
+): Ranked {
+  const contrary = against(absent, group, day);
   const said = findingSentence({ ...group, timed: group.timed || contrary.length > 0 }, day);
   return {
     sentence: {
@@ -94,9 +97,10 @@ function findingProblem(input: HandoffInput, group: FindingGroup, day: Day): Ran
 
 /** A sentence for each place with a present finding and each limb that is not intact, worst first. */
 export function problemSentences(input: HandoffInput, day: Day): readonly Sentence[] {
+  const absent = standing(input.entries, 'finding').filter(({ present }) => !present);
   const findings = findingGroups(input.entries)
     .filter(({ entries: [first] }) => first.present)
-    .map((group) => findingProblem(input, group, day));
+    .map((group) => findingProblem(input, group, absent, day));
   const limbs = csmSentences(input.entries, day, false).map(
     (sentence): Ranked => ({ sentence, flag: flagRank(input, sentence.entries), rank: CSM_RANK }),
   );

@@ -1,6 +1,6 @@
 // Invented entries for the tests of reports: no real patient, place or event.
 
-import type { HandoffInput } from '../../src/handoff/index.ts';
+import type { CoverageRow, HandoffInput } from '../../src/handoff/index.ts';
 import type { Entry } from '../../src/record/entry.ts';
 import { isPaired, SITES, type Statement } from '../../src/terms/index.ts';
 
@@ -34,7 +34,7 @@ export const input = (entries: readonly Entry[], more: Partial<HandoffInput> = {
 });
 
 /** Coverage in which nothing was examined. */
-export const nothingExamined: HandoffInput['coverage'] = SITES.flatMap((site) =>
+export const nothingExamined: HandoffInput['coverage'] = SITES.flatMap((site): readonly CoverageRow[] =>
   isPaired(site)
     ? (['left', 'right'] as const).map((side) => ({ site, side, state: 'not-examined' as const }))
     : [{ site, side: null, state: 'not-examined' as const }],

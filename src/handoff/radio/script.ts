@@ -28,16 +28,15 @@ const HEADLINE = 3;
  */
 const ALWAYS_TOLD: readonly Region[] = ['neck', 'chest', 'abdomen', 'pelvis', 'back'];
 
-function headline(input: HandoffInput, day: Day): readonly Sentence[] {
+function headline(input: HandoffInput, worst: readonly Sentence[]): readonly Sentence[] {
   const red = metFlags(input, 'red').map(({ text, evidence }) => ({
     text: `Red criterion met: ${text}${evidenceMark(input, evidence)}.`,
     entries: evidence,
   }));
-  const worst = problemSentences(input, day).slice(0, HEADLINE);
   return [...(worst.length === 0 ? [plain('No present finding recorded.')] : worst), ...red];
 }
 
-function toldNegatives(input: HandoffInput, day: Day): readonly Sentence[] {
+function toldNegatives(input: HandoffInput, day: Day, problems: readonly Sentence[]): readonly Sentence[] {
   const findings = input.entries.filter((entry) => stands(entry) && entry.kind === 'finding');
   const found = new Set(
     findings.flatMap((entry) => (entry.kind === 'finding' && entry.present ? [regionOf(entry.site)] : [])),
@@ -47,7 +46,7 @@ function toldNegatives(input: HandoffInput, day: Day): readonly Sentence[] {
     (found.has(regionOf(entry.site)) || ALWAYS_TOLD.includes(regionOf(entry.site)));
   const untold = findings.some((entry) => entry.kind === 'finding' && !entry.present && !isTold(entry));
   return [
-    ...negatives(input.entries.filter(isTold), day, problemSentences(input, day)),
+    ...negatives(input.entries.filter(isTold), day, problems),
     ...(untold ? [plain('Other negatives are in the written report.')] : []),
   ];
 }
@@ -72,16 +71,17 @@ const runOn = ({ text, entries }: Sentence): Sentence => ({
 
 function sentences(input: HandoffInput): readonly Sentence[] {
   const day = dayOf(input.startedAt);
-  const others = problemSentences(input, day).slice(HEADLINE);
+  const problems = problemSentences(input, day);
+  const others = problems.slice(HEADLINE);
   const care = careSentences(input.entries, day);
   return [
     ...(noneConfirmed(input.entries) ? [plain('Nothing in this report is confirmed.')] : []),
     ...who(input.entries, day),
-    ...headline(input, day),
+    ...headline(input, problems.slice(0, HEADLINE)),
     ...incidentTime(input.entries, day),
     ...mechanism(input.entries, day),
     ...(others.length === 0 ? [] : [plain('Other injuries.'), ...others]),
-    ...toldNegatives(input, day),
+    ...toldNegatives(input, day, problems),
     ...csmSentences(input.entries, day, true),
     ...notExamined(input),
     ...series(input.entries).map((one) => runOn(shortSeries(one, day))),

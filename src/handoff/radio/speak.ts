@@ -12,7 +12,7 @@ const UNITS: readonly Rule[] = [
   [new RegExp(`${FIGURE}°\\s?F\\b`, 'g'), ' degrees Fahrenheit'],
   [new RegExp(`${FIGURE}%`, 'g'), ' percent'],
   [new RegExp(`${FIGURE}mg/dL\\b`, 'gi'), ' milligrams per decilitre'],
-  [new RegExp(`${FIGURE}mmHg\\b`, 'gi'), ' millimetres of mercury'],
+  [new RegExp(`${FIGURE}mm\\s?Hg\\b`, 'gi'), ' millimetres of mercury'],
   [new RegExp(`${FIGURE}mcg\\b`, 'gi'), ' micrograms'],
   [
     new RegExp(`${FIGURE}(mm|cm|km|mg|ml|kg)\\b`, 'gi'),
@@ -41,6 +41,7 @@ const RULES: readonly Rule[] = [
   [/(\d)\s?[-–]\s?(\d)/g, '$1 to $2'],
   [/(\d)(st|nd|rd|th)\b/g, '$1'],
   [/(?:\d{1,3}(?:,\d{3})+(?!\d)|\d+)(?:\.\d+)?/g, (figures) => ` ${sayFigures(figures ?? '')} `],
+  [/\/min(ute)?\b/g, ' per minute'],
   [/×/g, ' times '],
   [/&/g, ' and '],
   [/\+/g, ' plus '],

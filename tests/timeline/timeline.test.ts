@@ -1,0 +1,194 @@
+// The timeline of invented entries.
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { stands } from '../../src/record/entry.ts';
+import type { Statement } from '../../src/terms/index.ts';
+import { gaps, inOrder, series, timelineLines, timelineText } from '../../src/timeline/index.ts';
+import { record } from '../handoff/arbitrary.ts';
+import { clockTime, made, STARTED } from '../handoff/made-up.ts';
+
+const cut: Statement = {
+  kind: 'finding',
+  site: 'forearm',
+  side: 'right',
+  finding: 'laceration',
+  present: true,
+  size: { value: 3, unit: 'cm' },
+};
+
+const text = (entries: Parameters<typeof timelineText>[0]['entries']): string =>
+  timelineText({ startedAt: STARTED, entries });
+
+describe('a line reads in a second: side first in capitals, a negative ending in NO', () => {
+  const rows: readonly [Statement, string][] = [
+    [cut, 'RIGHT forearm: laceration 3 cm'],
+    [
+      { kind: 'finding', site: 'thigh', side: 'left', finding: 'bleeding', present: false },
+      'LEFT thigh: bleeding: NO',
+    ],
+    [
+      { kind: 'finding', site: 'knee', side: 'both', finding: 'pain', present: true, severity: 4 },
+      'BOTH knees: pain 4 out of 10',
+    ],
+    [
+      { kind: 'finding', site: 'ribs', side: 'both', finding: 'pain', present: true },
+      'BOTH SIDES ribs: pain',
+    ],
+    [
+      { kind: 'finding', site: 'wrist', side: null, finding: 'pain', present: true },
+      'SIDE NOT SAID wrist: pain',
+    ],
+    [
+      { kind: 'finding', site: 'abdomen', side: null, finding: 'rigidity', present: true },
+      'Abdomen: rigidity',
+    ],
+    [
+      { kind: 'finding', site: 'ribs', side: 'left', finding: 'tenderness', present: true, level: 'rib-7' },
+      'LEFT ribs, rib 7: tenderness',
+    ],
+    [
+      { kind: 'csm', site: 'foot', side: 'left', aspect: 'circulation', present: false },
+      'LEFT foot: circulation intact: NO',
+    ],
+    [
+      { kind: 'csm', site: 'hand', side: 'right', aspect: 'motion', present: true, strength: 4 },
+      'RIGHT hand: motion intact (strength 4 of 5)',
+    ],
+    [
+      {
+        kind: 'vital',
+        vital: 'blood-pressure',
+        value: { systolic: 90, diastolic: null, method: 'palpation' },
+      },
+      'Blood pressure 90 by palpation',
+    ],
+    [
+      { kind: 'vital', vital: 'pupils', value: { equal: false, leftMm: 4, rightMm: 6 } },
+      'Pupils NOT equal, left 4 mm, right 6 mm',
+    ],
+    [
+      { kind: 'vital', vital: 'oxygen-saturation', value: { percent: 96, onOxygen: false } },
+      'Oxygen saturation 96% without oxygen',
+    ],
+    [{ kind: 'vital', vital: 'oxygen-saturation', value: { percent: 96 } }, 'Oxygen saturation 96%'],
+    [{ kind: 'history', topic: 'allergies', text: 'allergies', present: false }, 'Allergies: NO'],
+    [{ kind: 'care', care: 'tourniquet', site: 'thigh', side: 'left' }, 'LEFT thigh: care, tourniquet'],
+    [{ kind: 'visit', site: 'hip', side: 'left' }, 'LEFT hip: looked at or felt'],
+    [{ kind: 'mark', text: 'moved him' }, 'MARK: moved him'],
+    [{ kind: 'note', text: 'rope\nfrayed' }, 'Note: rope frayed'],
+  ];
+  test.each(rows)('%j', (statement, line) => {
+    expect(text([made('a', statement)])).toBe(`14:06  ${line}`);
+  });
+});
+
+test('entries stand in the order they were so, and at one time in the order spoken', () => {
+  const late = made('late', cut, { time: '14:20' });
+  const told = made('told', cut, { time: '14:21', at: clockTime('14:01') });
+  const first = made('first', cut);
+  const second = made('second', cut);
+  expect(inOrder([late, first, second, told]).map(({ id }) => id)).toEqual([
+    'told',
+    'first',
+    'second',
+    'late',
+  ]);
+});
+
+test('a time that was spoken shows when it was said too', () => {
+  expect(text([made('a', cut, { time: '14:20', at: clockTime('14:12') })])).toBe(
+    '14:12  RIGHT forearm: laceration 3 cm (said at 14:20)',
+  );
+});
+
+test('what is unconfirmed, was not spoken or is in doubt is marked', () => {
+  const entry = made('a', cut, {
+    state: 'heard',
+    known: { side: 'carried', present: 'inferred' },
+    doubt: ['forearm or four arms?'],
+  });
+  expect(text([entry])).toContain(
+    '(unconfirmed; side carried; yes or no inferred; to settle: forearm or four arms?)',
+  );
+});
+
+test('a struck entry and a replaced one are shown as such, with what stands in its place', () => {
+  const entries = [
+    made('a', cut, { state: 'struck' }),
+    made('b', cut, { state: 'replaced', replacedBy: 'c' }),
+    made('c', { ...cut, side: 'left' }),
+  ];
+  const lines = timelineLines({ startedAt: STARTED, entries });
+  expect(lines.map(({ text: said, state }) => [said, state])).toEqual([
+    ['STRUCK, does not stand: RIGHT forearm: laceration 3 cm', 'struck'],
+    [
+      'REPLACED, does not stand: RIGHT forearm: laceration 3 cm; now: LEFT forearm: laceration 3 cm',
+      'replaced',
+    ],
+    ['LEFT forearm: laceration 3 cm', 'confirmed'],
+  ]);
+});
+
+test('every entry of any record has one line, and what does not stand never opens like what does', () => {
+  fc.assert(
+    fc.property(record, (entries) => {
+      const lines = timelineLines({ startedAt: STARTED, entries });
+      const ids = lines.flatMap((line) => line.entries);
+      expect([...ids].sort()).toEqual(entries.map(({ id }) => id).sort());
+      for (const entry of entries) {
+        const line = lines.find(({ entries: [id] }) => id === entry.id);
+        expect(/^(STRUCK|REPLACED), does not stand: /.test(line?.text ?? '')).toBe(!stands(entry));
+        expect(/\bunconfirmed\b/.test(line?.text ?? '')).toBe(entry.state === 'heard');
+      }
+    }),
+  );
+});
+
+describe('a gap in talk', () => {
+  const at = (time: string, id = time) => made(id, cut, { time });
+  test('is named where it is longer than five minutes', () => {
+    expect(gaps([at('14:06'), at('14:17')])).toEqual([
+      { from: clockTime('14:06'), to: clockTime('14:17'), minutes: 11 },
+    ]);
+    expect(text([at('14:06'), at('14:17')])).toContain(
+      '\n14:06  Nothing heard for 11 minutes, until 14:17\n',
+    );
+  });
+  test('is none at five minutes', () => {
+    expect(gaps([at('14:06'), at('14:11')])).toEqual([]);
+  });
+  test('goes by when words were heard, not by the times they tell of', () => {
+    expect(gaps([at('14:06'), made('told', cut, { time: '14:07', at: clockTime('13:00') })])).toEqual([]);
+  });
+  test('is as long as the reader asks', () => {
+    const entries = [at('14:06'), at('14:08')];
+    expect(timelineLines({ startedAt: STARTED, entries, gapMinutes: 1 }).map(({ state }) => state)).toContain(
+      'gap',
+    );
+  });
+  test('is none in a record of nothing', () => {
+    expect(text([])).toBe('');
+  });
+});
+
+describe('repeats of a vital', () => {
+  const pulse = (
+    id: string,
+    rate: number,
+    time: string,
+    state: 'heard' | 'confirmed' | 'struck' = 'confirmed',
+  ) => made(id, { kind: 'vital', vital: 'pulse', value: { rate } }, { time, state });
+  test('stand as a series in the order they were true, without struck ones', () => {
+    const entries = [pulse('b', 112, '14:20'), pulse('a', 92, '14:10'), pulse('x', 200, '14:15', 'struck')];
+    expect(series(entries).map(({ readings }) => readings.map(({ id }) => id))).toEqual([['a', 'b']]);
+  });
+  test('are listed after the lines, unconfirmed ones marked', () => {
+    const said = text([pulse('a', 92, '14:10'), pulse('b', 112, '14:12', 'heard')]);
+    expect(said.split('\n').slice(-2)).toEqual(['Series', 'Pulse: 14:10 92; 14:12 112 (unconfirmed)']);
+    expect(said).toContain('14:12  Pulse 112 (last taken 14:10; unconfirmed)');
+  });
+  test('make no series where there is one reading', () => {
+    expect(text([pulse('a', 92, '14:10')])).not.toContain('Series');
+  });
+});
