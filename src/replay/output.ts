@@ -8,11 +8,15 @@ import { radioTexts, recordJson } from './record-json.ts';
 /** The forms that can be printed today. */
 export type PrintedForm = Exclude<Form, 'fhir'>;
 
-/** The examination in the form asked for. */
-export function outputOf(form: PrintedForm, input: HandoffInput): string {
+/** The examination in the form asked for; `file` names it where several are printed, and is null else. */
+export function outputOf(form: PrintedForm, input: HandoffInput, file: string | null): string {
+  if (form === 'json') return JSON.stringify(recordJson(input, file));
+  const text = textIn(form, input);
+  return file === null ? text : `== ${file} ==\n${text}\n`;
+}
+
+function textIn(form: Exclude<PrintedForm, 'json'>, input: HandoffInput): string {
   switch (form) {
-    case 'json':
-      return JSON.stringify(recordJson(input));
     case 'soap':
       return textOf(soap(input));
     case 'mist':

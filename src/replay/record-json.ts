@@ -17,11 +17,12 @@ export function handoffInput(state: RecordState, startedAt: string, now: number)
   };
 }
 
-/** The record as plain data, ready to be written as JSON. */
-export function recordJson(input: HandoffInput): object {
+/** The record as plain data, ready to be written as JSON; `file` is named where there are several. */
+export function recordJson(input: HandoffInput, file: string | null): object {
   const { startedAt, entries } = input;
   return {
     schema: 'fieldsay-record/1',
+    ...(file === null ? {} : { file }),
     startedAt,
     entries,
     coverage: input.coverage,

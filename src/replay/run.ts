@@ -52,8 +52,7 @@ export async function run(words: readonly string[], outside: Outside): Promise<S
     }
     const { state } = examine(made.reader, input);
     const startedAt = formatIso(input.startedAt, input.zone);
-    const text = outputOf(form, handoffInput(state, startedAt, endOf(input)));
-    print(several && form !== 'json' ? `== ${file} ==\n${text}\n` : text);
+    print(outputOf(form, handoffInput(state, startedAt, endOf(input)), several ? file : null));
   }
   return status;
 }

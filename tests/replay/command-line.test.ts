@@ -1,0 +1,159 @@
+// The command line from outside: output, standard error and exit status as the contract states them. Talk is invented.
+
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { replay, replayCutShort } from './command.ts';
+
+const FOLDER = mkdtempSync(join(tmpdir(), 'talk-'));
+afterAll(() => rmSync(FOLDER, { recursive: true }));
+
+function file(name: string, content: string | Uint8Array): string {
+  const path = join(FOLDER, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+const HEADER = '@start 2026-05-03T14:02:00-06:00\n';
+const TALK = `${HEADER}left wrist swollen\n[00:01:00] pulse ninety two\n`;
+const good = file('good.talk', TALK);
+const second = file('second.talk', `${HEADER}right knee bruised\n`);
+const bad = file('bad.talk', '@start 2026-05-03T14:02:00-06:00\nall well\n[00:99:00] too late\n');
+
+describe('one file', () => {
+  it('is printed as the timeline and the radio report', () => {
+    const { status, out, err } = replay([good]);
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toMatch(/14:02.*wrist/i);
+    expect(out).toMatch(/\bover\n$/);
+  });
+
+  it('is printed as one JSON document', () => {
+    const { status, out } = replay(['--json', good]);
+    expect(status).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({
+      schema: 'fieldsay-record/1',
+      startedAt: '2026-05-03T14:02:00-06:00',
+      entries: expect.arrayContaining([
+        expect.objectContaining({
+          kind: 'finding',
+          site: 'wrist',
+          side: 'left',
+          finding: 'swelling',
+          present: true,
+        }),
+        expect.objectContaining({ vital: 'pulse', value: { rate: 92 }, at: '2026-05-03T14:03:00-06:00' }),
+      ]),
+    });
+  });
+
+  it('gives the same record from standard input, with Windows line ends and a byte order mark', () => {
+    const plain = replay(['--json', good]).out;
+    expect(replay(['--json', '-'], `\uFEFF${TALK.replaceAll('\n', '\r\n')}`)).toEqual({
+      status: 0,
+      out: plain,
+      err: '',
+    });
+  });
+
+  it.each(['--soap', '--mist', '--radio', '--timeline'])('is printed with %s', (option) => {
+    const { status, out, err } = replay([option, good]);
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toMatch(/wrist/i);
+  });
+
+  it('that says nothing that is understood still ends well, and the words are kept', () => {
+    const { status, out } = replay(['--json', '-'], `${HEADER}the quick brown fox jumps over the lazy dog\n`);
+    expect(status).toBe(0);
+    expect(JSON.parse(out).entries).toMatchObject([{ kind: 'note' }]);
+  });
+
+  it('that is empty gives a record in which nothing was examined', () => {
+    const { status, out } = replay(['--json', '-'], '');
+    const record = JSON.parse(out) as { entries: unknown[]; coverage: { state: string }[] };
+    expect(status).toBe(0);
+    expect(record.entries).toEqual([]);
+    expect(new Set(record.coverage.map(({ state }) => state))).toEqual(new Set(['not-examined']));
+  });
+
+  it('whose reader stops listening ends without a complaint', async () => {
+    expect(await replayCutShort(['--json', '-'], TALK)).toMatchObject({ status: 0, err: '' });
+  });
+});
+
+describe('several files', () => {
+  it('are one JSON document on each line, each with its file', () => {
+    const { status, out } = replay(['--json', good, second]);
+    const records = out
+      .trimEnd()
+      .split('\n')
+      .map((line) => JSON.parse(line) as { file: string });
+    expect(status).toBe(0);
+    expect(records.map((record) => record.file)).toEqual([good, second]);
+  });
+
+  it('are each headed by their name in the other forms', () => {
+    const { out } = replay(['--timeline', good, second]);
+    expect(out.split('\n').filter((line) => line.startsWith('=='))).toEqual([
+      `== ${good} ==`,
+      `== ${second} ==`,
+    ]);
+  });
+
+  it('are printed but for the one that cannot be read, which is named', () => {
+    const { status, out, err } = replay(['--json', bad, good]);
+    expect(status).toBe(1);
+    expect(JSON.parse(out)).toMatchObject({ file: good });
+    expect(err.trimEnd().split('\n')).toHaveLength(1);
+  });
+});
+
+describe('input that cannot be read', () => {
+  const FAULTS: readonly (readonly [what: string, path: string, says: string])[] = [
+    ['a missing file', join(FOLDER, 'none.talk'), 'none.talk: '],
+    ['a folder', FOLDER, `${FOLDER}: `],
+    ['a bad stamp', bad, 'bad.talk:3: '],
+    ['a bad start', file('start.talk', '# a\n@start soon\n'), 'start.talk:2: '],
+    ['an unknown directive', file('directive.talk', '@speaker Ivo\n'), 'directive.talk:1: '],
+    [
+      'bytes that are no UTF-8',
+      file('latin.talk', Buffer.from('one\n37 \xb0C\n', 'latin1')),
+      'latin.talk:2: ',
+    ],
+    ['a recording', join(FOLDER, 'a.wav'), 'a.wav: '],
+  ];
+  it.each(FAULTS)('ends with 1 and one line that names it: %s', (_what, path, says) => {
+    const { status, out, err } = replay(['--json', path]);
+    expect({ status, out }).toEqual({ status: 1, out: '' });
+    expect(err).toContain(says);
+    expect(err.trimEnd().split('\n')).toHaveLength(1);
+  });
+
+  it('names standard input', () => {
+    expect(replay(['-'], '@start soon\n')).toMatchObject({
+      status: 1,
+      err: expect.stringMatching(/^standard input:1: /),
+    });
+  });
+
+  it('says so where a form cannot be written yet', () => {
+    expect(replay(['--fhir', good])).toMatchObject({
+      status: 1,
+      out: '',
+      err: expect.stringContaining('not yet'),
+    });
+  });
+});
+
+describe('a wrong command line', () => {
+  it.each([
+    ['no file', ['--json']],
+    ['an unknown option', ['--xml', good]],
+    ['two options', ['--json', '--soap', good]],
+  ])('ends with 2 and the usage on standard error: %s', (_what, words) => {
+    const { status, out, err } = replay(words);
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toContain('usage: npm run --silent replay --');
+  });
+});
