@@ -16,20 +16,13 @@ interface Scan {
 }
 
 const MARKS = ';=|*+()[]';
-// What ends a token (Note, section 2.5), and the two signs inside one that need a closer look.
-const ENDS_TOKEN = new Set(' \t\r\n\f\v<>{}"'.concat(MARKS).split('').map(codeOf));
-const BACKSLASH = codeOf('\\');
-const SLASH = codeOf('/');
-const NEWLINE = codeOf('\n');
+// A token ends at white space, at a sign with a meaning, or at a comment (Note, section 2.5): a single slash inside it
+// is part of it, and a backslash takes the next sign as it is.
+const TOKEN = /(?:[^\s;=|*+<>()[\]{}"\\/]|\\\S|\/(?![/*]))+/y;
+const BLANKS = /[^\S\n]*/y;
 const WEIGHT = /\/[ \t]*([^/\s]+)[ \t]*\//y;
 const RULE = /<([^<>\s]*)>/y;
 const OPEN_RULE = /<[\p{L}\p{N}_.-]*/uy;
-
-function codeOf(c: string): number {
-  return c.charCodeAt(0);
-}
-
-const isSpace = (code: number): boolean => code <= 32 || (code > 127 && /\s/.test(String.fromCharCode(code)));
 
 const withoutEscapes = (text: string): string =>
   text.includes('\\') ? text.replace(/\\([\s\S])/g, '$1') : text;
@@ -37,6 +30,12 @@ const withoutEscapes = (text: string): string =>
 function match({ text, at }: Scan, pattern: RegExp): RegExpExecArray | null {
   pattern.lastIndex = at;
   return pattern.exec(text);
+}
+
+/** Where what the pattern finds here ends; the place itself where it finds nothing. */
+function past({ text, at }: Scan, pattern: RegExp): number {
+  pattern.lastIndex = at;
+  return pattern.test(text) ? pattern.lastIndex : at;
 }
 
 /** Moves to `end`, counting the lines on the way, and gives a lexeme of the line it began on. */
@@ -100,21 +99,11 @@ function cutWeight(scan: Scan): Lexeme {
   return take(scan, 'fault', message, scan.at + 1);
 }
 
-/** A slash inside a token is part of it unless a comment begins there; a backslash takes the next sign as it is. */
 function cutToken(scan: Scan): Lexeme {
-  const { text, at } = scan;
-  let end = at;
-  for (; end < text.length; end++) {
-    const code = text.charCodeAt(end);
-    if (code === BACKSLASH) {
-      if (end + 1 >= text.length || isSpace(text.charCodeAt(end + 1))) break;
-      end++;
-    } else if (ENDS_TOKEN.has(code)) break;
-    else if (code === SLASH && (text[end + 1] === '/' || text[end + 1] === '*')) break;
-    else if (code > 127 && isSpace(code)) break;
-  }
-  if (end > at) return take(scan, 'token', withoutEscapes(text.slice(at, end)), end);
-  return take(scan, 'fault', `${text[at]} has no meaning here: write it in quotes, or take it out.`, at + 1);
+  const end = past(scan, TOKEN);
+  if (end > scan.at) return take(scan, 'token', withoutEscapes(scan.text.slice(scan.at, end)), end);
+  const message = `${scan.text[scan.at]} has no meaning here: write it in quotes, or take it out.`;
+  return take(scan, 'fault', message, scan.at + 1);
 }
 
 function cutComment(scan: Scan): Lexeme | null {
@@ -147,15 +136,15 @@ function cut(scan: Scan): Lexeme | null {
 export function lexemesOf(text: string, at: number, line: number): readonly Lexeme[] {
   const lexemes: Lexeme[] = [];
   const scan: Scan = { text, at, line };
-  while (scan.at < text.length) {
-    const code = text.charCodeAt(scan.at);
-    if (isSpace(code)) {
-      if (code === NEWLINE) scan.line++;
+  for (;;) {
+    scan.at = past(scan, BLANKS);
+    if (scan.at >= text.length) return lexemes;
+    if (text[scan.at] === '\n') {
+      scan.line++;
       scan.at++;
     } else {
       const lexeme = cut(scan);
       if (lexeme !== null) lexemes.push(lexeme);
     }
   }
-  return lexemes;
 }

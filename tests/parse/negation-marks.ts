@@ -23,7 +23,8 @@ function triggers(): readonly Trigger[] {
   if (listed.kind === 'too-many')
     throw new Error(`The negation grammar has more than ${listed.limit} phrases.`);
   return listed.phrases.map(({ words, tags }) => {
-    const kind = NEGATION_KINDS.find((known) => tags.length === 1 && tags[0] === `negation:${known}`);
+    const named = tags.filter((tag) => tag.startsWith('negation:'));
+    const kind = NEGATION_KINDS.find((known) => named.length === 1 && named[0] === `negation:${known}`);
     if (kind === undefined) throw new Error(`"${words.join(' ')}" has the tags {${tags.join('} {')}}.`);
     return { phrase: words.join(' '), kind };
   });
