@@ -1,0 +1,84 @@
+// The criteria of a ruined or amputated limb.
+
+import type { Site } from '../../terms/index.ts';
+import { type Answer, any, no, unknown, yes } from '../answer.ts';
+import { type Chart, type EntryOf, timeOf } from '../chart.ts';
+import { isWithin, type Place, placeText } from '../place.ts';
+import { denials, deniedInAll, foundWithin } from '../said.ts';
+import { sidesOf } from '../side.ts';
+import { EVENT_TOPICS, mentionOf } from '../told/mention.ts';
+import * as zones from '../zones.ts';
+import { intactInAllFour, LIMB_ENDS } from './loss.ts';
+import { named, places } from './reason.ts';
+
+const LIMBS: readonly Site[] = ['arm', 'leg'];
+const MANGLED = /\b(?:crush\w*|deglov\w*|mangled)\b/i;
+
+/** Crushed, degloved or mangled as said, or a limb's end without a pulse that no tourniquet explains. */
+export function ruinedLimb(chart: Chart): Answer {
+  const worded = chart.findings.filter(
+    (entry) =>
+      entry.present &&
+      LIMBS.some((limb) => isWithin(entry.site, limb)) &&
+      MANGLED.test((entry.quality ?? []).join(' ')),
+  );
+  const pulseless = chart.csm.filter(
+    (entry) =>
+      entry.aspect === 'circulation' &&
+      !entry.present &&
+      (entry.pulse !== undefined || (entry.capRefillSeconds === undefined && entry.warmth === undefined)),
+  );
+  const tied = (entry: EntryOf<'csm'>): boolean =>
+    chart.care.some(
+      (care) =>
+        care.care === 'tourniquet' &&
+        care.site !== undefined &&
+        isWithin(care.site, entry.site === 'hand' ? 'arm' : 'leg') &&
+        timeOf(care) <= timeOf(entry) &&
+        sidesOf(care.site, care.side ?? null).some((side) => sidesOf(entry.site, entry.side).includes(side)),
+    );
+  const met = [...worded, ...pulseless.filter((entry) => !tied(entry))];
+  if (met.length > 0) return yes(met, `${places(met)}${worded.length > 0 ? '' : ': no pulse'}`);
+  const below = pulseless.filter(tied);
+  if (below.length > 0) return unknown(['the pulse before the tourniquet'], below);
+  const signs = [
+    ...foundWithin(chart, LIMBS, ['avulsion']),
+    ...chart.csm.filter((entry) => entry.aspect === 'circulation' && !entry.present),
+  ];
+  if (signs.length > 0) return unknown(['whether the limb is degloved, crushed or pulseless'], signs);
+  const told = mentionOf(chart, EVENT_TOPICS, MANGLED);
+  if (told.said.length + told.hinted.length > 0)
+    return unknown(['which limb is crushed or mangled'], [...told.said, ...told.hinted]);
+  const pulses = intactInAllFour(chart, ['circulation']);
+  const whole = deniedInAll(chart, [...zones.ARMS, ...zones.LEGS], ['deformity']);
+  return whole.truth === 'no' && pulses.truth === 'yes'
+    ? no([...whole.evidence, ...pulses.evidence], 'pulses in all four, no deformity of a limb')
+    : unknown([...pulses.missing, ...whole.missing]);
+}
+
+/** Amputation above the wrist or ankle. A hand or foot with anything intact rules it out for its limb. */
+export function amputation(chart: Chart): Answer {
+  const lost = foundWithin(chart, ['arm', 'leg', 'shoulder', 'hip'], ['amputation']);
+  const above = lost.filter(
+    (entry) =>
+      !['wrist', 'ankle'].includes(entry.site) &&
+      !isWithin(entry.site, 'hand') &&
+      !isWithin(entry.site, 'foot'),
+  );
+  if (above.length > 0) return yes(above, named(above));
+  const atJoint = lost.filter((entry) => entry.site === 'wrist' || entry.site === 'ankle');
+  if (atJoint.length > 0) return unknown(['whether it is above the wrist or ankle'], atJoint, named(atJoint));
+  return any(
+    LIMB_ENDS.map((end): Answer => {
+      const limb: Place = { site: end.site === 'hand' ? 'arm' : 'leg', side: end.side };
+      const intact = chart.csm.filter(
+        (entry) =>
+          entry.site === end.site && entry.present && sidesOf(entry.site, entry.side).includes(end.side),
+      );
+      const ruledOut = [...intact, ...denials(chart, limb, 'amputation')];
+      return ruledOut.length > 0
+        ? no(ruledOut)
+        : unknown([`amputation of the ${placeText(limb.site, limb.side)}`]);
+    }),
+  );
+}

@@ -1,0 +1,61 @@
+// Motor and sensory loss of the limbs: found, ruled out by all four ends being intact, or unknown.
+
+import type { Entry } from '../../record/entry.ts';
+import type { Aspect } from '../../terms/index.ts';
+import { type Answer, no, unknown, yes } from '../answer.ts';
+import type { Chart, EntryOf } from '../chart.ts';
+import { type Place, placeText } from '../place.ts';
+import { foundWithin } from '../said.ts';
+import { sidesOf } from '../side.ts';
+
+export const LIMB_ENDS: readonly Place[] = [
+  { site: 'hand', side: 'left' },
+  { site: 'hand', side: 'right' },
+  { site: 'foot', side: 'left' },
+  { site: 'foot', side: 'right' },
+];
+
+const isWeak = (strength: EntryOf<'csm'>['strength']): boolean =>
+  typeof strength === 'number' ? strength < 5 : strength === 'weak' || strength === 'unequal';
+
+/** True where the entry says that this aspect of the limb's end is lost, absent or weak. */
+export const isLost = (entry: EntryOf<'csm'>): boolean =>
+  !entry.present || (entry.aspect === 'motion' && isWeak(entry.strength));
+
+const atEnd = (entry: EntryOf<'csm'>, end: Place): boolean =>
+  entry.site === end.site && sidesOf(entry.site, entry.side).includes(end.side);
+
+/** The entries that say an aspect is intact in all of each of the four ends; what lacks is named. */
+export function intactInAllFour(chart: Chart, aspects: readonly Aspect[]): Answer {
+  const evidence: Entry[] = [];
+  const missing: string[] = [];
+  for (const end of LIMB_ENDS)
+    for (const aspect of aspects) {
+      const intact = chart.csm.filter(
+        (entry) =>
+          entry.aspect === aspect && entry.digit === undefined && atEnd(entry, end) && !isLost(entry),
+      );
+      evidence.push(...intact);
+      if (intact.length === 0) missing.push(`${aspect} of the ${placeText(end.site, end.side)}`);
+    }
+  return missing.length > 0 ? unknown(missing, evidence) : yes(evidence);
+}
+
+/** New motor or sensory loss: yes with its entries; no only where sensation and motion are intact in all four. */
+export function neurologicalLoss(chart: Chart): Answer {
+  const lost: readonly Entry[] = [
+    ...chart.csm.filter((entry) => entry.aspect !== 'circulation' && isLost(entry)),
+    ...foundWithin(
+      chart,
+      ['arm', 'leg', 'back', 'neck', 'shoulder', 'pelvis', 'chest', 'abdomen'],
+      ['numbness', 'weakness', 'paralysis'],
+    ),
+  ];
+  if (lost.length > 0) return yes(lost, 'motor or sensory loss');
+  const altered = foundWithin(chart, ['arm', 'leg', 'back', 'shoulder', 'neck'], ['tingling']);
+  const intact = intactInAllFour(chart, ['sensation', 'motion']);
+  if (altered.length > 0) return unknown(['whether the tingling is a loss of sensation'], altered);
+  return intact.truth === 'yes'
+    ? no(intact.evidence, 'sensation and motion intact in all four')
+    : unknown(intact.missing);
+}

@@ -1,0 +1,155 @@
+// The criteria that the mechanism decides, read from what was told of it; a mechanism that was not told is unknown.
+
+import type { Entry } from '../../record/entry.ts';
+import { type Answer, all, any, no, unknown, yes } from '../answer.ts';
+import type { Chart } from '../chart.ts';
+import { feetIn, inchesIn } from '../told/height.ts';
+import { answerOf, EVENT_TOPICS, mentionOf } from '../told/mention.ts';
+import { ageBetween } from './readings.ts';
+
+const told =
+  (pattern: RegExp, question: string, because: string) =>
+  (chart: Chart): Answer =>
+    answerOf(mentionOf(chart, EVENT_TOPICS, pattern), question, because);
+
+const VEHICLE = 'car|vehicle|truck|van|jeep|pick-?up|windscreen|windshield|window';
+
+export const ejection = told(
+  new RegExp(
+    `\\beject(?:ed|ion)\\b|\\bthrown (?:out of|from|through) (?:the|a|his|her|their) (?:${VEHICLE})\\b`,
+  ),
+  'whether anyone was ejected from a vehicle',
+  'ejected',
+);
+
+const EXTRICATED =
+  /\bextricat\w*|\bcut (?:out|free)\b|\b(?:trapped|pinned|entrapped)\b[^.]*\b(?:car|vehicle|truck|van|cab)\b|\bentrapped\b/;
+const INTRUSION_INCHES = 12;
+const INTRUSION_ANYWHERE_INCHES = 18;
+
+/** Intrusion over 12 inches where the patient sat or over 18 anywhere, or an entrapped patient to be cut free. */
+export function intrusion(chart: Chart): Answer {
+  const freed = answerOf(
+    mentionOf(chart, EVENT_TOPICS, EXTRICATED),
+    'whether extrication was needed',
+    'extrication',
+  );
+  const mention = mentionOf(chart, EVENT_TOPICS, /\bintru(?:sion|ded)\b/);
+  const bent = answerOf(mention, 'how far the passenger space was pushed in', 'intrusion');
+  if (bent.truth !== 'yes') return any([freed, bent]);
+  const most = Math.max(...bent.evidence.map((entry) => inchesIn(textOf(entry)) ?? -1));
+  const measured =
+    most > INTRUSION_ANYWHERE_INCHES
+      ? yes(bent.evidence, `intrusion of ${Math.round(most)} inches`)
+      : most > INTRUSION_INCHES
+        ? unknown(['whether the intrusion was where the patient sat'], bent.evidence)
+        : most >= 0
+          ? no(bent.evidence, `intrusion of ${Math.round(most)} inches`)
+          : unknown(['how many inches of intrusion'], bent.evidence);
+  return any([freed, measured]);
+}
+
+const textOf = (entry: Entry): string => ('text' in entry && entry.text !== undefined ? entry.text : '');
+
+export const deathInVehicle = told(
+  /\b(?:passenger|driver|occupant)s?\b[^.]*\b(?:dead|died|killed|deceased|fatal\w*)\b/,
+  'whether anyone in the vehicle died',
+  'death in the passenger compartment',
+);
+
+const UNRESTRAINED =
+  /\bunrestrained\b|\bunbelted\b|\bunsecured\b|\b(?:not|no|wasn't|without(?: an?)?) (?:wearing )?(?:an? )?(?:belted|buckled|restrained|strapped|seat ?belt|child seat|car seat|safety seat)\b/;
+const RESTRAINED =
+  /\b(?:restrained|belted|buckled|strapped) in\b|\bin (?:a|the|his|her) (?:car|child|safety) seat\b/;
+
+/** A child of 0 to 9 unrestrained. The words themselves carry the negation, so they are looked for as they stand. */
+export function unrestrainedChild(chart: Chart): Answer {
+  const events = chart.history.filter(
+    (entry) => EVENT_TOPICS.includes(entry.topic) && entry.present !== false,
+  );
+  const loose = events.filter((entry) => UNRESTRAINED.test(entry.text.toLowerCase()));
+  const held = events.filter((entry) => RESTRAINED.test(entry.text.toLowerCase()));
+  const belt =
+    loose.length > 0
+      ? yes(loose, 'unrestrained')
+      : held.length > 0
+        ? no(held, 'restrained')
+        : unknown(['whether a child was unrestrained in a vehicle']);
+  return all([ageBetween(chart, 0, 9), belt]);
+}
+
+export const telemetry = (chart: Chart): Answer => {
+  const named = mentionOf(chart, EVENT_TOPICS, /\btelemetry\b/);
+  return unknown(['what the vehicle telemetry says'], [...named.said, ...named.hinted]);
+};
+
+const FORCE =
+  /\b(?:thrown|flung|launched|catapulted|bucked|over the (?:handle)?bars|run over|ran over|dragged)\b/;
+const RIDE =
+  /\b(?:motor ?(?:cycle|bike)|dirt bike|moped|scooter|quad(?: bike)?|atv|four[- ]wheeler|snow ?(?:mobile|machine)|horse|pony|jet ski)\b/;
+const OFF = /\b(?:fell|came|come|knocked|slid|off|crash\w*|separated|fall)\b/;
+const AFOOT = /\b(?:pedestrian|on foot|walking|cyclist|bicycle|bicyclist|push ?bike|mountain bike|bike)\b/;
+const STRUCK = /\b(?:hit|struck|knocked|collided|collision|crash\w*)\b/;
+
+/** Both words in one telling decide by force: thrown or run over is met, a plain fall or blow asks for the impact. */
+function forceful(chart: Chart, who: RegExp, how: RegExp, question: string): Answer {
+  const mention = mentionOf(chart, EVENT_TOPICS, who);
+  const parted = mention.said.filter((entry) => FORCE.test(textOf(entry).toLowerCase()));
+  if (parted.length > 0) return yes(parted, textOf(parted[0] as Entry));
+  const open = mention.said.filter((entry) => how.test(textOf(entry).toLowerCase()));
+  if (open.length > 0) return unknown(['whether the impact was significant'], open);
+  return unknown([question], [...mention.said, ...mention.hinted]);
+}
+
+export const riderSeparated = (chart: Chart): Answer =>
+  forceful(chart, RIDE, OFF, 'whether a rider was separated from the vehicle or animal');
+
+export const pedestrianOrCyclist = (chart: Chart): Answer =>
+  forceful(
+    chart,
+    new RegExp(`(?<!motor ?|dirt |quad )${AFOOT.source}`),
+    STRUCK,
+    'whether hit on foot or on a bicycle',
+  );
+
+const FALL = /\b(?:fall(?:en|s)?|fell|dropped|tumbled|slipped)\b/;
+const LIMIT_FEET = 10;
+
+/** What was told of a fall, with the feet named in it. */
+function falls(chart: Chart): { readonly fall: Answer; readonly feet: number | null } {
+  const fall = answerOf(
+    mentionOf(chart, EVENT_TOPICS, FALL),
+    'whether there was a fall, and how far',
+    'fall',
+  );
+  const feet = fall.truth === 'yes' ? fall.evidence.flatMap((entry) => feetIn(textOf(entry)) ?? []) : [];
+  return { fall, feet: feet.length === 0 ? null : Math.max(...feet) };
+}
+
+/** A fall from more than 10 feet, at any age. */
+export function highFall(chart: Chart): Answer {
+  const { fall, feet } = falls(chart);
+  if (fall.truth !== 'yes') return fall;
+  if (feet === null) return unknown(['how far the fall was'], fall.evidence, 'fall');
+  const because = `fall of about ${Math.round(feet)} feet`;
+  // A height in metres comes with a rounding error that must not lift 10 feet over the limit.
+  return feet > LIMIT_FEET + 1e-6 ? yes(fall.evidence, because) : no(fall.evidence, because);
+}
+
+const HEAD_STRUCK = /\b(?:hit|struck|banged|bumped|knocked|landed on)\b[^.]*\b(?:head|face|forehead)\b/;
+
+/** A low fall with significant head impact at 5 and under or 65 and over. */
+export function lowFall(chart: Chart): Answer {
+  const age = any([ageBetween(chart, 0, 5), ageBetween(chart, 65, Number.POSITIVE_INFINITY)]);
+  const { fall } = falls(chart);
+  const struck = mentionOf(chart, EVENT_TOPICS, HEAD_STRUCK);
+  const marks = chart.findings.filter(
+    (entry) =>
+      entry.present &&
+      ['head', 'skull', 'face', 'forehead'].includes(entry.site) &&
+      ['deformity', 'contusion', 'laceration', 'swelling', 'abrasion', 'bleeding'].includes(entry.finding),
+  );
+  const blow = answerOf(struck, 'whether the head was hit hard', 'head struck');
+  const head = blow.truth === 'yes' ? blow : marks.length > 0 ? yes(marks, 'marks on the head') : blow;
+  return all([age, fall, head]);
+}

@@ -1,0 +1,126 @@
+// The criteria that a number decides: one reading on the wrong side at any time meets them, for it was so then.
+
+import { ageOf, wholeYears } from '../age.ts';
+import { type Answer, all, any, no, unknown, yes } from '../answer.ts';
+import { type Chart, clockText, timeOf, type VitalEntry, vitalsOf } from '../chart.ts';
+import { gcsReadings } from '../score/gcs.ts';
+import { PAIR_MINUTES } from '../vitals/set-length.ts';
+
+/** Yes where the age in whole years lies within the bounds. */
+export function ageBetween(chart: Chart, from: number, to: number): Answer {
+  const { years, entries } = ageOf(chart);
+  if (years === null) return unknown(['age']);
+  const whole = wholeYears(years);
+  return whole >= from && whole <= to ? yes(entries, `age ${years}`) : no(entries, `age ${years}`);
+}
+
+const pressureText = (entry: VitalEntry<'blood-pressure'>): string =>
+  `systolic ${entry.value.systolic} mmHg at ${clockText(entry)}`;
+
+/** Any systolic strictly under the limit. */
+function systolicUnder(chart: Chart, limit: number): Answer {
+  const read = vitalsOf(chart, 'blood-pressure');
+  if (read.length === 0) return unknown(['systolic pressure']);
+  const low = read.filter((entry) => entry.value.systolic < limit);
+  return low.length > 0
+    ? yes(low, `${low.map(pressureText).join(', ')}, under ${limit}`)
+    : no(read, `systolic never under ${limit}`);
+}
+
+/** Ages 0 to 9: systolic under 70 + 2 x age. At an unknown age, a systolic that no such age would flag is no. */
+export function childPressure(chart: Chart): Answer {
+  const { years } = ageOf(chart);
+  const age = ageBetween(chart, 0, 9);
+  if (age.truth === 'no') return age;
+  const limit = 70 + 2 * (years === null ? 9 : wholeYears(years));
+  return all([age, systolicUnder(chart, limit)]);
+}
+
+/** Systolic under the limit within an age band. */
+export const pressureAt =
+  (from: number, to: number, limit: number) =>
+  (chart: Chart): Answer =>
+    all([ageBetween(chart, from, to), systolicUnder(chart, limit)]);
+
+/** Age 10 and over: pulse over systolic, of a pulse and a pressure taken together. */
+export function pulseOverSystolic(chart: Chart): Answer {
+  const pulses = vitalsOf(chart, 'pulse').filter((entry) => entry.value.rate !== undefined);
+  const pressures = vitalsOf(chart, 'blood-pressure');
+  const missing = [
+    ...(pulses.length === 0 ? ['pulse'] : []),
+    ...(pressures.length === 0 ? ['systolic pressure'] : []),
+  ];
+  const age = ageBetween(chart, 10, Number.POSITIVE_INFINITY);
+  if (missing.length > 0) return all([age, unknown(missing, [...pulses, ...pressures])]);
+  const pairs = pulses.flatMap((pulse) =>
+    pressures
+      .filter((pressure) => Math.abs(timeOf(pulse) - timeOf(pressure)) <= PAIR_MINUTES * 60_000)
+      .map((pressure) => ({
+        pulse,
+        pressure,
+        rate: pulse.value.rate ?? 0,
+        systolic: pressure.value.systolic,
+      })),
+  );
+  if (pairs.length === 0)
+    return all([age, unknown(['a pulse and a pressure taken together'], [...pulses, ...pressures])]);
+  const over = pairs.filter((pair) => pair.rate > pair.systolic);
+  const entries = (over.length > 0 ? over : pairs).flatMap((pair) => [pair.pulse, pair.pressure]);
+  const compared = over.map((pair) => `pulse ${pair.rate} over systolic ${pair.systolic}`).join(', ');
+  return all([age, over.length > 0 ? yes(entries, compared) : no(entries, 'pulse never over systolic')]);
+}
+
+/** Breathing under 10 or over 29 a minute. */
+export function breathingRate(chart: Chart): Answer {
+  const read = vitalsOf(chart, 'respirations').filter((entry) => entry.value.rate !== undefined);
+  if (read.length === 0) return unknown(['breaths a minute']);
+  const out = read.filter((entry) => (entry.value.rate ?? 0) < 10 || (entry.value.rate ?? 0) > 29);
+  return out.length > 0
+    ? yes(out, out.map((entry) => `breathing ${entry.value.rate} at ${clockText(entry)}`).join(', '))
+    : no(read, 'breathing always 10 to 29');
+}
+
+/** Saturation under 90 % on room air; a reading of which the air was not said decides nothing. */
+export function roomAirSaturation(chart: Chart): Answer {
+  const read = vitalsOf(chart, 'oxygen-saturation');
+  const low = read.filter((entry) => entry.value.onOxygen === false && entry.value.percent < 90);
+  const text = (entry: VitalEntry<'oxygen-saturation'>): string =>
+    `saturation ${entry.value.percent} % at ${clockText(entry)}`;
+  if (low.length > 0) return yes(low, `${low.map(text).join(', ')} on room air`);
+  if (read.length === 0) return unknown(['oxygen saturation on room air']);
+  const doubtful = read.filter((entry) => entry.value.onOxygen !== false);
+  const lowDoubtful = doubtful.filter((entry) => entry.value.percent < 90);
+  if (lowDoubtful.length > 0)
+    return unknown(['whether it was on room air'], lowDoubtful, lowDoubtful.map(text).join(', '));
+  return doubtful.length === read.length
+    ? unknown(['oxygen saturation on room air'], read)
+    : no(
+        read.filter((entry) => entry.value.onOxygen === false),
+        'on room air never under 90 %',
+      );
+}
+
+/** The span in which the motor response lies, from the component or from what the sum leaves open; null: not known. */
+function motorSpan(reading: ReturnType<typeof gcsReadings>[number]): readonly [number, number] | null {
+  if (typeof reading.motor === 'number') return [reading.motor, reading.motor];
+  if (reading.total === null || reading.motor === 'NT') return null;
+  return [Math.max(1, reading.total - 9), Math.min(6, reading.total - 2)];
+}
+
+/** Motor response under 6, or no response to voice at all. NT decides nothing. */
+export function cannotFollowCommands(chart: Chart): Answer {
+  const answers = gcsReadings(chart).map((reading): Answer => {
+    const span = motorSpan(reading);
+    const shown = `motor response ${typeof reading.motor === 'number' ? reading.motor : `by the GCS of ${reading.total}`}`;
+    if (span === null) return unknown(['GCS motor response'], reading.entries);
+    if (span[1] < 6) return yes(reading.entries, shown);
+    return span[0] === 6 ? no(reading.entries, shown) : unknown(['GCS motor response'], reading.entries);
+  });
+  const silent = vitalsOf(chart, 'responsiveness').filter(
+    (entry) => entry.value.avpu === 'P' || entry.value.avpu === 'U',
+  );
+  const met = answers.filter((answer) => answer.truth === 'yes');
+  if (silent.length > 0)
+    met.push(yes(silent, `AVPU ${silent.map((entry) => entry.value.avpu).join(', ')}: no response to voice`));
+  return met.length > 0 ? any(met) : (answers.at(-1) ?? unknown(['GCS motor response']));
+}

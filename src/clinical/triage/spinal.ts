@@ -1,0 +1,58 @@
+// The criterion of a suspected spinal injury with new motor or sensory loss.
+
+import type { Finding, Site } from '../../terms/index.ts';
+import { type Answer, all, no, unknown, yes } from '../answer.ts';
+import type { Chart, EntryOf } from '../chart.ts';
+import { isWithin, wholeOf } from '../place.ts';
+import { deniedInAll, type FindingEntry, foundAt, foundWithin } from '../said.ts';
+import { sidesOf } from '../side.ts';
+import { neurologicalLoss } from './loss.ts';
+import { named } from './reason.ts';
+
+const SPINE: readonly Site[] = ['cervical-spine', 'thoracic-spine', 'lumbar-spine', 'sacrum', 'spine'];
+const SPINE_SIGNS: readonly Finding[] = [
+  'tenderness',
+  'deformity',
+  'pain',
+  'crepitus',
+  'instability',
+  'swelling',
+];
+
+/** A spinal injury is suspected where a sign was found along the spine, or the spine is being protected. */
+function spineSuspected(chart: Chart): Answer {
+  const signs = foundAt(chart, SPINE, SPINE_SIGNS);
+  const cared = chart.care.filter((entry) => entry.care === 'spine-protection' || entry.care === 'collar');
+  if (signs.length > 0 || cared.length > 0)
+    return yes([...signs, ...cared], signs.length > 0 ? named(signs) : 'spine protected');
+  const denied = deniedInAll(
+    chart,
+    (['cervical-spine', 'thoracic-spine', 'lumbar-spine'] as const).map((site) => ({ whole: wholeOf(site) })),
+    ['tenderness'],
+  );
+  // Without tenderness an injury may still be suspected from the mechanism: that is the responder's to say.
+  return denied.truth === 'no'
+    ? no(denied.evidence, 'no tenderness along the spine')
+    : unknown(['whether a spinal injury is suspected']);
+}
+
+/** Suspected spinal injury with new motor or sensory loss. A loss in one limb that is itself hurt decides nothing. */
+export function spineWithLoss(chart: Chart): Answer {
+  const loss = neurologicalLoss(chart);
+  const lost = loss.evidence.filter((entry) => entry.kind === 'csm' || entry.kind === 'finding');
+  const limb = (site: Site): Site => (isWithin(site, 'arm') ? 'arm' : isWithin(site, 'leg') ? 'leg' : site);
+  const hurt = (entry: EntryOf<'csm'> | FindingEntry): boolean =>
+    foundWithin(
+      chart,
+      [limb(entry.site)],
+      ['deformity', 'crepitus', 'amputation', 'laceration', 'avulsion'],
+    ).some((injury) =>
+      sidesOf(injury.site, injury.side).some((side) => sidesOf(entry.site, entry.side).includes(side)),
+    );
+  if (loss.truth === 'yes' && new Set(lost.map((entry) => limb(entry.site))).size === 1 && lost.every(hurt)) {
+    const suspected = spineSuspected(chart);
+    if (suspected.truth !== 'no')
+      return unknown([`whether the loss comes from the spine or from the injured limb`], loss.evidence);
+  }
+  return all([spineSuspected(chart), loss]);
+}

@@ -1,0 +1,53 @@
+// The criteria that findings on skull, chest wall and pelvis decide.
+
+import type { Site } from '../../terms/index.ts';
+import { type Answer, unknown, yes } from '../answer.ts';
+import type { Chart } from '../chart.ts';
+import { wholeOf } from '../place.ts';
+import { deniedInAll, foundAt, foundWithin } from '../said.ts';
+import * as zones from '../zones.ts';
+import { named } from './reason.ts';
+
+const SKULL: readonly Site[] = ['skull', 'head', 'forehead'];
+
+/** Skull deformity; leaking fluid or bruising that is taught as a sign of a broken base (from memory) is a suspicion. */
+export function skull(chart: Chart): Answer {
+  const met = [
+    ...foundAt(chart, SKULL, ['deformity', 'crepitus', 'instability']),
+    ...foundAt(chart, ['ear'], ['fluid']),
+    ...foundAt(chart, ['behind-ear'], ['contusion', 'discoloration']),
+  ];
+  if (met.length > 0) return yes(met, named(met));
+  const signs = [
+    ...foundAt(chart, ['nose'], ['fluid']),
+    ...foundAt(chart, ['eye'], ['contusion', 'discoloration']),
+    ...foundAt(chart, SKULL, ['swelling', 'asymmetry']),
+  ];
+  if (signs.length > 0) return unknown(['whether a skull fracture is suspected'], signs, named(signs));
+  return deniedInAll(chart, [{ whole: wholeOf('skull') }], ['deformity']);
+}
+
+const CHEST: readonly Site[] = ['chest', 'ribs', 'sternum'];
+
+/** Chest wall that is unstable, deformed or moves the wrong way. */
+export function chestWall(chart: Chart): Answer {
+  const met = foundAt(chart, CHEST, ['instability', 'deformity', 'paradoxical-motion']);
+  if (met.length > 0) return yes(met, named(met));
+  const signs = foundAt(chart, CHEST, ['crepitus', 'asymmetry']);
+  if (signs.length > 0) return unknown(['whether the chest wall is stable'], signs, named(signs));
+  return deniedInAll(chart, [zones.CHEST], ['instability', 'deformity']);
+}
+
+/** Pelvic fracture is suspected where the pelvis is unstable or deformed, or has been bound. */
+export function pelvis(chart: Chart): Answer {
+  const met = foundAt(chart, ['pelvis'], ['instability', 'deformity', 'crepitus']);
+  const bound = chart.care.filter((entry) => entry.care === 'pelvic-binder');
+  if (met.length > 0 || bound.length > 0)
+    return yes([...met, ...bound], met.length > 0 ? named(met) : 'pelvis bound');
+  const signs = [
+    ...foundWithin(chart, ['pelvis'], ['tenderness', 'pain', 'contusion']),
+    ...foundAt(chart, ['hip'], ['deformity', 'instability', 'crepitus']),
+  ];
+  if (signs.length > 0) return unknown(['whether a pelvic fracture is suspected'], signs, named(signs));
+  return deniedInAll(chart, [zones.PELVIS], ['instability', 'tenderness']);
+}

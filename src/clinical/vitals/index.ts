@@ -1,0 +1,6 @@
+// Promises vitals as sets and series with their trends, and when the next set is due.
+
+export { type Due, type DueOptions, dueOf, type Stability } from './due.ts';
+export { MEASURES, type Measure, type Point, pointsOf, UNIT } from './measures.ts';
+export { type Series, type SeriesPoint, seriesOf } from './series.ts';
+export { setsOf, type VitalSet } from './sets.ts';
