@@ -3,8 +3,11 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
-import { replay, replayCutShort } from './command.ts';
+import { afterAll, describe, expect, it, vi } from 'vitest';
+import { BUNDLED, replay, replayCutShort, replayHere } from './command.ts';
+
+// A process of its own takes its time on a busy machine; nothing here is about how long.
+vi.setConfig({ testTimeout: 60_000 });
 
 const FOLDER = mkdtempSync(join(tmpdir(), 'talk-'));
 afterAll(() => rmSync(FOLDER, { recursive: true }));
@@ -22,8 +25,8 @@ const second = file('second.talk', `${HEADER}right knee bruised\n`);
 const bad = file('bad.talk', '@start 2026-05-03T14:02:00-06:00\nall well\n[00:99:00] too late\n');
 
 describe('one file', () => {
-  it('is printed as the timeline and the radio report', () => {
-    const { status, out, err } = replay([good]);
+  it('is printed as the timeline and the radio report', async () => {
+    const { status, out, err } = await replayHere([good]);
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toMatch(/14:02.*wrist/i);
     expect(out).toMatch(/\bover\n$/);
@@ -57,20 +60,25 @@ describe('one file', () => {
     });
   });
 
-  it.each(['--soap', '--mist', '--radio', '--timeline'])('is printed with %s', (option) => {
-    const { status, out, err } = replay([option, good]);
+  it('gives the same record when it is started from the bundle', () => {
+    expect(replay(['--json', good], '', BUNDLED)).toEqual(replay(['--json', good]));
+  });
+
+  it.each(['--soap', '--mist', '--radio', '--timeline'])('is printed with %s', async (option) => {
+    const { status, out, err } = await replayHere([option, good]);
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toMatch(/wrist/i);
   });
 
-  it('that says nothing that is understood still ends well, and the words are kept', () => {
-    const { status, out } = replay(['--json', '-'], `${HEADER}the quick brown fox jumps over the lazy dog\n`);
+  it('that says nothing that is understood still ends well, and the words are kept', async () => {
+    const fox = file('fox.talk', `${HEADER}the quick brown fox jumps over the lazy dog\n`);
+    const { status, out } = await replayHere(['--json', fox]);
     expect(status).toBe(0);
     expect(JSON.parse(out).entries).toMatchObject([{ kind: 'note' }]);
   });
 
-  it('that is empty gives a record in which nothing was examined', () => {
-    const { status, out } = replay(['--json', '-'], '');
+  it('that is empty gives a record in which nothing was examined', async () => {
+    const { status, out } = await replayHere(['--json', file('empty.talk', '')]);
     const record = JSON.parse(out) as { entries: unknown[]; coverage: { state: string }[] };
     expect(status).toBe(0);
     expect(record.entries).toEqual([]);
@@ -83,8 +91,8 @@ describe('one file', () => {
 });
 
 describe('several files', () => {
-  it('are one JSON document on each line, each with its file', () => {
-    const { status, out } = replay(['--json', good, second]);
+  it('are one JSON document on each line, each with its file', async () => {
+    const { status, out } = await replayHere(['--json', good, second]);
     const records = out
       .trimEnd()
       .split('\n')
@@ -93,16 +101,16 @@ describe('several files', () => {
     expect(records.map((record) => record.file)).toEqual([good, second]);
   });
 
-  it('are each headed by their name in the other forms', () => {
-    const { out } = replay(['--timeline', good, second]);
+  it('are each headed by their name in the other forms', async () => {
+    const { out } = await replayHere(['--timeline', good, second]);
     expect(out.split('\n').filter((line) => line.startsWith('=='))).toEqual([
       `== ${good} ==`,
       `== ${second} ==`,
     ]);
   });
 
-  it('are printed but for the one that cannot be read, which is named', () => {
-    const { status, out, err } = replay(['--json', bad, good]);
+  it('are printed but for the one that cannot be read, which is named', async () => {
+    const { status, out, err } = await replayHere(['--json', bad, good]);
     expect(status).toBe(1);
     expect(JSON.parse(out)).toMatchObject({ file: good });
     expect(err.trimEnd().split('\n')).toHaveLength(1);
@@ -123,8 +131,8 @@ describe('input that cannot be read', () => {
     ],
     ['a recording', join(FOLDER, 'a.wav'), 'a.wav: '],
   ];
-  it.each(FAULTS)('ends with 1 and one line that names it: %s', (_what, path, says) => {
-    const { status, out, err } = replay(['--json', path]);
+  it.each(FAULTS)('ends with 1 and one line that names it: %s', async (_what, path, says) => {
+    const { status, out, err } = await replayHere(['--json', path]);
     expect({ status, out }).toEqual({ status: 1, out: '' });
     expect(err).toContain(says);
     expect(err.trimEnd().split('\n')).toHaveLength(1);
@@ -137,8 +145,8 @@ describe('input that cannot be read', () => {
     });
   });
 
-  it('says so where a form cannot be written yet', () => {
-    expect(replay(['--fhir', good])).toMatchObject({
+  it('says so where a form cannot be written yet', async () => {
+    expect(await replayHere(['--fhir', good])).toMatchObject({
       status: 1,
       out: '',
       err: expect.stringContaining('not yet'),
@@ -147,12 +155,16 @@ describe('input that cannot be read', () => {
 });
 
 describe('a wrong command line', () => {
+  it('ends the process with 2', () => {
+    expect(replay(['--json'])).toMatchObject({ status: 2, out: '' });
+  });
+
   it.each([
     ['no file', ['--json']],
     ['an unknown option', ['--xml', good]],
     ['two options', ['--json', '--soap', good]],
-  ])('ends with 2 and the usage on standard error: %s', (_what, words) => {
-    const { status, out, err } = replay(words);
+  ])('ends with 2 and the usage on standard error: %s', async (_what, words) => {
+    const { status, out, err } = await replayHere(words);
     expect({ status, out }).toEqual({ status: 2, out: '' });
     expect(err).toContain('usage: npm run --silent replay --');
   });

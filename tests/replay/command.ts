@@ -1,10 +1,13 @@
-// Runs the command line as a person's shell would, in a process of its own.
+// Runs the command line: in a process of its own as a shell would, or, much faster, within the test.
 
 import { spawn, spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { run } from '../../src/replay/run.ts';
 
 export const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const ARGUMENTS = ['--import', 'tsx', 'src/replay/main.ts'];
+/** The quick way in, which runs the same from one bundled file. */
+export const BUNDLED = ['src/replay/launch.mjs'];
 
 export interface Ended {
   readonly status: number | null;
@@ -13,8 +16,12 @@ export interface Ended {
 }
 
 /** The run's outcome; `input` is what stands on standard input. */
-export function replay(words: readonly string[], input: string | Uint8Array = ''): Ended {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [...ARGUMENTS, ...words], {
+export function replay(
+  words: readonly string[],
+  input: string | Uint8Array = '',
+  program: readonly string[] = ARGUMENTS,
+): Ended {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [...program, ...words], {
     cwd: ROOT,
     input,
     maxBuffer: 64 * 1024 * 1024,
@@ -34,4 +41,16 @@ export function replayCutShort(words: readonly string[], input: string): Promise
     child.stdin.end(input);
     child.on('close', (status) => resolve({ status, out: '', err }));
   });
+}
+
+/** The same within this process, for all that does not hang on standard input or on how a process ends. */
+export async function replayHere(words: readonly string[]): Promise<Ended> {
+  const printed: string[] = [];
+  const complaints: string[] = [];
+  const status = await run(words, {
+    otherwise: { startedAt: Date.UTC(2026, 4, 3, 20, 2, 0), zone: '-06:00' },
+    print: (text) => printed.push(`${text}\n`),
+    complain: (text) => complaints.push(`${text}\n`),
+  });
+  return { status, out: printed.join(''), err: complaints.join('') };
 }

@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Ajv, type ErrorObject } from 'ajv';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import {
   ASPECTS,
   CARES,
@@ -16,6 +16,8 @@ import {
   VITALS,
 } from '../../src/terms/index.ts';
 import { ROOT, replay } from './command.ts';
+
+vi.setConfig({ hookTimeout: 60_000 });
 
 const SCHEMA = JSON.parse(readFileSync(new URL('record.schema.json', import.meta.url), 'utf8'));
 // One decimal place cannot be tested by dividing binary fractions exactly.
