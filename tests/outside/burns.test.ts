@@ -1,0 +1,129 @@
+// Burns against the rule of nines and the chart by age; the burned patients are invented.
+
+import { describe, expect, it } from 'vitest';
+import { LUND_BROWDER_AGES, lundBrowder, RULE_OF_NINES } from '../../src/clinical/burns/charts.ts';
+import { patchesOf } from '../../src/clinical/burns/patches.ts';
+import { burnsOf, chartOf, scores } from '../../src/clinical/index.ts';
+import type { Entry } from '../../src/record/entry.ts';
+import { age, clock, denied, found } from '../clinical/build.ts';
+
+const sum = (chart: Parameters<typeof patchesOf>[0]): number =>
+  patchesOf(chart).reduce((total, patch) => total + patch.percent, 0);
+const percent = (...entries: readonly Entry[]): number | null =>
+  scores(entries, { now: clock(0) }).burnPercent;
+
+describe('the charts', () => {
+  // Read: age rows in a secondary page; fixed rows from memory: Lund CC, Browder NC. Surg Gynecol Obstet 1944;79:352-358.
+  it.each(LUND_BROWDER_AGES)('sum to 100 from $from years', ({ from }) =>
+    expect(sum(lundBrowder(from))).toBeCloseTo(100, 9),
+  );
+  it.each([
+    [0.9, 9.5],
+    [1, 8.5],
+    [4.9, 8.5],
+    [5, 6.5],
+    [9.9, 6.5],
+    [10, 5.5],
+    [14.9, 5.5],
+    [15, 4.5],
+    [16, 3.5],
+  ])('give at %f years half a head %f', (years, half) => expect(lundBrowder(years).head.front).toBe(half));
+  it('sum to 100 by the rule of nines', () => expect(sum(RULE_OF_NINES)).toBeCloseTo(100, 9));
+});
+
+describe('the rule of nines', () => {
+  // Read in several pages: Wallace AB. Lancet 1951;1:501-504.
+  it.each([
+    ['head and neck', 9, [found('head', null, 'burn')]],
+    ['head with the neck named too', 9, [found('head', null, 'burn'), found('neck', null, 'burn')]],
+    ['one arm', 9, [found('arm', 'left', 'burn')]],
+    ['both arms', 18, [found('arm', 'both', 'burn')]],
+    ['the front of the trunk', 18, [found('chest', null, 'burn'), found('abdomen', null, 'burn')]],
+    ['the back of the trunk', 18, [found('back', null, 'burn')]],
+    ['one leg', 18, [found('leg', 'right', 'burn')]],
+    ['the perineum', 1, [found('genitals', null, 'burn')]],
+    [
+      'the whole body',
+      100,
+      [
+        ...(['head', 'chest', 'abdomen', 'back', 'genitals'] as const).map((site) =>
+          found(site, null, 'burn'),
+        ),
+        found('arm', 'both', 'burn'),
+        found('leg', 'both', 'burn'),
+      ],
+    ],
+    ['the front of one leg', 9, [found('leg', 'left', 'burn', {}, { part: ['anterior'] })]],
+    [
+      'an arm and, in it, the hand, counted once',
+      9,
+      [found('arm', 'left', 'burn'), found('hand', 'left', 'burn')],
+    ],
+  ] as const)('gives %s %f', (_, expected, entries) => expect(percent(...entries)).toBe(expected));
+});
+
+describe('by age', () => {
+  // Computed from the chart's rows.
+  it.each([
+    ['the head at 1 year', 17, [age(1), found('head', null, 'burn')]],
+    ['the face at 6 months', 9.5, [age(0.5), found('face', null, 'burn')]],
+    ['one thigh at 5 years', 8, [age(5), found('thigh', 'left', 'burn')]],
+    ['one leg at 10 years', 18, [age(10), found('leg', 'left', 'burn')]],
+    ['one arm at 3 years', 9.5, [age(3), found('arm', 'left', 'burn')]],
+  ] as const)('gives %s %f', (_, expected, entries) => expect(percent(...entries)).toBe(expected));
+
+  it('both methods are shown where they differ', () => {
+    const burns = burnsOf(chartOf([age(30), found('arm', 'left', 'burn')]));
+    expect(burns?.differ).toBe(true);
+    expect(burns?.text).toContain('9 % by rule of nines');
+    expect(burns?.text).toContain('9.5 % by Lund-Browder');
+  });
+});
+
+describe('palms', () => {
+  // Read: about 1 % for a palm with its fingers, Murari A, Singh KN. Acute Crit Care 2019;34:276-281.
+  it('count one percent each', () => {
+    expect(percent(found('flank', 'left', 'burn', {}, { quality: ['about three palms'] }))).toBe(3);
+    expect(percent(found('shoulder', 'left', 'burn', { heard: 'burn on the left shoulder two palms' }))).toBe(
+      2,
+    );
+  });
+  it('are not read from words that two burns share', () => {
+    const heard = 'burns to left shoulder and right flank two palms';
+    expect(
+      percent(found('shoulder', 'left', 'burn', { heard }), found('flank', 'right', 'burn', { heard })),
+    ).toBeNull();
+  });
+});
+
+describe('depth', () => {
+  // Read: "estimates of burn area exclude areas of erythema" (forensicmed.co.uk).
+  it('leaves superficial redness out', () => {
+    expect(percent(found('arm', 'left', 'burn', {}, { quality: ['superficial'] }))).toBe(0);
+    expect(
+      percent(
+        found('arm', 'left', 'burn', {}, { quality: ['red'] }),
+        found('hand', 'left', 'burn', {}, { quality: ['blistered'] }),
+      ),
+    ).toBe(2);
+  });
+  it('keeps superficial partial thickness in', () => {
+    expect(percent(found('arm', 'left', 'burn', {}, { quality: ['superficial', 'partial thickness'] }))).toBe(
+      9,
+    );
+  });
+  it('counts a burn of which the depth was not said, and asks', () => {
+    expect(burnsOf(chartOf([found('arm', 'left', 'burn')]))?.missing).toContain('depth at: left arm');
+  });
+});
+
+describe('what cannot be sized', () => {
+  it('is null with no burn found, even where burns were denied', () => {
+    expect(percent()).toBeNull();
+    expect(percent(denied('arm', 'left', 'burn'))).toBeNull();
+  });
+  it('is null where only a site smaller than the chart was burned, and asks for palms', () => {
+    expect(percent(found('nose', null, 'burn'))).toBeNull();
+    expect(burnsOf(chartOf([found('nose', null, 'burn')]))?.missing).toContain('how many palms at: nose');
+  });
+});
