@@ -44,13 +44,22 @@ export function beginExam<Context>(
   return append(blank, payload.startedAt, () => ({ kind: 'started', payload }));
 }
 
-/** The examination with one more event, logged at `time` (ISO 8601 with offset). */
-export function append<Context>(exam: Exam<Context>, time: string, planned: Planned): Exam<Context> {
-  const seq = (exam.state.lastSeq[exam.device] ?? 0) + 1;
-  const id = `${exam.device}-${seq}`;
-  const facts: EventFacts = { format: FORMAT, id, device: exam.device, seq, time };
-  const event: RecordEvent = { ...facts, ...planned(id) };
-  return { ...exam, events: [...exam.events, event], state: step(exam.state, event) };
+/** The examination with more events, all logged at `time` (ISO 8601 with offset). */
+export function append<Context>(exam: Exam<Context>, time: string, ...planned: Planned[]): Exam<Context> {
+  let { state } = exam;
+  const events = planned.map((one) => {
+    const event = eventOf(exam.device, state, time, one);
+    state = step(state, event);
+    return event;
+  });
+  return { ...exam, events: [...exam.events, ...events], state };
+}
+
+function eventOf(device: string, state: RecordState, time: string, planned: Planned): RecordEvent {
+  const seq = (state.lastSeq[device] ?? 0) + 1;
+  const id = `${device}-${seq}`;
+  const facts: EventFacts = { format: FORMAT, id, device, seq, time };
+  return { ...facts, ...planned(id) };
 }
 
 /**
@@ -70,9 +79,7 @@ export function hearUtterance<Context>(
   const iso = (epochMs: number): string => formatIso(epochMs, zone);
   let next: Exam<Context> = { ...logged, context };
   for (const [index, frame] of frames.entries()) {
-    for (const planned of interpret(next.state, frame, { utterance, index, heardAt, iso })) {
-      next = append(next, heardAt, planned);
-    }
+    next = append(next, heardAt, ...interpret(next.state, frame, { utterance, index, heardAt, iso }));
   }
   return next;
 }

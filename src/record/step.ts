@@ -6,8 +6,11 @@ import { EMPTY, type Group, type RecordState } from './state.ts';
 
 /** The state after one more event. An event that names an entry the log lacks (a cut log) changes what it can. */
 export function step(state: RecordState, event: RecordEvent): RecordState {
-  const next = happen(state, event);
-  const last = Math.max(event.seq, state.lastSeq[event.device] ?? 0);
+  const before = state.lastSeq[event.device] ?? 0;
+  // The same event may come twice (two devices that exchanged logs); one with a new number cannot have.
+  const isNew = event.seq > before;
+  const next = happen(state, event, isNew);
+  const last = Math.max(event.seq, before);
   return { ...next, lastSeq: { ...next.lastSeq, [event.device]: last } };
 }
 
@@ -15,14 +18,16 @@ export function step(state: RecordState, event: RecordEvent): RecordState {
 export const fold = (events: readonly RecordEvent[], from: RecordState = EMPTY): RecordState =>
   events.reduce(step, from);
 
-function happen(state: RecordState, event: RecordEvent): RecordState {
+function happen(state: RecordState, event: RecordEvent, isNew: boolean): RecordState {
   switch (event.kind) {
     case 'started':
       return { ...state, startedAt: event.payload.startedAt, zone: event.payload.zone };
     case 'utterance':
-      return { ...state, utterances: [...state.utterances, { ...event.payload, id: event.id }] };
+      return isNew || !state.utterances.some(({ id }) => id === event.id)
+        ? { ...state, utterances: [...state.utterances, { ...event.payload, id: event.id }] }
+        : state;
     case 'entered':
-      return enter(state, [event.payload]);
+      return enter(state, [event.payload], isNew);
     case 'corrected': {
       const [first] = event.payload.replacements;
       const replaced = alter(state, event.payload.targets, (entry) => ({
@@ -30,7 +35,7 @@ function happen(state: RecordState, event: RecordEvent): RecordState {
         state: 'replaced',
         ...(first === undefined ? {} : { replacedBy: first.id }),
       }));
-      return enter(replaced, event.payload.replacements);
+      return enter(replaced, event.payload.replacements, isNew);
     }
     case 'struck':
       return alter(state, event.payload.entries, (entry) => ({ ...entry, state: 'struck' }));
@@ -62,12 +67,11 @@ function alter(state: RecordState, ids: readonly string[], change: (entry: Entry
   return { ...state, entries };
 }
 
-function enter(state: RecordState, entered: readonly EnteredEntry[]): RecordState {
+function enter(state: RecordState, entered: readonly EnteredEntry[], isNew: boolean): RecordState {
   const entries = [...state.entries];
   const groups = [...state.groups];
   for (const one of entered) {
-    // The same event read twice (two devices that exchanged logs) must not make a second entry.
-    if (entries.some((entry) => entry.id === one.id)) continue;
+    if (!isNew && entries.some((entry) => entry.id === one.id)) continue;
     entries.push(asEntry(one));
     join(groups, one);
   }
