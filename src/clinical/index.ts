@@ -1,9 +1,25 @@
 // Promises what a medic would work out from the entries, each rule beside its source; what was not said is unknown.
 
-export { type Burns, burnsOf } from './burns/index.ts';
+export { type BurnRegion, type Burns, burnsOf } from './burns/index.ts';
 export { type Chart, chartOf } from './chart.ts';
+export type { Clock } from './clocks.ts';
+export type { Conflict } from './conflicts/index.ts';
 export { type CoverageRow, type CoverageState, coverage, remaining } from './coverage.ts';
 export type { Reckoned } from './evidence.ts';
-export { type Score, type ScoreName, scoreCards } from './score/index.ts';
+export {
+  type Focus,
+  type LimbEnd,
+  nextStep,
+  type Recheck,
+  type Step,
+  TAUGHT,
+  uncompared,
+} from './exam/index.ts';
+export type { Pattern } from './patterns/index.ts';
+export type { Problem, ProblemOrder } from './problems/index.ts';
+export { type Reckoning, type ReckonOptions, reckon } from './reckoning.ts';
+export { type ChildRange, type Score, type ScoreName, scoreCards } from './score/index.ts';
 export { type Scores, scores } from './scores.ts';
+export type { ItemState, SpineItem } from './spine/index.ts';
 export { CRITERIA, type Flag, type FlagState, flags } from './triage/index.ts';
+export type { Due, DueOptions, Measure, Series, SeriesPoint, Stability, VitalSet } from './vitals/index.ts';

@@ -1,0 +1,91 @@
+// The same thing said to be so and not so: changed, or misheard?
+
+import { isPaired, type Part } from '../../terms/index.ts';
+import { type Chart, clockText, type EntryOf } from '../chart.ts';
+import { placeText } from '../place.ts';
+import type { FindingEntry } from '../said.ts';
+import { sidesOf } from '../side.ts';
+import { type Conflict, conflictOf } from './conflict.ts';
+
+const partsMeet = (a: readonly Part[] | undefined, b: readonly Part[] | undefined): boolean =>
+  a === undefined || b === undefined || a.some((part) => b.includes(part));
+
+const levelsMeet = (a: string | undefined, b: string | undefined): boolean =>
+  a === undefined || b === undefined || a === b;
+
+/** One side at least is meant by both; what is said of a whole unpaired site meets what is said of half of it. */
+function sameSide(a: FindingEntry | EntryOf<'csm'>, b: FindingEntry | EntryOf<'csm'>): boolean {
+  const [one, other] = [sidesOf(a.site, a.side), sidesOf(b.site, b.side)];
+  return (
+    one.some((side) => other.includes(side)) ||
+    (!isPaired(a.site) && (one.includes(null) || other.includes(null)))
+  );
+}
+
+const meet = (a: FindingEntry, b: FindingEntry): boolean =>
+  a.site === b.site && sameSide(a, b) && partsMeet(a.part, b.part) && levelsMeet(a.level, b.level);
+
+/** The latest entry against the last one before it that says the opposite; an answer in between settles the older. */
+function turned<E extends FindingEntry | EntryOf<'csm'>>(
+  entries: readonly E[],
+  same: (a: E, b: E) => boolean,
+): readonly (readonly [E, E])[] {
+  return entries.flatMap((later, index): (readonly [E, E])[] => {
+    const earlier = entries.slice(0, index).findLast((other) => same(other, later));
+    const overtaken = entries.slice(index + 1).some((other) => same(other, later));
+    return earlier === undefined || overtaken || earlier.present === later.present ? [] : [[earlier, later]];
+  });
+}
+
+const word = (present: boolean, yes: string, no: string): string => (present ? yes : no);
+
+/** Findings at one site with opposite answers. */
+export const oppositeFindings = (chart: Chart): readonly Conflict[] =>
+  turned(chart.findings, (a, b) => a.finding === b.finding && meet(a, b)).map(([earlier, later]) =>
+    conflictOf(
+      'opposite',
+      `${placeText(later.site, later.side)}, ${later.finding.replaceAll('-', ' ')}: ` +
+        `${word(earlier.present, 'found', 'denied')} ${clockText(earlier)}, ` +
+        `${word(later.present, 'found', 'denied')} ${clockText(later)}. Changed, or misheard?`,
+      [earlier, later],
+    ),
+  );
+
+/** Circulation, sensation or motion of one end with opposite answers. */
+export const oppositeCsm = (chart: Chart): readonly Conflict[] =>
+  turned(
+    chart.csm,
+    (a, b) =>
+      a.site === b.site &&
+      a.aspect === b.aspect &&
+      a.digit === b.digit &&
+      (a.pulse === undefined || b.pulse === undefined || a.pulse === b.pulse) &&
+      sameSide(a, b),
+  ).map(([earlier, later]) =>
+    conflictOf(
+      'opposite',
+      `${placeText(later.site, later.side)}, ${later.aspect}: ` +
+        `${word(earlier.present, 'intact', 'not intact')} ${clockText(earlier)}, ` +
+        `${word(later.present, 'intact', 'not intact')} ${clockText(later)}. Changed, or misheard?`,
+      [earlier, later],
+    ),
+  );
+
+/** A site declared free of anything, and a finding there. */
+export const nothingAndSomething = (chart: Chart): readonly Conflict[] =>
+  chart.findings
+    .filter((entry) => entry.finding === 'abnormality' && !entry.present)
+    .flatMap((nothing) => {
+      const something = chart.findings.filter(
+        (entry) => entry.present && entry.finding !== 'abnormality' && meet(entry, nothing),
+      );
+      if (something.length === 0) return [];
+      const names = something.map((entry) => entry.finding.replaceAll('-', ' ')).join(', ');
+      return [
+        conflictOf(
+          'nothing-and-something',
+          `${placeText(nothing.site, nothing.side)}: said to have nothing, and ${names}. Which holds?`,
+          [nothing, ...something],
+        ),
+      ];
+    });

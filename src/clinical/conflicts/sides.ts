@@ -1,0 +1,113 @@
+// Slips of side: a side that jumps within one sentence, unlike sides called equal, and care where nothing was found.
+
+import type { Care } from '../../terms/index.ts';
+import { regionOf } from '../../terms/index.ts';
+import { type Chart, type EntryOf, vitalsOf } from '../chart.ts';
+import { placeText } from '../place.ts';
+import type { FindingEntry } from '../said.ts';
+import { otherSide, sidesOf } from '../side.ts';
+import { type Conflict, conflictOf } from './conflict.ts';
+
+const PAIRED_REGIONS = ['shoulder', 'arm', 'leg'];
+
+/** In one utterance the left of one site and the right of another in the same limb; both sides of one site is a comparison. */
+export function sideJumps(chart: Chart): readonly Conflict[] {
+  const spoken = new Map<string, (FindingEntry | EntryOf<'csm'>)[]>();
+  for (const entry of chart.all) {
+    if (entry.kind !== 'finding' && entry.kind !== 'csm') continue;
+    const region = regionOf(entry.site);
+    if (!PAIRED_REGIONS.includes(region) || otherSide(entry.side) === null) continue;
+    const key = `${entry.heardAt} ${region}`;
+    spoken.set(key, [...(spoken.get(key) ?? []), entry]);
+  }
+  return [...spoken.values()].flatMap((entries) => {
+    const oneSided = entries.filter(
+      (entry) => !entries.some((other) => other.site === entry.site && other.side === otherSide(entry.side)),
+    );
+    const left = oneSided.find((entry) => entry.side === 'left');
+    const right = oneSided.find((entry) => entry.side === 'right');
+    if (left === undefined || right === undefined) return [];
+    const question = `${placeText(left.site, 'left')} and ${placeText(right.site, 'right')} in one sentence. Are both sides meant?`;
+    return [conflictOf('side-jump', question, [left, right])];
+  });
+}
+
+/** Pupils or strength called equal while the two sides were told unlike. */
+export function notEqual(chart: Chart): readonly Conflict[] {
+  const pupils = vitalsOf(chart, 'pupils').flatMap((entry) => {
+    const { equal, leftMm, rightMm, leftReactive, rightReactive } = entry.value;
+    const sizes = leftMm !== undefined && rightMm !== undefined && leftMm !== rightMm;
+    const light = leftReactive !== undefined && rightReactive !== undefined && leftReactive !== rightReactive;
+    if (equal !== true || !(sizes || light)) return [];
+    const unlike = sizes ? `left ${leftMm} mm, right ${rightMm} mm` : 'only one reacts';
+    return [conflictOf('not-equal', `Pupils called equal, but ${unlike}. Which holds?`, [entry])];
+  });
+  const strength = chart.csm
+    .filter((entry) => entry.strength === 'equal')
+    .flatMap((equal) => {
+      const unlike = chart.csm.filter(
+        (entry) =>
+          entry.site === equal.site &&
+          entry.aspect === equal.aspect &&
+          entry.heardAt === equal.heardAt &&
+          (entry.strength === 'unequal' || entry.strength === 'weak' || !entry.present),
+      );
+      if (unlike.length === 0) return [];
+      const question = `Strength called equal, but not so of the ${unlike.map((entry) => placeText(entry.site, entry.side)).join(', ')}. Which holds?`;
+      return [conflictOf('not-equal', question, [equal, ...unlike])];
+    });
+  return [...pupils, ...strength];
+}
+
+/** Care that is given to an injury; oxygen, fluids and the like go anywhere. */
+const FOR_AN_INJURY: readonly Care[] = [
+  'tourniquet',
+  'direct-pressure',
+  'wound-packing',
+  'dressing',
+  'bandage',
+  'splint',
+  'sling',
+  'traction-splint',
+  'chest-seal',
+  'irrigation',
+  'reduction',
+];
+
+/** Care on a side of a region where nothing was found on that side. */
+export const careWithoutFinding = (chart: Chart): readonly Conflict[] =>
+  chart.care.flatMap((care) => {
+    if (care.site === undefined || !FOR_AN_INJURY.includes(care.care)) return [];
+    const side = care.side ?? null;
+    const other = otherSide(side);
+    if (other === null) return [];
+    const region = regionOf(care.site);
+    // A sling for the arm may be for the shoulder, a tourniquet for the groin on the thigh.
+    const near = (entry: FindingEntry | EntryOf<'csm'>): boolean => {
+      const regions = [region, regionOf(entry.site)];
+      return (
+        regions[0] === regions[1] ||
+        (regions.includes('arm') && regions.includes('shoulder')) ||
+        (regions.includes('leg') && regions.includes('pelvis')) ||
+        (regions.includes('chest') && regions.includes('shoulder'))
+      );
+    };
+    const told = [
+      ...chart.findings.filter((entry) => entry.present && near(entry)),
+      ...chart.csm.filter((entry) => !entry.present && near(entry)),
+    ];
+    const on = (wanted: 'left' | 'right') =>
+      told.filter((entry) => {
+        const sides = sidesOf(entry.site, entry.side);
+        return sides.includes(wanted) || sides.includes(null);
+      });
+    if (side !== 'left' && side !== 'right') return [];
+    if (on(side).length > 0) return [];
+    const mirrored = on(other);
+    const what = `${care.care.replaceAll('-', ' ')} on the ${placeText(care.site, side)}`;
+    const question =
+      mirrored.length > 0
+        ? `${what}, but the finding is on the ${other}. Which side?`
+        : `${what}, but nothing was found there. What is it for?`;
+    return [conflictOf('care-without-finding', question, [care, ...mirrored])];
+  });

@@ -1,0 +1,47 @@
+// Circulation, sensation and motion of both hands and both feet: the latest of each, or not checked.
+
+import { ASPECTS, type Aspect } from '../../terms/index.ts';
+import type { Chart, EntryOf } from '../chart.ts';
+import { type Reckoned, reckoned } from '../evidence.ts';
+import { type Place, placeText } from '../place.ts';
+import { sidesOf } from '../side.ts';
+import { COMMON_PRACTICE } from '../source.ts';
+import { isLost, LIMB_ENDS } from '../triage/loss.ts';
+
+export interface LimbEnd extends Reckoned {
+  readonly place: Place;
+  readonly aspect: Aspect;
+  readonly state: 'intact' | 'not-intact' | 'not-checked';
+  readonly text: string;
+}
+
+/** The entries on one aspect of one limb's end as a whole, earliest first; a single digit is not the whole. */
+export const csmAt = (chart: Chart, end: Place, aspect: Aspect): readonly EntryOf<'csm'>[] =>
+  chart.csm.filter(
+    (entry) =>
+      entry.aspect === aspect &&
+      entry.site === end.site &&
+      (entry.digit === undefined || !entry.present) &&
+      sidesOf(entry.site, entry.side).includes(end.side),
+  );
+
+/** Twelve rows: two hands and two feet, three aspects each. */
+export const limbEndsOf = (chart: Chart): readonly LimbEnd[] =>
+  LIMB_ENDS.flatMap((place) =>
+    ASPECTS.map((aspect): LimbEnd => {
+      const latest = csmAt(chart, place, aspect).at(-1);
+      const name = `${aspect} of the ${placeText(place.site, place.side)}`;
+      const state = latest === undefined ? 'not-checked' : isLost(latest) ? 'not-intact' : 'intact';
+      return {
+        place,
+        aspect,
+        state,
+        text: `${name}: ${state.replaceAll('-', ' ')}`,
+        ...reckoned(
+          latest === undefined ? [] : [latest],
+          COMMON_PRACTICE,
+          latest === undefined ? [name] : [],
+        ),
+      };
+    }),
+  );

@@ -1,0 +1,67 @@
+// Circulation, sensation and motion again after a splint, a tourniquet or a move: what was not checked since.
+
+import { ASPECTS, type Care } from '../../terms/index.ts';
+import { type Chart, clockText, timeOf } from '../chart.ts';
+import { type Reckoned, reckoned } from '../evidence.ts';
+import { isWithin, type Place, placeText } from '../place.ts';
+import { sidesOf } from '../side.ts';
+import { COMMON_PRACTICE } from '../source.ts';
+import { LIMB_ENDS } from '../triage/loss.ts';
+import { csmAt } from './limb-ends.ts';
+
+export interface Recheck extends Reckoned {
+  readonly after: 'splint' | 'tourniquet' | 'move';
+  readonly end: Place;
+  readonly text: string;
+}
+
+const AFTER: Readonly<Partial<Record<Care, 'splint' | 'tourniquet'>>> = {
+  splint: 'splint',
+  'traction-splint': 'splint',
+  sling: 'splint',
+  bandage: 'splint',
+  reduction: 'splint',
+  tourniquet: 'tourniquet',
+};
+
+const MOVED =
+  /\b(?:moved|moving|carried|carrying|carry-?out|loaded|log ?roll(?:ed)?|rolled|lifted|lowered|transferred)\b/i;
+
+/** Limbs whose end has all three aspects said after the moment are done; the others name what lacks. */
+function after(
+  chart: Chart,
+  what: Recheck['after'],
+  cause: Chart['all'][number],
+  ends: readonly Place[],
+): readonly Recheck[] {
+  return ends.flatMap((end) => {
+    const since = ASPECTS.filter(
+      (aspect) => !csmAt(chart, end, aspect).some((entry) => timeOf(entry) > timeOf(cause)),
+    );
+    if (since.length === 0) return [];
+    const place = placeText(end.site, end.side);
+    const missing = since.map((aspect) => `${aspect} of the ${place}`);
+    const text = `recheck the ${place} since the ${what} at ${clockText(cause)}: ${since.join(', ')}`;
+    return [{ after: what, end, text, ...reckoned([cause], COMMON_PRACTICE, missing) }];
+  });
+}
+
+/** What to check again, for the latest care of each limb and for the latest move. */
+export function rechecksOf(chart: Chart): readonly Recheck[] {
+  const byLimb = LIMB_ENDS.flatMap((end) => {
+    const limb = end.site === 'hand' ? (['arm', 'shoulder'] as const) : (['leg'] as const);
+    const latest = chart.care.findLast(
+      (care) =>
+        AFTER[care.care] !== undefined &&
+        limb.some((outer) => care.site !== undefined && isWithin(care.site, outer)) &&
+        care.site !== undefined &&
+        sidesOf(care.site, care.side ?? null).includes(end.side),
+    );
+    const what = latest === undefined ? undefined : AFTER[latest.care];
+    return latest === undefined || what === undefined ? [] : after(chart, what, latest, [end]);
+  });
+  const move = chart.all.findLast(
+    (entry) => (entry.kind === 'mark' || entry.kind === 'note') && MOVED.test(entry.text),
+  );
+  return [...byLimb, ...(move === undefined ? [] : after(chart, 'move', move, LIMB_ENDS))];
+}

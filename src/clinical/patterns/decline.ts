@@ -1,0 +1,70 @@
+// A falling GCS, a body that cools, and a limb that loses its pulse.
+
+import { type Chart, clockText, vitalsOf } from '../chart.ts';
+import { placeText } from '../place.ts';
+import { gcsReadings } from '../score/gcs.ts';
+import { sidesOf } from '../side.ts';
+import { COMMON_PRACTICE } from '../source.ts';
+import { LIMB_ENDS } from '../triage/loss.ts';
+import { type Pattern, patternOf } from './pattern.ts';
+
+/** The last sum under the best before it. */
+export function fallingGcs(chart: Chart): readonly Pattern[] {
+  const sums = gcsReadings(chart).flatMap((reading) =>
+    reading.total === null ? [] : [{ total: reading.total, entries: reading.entries }],
+  );
+  const last = sums.at(-1);
+  const best = sums.reduce<(typeof sums)[number] | undefined>(
+    (most, each) => (most === undefined || each.total > most.total ? each : most),
+    undefined,
+  );
+  if (last === undefined || best === undefined || last.total >= best.total) return [];
+  const times = [best, last].map((each) => (each.entries[0] === undefined ? '' : clockText(each.entries[0])));
+  const text = `GCS ${best.total} to ${last.total}, ${times.join(' to ')}`;
+  return [patternOf('gcs-falling', text, [...best.entries, ...last.entries], COMMON_PRACTICE)];
+}
+
+/** Smaller falls are within the error of a field thermometer; common practice, no source. */
+const STEP_CELSIUS = 0.5;
+
+export function cooling(chart: Chart): readonly Pattern[] {
+  const read = vitalsOf(chart, 'temperature');
+  const last = read.at(-1);
+  const from = read.find(
+    (entry) =>
+      last !== undefined && Math.round((entry.value.celsius - last.value.celsius) * 10) >= STEP_CELSIUS * 10,
+  );
+  if (last === undefined || from === undefined) return [];
+  const text = `temperature ${from.value.celsius} to ${last.value.celsius} °C, ${clockText(from)} to ${clockText(last)}`;
+  return [patternOf('cooling', text, [from, last], COMMON_PRACTICE)];
+}
+
+const WARM = ['hot', 'warm', 'normal'];
+const COLD = ['cool', 'cold'];
+
+/** Skin that was warm and is now cool or cold. */
+export function skinCooling(chart: Chart): readonly Pattern[] {
+  const read = vitalsOf(chart, 'skin').filter((entry) => entry.value.temperature !== undefined);
+  const last = read.at(-1);
+  const from = read.find((entry) => WARM.includes(entry.value.temperature ?? ''));
+  if (last === undefined || from === undefined || !COLD.includes(last.value.temperature ?? '')) return [];
+  const text = `skin ${from.value.temperature} to ${last.value.temperature}, ${clockText(from)} to ${clockText(last)}`;
+  return [patternOf('skin-cooling', text, [from, last], COMMON_PRACTICE)];
+}
+
+/** A hand or foot whose circulation was intact and is so no longer. */
+export const lostLimbPulses = (chart: Chart): readonly Pattern[] =>
+  LIMB_ENDS.flatMap((end) => {
+    const read = chart.csm.filter(
+      (entry) =>
+        entry.aspect === 'circulation' &&
+        entry.digit === undefined &&
+        entry.site === end.site &&
+        sidesOf(entry.site, entry.side).includes(end.side),
+    );
+    const last = read.at(-1);
+    const from = read.findLast((entry) => entry.present);
+    if (last === undefined || from === undefined || last.present) return [];
+    const text = `${placeText(end.site, end.side)}: circulation intact ${clockText(from)}, lost ${clockText(last)}`;
+    return [patternOf('limb-pulse-lost', text, [from, last], COMMON_PRACTICE)];
+  });

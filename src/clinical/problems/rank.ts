@@ -1,0 +1,43 @@
+// The stated rules by which problems are put worst first; common practice, no source.
+
+import type { Entry } from '../../record/entry.ts';
+import { type Finding, regionOf, type Site } from '../../terms/index.ts';
+
+export interface Rank {
+  readonly rank: 1 | 2 | 3 | 4 | 5;
+  readonly why: string;
+}
+
+const BONE: readonly Finding[] = [
+  'deformity',
+  'crepitus',
+  'instability',
+  'paralysis',
+  'weakness',
+  'numbness',
+];
+const OPEN: readonly Finding[] = [
+  'bleeding',
+  'laceration',
+  'puncture',
+  'avulsion',
+  'amputation',
+  'impaled-object',
+  'burn',
+  'bite',
+];
+
+const has = (entries: readonly Entry[], findings: readonly Finding[]): boolean =>
+  entries.some((entry) => entry.kind === 'finding' && findings.includes(entry.finding));
+
+/** The first rule that fits. `red` holds the ids that a red triage criterion that is met rests on. */
+export function rankOf(site: Site, entries: readonly Entry[], red: ReadonlySet<string>): Rank {
+  if (entries.some((entry) => red.has(entry.id)))
+    return { rank: 1, why: 'a red triage criterion rests on it' };
+  if (['head', 'neck', 'chest', 'abdomen', 'pelvis', 'back'].includes(regionOf(site)))
+    return { rank: 2, why: 'head, neck, trunk or spine' };
+  if (has(entries, BONE) || entries.some((entry) => entry.kind === 'csm'))
+    return { rank: 3, why: 'bone, nerve or pulse of a limb' };
+  if (has(entries, OPEN)) return { rank: 4, why: 'open wound or burn' };
+  return { rank: 5, why: 'other finding' };
+}

@@ -1,0 +1,118 @@
+// The items of NEXUS and of the Canadian C-spine rule, in their order, each with what was said of it.
+
+import { type Answer, any, no, unknown } from '../answer.ts';
+import type { Chart } from '../chart.ts';
+import { foundAt } from '../said.ts';
+import type { Source } from '../source.ts';
+import { feetIn } from '../told/height.ts';
+import { answerOf, EVENT_TOPICS, mentionOf } from '../told/mention.ts';
+import { ejection } from '../triage/mechanism.ts';
+import { ageBetween } from '../triage/readings.ts';
+import { type SpineItem, spineItem } from './item.ts';
+import * as sign from './signs.ts';
+
+export const NEXUS_SOURCE: Source = {
+  cite: 'NEXUS: Hoffman JR et al. N Engl J Med 2000;343:94-99; definitions Ann Emerg Med 1998;32:461-469',
+  mark: 'read',
+};
+
+export const CANADIAN_SOURCE: Source = {
+  cite: 'Canadian C-spine rule: Stiell IG et al. JAMA 2001;286:1841-1848',
+  mark: 'read',
+  note: 'figure as quoted in N Engl J Med 2003;349:2510-2518; who it applies to from memory',
+};
+
+const told = (chart: Chart, pattern: RegExp, question: string, because: string): Answer =>
+  answerOf(mentionOf(chart, EVENT_TOPICS, pattern), question, because);
+
+const FALL = /\b(?:fall(?:en|s)?|fell)\b/;
+const FALL_FEET = 3;
+const DANGEROUS =
+  /\b(?:diving|dived|dove|head ?first|axial|roll(?:ed)? ?over|atv|quad(?: bike)?|snow ?mobile|dirt bike|motor ?(?:cycle|bike)|bicycle|mountain bike|cyclist|handlebars)\b/;
+
+/** Fall of 3 feet or 5 stairs, axial load, fast crash, rollover, ejection, motorised recreation, bicycle. */
+function dangerousMechanism(chart: Chart): Answer {
+  const fall = mentionOf(chart, EVENT_TOPICS, FALL);
+  const high = fall.said.filter(
+    (entry) => 'text' in entry && (feetIn(entry.text ?? '') ?? 0) >= FALL_FEET - 1e-6,
+  );
+  const question = 'whether the mechanism was dangerous (a fall of 3 feet, a load on the head, a fast crash)';
+  const fell: Answer =
+    high.length > 0
+      ? { truth: 'yes', evidence: high, missing: [], because: ['fall'] }
+      : unknown([question], fall.said);
+  return any([fell, told(chart, DANGEROUS, question, 'mechanism'), ejection(chart)]);
+}
+
+/** Five criteria: low risk by the rule only if all five are absent. */
+export const nexus = (chart: Chart): readonly SpineItem[] =>
+  (
+    [
+      ['posterior midline cervical tenderness', sign.midlineTenderness(chart)],
+      ['focal neurological deficit', sign.focalDeficit(chart)],
+      ['altered alertness', sign.alteredAlertness(chart)],
+      ['intoxication', sign.intoxication(chart)],
+      ['painful distracting injury', sign.distractingInjury(chart)],
+    ] as const
+  ).map(([item, answer]) => spineItem('nexus', 'low-risk criterion', item, answer, NEXUS_SOURCE));
+
+const flip = (answer: Answer): Answer => ({
+  ...answer,
+  truth: answer.truth === 'yes' ? 'no' : answer.truth === 'no' ? 'yes' : 'unknown',
+});
+
+/** Turning the neck 45 degrees both ways is the rule's last step: only what was found against it can be known here. */
+function canRotate(chart: Chart): Answer {
+  const stiff = foundAt(chart, ['neck', 'cervical-spine'], ['limited-motion']);
+  return stiff.length > 0
+    ? no(stiff, 'limited')
+    : unknown(['whether the neck turns 45 degrees left and right']);
+}
+
+/** High-risk factors, low-risk factors and movement of the Canadian rule; for those of 16 and over who are alert. */
+export function canadian(chart: Chart): readonly SpineItem[] {
+  const high: readonly (readonly [string, Answer])[] = [
+    ['age 65 or over', ageBetween(chart, 65, Number.POSITIVE_INFINITY)],
+    ['dangerous mechanism', dangerousMechanism(chart)],
+    ['paraesthesias in extremities', sign.paraesthesia(chart)],
+  ];
+  const low: readonly (readonly [string, Answer])[] = [
+    [
+      'simple rear-end crash',
+      told(chart, /\brear[- ]end(?:ed)?\b/, 'whether it was a simple rear-end crash', 'as told'),
+    ],
+    ['sitting position in the emergency department', unknown(['it can only be seen in the department'])],
+    [
+      'walking at any time since',
+      told(
+        chart,
+        /\b(?:walk(?:ed|ing)|ambulat\w+|got up and|hiked out)\b/,
+        'whether walking at any time since',
+        'as told',
+      ),
+    ],
+    [
+      'delayed onset of neck pain',
+      told(
+        chart,
+        /\b(?:neck)\b[^.]*\b(?:later|afterwards|hours? after|next day)\b/,
+        'whether neck pain came on late',
+        'as told',
+      ),
+    ],
+    ['no midline tenderness', flip(sign.midlineTenderness(chart))],
+  ];
+  const item =
+    (step: string) =>
+    ([name, answer]: readonly [string, Answer]) =>
+      spineItem('canadian', step, name, answer, CANADIAN_SOURCE);
+  return [
+    ...[
+      ['age 16 or over', ageBetween(chart, 16, Number.POSITIVE_INFINITY)] as const,
+      ['alert (GCS 15)', flip(sign.alteredAlertness(chart))] as const,
+    ].map(item('applies to')),
+    ...high.map(item('high-risk factor')),
+    ...low.map(item('low-risk factor')),
+    item('movement')(['turns the neck 45 degrees left and right', canRotate(chart)]),
+  ];
+}
