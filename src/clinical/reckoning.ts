@@ -2,7 +2,7 @@
 
 import type { Entry } from '../record/entry.ts';
 import { type Burns, burnsOf } from './burns/index.ts';
-import { chartOf } from './chart.ts';
+import { type Chart, chartOf, vitalsOf } from './chart.ts';
 import { type Clock, clocksOf } from './clocks.ts';
 import { type Conflict, conflictsOf } from './conflicts/index.ts';
 import { type CoverageRow, coverage, remaining } from './coverage.ts';
@@ -56,11 +56,15 @@ const FUNCTION = [
   'pulse-over-systolic',
 ];
 
-function stabilityOf(flags: readonly Flag[], patterns: readonly Pattern[]): vitals.Stability {
+/** And the vitals without which nobody can be called stable, whatever the criteria make of the age. */
+const TAKEN = ['pulse', 'blood-pressure', 'respirations'] as const;
+
+function stabilityOf(chart: Chart, flags: readonly Flag[], patterns: readonly Pattern[]): vitals.Stability {
   if (patterns.length > 0 || flags.some((flag) => flag.level === 'red' && flag.state === 'met'))
     return 'unstable';
   const asked = flags.filter((flag) => FUNCTION.includes(flag.rule));
-  return asked.every((flag) => flag.state === 'not-met') ? 'stable' : 'unknown';
+  const taken = TAKEN.every((vital) => vitalsOf(chart, vital).length > 0);
+  return taken && asked.every((flag) => flag.state === 'not-met') ? 'stable' : 'unknown';
 }
 
 /** Reckons from the standing entries alone. Every part carries its entries, what it lacks, and its source. */
@@ -82,7 +86,7 @@ export function reckon(entries: readonly Entry[], options: ReckonOptions): Recko
     childRanges: childRanges(chart),
     series: vitals.seriesOf(vitals.pointsOf(chart)),
     sets,
-    due: vitals.dueOf(sets, stabilityOf(flags, patterns), options.now, options.due),
+    due: vitals.dueOf(sets, stabilityOf(chart, flags, patterns), options.now, options.due),
     flags,
     burns: burnsOf(chart),
     spine: { note: SPINE_NOTE, items: spineItems(chart) },
