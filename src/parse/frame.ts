@@ -1,6 +1,16 @@
 // A frame is what the parser made of one stretch of talk: a statement, a correction of an earlier one, or a command.
 
-import type { Care, Finding, Known, Side, Site, Statement, StatementKind, Topic, Vital } from '../terms/index.ts';
+import type {
+  Care,
+  Finding,
+  Known,
+  Side,
+  Site,
+  Statement,
+  StatementKind,
+  Topic,
+  Vital,
+} from '../terms/index.ts';
 
 interface FrameFacts {
   /** the words it came from, as said */

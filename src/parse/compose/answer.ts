@@ -1,0 +1,189 @@
+// Composes an answer: what was asked, said to be so or not; what cannot be settled by it is kept as a note.
+
+import type { CsmStatement, FindingStatement, SeverityWord } from '../../terms/index.ts';
+import type { Clause } from '../clause.ts';
+import type { Asked } from '../context.ts';
+import { tagOf } from '../islands/island.ts';
+import { type Piece, readingOf } from '../pieces/piece.ts';
+import { type Attributes, attributesOf, joinAttributes } from './attributes.ts';
+import { answeredTopic } from './history.ts';
+import { bear, place, type Said, state, type Talk, textOf } from './talk.ts';
+
+export type AnswerWord = 'yes' | 'no' | 'unsure';
+
+/** How many pieces at the clause's start are the answer itself, and which answer it is. */
+export function answerWord(
+  clause: Clause,
+): { readonly word: AnswerWord; readonly pieces: number; readonly severity: SeverityWord | null } | null {
+  let word: AnswerWord | null = null;
+  let severity: SeverityWord | null = null;
+  let pieces = 0;
+  for (const piece of clause.pieces) {
+    const island = readingOf(piece, 'talk.answer');
+    const said = island === null ? null : (tagOf(island, 'answer') as AnswerWord | null);
+    if (island === null || said === null) {
+      if (piece.role !== 'small' && piece.role !== 'talk') break;
+      if (word === null) {
+        pieces++;
+        continue;
+      }
+      break;
+    }
+    if (word !== null && said !== word) break;
+    word = said;
+    severity ??= tagOf(island, 'severity') as SeverityWord | null;
+    pieces++;
+  }
+  return word === null ? null : { word, pieces, severity };
+}
+
+/** States what the answer settles. Returns the pieces after it that still have to be read. */
+export function answer(talk: Talk, clause: Clause): readonly Piece[] {
+  const { asked } = talk.context;
+  const said = answerWord(clause);
+  if (asked === null || said === null) return clause.pieces;
+  const heads = clause.pieces.slice(0, said.pieces);
+  const rest = clause.pieces.slice(said.pieces);
+  const from = heads[0]?.from ?? 0;
+  const to = heads.at(-1)?.to ?? 0;
+  bear(talk, { asked: null });
+  if (asked.about === 'topic') return answerTopic(talk, asked, said.word, rest, from, to);
+  if (asked.about === 'vital' || said.word === 'unsure') {
+    unsettled(talk, from, clause.pieces.at(-1)?.to ?? to);
+    return [];
+  }
+  if (asked.about === 'csm') {
+    const known = { site: 'carried', aspect: 'carried', ...sideKnown(asked.ends[0]?.side ?? null) } as const;
+    settle(
+      talk,
+      asked.ends.flatMap(({ site, side }) =>
+        asked.aspects.map((aspect): Said => {
+          const statement: CsmStatement = { kind: 'csm', site, side, aspect, present: said.word === 'yes' };
+          return { statement, known, from, to };
+        }),
+      ),
+    );
+    return rest;
+  }
+  return answerFindings(talk, asked, said.word, said.severity, rest, from, to);
+}
+
+const sideKnown = (side: unknown): { side: 'carried' } | Record<never, never> =>
+  side === null ? {} : { side: 'carried' };
+
+function settle(talk: Talk, said: readonly Said[]): void {
+  state(talk, said);
+  talk.asking = [];
+}
+
+/** Keeps question and answer in words where the answer settles nothing. */
+function unsettled(talk: Talk, from: number, to: number): void {
+  const text = textOf(talk, from, to);
+  state(talk, [{ statement: { kind: 'note', text }, from, to }]);
+}
+
+function answerFindings(
+  talk: Talk,
+  asked: Extract<Asked, { about: 'findings' }>,
+  word: AnswerWord,
+  severity: SeverityWord | null,
+  rest: readonly Piece[],
+  from: number,
+  to: number,
+): readonly Piece[] {
+  const says = rest.some((piece) => piece.role === 'finding' && !piece.weak);
+  const ambiguous = word === 'yes' && (asked.negative || asked.findings.length > 1);
+  if (asked.sites.length === 0 || (ambiguous && !says)) {
+    unsettled(talk, from, rest.at(-1)?.to ?? to);
+    for (const piece of rest) place(talk, piece);
+    return [];
+  }
+  if (ambiguous) return rest;
+  // "Yeah, tender right there": the answer's own words say more than the question did.
+  const repeats = word === 'yes' && says;
+  if (repeats) return rest;
+  const extra = word === 'yes' ? extrasOf(rest) : { attributes: {}, pieces: [] };
+  const attributes = joinAttributes(severity === null ? {} : { severity }, extra.attributes);
+  settle(
+    talk,
+    asked.sites.flatMap((ref) =>
+      asked.findings.map(({ finding, quality }): Said => {
+        const { severity: bad, size, part, quality: more } = attributes;
+        const qualities = word === 'yes' ? [...quality, ...(more ?? [])] : [];
+        const parts = [...new Set([...ref.parts, ...(part ?? [])])];
+        const statement: FindingStatement = {
+          kind: 'finding',
+          site: ref.site,
+          side: ref.side,
+          finding,
+          present: word === 'yes',
+          ...(parts.length > 0 ? { part: parts } : {}),
+          ...(ref.level === null ? {} : { level: ref.level }),
+          ...(size === undefined ? {} : { size }),
+          ...(bad === undefined ? {} : { severity: bad }),
+          ...(qualities.length > 0 ? { quality: qualities } : {}),
+        };
+        return {
+          statement,
+          known: { site: 'carried', finding: 'carried', ...sideKnown(ref.side) },
+          from,
+          to: extra.to ?? to,
+        };
+      }),
+    ),
+  );
+  place(talk, ...extra.pieces);
+  return rest.filter((piece) => !extra.pieces.includes(piece));
+}
+
+function extrasOf(rest: readonly Piece[]): { attributes: Attributes; pieces: readonly Piece[]; to?: number } {
+  const pieces: Piece[] = [];
+  let attributes: Attributes = {};
+  for (const piece of rest) {
+    const said = attributesOf(piece);
+    if (said === null) {
+      if (piece.role === 'small' || piece.role === 'talk') continue;
+      break;
+    }
+    attributes = joinAttributes(attributes, said);
+    pieces.push(piece);
+  }
+  const last = pieces.at(-1);
+  return { attributes, pieces, ...(last === undefined ? {} : { to: last.to }) };
+}
+
+function answerTopic(
+  talk: Talk,
+  asked: Extract<Asked, { about: 'topic' }>,
+  word: AnswerWord,
+  rest: readonly Piece[],
+  from: number,
+  to: number,
+): readonly Piece[] {
+  const end = rest.at(-1)?.to ?? to;
+  const free = rest.some((piece) => piece.role !== 'small' && piece.role !== 'talk')
+    ? answeredTopic(talk, asked.topic, to, end)
+    : null;
+  const { topic } = asked;
+  if (word === 'unsure') {
+    unsettled(talk, from, end);
+    return [];
+  }
+  if (free !== null && !rest.some((piece) => piece.role === 'history')) {
+    state(talk, [{ statement: free.statement, known: free.known, from, to: end }]);
+    place(talk, { from, to: end });
+    return [];
+  }
+  if (word === 'no')
+    state(talk, [
+      {
+        statement: { kind: 'history', topic, text: textOf(talk, from, to), present: false },
+        known: { topic: 'carried' },
+        from,
+        to,
+      },
+    ]);
+  // "Yes" alone to a question of history waits for what it is.
+  else if (rest.length === 0) bear(talk, { asked });
+  return rest;
+}

@@ -1,0 +1,275 @@
+// Reads one clause by its mood: states, asks, answers, corrects, strikes, marks; or leaves it to be kept in words.
+
+import type { Vital } from '../../terms/index.ts';
+import type { Clause } from '../clause.ts';
+import type { Command } from '../frame.ts';
+import { hasTag, tagOf } from '../islands/island.ts';
+import { type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { answer, answerWord } from './answer.ts';
+import { correct, dryRun, sideIn, strike } from './correction.ts';
+import { itemsOf, stateExam } from './exam.ts';
+import { answeredTopic, historyOf } from './history.ts';
+import { reachIn } from './polarity.ts';
+import { ask } from './question.ts';
+import { sameAgain } from './same.ts';
+import { bear, place, spanOf, state, type Talk, textOf } from './talk.ts';
+import { timeFor } from './times.ts';
+import { vitalFromFigure, vitalOf } from './vital.ts';
+
+/** Reads one clause into the talk's frames and context. */
+export function readClause(talk: Talk, clause: Clause): void {
+  talk.at = timeFor(talk, clause);
+  switch (clause.mood) {
+    case 'statement':
+      return readStatement(talk, clause);
+    case 'question':
+      return ask(talk, clause);
+    case 'answer':
+      return readAnswer(talk, clause);
+    case 'correction':
+      if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
+      return;
+    case 'strike':
+      return strike(talk, clause);
+    case 'mark':
+      return mark(talk, clause);
+    case 'command':
+      return command(talk, clause);
+    case 'instruction':
+      return openTold(talk, clause);
+    default:
+      // Supposed, planned, somebody else's, the examiner's own, long ago: no finding, and not lost either.
+      return;
+  }
+}
+
+const LIGHT: ReadonlySet<Role> = new Set(['small', 'talk', 'negation', 'answer', 'side', 'attribute']);
+
+function readStatement(talk: Talk, clause: Clause): void {
+  const { asked } = talk.context;
+  if (asked?.about === 'topic' && answersFreely(talk, clause)) return freeAnswer(talk, clause, asked.topic);
+  if (asked?.about === 'vital' && figureAnswer(talk, clause.pieces, asked.vital))
+    return void bear(talk, { asked: null });
+  if (asked !== null && (asked.about === 'findings' || asked.about === 'csm') && isBareNo(clause)) {
+    answer(talk, { ...clause, pieces: clause.pieces });
+    return;
+  }
+  // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
+  if (asked === null && turnsSide(talk, clause)) return;
+  const before = talk.frames.length;
+  stateAll(talk, clause.pieces);
+  if (
+    talk.frames.slice(before).some((frame) => frame.frame === 'statement' && frame.statement.kind !== 'visit')
+  )
+    bear(talk, { asked: null });
+}
+
+/** "I don't see any": a negation alone, in answer to a question. */
+const isBareNo = (clause: Clause): boolean =>
+  answerWord(clause) !== null && clause.pieces.every((piece) => LIGHT.has(piece.role));
+
+function turnsSide(talk: Talk, clause: Clause): boolean {
+  const said = answerWord(clause);
+  if (said?.word !== 'no' && readingOf(clause.pieces[0] ?? NO_PIECE, 'negation') === null) return false;
+  const rest = clause.pieces.slice(1);
+  if (rest.length === 0 || !rest.every((piece) => LIGHT.has(piece.role) || piece.role === 'site'))
+    return false;
+  if (sideIn(rest) === null) return false;
+  // "No left forearm" names nothing that could be taken back unless a pause or an article parts it.
+  return correct(talk, clause, stateAll);
+}
+
+const NO_PIECE: Piece = { role: 'unknown', from: 0, to: 0, islands: [], weak: false };
+
+function readAnswer(talk: Talk, clause: Clause): void {
+  const had = talk.context.asked;
+  const rest = answer(talk, clause);
+  if (had === null && turnsSide(talk, clause)) return;
+  if (rest.length > 0) stateAll(talk, rest);
+  if (had !== null && had.about === 'findings' && talk.context.asked === null) talk.asking = [];
+}
+
+/** Everything a stretch of pieces states: vital signs and history by themselves, the examination in between. */
+export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
+  if (sameAgain(talk, pieces)) return;
+  let stretch: Piece[] = [];
+  const flush = () => {
+    if (stretch.length > 0) stateExam(talk, stretch, true);
+    stretch = [];
+  };
+  const reach = reachIn(itemsOf(talk, pieces), pieces.at(-1)?.to ?? 0);
+  for (let i = 0; i < pieces.length; i++) {
+    const piece = pieces[i];
+    if (piece === undefined) continue;
+    if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
+      const taken = stateVital(talk, pieces, i);
+      if (taken === 0) stretch.push(piece);
+      else flush();
+      i += Math.max(0, taken - 1);
+    } else if (piece.role === 'history') {
+      const end = stateHistory(talk, pieces, i, reach.polarity(piece.from, false) === 'negated');
+      flush();
+      while (i + 1 < pieces.length && (pieces[i + 1]?.from ?? 0) < end) i++;
+    } else stretch.push(piece);
+  }
+  flush();
+}
+
+/** States the vital sign at `i`; returns how many pieces it took (0: its numbers cannot be). */
+function stateVital(talk: Talk, pieces: readonly Piece[], i: number): number {
+  const piece = pieces[i];
+  const island = piece?.islands[0];
+  if (piece === undefined || island === undefined) return 0;
+  if (hasTag(island, 'heading')) return stateHeading(talk, pieces, i);
+  for (const reading of piece.islands.filter((one) => one.file === 'vitals')) {
+    const read = vitalOf(reading);
+    if (read === null) continue;
+    const { from, to } = piece;
+    const doubt = reading.slots.some((slot) => slot.loose) ? ['A number was heard as another word.'] : [];
+    state(talk, [{ ...read, from, to, doubt }]);
+    place(talk, piece);
+    return 1;
+  }
+  return 0;
+}
+
+// "Pulse … ninety two": the figure may come after a pause or a few small words.
+function stateHeading(talk: Talk, pieces: readonly Piece[], i: number): number {
+  const heading = pieces[i];
+  const vital =
+    heading?.islands[0] === undefined ? null : (tagOf(heading.islands[0], 'vital') as Vital | null);
+  if (heading === undefined || vital === null) return 0;
+  for (let k = i + 1; k < pieces.length; k++) {
+    const piece = pieces[k];
+    if (piece === undefined) break;
+    if (piece.role === 'figure') return figureAfter(talk, heading, piece, vital) ? k - i + 1 : 0;
+    if (piece.role === 'vital' && hasTag(piece.islands[0] ?? NO_ISLAND, 'bare') && vital === 'blood-pressure')
+      return 0;
+    if (!LIGHT.has(piece.role) && piece.role !== 'time') break;
+  }
+  return 0;
+}
+
+const NO_ISLAND = { file: '', rule: '', from: 0, to: 0, tags: [], slots: [], cost: 0 };
+
+function figureAfter(talk: Talk, heading: Piece, figure: Piece, vital: Vital): boolean {
+  const value = readingOf(figure, 'small.figure')?.slots[0]?.value;
+  const read = value === undefined ? null : vitalFromFigure(vital, value);
+  if (read === null) return false;
+  state(talk, [{ ...read, from: heading.from, to: figure.to }]);
+  place(talk, { from: heading.from, to: figure.to });
+  return true;
+}
+
+function figureAnswer(talk: Talk, pieces: readonly Piece[], vital: Vital): boolean {
+  const figure = pieces.find((piece) => piece.role === 'figure');
+  if (figure === undefined || pieces.some((piece) => piece.role === 'vital' || piece.role === 'site'))
+    return false;
+  const value = readingOf(figure, 'small.figure')?.slots[0]?.value;
+  const read = value === undefined ? null : vitalFromFigure(vital, value);
+  if (read === null) return false;
+  const last = pieces.at(-1) ?? figure;
+  state(talk, [
+    {
+      ...read,
+      known: { ...read.known, vital: 'carried' },
+      from: pieces[0]?.from ?? figure.from,
+      to: last.to,
+    },
+  ]);
+  for (const piece of pieces) place(talk, piece);
+  return true;
+}
+
+/** States the history at `i`; returns the token past its words. */
+function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, negated: boolean): number {
+  const piece = pieces[i];
+  if (piece === undefined) return 0;
+  const found = historyOf(talk, pieces.slice(i), negated);
+  if ('topic' in found) {
+    bear(talk, { asked: { about: 'topic', topic: found.topic } });
+    return piece.to;
+  }
+  state(
+    talk,
+    found.map(({ statement, known, from, to }) => ({ statement, known, from, to })),
+  );
+  place(talk, ...found);
+  return found.at(-1)?.to ?? piece.to;
+}
+
+// Free words answer a question of history unless they examine, command or set out to do something else.
+function answersFreely(talk: Talk, clause: Clause): boolean {
+  const { pieces } = clause;
+  if (pieces.every((piece) => piece.role === 'talk' || piece.role === 'small')) return false;
+  const other: readonly Role[] = ['vital', 'care', 'csm', 'history', 'intention', 'same', 'ask', 'asking'];
+  const asked = talk.context.asked;
+  const number =
+    asked?.about === 'topic' &&
+    (asked.topic === 'age' || asked.topic === 'weight' || asked.topic === 'last-intake');
+  if (pieces.some((piece) => other.includes(piece.role) && !(number && piece.role === 'history')))
+    return false;
+  const trial = dryRun(talk, pieces, stateAll);
+  return (
+    !trial.some(({ statement, known }) => statement.kind === 'finding' && known.site === undefined) ||
+    isOfFeeling(asked)
+  );
+}
+
+const FEELINGS = new Set(['events', 'provocation', 'quality', 'radiation', 'onset', 'symptoms']);
+const isOfFeeling = (asked: Talk['context']['asked']): boolean =>
+  asked?.about === 'topic' && FEELINGS.has(asked.topic);
+
+function freeAnswer(talk: Talk, clause: Clause, topic: Parameters<typeof answeredTopic>[1]): void {
+  const from = clause.pieces[0]?.from ?? 0;
+  const to = clause.pieces.at(-1)?.to ?? 0;
+  const figure = clause.pieces.find((piece) => piece.role === 'figure');
+  const value = figure === undefined ? undefined : readingOf(figure, 'small.figure')?.slots[0]?.value;
+  const found = answeredTopic(talk, topic, from, to);
+  bear(talk, { asked: null });
+  if (found === null) return;
+  const more =
+    topic === 'age' && value !== undefined && value <= 120
+      ? { years: value }
+      : topic === 'weight' && value !== undefined
+        ? {}
+        : {};
+  state(talk, [{ statement: { ...found.statement, ...more }, known: found.known, from, to }]);
+  place(talk, { from, to });
+}
+
+function mark(talk: Talk, clause: Clause): void {
+  const from = clause.pieces[0]?.from ?? 0;
+  const to = clause.pieces.at(-1)?.to ?? 0;
+  const rest = clause.pieces.slice(1);
+  const text = rest.length > 0 ? textOf(talk, rest[0]?.from ?? from, to) : textOf(talk, from, to);
+  state(talk, [{ statement: { kind: 'mark', text }, from, to }]);
+  // What is marked may be a statement too: "mark the time, tourniquet on the left thigh".
+  const stated = dryRun(talk, rest, stateAll).filter(
+    ({ statement }) => statement.kind !== 'visit' && statement.kind !== 'note',
+  );
+  if (stated.length > 0) stateAll(talk, rest);
+  place(talk, { from, to });
+}
+
+function command(talk: Talk, clause: Clause): void {
+  const [piece] = clause.pieces;
+  const island = piece === undefined ? null : readingOf(piece, 'commands.command');
+  if (piece === undefined || island === null) return;
+  const said = tagOf(island, 'command') as Command;
+  talk.frames.push({
+    frame: 'command',
+    command: said,
+    heard: textOf(talk, piece.from, piece.to),
+    span: spanOf(talk, piece.from, piece.to),
+  });
+  place(talk, piece);
+  const rest = clause.pieces.slice(1);
+  if (rest.length > 0) stateAll(talk, rest);
+}
+
+// "Wiggle your toes for me" finds nothing; what it asks of a limb's end can be answered all the same.
+function openTold(talk: Talk, clause: Clause): void {
+  for (const piece of clause.pieces)
+    if (piece.role !== 'unknown' && piece.role !== 'vital') place(talk, piece);
+}

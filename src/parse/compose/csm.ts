@@ -1,0 +1,259 @@
+// Composes circulation, sensation and motion at a limb's end from the phrases of a clause and the limb they mean.
+
+import {
+  ASPECTS,
+  type Aspect,
+  type CsmStatement,
+  DIGITS,
+  type Digit,
+  type PulsePoint,
+  regionOf,
+  type Side,
+  type Site,
+  type StrengthWord,
+  type Warmth,
+} from '../../terms/index.ts';
+import type { LimbEnd, SiteRef } from '../context.ts';
+import { hasTag, type Island, numberOf, tagOf, tagsOf } from '../islands/island.ts';
+import { type Piece, readingOf } from '../pieces/piece.ts';
+import type { Token } from '../token.ts';
+import { attach } from './attach.ts';
+import { looseSide } from './loose-side.ts';
+import type { Reach } from './polarity.ts';
+import { shareSides, withSides } from './sides.ts';
+import type { Item } from './site-phrase.ts';
+import type { HowKnown } from './talk.ts';
+
+export interface FoundCsm {
+  readonly piece: Piece;
+  readonly aspects: readonly Aspect[];
+  readonly ends: readonly (LimbEnd & { readonly digit?: Digit })[];
+  /** null: named, and nothing said of it */
+  readonly present: boolean | null;
+  readonly endSpoken: boolean;
+  /** item indexes of the site phrases it took */
+  readonly group: readonly number[];
+  readonly details: Partial<CsmStatement>;
+  readonly known: HowKnown;
+  readonly doubt: readonly string[];
+  readonly from: number;
+  readonly to: number;
+  readonly spans: readonly { readonly from: number; readonly to: number }[];
+  /** a refill time with no limb said or in mind is a vital sign */
+  readonly refillSeconds: number | null;
+}
+
+export interface ClauseCsm {
+  readonly found: readonly FoundCsm[];
+  readonly usedSites: ReadonlySet<number>;
+}
+
+const isCsm = (item: Item): boolean => item.type === 'piece' && item.piece.role === 'csm';
+
+/** The circulation, sensation and motion findings of a clause. */
+export function csmOf(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  mind: readonly SiteRef[],
+  reach: Reach,
+): ClauseCsm {
+  const attachments = attach(items, tokens, isCsm);
+  const limbs = items.find((item) => item.type === 'piece' && item.piece.role === 'limbs');
+  const found: FoundCsm[] = [];
+  for (const [i, group] of attachments) {
+    const item = items[i];
+    const island = item?.type === 'piece' ? readingOf(item.piece, 'csm') : null;
+    if (item?.type !== 'piece' || island === null) continue;
+    const phrases = group.flatMap((index) => {
+      const site = items[index];
+      return site?.type === 'site' ? [site.phrase] : [];
+    });
+    const spoken = shareSides(phrases.flatMap((phrase) => withSides(phrase, mind)));
+    const side = spoken.some((ref) => ref.sideKnown === 'spoken') ? null : looseSide(items, tokens, i, mind);
+    const { ends, endSpoken } =
+      limbs?.type === 'piece'
+        ? { ends: ALL_FOUR, endSpoken: true }
+        : endsOf(island, spoken, mind, side?.side ?? null);
+    const seconds = numberOf(island, 'seconds');
+    if (ends.length === 0 && seconds === null) continue;
+    if (hasTag(island, 'limb-only') && ends.length === 0) continue;
+    const read = presenceOf(items, i, island, reach);
+    const spans = [
+      item.piece,
+      ...phrases,
+      ...(side === null ? [] : [side.piece]),
+      ...(limbs?.type === 'piece' ? [limbs.piece] : []),
+      ...(read.negation === null ? [] : [read.negation]),
+    ];
+    found.push({
+      piece: item.piece,
+      aspects: aspectsOf(island),
+      ends,
+      present: read.present,
+      endSpoken,
+      group,
+      details: detailsOf(island),
+      known: read.inferred ? { present: 'inferred' } : {},
+      doubt: side?.doubt ?? [],
+      from: Math.min(...spans.map((span) => span.from)),
+      to: Math.max(...spans.map((span) => span.to)),
+      spans,
+      refillSeconds: ends.length === 0 ? seconds : null,
+    });
+  }
+  const shared = sharePresence(found);
+  // A bare noun of which nothing was said ("feeling your collarbones") takes no site.
+  const usedSites = new Set(shared.flatMap((one) => (one.present === null ? [] : one.group)));
+  return { found: shared, usedSites };
+}
+
+const end = (site: 'hand' | 'foot', side: Side): LimbEnd => ({ site, side, sideKnown: 'spoken' });
+const ALL_FOUR: readonly LimbEnd[] = [
+  end('hand', 'left'),
+  end('hand', 'right'),
+  end('foot', 'left'),
+  end('foot', 'right'),
+];
+
+function aspectsOf(island: Island): readonly Aspect[] {
+  const tagged = tagsOf(island, 'aspect') as Aspect[];
+  if (tagged.length > 0) return tagged;
+  return hasTag(island, 'refill') || hasTag(island, 'csm-warmth') ? ['circulation'] : ASPECTS.slice(0, 0);
+}
+
+// Schriger DL, Baraff L. Ann Emerg Med 1988;17:932-935: two seconds as the recommended upper limit of normal.
+const REFILL_LIMIT_SECONDS = 2;
+
+interface Presence {
+  readonly present: boolean | null;
+  readonly inferred: boolean;
+  readonly negation: { readonly from: number; readonly to: number } | null;
+}
+
+function presenceOf(items: readonly Item[], i: number, island: Island, reach: Reach): Presence {
+  const item = items[i];
+  const at = item?.type === 'piece' ? item.piece.from : 0;
+  const negated = reach.polarity(at, false) === 'negated';
+  const from = reach.from(at, false);
+  const to = reach.to(at, false);
+  const negation = negated && from !== null && to !== null ? { from, to } : null;
+  const seconds = numberOf(island, 'seconds');
+  if (seconds !== null) return { present: seconds <= REFILL_LIMIT_SECONDS, inferred: true, negation: null };
+  const warmth = tagOf(island, 'warmth');
+  if (warmth !== null) return { present: (warmth === 'warm') !== negated, inferred: true, negation };
+  if (hasTag(island, 'csm-warmth')) return { present: !negated, inferred: false, negation };
+  const said = tagOf(island, 'present');
+  if (said !== null) return { present: (said === 'yes') !== negated, inferred: false, negation };
+  if (hasTag(island, 'noun')) {
+    if (negated) return { present: false, inferred: false, negation };
+    const good = items.slice(i + 1).find((one) => one.type === 'piece' && one.piece.role === 'finding');
+    const normal = good?.type === 'piece' ? readingOf(good.piece, 'findings.finding') : null;
+    if (normal !== null && tagOf(normal, 'present') === 'false' && tagOf(normal, 'finding') === 'abnormality')
+      return { present: true, inferred: false, negation: { from: normal.from, to: normal.to } };
+  }
+  return { present: null, inferred: false, negation: null };
+}
+
+// "Sensation and movement intact", "no sensation or movement": a list shares what is said of its last or first member.
+function sharePresence(found: readonly FoundCsm[]): readonly FoundCsm[] {
+  const out = [...found];
+  for (let i = out.length - 2; i >= 0; i--) {
+    const [one, next] = [out[i], out[i + 1]];
+    if (one !== undefined && next !== undefined && one.present === null && next.present !== null)
+      out[i] = { ...one, present: next.present, to: Math.max(one.to, next.to) };
+  }
+  return out;
+}
+
+function detailsOf(island: Island): Partial<CsmStatement> {
+  const seconds = numberOf(island, 'seconds');
+  const pulse = tagOf(island, 'pulse') as PulsePoint | null;
+  const warmth = tagOf(island, 'warmth') as Warmth | null;
+  const grade = numberOf(island, 'strength');
+  const words = tagsOf(island, 'strength') as StrengthWord[];
+  const strength =
+    grade !== null && grade >= 0 && grade <= 5
+      ? grade
+      : (words.find((word) => word !== 'strong') ?? words[0]);
+  const rest = words.filter((word) => word !== strength);
+  const quality = [...tagsOf(island, 'quality'), ...rest];
+  return {
+    ...(seconds === null ? {} : { capRefillSeconds: seconds }),
+    ...(pulse === null ? {} : { pulse }),
+    ...(warmth === null ? {} : { warmth }),
+    ...(strength === undefined ? {} : { strength }),
+    ...(quality.length > 0 ? { quality } : {}),
+  };
+}
+
+const FOOT_PULSES = new Set(['femoral', 'posterior-tibial', 'dorsalis-pedis']);
+
+/** The limb's end that a site of that limb means, or null for a site of no limb. */
+export function endOf(site: Site): 'hand' | 'foot' | null {
+  const region = regionOf(site);
+  if (region === 'arm' || region === 'shoulder') return 'hand';
+  return region === 'leg' || site === 'hip' ? 'foot' : null;
+}
+
+function endsOf(
+  island: Island,
+  spoken: readonly SiteRef[],
+  mind: readonly SiteRef[],
+  side: Side | null,
+): { ends: readonly (LimbEnd & { digit?: Digit })[]; endSpoken: boolean } {
+  const pulse = tagOf(island, 'pulse');
+  const named = (tagOf(island, 'end') ??
+    (pulse === null ? null : FOOT_PULSES.has(pulse) ? 'foot' : 'hand')) as 'hand' | 'foot' | null;
+  const plural = hasTag(island, 'plural') ? ('both' as const) : null;
+  const fromSpoken = spoken.flatMap((ref) => toEnd(ref, side));
+  if (fromSpoken.length > 0) return { ends: unique(fromSpoken), endSpoken: true };
+  const fromMind = unique(mind.flatMap((ref) => toEnd(ref, null))).filter(
+    (one) => named === null || one.site === named,
+  );
+  if (named !== null) {
+    const carried = fromMind[0];
+    const known = side ?? plural ?? carried?.side ?? null;
+    const sideKnown =
+      side !== null ? 'spoken' : plural !== null ? 'inferred' : known === null ? null : 'carried';
+    return { ends: [{ site: named, side: known, sideKnown }], endSpoken: true };
+  }
+  const ends = fromMind.map((one) =>
+    side === null
+      ? { ...one, sideKnown: one.side === null ? null : ('carried' as const) }
+      : { ...one, side, sideKnown: 'spoken' as const },
+  );
+  return { ends: unique(ends), endSpoken: false };
+}
+
+function toEnd(ref: SiteRef, side: Side | null): readonly (LimbEnd & { digit?: Digit })[] {
+  const site = endOf(ref.site);
+  if (site === null) return [];
+  const digit = (DIGITS as readonly string[]).includes(ref.site) ? { digit: ref.site as Digit } : {};
+  const known = side !== null && ref.sideKnown !== 'spoken';
+  return [{ site, side: known ? side : ref.side, sideKnown: known ? 'spoken' : ref.sideKnown, ...digit }];
+}
+
+const unique = <E extends LimbEnd>(ends: readonly E[]): readonly E[] =>
+  ends.filter((one, i) => ends.findIndex((other) => JSON.stringify(other) === JSON.stringify(one)) === i);
+
+/** One entry for each limb's end and aspect. */
+export function csmStatements(one: FoundCsm): readonly { statement: CsmStatement; known: HowKnown }[] {
+  return one.ends.flatMap(({ site, side, sideKnown, digit }) =>
+    one.aspects.map((aspect) => ({
+      statement: {
+        kind: 'csm' as const,
+        site,
+        side,
+        aspect,
+        present: one.present ?? true,
+        ...one.details,
+        ...(digit === undefined ? {} : { digit }),
+      },
+      known: {
+        ...one.known,
+        ...(one.endSpoken ? {} : { site: 'carried' as const }),
+        ...(sideKnown === 'carried' || sideKnown === 'inferred' ? { side: sideKnown } : {}),
+      },
+    })),
+  );
+}

@@ -1,0 +1,303 @@
+// Composes the findings of a clause: each with its site and side, whether it is there, and what is said of it.
+
+import {
+  type Finding,
+  type FindingStatement,
+  isSite,
+  regionOf,
+  type Side,
+  type Site,
+} from '../../terms/index.ts';
+import type { SiteRef } from '../context.ts';
+import { hasTag, type Island, tagOf, tagsOf } from '../islands/island.ts';
+import { marked, type Piece, readingOf } from '../pieces/piece.ts';
+import type { Token } from '../token.ts';
+import { attach } from './attach.ts';
+import { type Attributes, attributesOf, joinAttributes } from './attributes.ts';
+import { looseSide } from './loose-side.ts';
+import { type Polarity, type Reach, reachIn } from './polarity.ts';
+import { shareSides, withSides } from './sides.ts';
+import type { Item, SitePhrase } from './site-phrase.ts';
+import { type HowKnown, plainSite } from './talk.ts';
+
+export interface FoundFinding {
+  readonly piece: Piece;
+  readonly findings: readonly Finding[];
+  readonly refs: readonly SiteRef[];
+  /** where the site was said in this clause */
+  readonly siteSpoken: boolean;
+  /** where a side was said apart from the site */
+  readonly sideSpoken: boolean;
+  readonly polarity: Polarity;
+  readonly present: boolean;
+  readonly attributes: Attributes;
+  readonly from: number;
+  readonly to: number;
+  /** pieces of the clause that it took in */
+  readonly spans: readonly { readonly from: number; readonly to: number }[];
+  readonly doubt: readonly string[];
+}
+
+export interface ClauseFindings {
+  readonly found: readonly FoundFinding[];
+  /** item indexes of the site phrases that findings took */
+  readonly usedSites: ReadonlySet<number>;
+  readonly reach: Reach;
+}
+
+/** The findings of a clause. `mind` is the site or sites in mind where the clause names none. */
+export function findingsOf(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  mind: readonly SiteRef[],
+  end: number,
+): ClauseFindings {
+  const reach = reachIn(items, end);
+  const attachments = attach(items, tokens);
+  const owners = attributeOwners(items, tokens);
+  const usedSites = new Set<number>();
+  const found: FoundFinding[] = [];
+  for (const [i, group] of attachments) {
+    const item = items[i];
+    const island = item?.type === 'piece' ? readingOf(item.piece, 'findings.finding') : null;
+    if (item?.type !== 'piece' || island === null) continue;
+    const phrases = group.flatMap((index) => phraseOf(items[index]));
+    if (hasTag(island, 'predicate') && !isPredicate(items, tokens, i, group, island, mind)) continue;
+    const spokenRefs = shareSides(phrases.flatMap((phrase) => withSides(phrase, mind)));
+    const side = phrases.every((phrase) => phrase.sites.every((ref) => ref.sideKnown !== 'spoken'))
+      ? looseSide(items, tokens, i, mind)
+      : null;
+    const placed = placeFor(island, spokenRefs, mind, side?.side ?? null);
+    if (placed.length === 0) continue;
+    for (const index of group) usedSites.add(index);
+    const mine = owners.filter((owner) => owner.finding === i);
+    const adjective = hasTag(island, 'adj');
+    const polarity = polarityOf(items, tokens, i, island, reach);
+    const negationFrom = reach.from(item.piece.from, adjective);
+    const negationTo = reach.to(item.piece.from, adjective);
+    const spans = [
+      item.piece,
+      ...phrases,
+      ...mine.map(({ piece }) => piece),
+      ...(side === null ? [] : [side.piece]),
+      ...(negationFrom === null || negationTo === null ? [] : [{ from: negationFrom, to: negationTo }]),
+    ];
+    const base = tagOf(island, 'present') !== 'false';
+    found.push({
+      piece: item.piece,
+      findings: tagsOf(island, 'finding') as Finding[],
+      refs: placed,
+      siteSpoken: phrases.length > 0,
+      sideSpoken: side !== null,
+      polarity,
+      present: base !== (polarity === 'negated'),
+      attributes: mine.reduce<Attributes>(
+        (all, one) => joinAttributes(all, one.attributes),
+        ownAttributes(island),
+      ),
+      from: Math.min(...spans.map((span) => span.from)),
+      to: Math.max(...spans.map((span) => span.to)),
+      spans,
+      doubt: side?.doubt ?? [],
+    });
+  }
+  return { found, usedSites, reach };
+}
+
+const phraseOf = (item: Item | undefined): readonly SitePhrase[] =>
+  item?.type === 'site' ? [item.phrase] : [];
+
+const ownAttributes = (island: Island): Attributes => {
+  const quality = tagsOf(island, 'quality');
+  return quality.length > 0 ? { quality } : {};
+};
+
+// "Soft" and "stable" say that something is absent; only a "not" straight before them turns that round.
+function polarityOf(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  island: Island,
+  reach: Reach,
+): Polarity {
+  const item = items[i];
+  if (item?.type !== 'piece') return 'stated';
+  if (tagOf(island, 'present') !== 'false') return reach.polarity(item.piece.from, hasTag(island, 'adj'));
+  for (let k = i - 1; k >= 0; k--) {
+    const before = items[k];
+    if (before?.type !== 'piece' || (tokens[before.piece.to - 1]?.pause ?? '') !== '') return 'stated';
+    const negation = readingOf(before.piece, 'negation');
+    if (negation !== null && tagOf(negation, 'negation') === 'before') return 'negated';
+    if (before.piece.role !== 'attribute' && !marked(before.piece, 'word')) return 'stated';
+  }
+  return 'stated';
+}
+
+// "Fine" counts as what is said of a site straight before it ("the elbow is fine"), "looks fine" of the site in mind too.
+function isPredicate(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  group: readonly number[],
+  island: Island,
+  mind: readonly SiteRef[],
+): boolean {
+  const site = group.at(-1);
+  if (site === undefined)
+    return mind.length > 0 && !hasTag(island, 'soft') && tokens.length <= island.to - island.from + 2;
+  if (site > i) return !hasTag(island, 'soft') && i + 1 === site;
+  const soft = hasTag(island, 'soft');
+  let linked = false;
+  for (let k = site + 1; k < i; k++) {
+    const item = items[k];
+    if (item?.type !== 'piece') return false;
+    const { piece } = item;
+    if (piece.role === 'unknown' || piece.role === 'mood' || piece.role === 'intention') return false;
+    if (marked(piece, 'link')) linked = true;
+  }
+  const last = items[i - 1];
+  const to = last?.type === 'site' ? last.phrase.to : last?.type === 'piece' ? last.piece.to : 0;
+  const paused = (tokens[to - 1]?.pause ?? '') !== '';
+  return (
+    linked ||
+    !soft ||
+    !paused ||
+    items.slice(site + 1, i).some((item) => item.type === 'piece' && item.piece.role === 'finding')
+  );
+}
+
+/** Where a finding is: the sites said, its own home ("tracheal deviation"), or the sites in mind. */
+function placeFor(
+  island: Island,
+  spoken: readonly SiteRef[],
+  mind: readonly SiteRef[],
+  side: Side | null,
+): readonly SiteRef[] {
+  const sided = (refs: readonly SiteRef[]): readonly SiteRef[] =>
+    side === null ? refs : refs.map((ref) => ({ ...ref, side, sideKnown: 'spoken' as const }));
+  const at = homes(island, 'at');
+  const ownSide = tagOf(island, 'both') !== null ? ('both' as const) : null;
+  if (at.length > 0) {
+    const near =
+      spoken.length === 0 || spoken.every((ref) => at.some((site) => regionOf(site) === regionOf(ref.site)));
+    const given = side ?? spoken.find((ref) => ref.side !== null)?.side ?? ownSide;
+    if (near) return at.map((site) => plainSite(site, given));
+  }
+  const only = homes(island, 'for');
+  const fits = (ref: SiteRef) =>
+    only.some((site) => site === ref.site || regionOf(site) === regionOf(ref.site));
+  const refs = spoken.length > 0 ? spoken : sideOfMind(mind, side);
+  if (only.length > 0) return refs.length > 0 && refs.every(fits) ? sided(refs) : [];
+  if (spoken.length > 0) return sided(spoken);
+  const home = homes(island, 'home');
+  if (home.length > 0 && !mind.some((ref) => home.some((site) => regionOf(site) === regionOf(ref.site))))
+    return home.map((site) => plainSite(site, side));
+  return sided(refs);
+}
+
+const sideOfMind = (mind: readonly SiteRef[], side: Side | null): readonly SiteRef[] => {
+  if (side === null) return mind;
+  const seen = new Set<Site>();
+  return mind.filter((ref) => !seen.has(ref.site) && seen.add(ref.site));
+};
+
+const homes = (island: Island, key: string): readonly Site[] =>
+  (tagOf(island, key) ?? '').split('+').filter(isSite);
+
+interface Owner {
+  readonly finding: number;
+  readonly piece: Piece;
+  readonly attributes: Attributes;
+}
+
+const CALM = new Set(['small', 'attribute', 'figure', 'part', 'talk']);
+
+// An attribute belongs to the finding straight after it, or else to the one before it in the clause.
+function attributeOwners(items: readonly Item[], tokens: readonly Token[]): readonly Owner[] {
+  const owners: Owner[] = [];
+  items.forEach((item, i) => {
+    if (item.type !== 'piece') return;
+    const count = countOf(items, i);
+    const attributes = attributesOf(item.piece) ?? count;
+    if (attributes === null) return;
+    const after = item.piece.role === 'part' ? null : near(items, tokens, i, 1);
+    const finding = after ?? near(items, tokens, i, -1);
+    if (finding !== null) owners.push({ finding, piece: item.piece, attributes });
+  });
+  return owners;
+}
+
+function near(items: readonly Item[], tokens: readonly Token[], i: number, step: 1 | -1): number | null {
+  for (let k = i + step; k >= 0 && k < items.length; k += step) {
+    const item = items[k];
+    const between = step === 1 ? items[k - 1] : null;
+    if (between?.type === 'piece' && (tokens[between.piece.to - 1]?.pause ?? '') !== '') return null;
+    if (item === undefined) return null;
+    if (item.type === 'site') {
+      if (step === 1) return null;
+      continue;
+    }
+    if (item.piece.role === 'finding') {
+      const island = item.piece.islands[0];
+      return island !== undefined && tagOf(island, 'present') === 'false' ? null : k;
+    }
+    if (step === 1 && (marked(item.piece, 'join') || marked(item.piece, 'link'))) return null;
+    if (!CALM.has(item.piece.role) && item.piece.role !== 'side' && item.piece.role !== 'vital') return null;
+  }
+  return null;
+}
+
+// A small whole number straight before a finding's name counts it: "two abrasions".
+function countOf(items: readonly Item[], i: number): Attributes | null {
+  const item = items[i];
+  if (item?.type !== 'piece' || item.piece.role !== 'figure') return null;
+  const value = readingOf(item.piece, 'small.figure')?.slots[0]?.value ?? 0;
+  if (!Number.isInteger(value) || value < 1 || value > 20) return null;
+  for (let k = i + 1; k < items.length; k++) {
+    const next = items[k];
+    if (next?.type !== 'piece') return null;
+    if (next.piece.role === 'finding')
+      return next.piece.islands[0] !== undefined && !hasTag(next.piece.islands[0], 'adj')
+        ? { count: value }
+        : null;
+    if (next.piece.role !== 'attribute') return null;
+  }
+  return null;
+}
+
+/** One statement for each finding at each site, with how its slots came to be known. */
+export function statementsOf(
+  one: FoundFinding,
+): readonly { statement: FindingStatement; known: HowKnown; doubt: readonly string[] }[] {
+  return one.refs.flatMap((ref) =>
+    one.findings.map((finding) => ({
+      statement: statementOf(one, finding, ref),
+      known: {
+        ...(one.siteSpoken ? {} : { site: 'carried' as const }),
+        ...(ref.sideKnown === 'carried' || ref.sideKnown === 'inferred' ? { side: ref.sideKnown } : {}),
+        ...(!one.siteSpoken && !one.sideSpoken && ref.side !== null && ref.sideKnown === 'spoken'
+          ? { side: 'carried' as const }
+          : {}),
+      },
+      doubt: one.doubt,
+    })),
+  );
+}
+
+function statementOf(one: FoundFinding, finding: Finding, ref: SiteRef): FindingStatement {
+  const { severity, size, count, quality } = one.attributes;
+  const part = [...new Set([...ref.parts, ...(one.attributes.part ?? [])])];
+  return {
+    kind: 'finding',
+    site: ref.site,
+    side: ref.side,
+    finding,
+    present: one.present,
+    ...(part.length > 0 ? { part } : {}),
+    ...(ref.level === null ? {} : { level: ref.level }),
+    ...(size === undefined ? {} : { size }),
+    ...(severity === undefined ? {} : { severity }),
+    ...(count === undefined ? {} : { count }),
+    ...(quality === undefined || quality.length === 0 ? {} : { quality }),
+  };
+}

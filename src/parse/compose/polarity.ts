@@ -1,0 +1,107 @@
+// Whether each finding of a clause is stated as there or as not there, by the reach of the negations around it.
+
+import { hasTag, tagOf } from '../islands/island.ts';
+import { type NegationKind, type NegationMark, negatedSpans, possibleSpans } from '../negation.ts';
+import { type Piece, readingOf } from '../pieces/piece.ts';
+import type { Item } from './site-phrase.ts';
+
+export type Polarity = 'stated' | 'negated' | 'possible';
+
+export interface Reach {
+  /** for a finding at these tokens; an adjective is out of reach of a bare "no" */
+  readonly polarity: (from: number, adjective: boolean) => Polarity;
+  /** the negation's first token, for the words that an entry came from */
+  readonly from: (at: number, adjective: boolean) => number | null;
+  readonly to: (at: number, adjective: boolean) => number | null;
+}
+
+interface Found {
+  readonly mark: NegationMark;
+  readonly nouns: boolean;
+}
+
+/** The reach of the negations in a clause's items. `end` is past the clause's last token. */
+export function reachIn(items: readonly Item[], end: number): Reach {
+  const found = items.flatMap((item, i) => foundAt(items, item, i));
+  const marks = found.map(({ mark }) => mark);
+  const nouns = new Set(found.filter((one) => one.nouns).map(({ mark }) => mark.start));
+  const negated = negatedSpans(marks, end);
+  const possible = possibleSpans(marks, end);
+  const over = (at: number, adjective: boolean) =>
+    negated.find(
+      (span) =>
+        at >= span.start &&
+        at < span.end &&
+        !(adjective && span.by.kind === 'before' && nouns.has(span.by.start)),
+    );
+  return {
+    polarity: (from, adjective) => {
+      if (over(from, adjective) !== undefined) return 'negated';
+      return possible.some((span) => from >= span.start && from < span.end) ? 'possible' : 'stated';
+    },
+    from: (at, adjective) => over(at, adjective)?.by.start ?? null,
+    to: (at, adjective) => over(at, adjective)?.by.end ?? null,
+  };
+}
+
+function foundAt(items: readonly Item[], item: Item, i: number): readonly Found[] {
+  if (item.type === 'site') return closesList(items, i) ? [stop(item.phrase.to)] : [];
+  const { piece } = item;
+  // A phrase that says "no" itself ("no known allergies", "can not feel") goes on reaching over what is joined to it.
+  if (piece.role === 'history' || piece.role === 'csm') return [];
+  if (
+    piece.role === 'finding' &&
+    piece.islands[0] !== undefined &&
+    tagOf(piece.islands[0], 'present') === 'false'
+  )
+    return [];
+  const island = readingOf(piece, 'negation');
+  if (island === null) {
+    // An adjective after "no" and a noun begins something stated: "no deformity, tender over the radius".
+    const adjective =
+      piece.role === 'finding' && piece.islands[0] !== undefined && hasTag(piece.islands[0], 'adj');
+    return adjective && !joinedByOr(items, i) ? [stop(piece.from)].filter(() => afterNoun(items, i)) : [];
+  }
+  const kind = tagOf(island, 'negation') as NegationKind | null;
+  if (kind === null || piece.role === 'finding') return [];
+  return [{ mark: { start: piece.from, end: piece.to, kind }, nouns: hasTag(island, 'nouns') }];
+}
+
+const stop = (at: number): Found => ({ mark: { start: at, end: at, kind: 'stop' }, nouns: false });
+
+const afterNoun = (items: readonly Item[], i: number): boolean => {
+  for (let k = i - 1; k >= 0; k--) {
+    const item = items[k];
+    if (item?.type === 'site') return false;
+    if (item?.piece.role === 'negation')
+      return hasTag(readingOf(item.piece, 'negation') ?? item.piece.islands[0] ?? EMPTY, 'nouns');
+    if (item?.piece.role === 'finding') return true;
+  }
+  return false;
+};
+
+const EMPTY = { file: '', rule: '', from: 0, to: 0, tags: [], slots: [], cost: 0 };
+
+const joinedByOr = (items: readonly Item[], i: number): boolean => {
+  const before = items[i - 1];
+  const small = before?.type === 'piece' ? readingOf(before.piece, 'small') : null;
+  return small !== null && hasTag(small, 'or');
+};
+
+// "No pain in the neck, tenderness in the back": a site that follows findings closes their list, unless "or" or "and" goes on.
+function closesList(items: readonly Item[], i: number): boolean {
+  const before = items.slice(0, i);
+  if (!before.some((item) => item.type === 'piece' && item.piece.role === 'finding')) return false;
+  const next = items[i + 1];
+  if (next === undefined) return false;
+  const small = next.type === 'piece' ? readingOf(next.piece, 'small') : null;
+  if (small !== null && hasTag(small, 'or')) return false;
+  if (small !== null && hasTag(small, 'join')) return items[i + 2]?.type !== 'site';
+  return next.type === 'piece' && !isAfter(next.piece);
+}
+
+// "Deformity of the wrist: none", "swelling of the ankle is absent" reach back over the site.
+const isAfter = (piece: Piece): boolean => {
+  const island = readingOf(piece, 'negation');
+  return island !== null && (tagOf(island, 'negation') ?? '').endsWith('after');
+};

@@ -1,0 +1,97 @@
+// The talk being read: its tokens, what has been understood of it so far, and the context that grows with it.
+
+import type { Known, Side, Site, Statement } from '../../terms/index.ts';
+import type { Clause } from '../clause.ts';
+import type { Context, SiteRef } from '../context.ts';
+import type { Frame } from '../frame.ts';
+import type { Piece } from '../pieces/piece.ts';
+import type { Token } from '../token.ts';
+import type { Utterance } from '../utterance.ts';
+
+export type HowKnown = Readonly<Record<string, Exclude<Known, 'spoken'>>>;
+
+/** The work in hand for one utterance; only the functions of compose/ change it, and it never leaves them. */
+export interface Talk {
+  readonly utterance: Utterance;
+  readonly tokens: readonly Token[];
+  readonly clauses: readonly Clause[];
+  readonly frames: Frame[];
+  /** tokens that found their place in a frame or in talk */
+  readonly placed: boolean[];
+  context: Context;
+  group: number;
+  /** sites named in a question that is not answered yet; each leaves a visit where it stays so */
+  asking: Said[];
+  /** the time said in the clause in hand */
+  at: number | undefined;
+}
+
+export interface Said {
+  readonly statement: Statement;
+  /** token positions of the words it came from */
+  readonly from: number;
+  readonly to: number;
+  readonly known?: HowKnown;
+  readonly doubt?: readonly string[];
+}
+
+/** The text of the tokens from `from` up to but not with `to`, as said. */
+export function textOf(talk: Talk, from: number, to: number): string {
+  const first = talk.tokens[from];
+  const last = talk.tokens[to - 1];
+  return first === undefined || last === undefined ? '' : talk.utterance.text.slice(first.from, last.to);
+}
+
+/** The character offsets of those tokens. */
+export const spanOf = (talk: Talk, from: number, to: number): readonly [number, number] => [
+  talk.tokens[from]?.from ?? 0,
+  talk.tokens[to - 1]?.to ?? 0,
+];
+
+/** Marks tokens as understood. */
+export function place(talk: Talk, ...spans: readonly { readonly from: number; readonly to: number }[]): void {
+  for (const { from, to } of spans) for (let at = from; at < to; at++) talk.placed[at] = true;
+}
+
+/** Adds statements said as one; they share a group, and "same on the right" means them. */
+export function state(talk: Talk, said: readonly Said[]): void {
+  if (said.length === 0) return;
+  const group = talk.group++;
+  for (const { statement, from, to, known, doubt } of said) {
+    const { at } = talk;
+    talk.frames.push({
+      frame: 'statement',
+      statement,
+      heard: textOf(talk, from, to),
+      span: spanOf(talk, from, to),
+      known: known ?? {},
+      doubt: doubt ?? [],
+      ...(at === undefined ? {} : { at }),
+      group,
+    });
+  }
+  const exam = said
+    .map(({ statement }) => statement)
+    .filter(({ kind }) => kind === 'finding' || kind === 'csm');
+  if (exam.length > 0) talk.context = { ...talk.context, last: exam };
+}
+
+/** Changes what is in mind. */
+export function bear(talk: Talk, change: Partial<Context>): void {
+  talk.context = { ...talk.context, ...change };
+}
+
+/** The words of a piece. */
+export const wordsOfPiece = (talk: Talk, piece: Piece): readonly string[] =>
+  talk.tokens.slice(piece.from, piece.to).map(({ word }) => word);
+
+export const plainSite = (site: Site, side: Side | null = null): SiteRef => ({
+  site,
+  side,
+  sideKnown: side === null ? null : 'spoken',
+  parts: [],
+  level: null,
+});
+
+export const otherSide = (side: Side | null): Side | null =>
+  side === 'left' ? 'right' : side === 'right' ? 'left' : side;

@@ -1,0 +1,33 @@
+// The time said in a sentence ("at fourteen twelve", "ten minutes ago"), as an instant.
+
+import type { Clause } from '../clause.ts';
+import { hasTag } from '../islands/island.ts';
+import { type Piece, readingOf } from '../pieces/piece.ts';
+import { resolveTime, type SpokenTime } from '../times/index.ts';
+import { place, type Talk } from './talk.ts';
+
+/** The spoken time that goes with a clause: its own, or the one that stands alone in its sentence. */
+export function timeFor(talk: Talk, clause: Clause): number | undefined {
+  const own = clause.pieces.filter((piece) => isTime(piece, clause));
+  const sentence = talk.clauses.filter((one) => one.sentence === clause.sentence);
+  const all =
+    own.length > 0 ? own : sentence.flatMap((one) => one.pieces.filter((piece) => isTime(piece, one)));
+  if (all.length !== 1 && own.length === 0) return undefined;
+  const piece = all.at(-1);
+  const time = piece === undefined ? null : spokenIn(piece);
+  if (piece === undefined || time === null) return undefined;
+  place(talk, piece);
+  return resolveTime(time, talk.utterance.heardAt, talk.utterance.zone);
+}
+
+function isTime(piece: Piece, clause: Clause): boolean {
+  const time = piece.role === 'time' ? spokenIn(piece) : null;
+  if (time === null) return false;
+  const island = readingOf(piece, 'times.when');
+  if (island === null || !hasTag(island, 'ago-only') || time.kind !== 'clock') return true;
+  // A bare clock time counts beside care ("tourniquet, fourteen twelve"); elsewhere it may be any two numbers.
+  return clause.pieces.some((one) => one.role === 'care') && time.twentyFour;
+}
+
+const spokenIn = (piece: Piece): SpokenTime | null =>
+  readingOf(piece, 'times.when')?.slots.find((slot) => slot.time !== null)?.time ?? null;

@@ -1,0 +1,45 @@
+// What one utterance leaves for the next: the site in mind, the question still open, and what was last stated.
+
+import type { Aspect, Finding, Known, Part, Side, Site, Statement, Topic, Vital } from '../terms/index.ts';
+
+/** A site as it was named, with how its side came to be known (null where no side was said). */
+export interface SiteRef {
+  readonly site: Site;
+  readonly side: Side | null;
+  readonly sideKnown: Known | null;
+  readonly parts: readonly Part[];
+  readonly level: string | null;
+}
+
+/** A limb's end for circulation, sensation and motion. */
+export interface LimbEnd {
+  readonly site: 'hand' | 'foot';
+  readonly side: Side | null;
+  readonly sideKnown: Known | null;
+}
+
+/** What the open question asks after. */
+export type Asked =
+  | {
+      readonly about: 'findings';
+      readonly findings: readonly { readonly finding: Finding; readonly quality: readonly string[] }[];
+      readonly sites: readonly SiteRef[];
+      /** asked with "no" in it ("no pain here?"), so that "yes" settles nothing */
+      readonly negative: boolean;
+    }
+  | { readonly about: 'csm'; readonly aspects: readonly Aspect[]; readonly ends: readonly LimbEnd[] }
+  | { readonly about: 'topic'; readonly topic: Topic }
+  | { readonly about: 'vital'; readonly vital: Vital };
+
+export interface Context {
+  /** the site or sites in mind */
+  readonly sites: readonly SiteRef[];
+  readonly asked: Asked | null;
+  /** the last question after findings, answered or not, for "and your back?" */
+  readonly askedBefore: Asked | null;
+  /** the statements last said as one, for "same on the right" */
+  readonly last: readonly Statement[];
+}
+
+/** The context before anything was said. */
+export const NOTHING_SAID: Context = { sites: [], asked: null, askedBefore: null, last: [] };

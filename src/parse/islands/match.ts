@@ -1,0 +1,88 @@
+// Every island that begins at a word, by walking the phrase tree and the readers of numbers and times.
+
+import { readNumbers } from '../numbers/index.ts';
+import { readTag } from '../tags.ts';
+import { readTimes } from '../times/index.ts';
+import type { Token } from '../token.ts';
+import type { FilledSlot, Island, Tag } from './island.ts';
+import { afterSlot, afterWord, type Branch, type Ending } from './tree.ts';
+
+export const NUMBER_SLOT = 'numbers.number';
+export const TIME_SLOT = 'times.time';
+export const SLOTS: ReadonlySet<string> = new Set([NUMBER_SLOT, TIME_SLOT]);
+
+const tagCache = new WeakMap<Ending, readonly Tag[]>();
+
+/** The words of the tokens once, since every reader wants them. */
+export const wordsOf = (tokens: readonly Token[]): readonly string[] => tokens.map((token) => token.word);
+
+/** All islands that begin at `start`, any length. A phrase never runs over a full stop or a question mark. */
+export function islandsAt(
+  root: Branch,
+  tokens: readonly Token[],
+  words: readonly string[],
+  start: number,
+): readonly Island[] {
+  const islands: Island[] = [];
+  const walk = (branch: Branch, at: number, slots: readonly FilledSlot[]): void => {
+    if (!endsLoose(slots, at))
+      for (const ending of branch.endings) islands.push(islandOf(ending, start, at, slots));
+    if (at > start && breaks(tokens[at - 1])) return;
+    const word = words[at];
+    if (word === undefined) return;
+    const next = afterWord(branch, word);
+    if (next !== null) walk(next, at + 1, slots);
+    for (const slot of branch.slots.keys())
+      for (const filled of fill(slot, tokens, words, at, at > start))
+        walk(afterSlot(branch, slot), filled.to, [...slots, filled]);
+  };
+  walk(root, start, []);
+  return islands;
+}
+
+// "Cap refill too" is no figure: a single homophone counts only where the phrase goes on after it ("too seconds").
+function endsLoose(slots: readonly FilledSlot[], at: number): boolean {
+  const last = slots.at(-1);
+  return last?.loose === true && last.to === at && last.to - last.from === 1;
+}
+
+// Reading a number or a time costs more than looking whether one can begin here.
+const FIRST =
+  /^(\d.*|zero|oh?|nought|naught|one|two|three|four|fower|five|fife|six|seven|eight|nine|niner|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|nine?ty|hundred|half|quarter|third|an?|couple|point|dozen|noon|midday|midnight|just|about|now|some|nearly|almost|around|approximately)$/;
+const LOOSE = /^(won|to|too|for|tree|ate|oh)$/;
+
+const mayBegin = (word: string | undefined, expected: boolean): boolean =>
+  word !== undefined && (FIRST.test(word) || (expected && LOOSE.test(word)));
+
+const breaks = (token: Token | undefined): boolean => token?.pause === 'end' || token?.pause === 'ask';
+
+function fill(
+  slot: string,
+  tokens: readonly Token[],
+  words: readonly string[],
+  at: number,
+  expected: boolean,
+): readonly FilledSlot[] {
+  if (!mayBegin(words[at], expected)) return [];
+  const whole = (to: number) =>
+    !tokens.slice(at, to - 1).some((token) => token.pause !== '' && token.pause !== 'pause');
+  if (slot === TIME_SLOT)
+    return readTimes(words, at)
+      .filter(({ end }) => whole(end))
+      .map(({ end, time }) => ({ rule: slot, from: at, to: end, value: 0, time, loose: false }));
+  const strict = readNumbers(words, at);
+  const readings = strict.length > 0 || !expected ? strict : readNumbers(words, at, { loose: true });
+  return readings
+    .filter(({ end }) => !tokens.slice(at, end - 1).some((token) => token.pause !== ''))
+    .map(({ end, value, loose }) => ({ rule: slot, from: at, to: end, value, time: null, loose }));
+}
+
+function islandOf(ending: Ending, from: number, to: number, slots: readonly FilledSlot[]): Island {
+  let tags = tagCache.get(ending);
+  if (tags === undefined) {
+    tags = ending.tags.flatMap(({ text }) => readTag(text));
+    tagCache.set(ending, tags);
+  }
+  const file = ending.rule.slice(0, ending.rule.lastIndexOf('.'));
+  return { file, rule: ending.rule, from, to, tags, slots, cost: ending.cost };
+}

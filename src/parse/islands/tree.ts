@@ -1,0 +1,106 @@
+// A tree of phrases that grows only along the words that are really said, so reading costs the words and not the grammar.
+
+import type { State } from './network.ts';
+
+/** What a path through the grammar has collected: its tags in order (last first) and its cost. */
+interface Path {
+  readonly tag: { readonly text: string; readonly words: number; readonly before: Path['tag'] } | null;
+  readonly cost: number;
+}
+
+interface Thread {
+  readonly state: State & { type: 'word' | 'slot' };
+  readonly path: Path;
+}
+
+export interface Ending {
+  readonly rule: string;
+  /** each with the number of words and slots that came before it */
+  readonly tags: readonly { readonly text: string; readonly words: number }[];
+  readonly cost: number;
+}
+
+export interface Branch {
+  readonly depth: number;
+  readonly endings: readonly Ending[];
+  readonly words: ReadonlyMap<string, readonly Thread[]>;
+  readonly slots: ReadonlyMap<string, readonly Thread[]>;
+  readonly grown: Map<string, Branch>;
+  readonly grownSlots: Map<string, Branch>;
+}
+
+const NO_PATH: Path = { tag: null, cost: 0 };
+
+/** The tree's root for these first states. */
+export const plantTree = (states: readonly State[]): Branch =>
+  grow(
+    states.map((state) => [state, NO_PATH]),
+    0,
+  );
+
+/** The branch after one more word, or null where no phrase goes on with it. */
+export function afterWord(branch: Branch, word: string): Branch | null {
+  const known = branch.grown.get(word);
+  if (known !== undefined) return known;
+  const threads = branch.words.get(word);
+  if (threads === undefined) return null;
+  const next = advance(threads, branch.depth + 1);
+  branch.grown.set(word, next);
+  return next;
+}
+
+/** The branch after a slot was filled. */
+export function afterSlot(branch: Branch, slot: string): Branch {
+  const known = branch.grownSlots.get(slot);
+  if (known !== undefined) return known;
+  const next = advance(branch.slots.get(slot) ?? [], branch.depth + 1);
+  branch.grownSlots.set(slot, next);
+  return next;
+}
+
+const advance = (threads: readonly Thread[], depth: number): Branch =>
+  grow(
+    threads.map(({ state, path }) => [state.next, path]),
+    depth,
+  );
+
+function grow(starts: readonly (readonly [State, Path])[], depth: number): Branch {
+  const endings: Ending[] = [];
+  const words = new Map<string, Thread[]>();
+  const slots = new Map<string, Thread[]>();
+  const put = (map: Map<string, Thread[]>, key: string, thread: Thread) => {
+    const list = map.get(key);
+    if (list === undefined) map.set(key, [thread]);
+    else list.push(thread);
+  };
+  // `open` holds the forks on the way: a repeat of something that may be empty would otherwise go round for ever.
+  const visit = (state: State, path: Path, open: ReadonlySet<State>): void => {
+    switch (state.type) {
+      case 'word':
+        return put(words, state.word, { state, path });
+      case 'slot':
+        return put(slots, state.rule, { state, path });
+      case 'accept':
+        endings.push({ rule: state.rule, tags: tagsOf(path), cost: path.cost });
+        return;
+      case 'tag':
+        return visit(
+          state.next,
+          { ...path, tag: { text: state.text, words: depth, before: path.tag } },
+          open,
+        );
+      case 'cost':
+        return visit(state.next, { ...path, cost: path.cost + state.cost }, open);
+      case 'fork':
+        if (!open.has(state)) for (const next of state.next) visit(next, path, new Set([...open, state]));
+    }
+  };
+  for (const [state, path] of starts) visit(state, path, new Set());
+  return { depth, endings, words, slots, grown: new Map(), grownSlots: new Map() };
+}
+
+function tagsOf(path: Path): Ending['tags'] {
+  const tags: { text: string; words: number }[] = [];
+  for (let tag = path.tag; tag !== null; tag = tag.before) tags.push({ text: tag.text, words: tag.words });
+  return tags.reverse();
+}

@@ -1,0 +1,118 @@
+// A piece is an element of the utterance with the part it most likely plays; other readings of the same words stay at hand.
+
+import type { Element } from '../islands/cover.ts';
+import { hasTag, type Island } from '../islands/island.ts';
+
+export type Role =
+  | 'correction'
+  | 'strike'
+  | 'mark'
+  | 'command'
+  | 'vital'
+  | 'history'
+  | 'ask'
+  | 'care'
+  | 'csm'
+  | 'limbs'
+  | 'finding'
+  | 'site'
+  | 'same'
+  | 'side'
+  | 'part'
+  | 'attribute'
+  | 'time'
+  | 'figure'
+  | 'mood'
+  | 'intention'
+  | 'asking'
+  | 'answer'
+  | 'negation'
+  | 'talk'
+  | 'small'
+  | 'unknown';
+
+export interface Piece {
+  readonly role: Role;
+  /** token positions, `to` past the last */
+  readonly from: number;
+  readonly to: number;
+  /** most likely first; the first is the one the role comes from */
+  readonly islands: readonly Island[];
+  /** the same words are also plain talk, so this role holds only where something beside it asks for it */
+  readonly weak: boolean;
+}
+
+// The one list that says which reading of the same words is tried first.
+const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
+  ['strike', rule('commands.strike')],
+  ['mark', rule('commands.mark')],
+  ['correction', rule('commands.correction')],
+  ['command', rule('commands.command')],
+  ['ask', rule('csm.ask')],
+  ['ask', rule('history.ask')],
+  ['history', file('history')],
+  ['care', file('care')],
+  ['limbs', rule('csm.limbs')],
+  ['vital', (island) => island.file === 'vitals' && !hasTag(island, 'heading')],
+  ['csm', file('csm')],
+  ['vital', file('vitals')],
+  ['finding', rule('findings.finding')],
+  ['site', file('sites')],
+  ['same', rule('sides.same')],
+  ['side', (island) => island.file === 'sides' && hasTag(island, 'side')],
+  ['part', (island) => island.file === 'sides' && hasTag(island, 'part')],
+  ['attribute', file('findings')],
+  ['time', file('times')],
+  ['figure', rule('small.figure')],
+  ['mood', (island) => hasTag(island, 'mood')],
+  ['intention', rule('talk.intention')],
+  ['asking', rule('talk.asking')],
+  ['answer', rule('talk.answer')],
+  ['negation', file('negation')],
+  ['talk', file('talk')],
+  ['small', rule('small.small')],
+];
+
+function rule(name: string) {
+  return (island: Island) => island.rule === name;
+}
+
+function file(name: string) {
+  return (island: Island) => island.file === name;
+}
+
+const isPlain = (island: Island): boolean => island.file === 'small' || island.file === 'talk';
+
+/** The pieces of an utterance, one for each element and one for each word between them. */
+export function piecesOf(elements: readonly Element[], size: number): readonly Piece[] {
+  const pieces: Piece[] = [];
+  let at = 0;
+  const upTo = (end: number) => {
+    for (; at < end; at++) pieces.push({ role: 'unknown', from: at, to: at + 1, islands: [], weak: false });
+  };
+  for (const element of elements) {
+    upTo(element.from);
+    pieces.push(pieceOf(element));
+    at = element.to;
+  }
+  upTo(size);
+  return pieces;
+}
+
+function pieceOf({ from, to, islands }: Element): Piece {
+  for (const [role, fits] of ORDER) {
+    const mine = islands.filter(fits);
+    if (mine.length === 0) continue;
+    const others = islands.filter((island) => !mine.includes(island));
+    return { role, from, to, islands: [...mine, ...others], weak: others.some(isPlain) };
+  }
+  return { role: 'unknown', from, to, islands, weak: false };
+}
+
+/** The piece's reading from this rule or file of the grammar, or null. */
+export const readingOf = (piece: Piece, name: string): Island | null =>
+  piece.islands.find((island) => island.rule === name || island.file === name) ?? null;
+
+/** True where any reading of the piece carries this tag. */
+export const marked = (piece: Piece, key: string, value?: string): boolean =>
+  piece.islands.some((island) => hasTag(island, key, value));

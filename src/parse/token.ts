@@ -1,0 +1,98 @@
+// The words of an utterance with the place each came from and the pause that a writer marked after it.
+
+import nlp from 'compromise/one';
+import { splitWord } from './split-word.ts';
+
+/** `end` a full stop or the like, `ask` a question mark, `pause` a comma, `dash` a dash, colon or semicolon. */
+export type Pause = '' | 'pause' | 'dash' | 'end' | 'ask';
+
+export interface Token {
+  readonly word: string;
+  /** character offsets in the utterance */
+  readonly from: number;
+  readonly to: number;
+  readonly pause: Pause;
+}
+
+interface Term {
+  readonly text: string;
+  readonly pre: string;
+  readonly post: string;
+  readonly implicit?: string | null;
+}
+
+// Tier one of compromise leaves these joined, since "he's" may be "he has"; for the grammar "is" serves both.
+const PRONOUN_IS = /^(he|she|it|that|there|what|who|where|here|how|everything|nothing)['’]s$/i;
+const LATE_CONTRACTION: Readonly<Record<string, readonly string[]>> = {
+  cannot: ['can', 'not'],
+  dont: ['do', 'not'],
+  doesnt: ['does', 'not'],
+  didnt: ['did', 'not'],
+  isnt: ['is', 'not'],
+  arent: ['are', 'not'],
+  wasnt: ['was', 'not'],
+  cant: ['can', 'not'],
+  wont: ['will', 'not'],
+  havent: ['have', 'not'],
+  hasnt: ['has', 'not'],
+  thats: ['that', 'is'],
+  theres: ['there', 'is'],
+  hes: ['he', 'is'],
+  shes: ['she', 'is'],
+  youre: ['you', 'are'],
+  im: ['i', 'am'],
+  ive: ['i', 'have'],
+  youve: ['you', 'have'],
+  whats: ['what', 'is'],
+  lets: ['let', 'us'],
+};
+
+/** The tokens of a text, contractions expanded and joined figures parted; never throws. */
+export function tokenise(text: string): readonly Token[] {
+  const tokens: { word: string; from: number; to: number; pause: Pause }[] = [];
+  let at = 0;
+  let owner = { from: 0, to: 0 };
+  for (const sentence of nlp.tokenize(text).docs as readonly (readonly Term[])[]) {
+    for (const term of sentence) {
+      const from = at + term.pre.length;
+      const to = from + term.text.length;
+      at = to + term.post.length;
+      if (opens(term.pre)) strengthen(tokens, 'dash');
+      if (term.text !== '') owner = { from, to };
+      for (const sign of term.pre.match(/[@<≤>≥~]/g) ?? [])
+        for (const piece of splitWord(sign))
+          for (const word of piece.words) tokens.push({ word, from: from - 1, to: from, pause: '' });
+      for (const piece of piecesOf(term)) {
+        const inside = term.implicit ? owner : { from: from + piece.from, to: from + piece.to };
+        for (const word of piece.words) tokens.push({ word, ...inside, pause: '' });
+      }
+      strengthen(tokens, pauseOf(term.post));
+    }
+  }
+  return tokens;
+}
+
+function piecesOf(term: Term) {
+  if (term.implicit) return splitWord(term.implicit);
+  const stem = PRONOUN_IS.exec(term.text)?.[1];
+  const whole = { from: 0, to: term.text.length };
+  if (stem !== undefined) return [{ words: [stem.toLowerCase(), 'is'], ...whole }];
+  const late = LATE_CONTRACTION[term.text.toLowerCase()];
+  return late === undefined ? splitWord(term.text) : [{ words: late, ...whole }];
+}
+
+const opens = (pre: string): boolean => /[—–(]|--/.test(pre);
+
+function pauseOf(post: string): Pause {
+  if (post.includes('?')) return 'ask';
+  if (/[.!\n…]/.test(post)) return 'end';
+  if (/[—–;:()]|--|\s-\s/.test(post)) return 'dash';
+  return post.includes(',') ? 'pause' : '';
+}
+
+const STRENGTH: Readonly<Record<Pause, number>> = { '': 0, pause: 1, dash: 2, end: 3, ask: 4 };
+
+function strengthen(tokens: { pause: Pause }[], pause: Pause): void {
+  const last = tokens.at(-1);
+  if (last !== undefined && STRENGTH[pause] > STRENGTH[last.pause]) last.pause = pause;
+}
