@@ -1,6 +1,6 @@
 // A place on the body (a site and one side of it), what lies within what, and how it is named in plain words.
 
-import { holdersOf, isPaired, type Side, type Site } from '../terms/index.ts';
+import { holdersOf, isPaired, SITES, type Side, type Site } from '../terms/index.ts';
 import { type RowSide, sidesOf } from './side.ts';
 
 export interface Place {
@@ -28,14 +28,18 @@ export const wholeOf = (site: Site): Place => ({ site, side: null });
 export const speaksOf = (place: Place, site: Site, side: Side | null): boolean =>
   place.site === site && sidesOf(site, side).includes(place.side);
 
+/** The wider sites of each site, looked up once: every rule asks for them. */
+const HOLDERS = new Map(SITES.map((site) => [site, new Set(holdersOf(site))]));
+
+const isHeldBy = (site: Site, outer: Site): boolean => HOLDERS.get(site)?.has(outer) === true;
+
 /** True where a statement on `site`, `side` takes in all of this place: it names it, or a wider site that holds it. */
 export function takesIn(place: Place, site: Site, side: Side | null): boolean {
   if (speaksOf(place, site, side)) return true;
-  if (!holdersOf(place.site).includes(site)) return false;
+  if (!isHeldBy(place.site, site)) return false;
   const covered = sidesOf(site, side);
   return covered.includes(place.side) || (!isPaired(site) && covered.includes(null));
 }
 
 /** True where `site` is `outer` or lies within it. */
-export const isWithin = (site: Site, outer: Site): boolean =>
-  site === outer || holdersOf(site).includes(outer);
+export const isWithin = (site: Site, outer: Site): boolean => site === outer || isHeldBy(site, outer);

@@ -7,7 +7,7 @@ const UNITS =
 const TENS = '_ _ twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
 
 /** Matches a number in figures or words, for use inside a larger pattern. */
-export const NUMBER = `\\d+(?:\\.\\d+)?|(?:(?:${[...UNITS, ...TENS.slice(2), 'hundred'].join('|')}|a(?= hundred))(?:[\\s-]+(?:and[\\s-]+)?)?)+`;
+export const NUMBER = `\\b\\d+(?:\\.\\d+)?|\\b(?:(?:${[...UNITS, ...TENS.slice(2), 'hundred'].join('|')}|a(?= hundred))(?:[\\s-]+(?:and[\\s-]+)?)?)+`;
 
 function wordValue(word: string): number | 'hundred' | null {
   if (word === 'hundred') return 'hundred';
@@ -24,7 +24,7 @@ export function numberIn(text: string): number | null {
   if (/^\d+(?:\.\d+)?$/.test(trimmed)) return Number(trimmed);
   let total = 0;
   let seen = false;
-  for (const word of trimmed.split(/[\s-]+/)) {
+  for (const word of trimmed.split(/[\s-]+/).filter((each) => each !== '')) {
     if (word === 'and') continue;
     const value = wordValue(word);
     if (value === null) return null;

@@ -28,8 +28,8 @@ export function ruinedLimb(chart: Chart): Answer {
       !entry.present &&
       (entry.pulse !== undefined || (entry.capRefillSeconds === undefined && entry.warmth === undefined)),
   );
-  const tied = (entry: EntryOf<'csm'>): boolean =>
-    chart.care.some(
+  const ties = (entry: EntryOf<'csm'>): readonly EntryOf<'care'>[] =>
+    chart.care.filter(
       (care) =>
         care.care === 'tourniquet' &&
         care.site !== undefined &&
@@ -37,9 +37,9 @@ export function ruinedLimb(chart: Chart): Answer {
         timeOf(care) <= timeOf(entry) &&
         sidesOf(care.site, care.side ?? null).some((side) => sidesOf(entry.site, entry.side).includes(side)),
     );
-  const met = [...worded, ...pulseless.filter((entry) => !tied(entry))];
+  const met = [...worded, ...pulseless.filter((entry) => ties(entry).length === 0)];
   if (met.length > 0) return yes(met, `${places(met)}${worded.length > 0 ? '' : ': no pulse'}`);
-  const below = pulseless.filter(tied);
+  const below = pulseless.flatMap((entry) => (ties(entry).length === 0 ? [] : [entry, ...ties(entry)]));
   if (below.length > 0) return unknown(['the pulse before the tourniquet'], below);
   const signs = [
     ...foundWithin(chart, LIMBS, ['avulsion']),

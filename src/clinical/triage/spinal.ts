@@ -36,23 +36,25 @@ function spineSuspected(chart: Chart): Answer {
     : unknown(['whether a spinal injury is suspected']);
 }
 
+const LIMB_INJURY: readonly Finding[] = ['deformity', 'crepitus', 'amputation', 'laceration', 'avulsion'];
+
 /** Suspected spinal injury with new motor or sensory loss. A loss in one limb that is itself hurt decides nothing. */
 export function spineWithLoss(chart: Chart): Answer {
   const loss = neurologicalLoss(chart);
   const lost = loss.evidence.filter((entry) => entry.kind === 'csm' || entry.kind === 'finding');
   const limb = (site: Site): Site => (isWithin(site, 'arm') ? 'arm' : isWithin(site, 'leg') ? 'leg' : site);
-  const hurt = (entry: EntryOf<'csm'> | FindingEntry): boolean =>
-    foundWithin(
-      chart,
-      [limb(entry.site)],
-      ['deformity', 'crepitus', 'amputation', 'laceration', 'avulsion'],
-    ).some((injury) =>
+  const injuries = (entry: EntryOf<'csm'> | FindingEntry): readonly FindingEntry[] =>
+    foundWithin(chart, [limb(entry.site)], LIMB_INJURY).filter((injury) =>
       sidesOf(injury.site, injury.side).some((side) => sidesOf(entry.site, entry.side).includes(side)),
     );
-  if (loss.truth === 'yes' && new Set(lost.map((entry) => limb(entry.site))).size === 1 && lost.every(hurt)) {
+  const oneLimb = new Set(lost.map((entry) => limb(entry.site))).size === 1;
+  if (loss.truth === 'yes' && oneLimb && lost.every((entry) => injuries(entry).length > 0)) {
     const suspected = spineSuspected(chart);
     if (suspected.truth !== 'no')
-      return unknown([`whether the loss comes from the spine or from the injured limb`], loss.evidence);
+      return unknown(
+        ['whether the loss comes from the spine or from the injured limb'],
+        [...loss.evidence, ...lost.flatMap(injuries)],
+      );
   }
   return all([spineSuspected(chart), loss]);
 }
