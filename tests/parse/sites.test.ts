@@ -137,6 +137,7 @@ const TRUNK: readonly Row[] = [
   ['left glute', 'buttock left'],
   ['his backside', 'buttock'],
   ['torso', 'chest abdomen back'],
+  ['abrasions of the trunk', 'chest abdomen back'],
 ];
 
 const LEG: readonly Row[] = [
@@ -264,6 +265,7 @@ describe('the words for the parts of the body', () => {
     'he was trapped in a trap',
     'latitude and longitude',
     'sole survivor',
+    'it is in the trunk of the car',
     'on the other side of the river',
     'bring it to this side please',
     'what have we got left',
