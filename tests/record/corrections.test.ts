@@ -162,6 +162,18 @@ describe('a corrected site', () => {
     expect(entry).not.toHaveProperty('level');
   });
 
+  it.each([
+    ['forearm', undefined],
+    ['thigh', 1],
+  ] as const)(
+    'leaves a doubt where it changes the region, and none within it: wrist to %s',
+    (site, doubts) => {
+      const [entry] = standingOf({ first: [finding()], sorry: [{ change: { change: 'site', site } }] });
+      expect(entry).toMatchObject({ site });
+      expect(entry?.doubt?.length).toBe(doubts);
+    },
+  );
+
   it('makes no sense of a pulse', () => {
     const entries = entriesOf({
       'pulse 92': [pulse(92)],

@@ -1,6 +1,6 @@
 // Correcting where: another side, another site, the other slots kept.
 
-import { isPaired, type Side, type Site, type Statement } from '../../terms/index.ts';
+import { isPaired, regionOf, type Side, type Site, type Statement } from '../../terms/index.ts';
 import type { Entry } from '../entry.ts';
 import { statementOf } from '../statement-of.ts';
 import { type Outcome, SAME, SENSELESS } from './outcome.ts';
@@ -50,4 +50,11 @@ function placed(entry: Entry, statement: Placed, said?: Side): Outcome {
     ...('part' in statement && statement.part !== undefined ? ['part'] : []),
   ];
   return { kind: 'changed', statement, spoken: said === undefined ? ['site'] : ['site', 'side'], carried };
+}
+
+/** A slip of the tongue seldom leaves the region; a correction that does may have meant an earlier entry. */
+function doubtOf(entry: Entry, { site }: Placed): { readonly doubt?: readonly string[] } {
+  const before = 'site' in entry ? entry.site : undefined;
+  if (before === undefined || site === undefined || regionOf(before) === regionOf(site)) return {};
+  return { doubt: [`moved by a correction from another region (${before}): was that meant?`] };
 }
