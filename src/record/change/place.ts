@@ -49,7 +49,8 @@ function placed(entry: Entry, statement: Placed, said?: Side): Outcome {
     ...(said === undefined && statement.side !== null && statement.side !== undefined ? ['side'] : []),
     ...('part' in statement && statement.part !== undefined ? ['part'] : []),
   ];
-  return { kind: 'changed', statement, spoken: said === undefined ? ['site'] : ['site', 'side'], carried };
+  const spoken = said === undefined ? ['site'] : ['site', 'side'];
+  return { kind: 'changed', statement, spoken, carried, ...doubtOf(entry, statement) };
 }
 
 /** A slip of the tongue seldom leaves the region; a correction that does may have meant an earlier entry. */
