@@ -4,6 +4,7 @@ import type {
   Care,
   Finding,
   Known,
+  Level,
   Side,
   Site,
   Statement,
@@ -47,7 +48,8 @@ export interface CorrectionTarget {
 export type Change =
   | { readonly change: 'strike' }
   | { readonly change: 'side'; readonly side: Side }
-  | { readonly change: 'site'; readonly site: Site; readonly side?: Side }
+  /** `level` where a vertebra or a rib was corrected ("make that T five") */
+  | { readonly change: 'site'; readonly site: Site; readonly side?: Side; readonly level?: Level }
   | { readonly change: 'present'; readonly present: boolean }
   | { readonly change: 'finding'; readonly finding: Finding }
   /** a bare number ("make that ninety four"): it takes the place of the target's main number */

@@ -162,6 +162,18 @@ describe('a corrected site', () => {
     expect(entry).not.toHaveProperty('level');
   });
 
+  it('may be a level alone', () => {
+    const standing = standingOf({
+      'tender at T four': [
+        finding({ site: 'thoracic-spine', side: null, finding: 'tenderness', level: 'T4' }),
+      ],
+      'make that T five': [{ change: { change: 'site', site: 'thoracic-spine', level: 'T5' } }],
+    });
+    expect(standing).toMatchObject([
+      { site: 'thoracic-spine', side: null, level: 'T5', finding: 'tenderness' },
+    ]);
+  });
+
   it.each([
     ['forearm', undefined],
     ['thigh', 1],

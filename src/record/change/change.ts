@@ -16,7 +16,7 @@ export function applyChange(entry: Entry, change: SlotChange, words: string): Ou
     case 'side':
       return changeSide(entry, change.side);
     case 'site':
-      return changeSite(entry, change.site, change.side);
+      return changeSite(entry, change);
     case 'present':
       return changePresent(entry, change.present);
     case 'finding':

@@ -1,5 +1,6 @@
 // Correcting where: another side, another site, the other slots kept.
 
+import type { Change } from '../../parse/frame.ts';
 import { isPaired, regionOf, type Side, type Site, type Statement } from '../../terms/index.ts';
 import type { Entry } from '../entry.ts';
 import { statementOf } from '../statement-of.ts';
@@ -12,39 +13,46 @@ export function changeSide(entry: Entry, side: Side): Outcome {
   return { kind: 'changed', statement: { ...statementOf(entry), side } as Statement, spoken: ['side'] };
 }
 
+type SiteChange = Extract<Change, { change: 'site' }>;
+
 /**
  * The entry's statement at another site. A side that was not said anew is kept where the new site has two, and shown
- * as carried; a level (a vertebra, a rib) or a digit belongs to the old site and goes.
+ * as carried; a level (a vertebra, a rib) or a digit belongs to the old site and goes with it.
  */
-export function changeSite(entry: Entry, site: Site, side?: Side): Outcome {
+export function changeSite(entry: Entry, change: SiteChange): Outcome {
   const statement = statementOf(entry);
+  const { site, level } = change;
   switch (statement.kind) {
     case 'finding': {
-      const { level: _old, ...kept } = statement;
-      return placed(entry, { ...kept, site, side: sideAt(site, statement.side, side) }, side);
+      const { level: before, ...kept } = statement;
+      const now = level ?? (site === statement.site ? before : undefined);
+      const side = sideAt(change, statement.side);
+      return placed(entry, { ...kept, site, side, ...(now === undefined ? {} : { level: now }) }, change);
     }
     case 'csm': {
       if (site !== 'hand' && site !== 'foot') return SENSELESS;
-      const { digit: _old, ...kept } = statement;
-      return placed(entry, { ...kept, site, side: sideAt(site, statement.side, side) }, side);
+      const { digit, ...kept } = statement;
+      const now = site === statement.site && digit !== undefined ? { digit } : {};
+      return placed(entry, { ...kept, ...now, site, side: sideAt(change, statement.side) }, change);
     }
     case 'visit':
-      return placed(entry, { ...statement, site, side: sideAt(site, statement.side, side) }, side);
+      return placed(entry, { ...statement, site, side: sideAt(change, statement.side) }, change);
     case 'care':
-      return placed(entry, { ...statement, site, side: sideAt(site, statement.side ?? null, side) }, side);
+      return placed(entry, { ...statement, site, side: sideAt(change, statement.side ?? null) }, change);
     default:
       return SENSELESS;
   }
 }
 
-const sideAt = (site: Site, before: Side | null, said?: Side): Side | null =>
-  said ?? (isPaired(site) ? before : null);
+const sideAt = ({ site, side }: SiteChange, before: Side | null): Side | null =>
+  side ?? (isPaired(site) ? before : null);
 
 type Placed = Statement & { readonly site?: Site; readonly side?: Side | null };
 
-function placed(entry: Entry, statement: Placed, said?: Side): Outcome {
+function placed(entry: Entry, statement: Placed, { side: said }: SiteChange): Outcome {
+  const levelOf = (one: object): unknown => ('level' in one ? one.level : undefined);
   const same = 'site' in entry && entry.site === statement.site && entry.side === statement.side;
-  if (same && entry.known?.site === undefined) return SAME;
+  if (same && levelOf(entry) === levelOf(statement) && entry.known?.site === undefined) return SAME;
   const carried = [
     ...(said === undefined && statement.side !== null && statement.side !== undefined ? ['side'] : []),
     ...('part' in statement && statement.part !== undefined ? ['part'] : []),
