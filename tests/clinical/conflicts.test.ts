@@ -105,6 +105,11 @@ const rows: readonly [string, readonly Entry[], readonly string[]][] = [
     [],
   ],
   ['a comparison of both sides', [found('elbow', 'left', 'pain'), denied('elbow', 'right', 'pain')], []],
+  [
+    'a hand on one side and its fingers on the other',
+    [csm('hand', 'left', 'motion', true), found('fingers', 'right', 'weakness')],
+    [],
+  ],
   ['an arm and a leg in one sentence', [found('elbow', 'left', 'pain'), found('knee', 'right', 'pain')], []],
   [
     'equal pupils of two sizes',
@@ -155,6 +160,15 @@ const rows: readonly [string, readonly Entry[], readonly string[]][] = [
     'a splint on the side of the finding',
     [found('wrist', 'left', 'deformity'), cared('splint', 'forearm', 'left', 5)],
     [],
+  ],
+  [
+    'a tourniquet on the left with a wound on the right and a bruise on the left',
+    [
+      found('thigh', 'right', 'laceration'),
+      found('knee', 'left', 'contusion', late),
+      cared('tourniquet', 'thigh', 'left', 5),
+    ],
+    ['care-without-finding'],
   ],
   ['oxygen', [cared('oxygen', 'face', null, 5)], []],
   [

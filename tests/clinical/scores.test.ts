@@ -64,6 +64,11 @@ describe('the GCS', () => {
       text: 'GCS E3 VNT M5, no total',
     });
   });
+  it('gives a sum said after its components those components, and another sum none', () => {
+    const alone = (total: number): Entry => vital({ vital: 'gcs', value: { total } }, { at: minute(1) });
+    expect(card('gcs', [gcs(3, 4, 6), alone(13)]).text).toBe('GCS E3 V4 M6 = 13');
+    expect(card('gcs', [gcs(3, 4, 6), alone(14)]).text).toBe('GCS 14');
+  });
   it('takes a sum that was said alone', () => {
     expect(card('gcs', [vital({ vital: 'gcs', value: { total: 14 } })]).value).toBe(14);
   });

@@ -160,7 +160,16 @@ check('skull-deformity', [
   ['bruising behind the ear', [found('behind-ear', 'left', 'contusion')], 'met'],
   ['fluid from the nose asks', [found('nose', null, 'fluid')], 'unknown'],
   ['deformity of the jaw is not the skull', [found('jaw', null, 'deformity')], 'unknown'],
-  ['no deformity of the skull', [denied('skull', null, 'deformity')], 'not-met'],
+  ['no deformity of the skull alone', [denied('skull', null, 'deformity')], 'unknown'],
+  [
+    'no deformity, no fluid from the ears, no bruising behind them',
+    [
+      denied('skull', null, 'deformity'),
+      denied('ear', 'both', 'fluid'),
+      denied('behind-ear', 'both', 'contusion'),
+    ],
+    'not-met',
+  ],
   ['no tenderness of the skull says nothing of deformity', [denied('skull', null, 'tenderness')], 'unknown'],
 ]);
 check('spinal-injury-with-loss', [
@@ -182,11 +191,11 @@ check('spinal-injury-with-loss', [
     'unknown',
   ],
   [
-    'no tenderness along the spine',
+    'no tenderness along the spine does not rule it out',
     (['cervical-spine', 'thoracic-spine', 'lumbar-spine'] as const).map((site) =>
       denied(site, null, 'tenderness'),
     ),
-    'not-met',
+    'unknown',
   ],
 ]);
 check('chest-wall', [

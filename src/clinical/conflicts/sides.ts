@@ -1,16 +1,15 @@
 // Slips of side: a side that jumps within one sentence, unlike sides called equal, and care where nothing was found.
 
-import type { Care } from '../../terms/index.ts';
-import { regionOf } from '../../terms/index.ts';
+import { type Care, type Finding, regionOf } from '../../terms/index.ts';
 import { type Chart, type EntryOf, vitalsOf } from '../chart.ts';
-import { placeText } from '../place.ts';
+import { isWithin, placeText } from '../place.ts';
 import type { FindingEntry } from '../said.ts';
 import { otherSide, sidesOf } from '../side.ts';
 import { type Conflict, conflictOf } from './conflict.ts';
 
 const PAIRED_REGIONS = ['shoulder', 'arm', 'leg'];
 
-/** In one utterance the left of one site and the right of another in the same limb; both sides of one site is a comparison. */
+/** In one utterance the left of one site and the right of another in the same limb; both sides of one site, or of its parts, are a comparison. */
 export function sideJumps(chart: Chart): readonly Conflict[] {
   const spoken = new Map<string, (FindingEntry | EntryOf<'csm'>)[]>();
   for (const entry of chart.all) {
@@ -22,7 +21,12 @@ export function sideJumps(chart: Chart): readonly Conflict[] {
   }
   return [...spoken.values()].flatMap((entries) => {
     const oneSided = entries.filter(
-      (entry) => !entries.some((other) => other.site === entry.site && other.side === otherSide(entry.side)),
+      (entry) =>
+        !entries.some(
+          (other) =>
+            (isWithin(other.site, entry.site) || isWithin(entry.site, other.site)) &&
+            other.side === otherSide(entry.side),
+        ),
     );
     const left = oneSided.find((entry) => entry.side === 'left');
     const right = oneSided.find((entry) => entry.side === 'right');
@@ -74,6 +78,26 @@ const FOR_AN_INJURY: readonly Care[] = [
   'reduction',
 ];
 
+/** Care that is for a wound: a bruise on the same limb does not explain it. */
+const FOR_A_WOUND: readonly Care[] = [
+  'tourniquet',
+  'direct-pressure',
+  'wound-packing',
+  'chest-seal',
+  'irrigation',
+];
+const WOUNDS: readonly Finding[] = [
+  'bleeding',
+  'laceration',
+  'puncture',
+  'avulsion',
+  'amputation',
+  'abrasion',
+  'impaled-object',
+  'burn',
+  'bite',
+];
+
 /** Care on a side of a region where nothing was found on that side. */
 export const careWithoutFinding = (chart: Chart): readonly Conflict[] =>
   chart.care.flatMap((care) => {
@@ -82,6 +106,7 @@ export const careWithoutFinding = (chart: Chart): readonly Conflict[] =>
     const other = otherSide(side);
     if (other === null) return [];
     const region = regionOf(care.site);
+    const wound = FOR_A_WOUND.includes(care.care);
     // A sling for the arm may be for the shoulder, a tourniquet for the groin on the thigh.
     const near = (entry: FindingEntry | EntryOf<'csm'>): boolean => {
       const regions = [region, regionOf(entry.site)];
@@ -93,8 +118,10 @@ export const careWithoutFinding = (chart: Chart): readonly Conflict[] =>
       );
     };
     const told = [
-      ...chart.findings.filter((entry) => entry.present && near(entry)),
-      ...chart.csm.filter((entry) => !entry.present && near(entry)),
+      ...chart.findings.filter(
+        (entry) => entry.present && near(entry) && (!wound || WOUNDS.includes(entry.finding)),
+      ),
+      ...chart.csm.filter((entry) => !entry.present && near(entry) && !wound),
     ];
     const on = (wanted: 'left' | 'right') =>
       told.filter((entry) => {

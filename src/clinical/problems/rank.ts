@@ -30,10 +30,18 @@ const OPEN: readonly Finding[] = [
 const has = (entries: readonly Entry[], findings: readonly Finding[]): boolean =>
   entries.some((entry) => entry.kind === 'finding' && findings.includes(entry.finding));
 
+const HEAVY = /\b(?:heav\w*|pumping|spurting|arterial|severe|soak\w*)\b/i;
+
+const bleedsHeavily = (entry: Entry): boolean =>
+  entry.kind === 'finding' &&
+  entry.finding === 'bleeding' &&
+  (entry.severity === 'severe' || HEAVY.test((entry.quality ?? []).join(' ')));
+
 /** The first rule that fits. `red` holds the ids that a red triage criterion that is met rests on. */
 export function rankOf(site: Site, entries: readonly Entry[], red: ReadonlySet<string>): Rank {
   if (entries.some((entry) => red.has(entry.id)))
     return { rank: 1, why: 'a red triage criterion rests on it' };
+  if (entries.some(bleedsHeavily)) return { rank: 1, why: 'heavy bleeding' };
   if (['head', 'neck', 'chest', 'abdomen', 'pelvis', 'back'].includes(regionOf(site)))
     return { rank: 2, why: 'head, neck, trunk or spine' };
   if (has(entries, BONE) || entries.some((entry) => entry.kind === 'csm'))

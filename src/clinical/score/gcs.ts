@@ -33,30 +33,52 @@ export function gcsSum(eye: GcsPart | null, verbal: GcsPart | null, motor: GcsPa
     : null;
 }
 
-/** Each GCS that was said, earliest first; components said one by one within one set of vitals are put together. */
+interface Gathered {
+  readonly parts: Readonly<Record<GcsComponent, GcsPart | null>>;
+  readonly entries: readonly VitalEntry<'gcs'>[];
+}
+
+/** The components an entry names, and those it does not from the nearest entries before it in the same set. */
+function gathered(said: readonly VitalEntry<'gcs'>[], index: number): Gathered {
+  const parts: Record<GcsComponent, GcsPart | null> = { eye: null, verbal: null, motor: null };
+  const entries: VitalEntry<'gcs'>[] = [];
+  const last = said[index];
+  for (const entry of said.slice(0, index + 1).toReversed()) {
+    if (last !== undefined && timeOf(last) - timeOf(entry) > SET_MINUTES * 60_000) break;
+    for (const component of COMPONENTS) {
+      const part = entry.value[component];
+      if (part === undefined || parts[component] !== null) continue;
+      parts[component] = part;
+      entries.push(entry);
+    }
+  }
+  return { parts, entries: [...new Set(entries)] };
+}
+
+/**
+ * Each GCS that was said, earliest first. Components said one by one within one set of vitals are put together; a sum
+ * said alone takes the components said just before it only where they add up to it.
+ */
 export function gcsReadings(chart: Chart): readonly GcsReading[] {
   const said = vitalsOf(chart, 'gcs');
   return said.map((entry, index) => {
     const at = timeOf(entry);
-    const used: VitalEntry<'gcs'>[] = [entry];
-    const partOf = (component: GcsComponent): GcsPart | null => {
-      const own = entry.value[component];
-      if (own !== undefined) return own;
-      if (entry.value.total !== undefined) return null;
-      for (let before = index - 1; before >= 0; before -= 1) {
-        const other = said[before];
-        if (other === undefined || at - timeOf(other) > SET_MINUTES * 60_000) return null;
-        const part = other.value[component];
-        if (part === undefined) continue;
-        used.push(other);
-        return part;
-      }
-      return null;
+    const whole = gathered(said, index);
+    const { total } = entry.value;
+    const own = {
+      eye: entry.value.eye ?? null,
+      verbal: entry.value.verbal ?? null,
+      motor: entry.value.motor ?? null,
     };
-    const [eye, verbal, motor] = [partOf('eye'), partOf('verbal'), partOf('motor')];
-    const untestable = eye === 'NT' || verbal === 'NT' || motor === 'NT';
-    const total = gcsSum(eye, verbal, motor) ?? (untestable ? null : (entry.value.total ?? null));
-    return { at, eye, verbal, motor, total, entries: [...new Set(used)] };
+    const sum = gcsSum(whole.parts.eye, whole.parts.verbal, whole.parts.motor);
+    const { parts, entries } = total === undefined || sum === total ? whole : { parts: own, entries: [] };
+    const untestable = COMPONENTS.some((component) => parts[component] === 'NT');
+    return {
+      at,
+      ...parts,
+      total: gcsSum(parts.eye, parts.verbal, parts.motor) ?? (untestable ? null : (total ?? null)),
+      entries: [...new Set([entry, ...entries])],
+    };
   });
 }
 

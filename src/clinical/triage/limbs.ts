@@ -28,14 +28,18 @@ export function ruinedLimb(chart: Chart): Answer {
       !entry.present &&
       (entry.pulse !== undefined || (entry.capRefillSeconds === undefined && entry.warmth === undefined)),
   );
+  // A tourniquet of which the limb or side was not said may be on this one.
   const ties = (entry: EntryOf<'csm'>): readonly EntryOf<'care'>[] =>
     chart.care.filter(
       (care) =>
         care.care === 'tourniquet' &&
-        care.site !== undefined &&
-        isWithin(care.site, entry.site === 'hand' ? 'arm' : 'leg') &&
         timeOf(care) <= timeOf(entry) &&
-        sidesOf(care.site, care.side ?? null).some((side) => sidesOf(entry.site, entry.side).includes(side)),
+        (care.site === undefined || isWithin(care.site, entry.site === 'hand' ? 'arm' : 'leg')) &&
+        (care.site === undefined ||
+          (care.side ?? null) === null ||
+          sidesOf(care.site, care.side ?? null).some((side) =>
+            sidesOf(entry.site, entry.side).includes(side),
+          )),
     );
   const met = [...worded, ...pulseless.filter((entry) => ties(entry).length === 0)];
   if (met.length > 0) return yes(met, `${places(met)}${worded.length > 0 ? '' : ': no pulse'}`);

@@ -33,7 +33,9 @@ export function childPressure(chart: Chart): Answer {
   const age = ageBetween(chart, 0, 9);
   if (age.truth === 'no') return age;
   const limit = 70 + 2 * (years === null ? 9 : wholeYears(years));
-  return all([age, systolicUnder(chart, limit)]);
+  const pressure = systolicUnder(chart, limit);
+  // The limit is the age's: a pressure that is not under it rests on the age too.
+  return all([age, { ...pressure, evidence: [...pressure.evidence, ...age.evidence] }]);
 }
 
 /** Systolic under the limit within an age band. */

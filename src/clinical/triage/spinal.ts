@@ -1,10 +1,10 @@
 // The criterion of a suspected spinal injury with new motor or sensory loss.
 
 import type { Finding, Site } from '../../terms/index.ts';
-import { type Answer, all, no, unknown, yes } from '../answer.ts';
+import { type Answer, all, unknown, yes } from '../answer.ts';
 import type { Chart, EntryOf } from '../chart.ts';
-import { isWithin, wholeOf } from '../place.ts';
-import { deniedInAll, type FindingEntry, foundAt, foundWithin } from '../said.ts';
+import { isWithin } from '../place.ts';
+import { type FindingEntry, foundAt, foundWithin } from '../said.ts';
 import { sidesOf } from '../side.ts';
 import { neurologicalLoss } from './loss.ts';
 import { named } from './reason.ts';
@@ -19,21 +19,16 @@ const SPINE_SIGNS: readonly Finding[] = [
   'swelling',
 ];
 
-/** A spinal injury is suspected where a sign was found along the spine, or the spine is being protected. */
+/**
+ * A spinal injury is suspected where a sign was found along the spine, or the spine is being protected. It is never
+ * ruled out here: one who feels nothing has no tenderness, and a mechanism alone may raise the suspicion.
+ */
 function spineSuspected(chart: Chart): Answer {
   const signs = foundAt(chart, SPINE, SPINE_SIGNS);
   const cared = chart.care.filter((entry) => entry.care === 'spine-protection' || entry.care === 'collar');
   if (signs.length > 0 || cared.length > 0)
     return yes([...signs, ...cared], signs.length > 0 ? named(signs) : 'spine protected');
-  const denied = deniedInAll(
-    chart,
-    (['cervical-spine', 'thoracic-spine', 'lumbar-spine'] as const).map((site) => ({ whole: wholeOf(site) })),
-    ['tenderness'],
-  );
-  // Without tenderness an injury may still be suspected from the mechanism: that is the responder's to say.
-  return denied.truth === 'no'
-    ? no(denied.evidence, 'no tenderness along the spine')
-    : unknown(['whether a spinal injury is suspected']);
+  return unknown(['whether a spinal injury is suspected']);
 }
 
 const LIMB_INJURY: readonly Finding[] = ['deformity', 'crepitus', 'amputation', 'laceration', 'avulsion'];
@@ -49,12 +44,10 @@ export function spineWithLoss(chart: Chart): Answer {
     );
   const oneLimb = new Set(lost.map((entry) => limb(entry.site))).size === 1;
   if (loss.truth === 'yes' && oneLimb && lost.every((entry) => injuries(entry).length > 0)) {
-    const suspected = spineSuspected(chart);
-    if (suspected.truth !== 'no')
-      return unknown(
-        ['whether the loss comes from the spine or from the injured limb'],
-        [...loss.evidence, ...lost.flatMap(injuries)],
-      );
+    return unknown(
+      ['whether the loss comes from the spine or from the injured limb'],
+      [...loss.evidence, ...lost.flatMap(injuries)],
+    );
   }
   return all([spineSuspected(chart), loss]);
 }

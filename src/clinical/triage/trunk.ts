@@ -1,9 +1,9 @@
 // The criteria that findings on skull, chest wall and pelvis decide.
 
 import type { Site } from '../../terms/index.ts';
-import { type Answer, unknown, yes } from '../answer.ts';
+import { type Answer, any, unknown, yes } from '../answer.ts';
 import type { Chart } from '../chart.ts';
-import { wholeOf } from '../place.ts';
+import { bothOf, wholeOf } from '../place.ts';
 import { deniedInAll, foundAt, foundWithin } from '../said.ts';
 import * as zones from '../zones.ts';
 import { named } from './reason.ts';
@@ -24,7 +24,20 @@ export function skull(chart: Chart): Answer {
     ...foundAt(chart, SKULL, ['swelling', 'asymmetry']),
   ];
   if (signs.length > 0) return unknown(['whether a skull fracture is suspected'], signs, named(signs));
-  return deniedInAll(chart, [{ whole: wholeOf('skull') }], ['deformity']);
+  // The signs of a broken base count as much as a step in the vault: each must have been looked for.
+  return any([
+    deniedInAll(chart, [{ whole: wholeOf('skull') }], ['deformity']),
+    deniedInAll(
+      chart,
+      bothOf('ear').map((whole) => ({ whole })),
+      ['fluid'],
+    ),
+    deniedInAll(
+      chart,
+      bothOf('behind-ear').map((whole) => ({ whole })),
+      ['contusion'],
+    ),
+  ]);
 }
 
 const CHEST: readonly Site[] = ['chest', 'ribs', 'sternum'];

@@ -1,10 +1,11 @@
 // The criteria that wounds decide: penetrating injury, and bleeding that took a tourniquet or packing.
 
-import type { Finding, Site } from '../../terms/index.ts';
+import { type Finding, regionOf, type Site } from '../../terms/index.ts';
 import { type Answer, unknown, yes } from '../answer.ts';
-import type { Chart } from '../chart.ts';
+import type { Chart, EntryOf } from '../chart.ts';
 import { isWithin } from '../place.ts';
 import { deniedInAll, type FindingEntry, foundWithin } from '../said.ts';
+import { sidesOf } from '../side.ts';
 import { EVENT_TOPICS, mentionOf } from '../told/mention.ts';
 import * as zones from '../zones.ts';
 import { named } from './reason.ts';
@@ -47,10 +48,26 @@ export function penetrating(chart: Chart): Answer {
   );
 }
 
+const WOUNDS: readonly Finding[] = ['bleeding', 'laceration', 'puncture', 'avulsion', 'amputation'];
+
+/** The wounds of the same limb or region and side that a care may be for. */
+const woundsFor = (chart: Chart, care: EntryOf<'care'>): readonly FindingEntry[] =>
+  chart.findings.filter(
+    (entry) =>
+      entry.present &&
+      WOUNDS.includes(entry.finding) &&
+      care.site !== undefined &&
+      regionOf(entry.site) === regionOf(care.site) &&
+      sidesOf(care.site, care.side ?? null).some((side) => sidesOf(entry.site, entry.side).includes(side)),
+  );
+
 /** Bleeding that took a tourniquet or packing. Bleeding without them asks whether it needs them. */
 export function bleeding(chart: Chart): Answer {
   const cared = chart.care.filter((entry) => entry.care === 'tourniquet' || entry.care === 'wound-packing');
-  if (cared.length > 0) return yes(cared, cared.map((entry) => entry.care.replaceAll('-', ' ')).join(', '));
+  if (cared.length > 0) {
+    const evidence = cared.flatMap((care) => [care, ...woundsFor(chart, care)]);
+    return yes(evidence, [...new Set(cared.map((entry) => entry.care.replaceAll('-', ' ')))].join(', '));
+  }
   const open = chart.findings.filter((entry) => entry.present && entry.finding === 'bleeding');
   if (open.length > 0)
     return unknown(['whether the bleeding needs a tourniquet or packing'], open, named(open));
