@@ -1,7 +1,7 @@
 // Scores from invented entries: the latest counts, and a missing part gives no number but its name.
 
 import { describe, expect, it } from 'vitest';
-import { chartOf, type ScoreName, scoreCards, scores } from '../../src/clinical/index.ts';
+import { chartOf, reckon, type ScoreName, scoreCards, scores } from '../../src/clinical/index.ts';
 import type { Entry } from '../../src/record/entry.ts';
 import {
   age,
@@ -168,5 +168,22 @@ describe('the Revised Trauma Score', () => {
     const score = card('revised-trauma-score', [gcs(4, 5, 6), pressure(120, 80), breaths(16)]);
     expect(score.value).toBe(12);
     expect(score.text).toContain('weighted 7.8408');
+  });
+});
+
+describe('the ranges for children', () => {
+  const ranges = (entries: readonly Entry[]) => reckon(entries, { now: clock(0) }).childRanges;
+  it('set a reading against each published range, which do not agree', () => {
+    const [rate] = ranges([age(4), pulse(94)]);
+    expect(rate?.against.map((each) => [each.name, each.standing])).toEqual([
+      ['APLS', 'below'],
+      ['PALS', 'inside'],
+      ['EPLS', 'inside'],
+      ['ATLS', 'inside'],
+    ]);
+  });
+  it('are not given without an age, nor to adults', () => {
+    expect(ranges([pulse(150)])).toEqual([]);
+    expect(ranges([age(18), pulse(150)])).toEqual([]);
   });
 });

@@ -63,7 +63,7 @@ export function stepsOf(rows: readonly CoverageRow[]): readonly Step[] {
   });
 }
 
-/** The step after which nothing was examined, to go on with; null where none is left. */
+/** The first taught step of which nothing was said, to go on with; null where none is left. */
 export const nextStep = (steps: readonly Step[]): Step | null =>
   steps.find((step) => step.state === 'not-examined') ?? null;
 
