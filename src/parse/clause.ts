@@ -1,7 +1,7 @@
 // Cuts an utterance into clauses and says how each is meant: stated, asked, answered, supposed, planned, told to somebody.
 
 import { hasTag, tagOf } from './islands/island.ts';
-import { marked, type Piece, type Role, readingOf } from './pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, readingOf } from './pieces/piece.ts';
 import type { Pause, Token } from './token.ts';
 
 export type Mood =
@@ -66,8 +66,13 @@ export function clausesOf(
     const last = draft.pieces.at(-1);
     if (last !== undefined) {
       const pause = tokens[last.to - 1]?.pause ?? '';
-      const mood = settle(draft, pause);
-      clauses.push({ pieces: draft.pieces, mood, sentence: draft.sentence, pause });
+      const mood = settle(draft, pause, tokens);
+      clauses.push({
+        pieces: mood === 'question' ? withoutTag(draft, tokens) : draft.pieces,
+        mood,
+        sentence: draft.sentence,
+        pause,
+      });
       const says = draft.pieces.some(({ role, weak }) => SUBSTANTIAL.has(role) && !weak);
       if (mood === 'question') waiting = says || waiting;
       else if (mood === 'answer' || (mood === 'statement' && says)) waiting = false;
@@ -82,16 +87,32 @@ export function clausesOf(
     } else if (i > 0 && pause === 'dash' && draft.mood !== 'mark') close();
     const full = draft.pieces.some(({ role, weak }) => SUBSTANTIAL.has(role) && !weak);
     const asked = draft.mood === 'question' && full;
+    if (closesItself(draft, piece, pause)) close();
     const mood =
       draft.mood === 'mark' ? null : moodAt(piece, pieces, i, tokens, { full, asked, waiting, draft });
     if (mood !== null) {
       close();
       draft.mood = mood;
-    } else if (draft.mood === 'statement') draft.mood = colour(piece) ?? draft.mood;
+    } else if (draft.mood === 'statement') draft.mood = colour(piece, draft, pieces, i) ?? draft.mood;
     draft.pieces.push(piece);
   });
   close();
   return clauses;
+}
+
+// An instruction opens what is said: "he can bend it" tells nobody to bend anything.
+function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const before = pieces[i - 1];
+  if (before === undefined || (tokens[before.to - 1]?.pause ?? '') !== '') return true;
+  if (isSmall(before, 'person') && !isSmall(before, 'you')) return false;
+  return (
+    before.role === 'small' ||
+    before.role === 'talk' ||
+    before.role === 'answer' ||
+    before.role === 'intention' ||
+    before.role === 'unknown' ||
+    before.role === 'mood'
+  );
 }
 
 interface Standing {
@@ -115,6 +136,17 @@ function moodAt(
   const answer = readingOf(piece, 'talk.answer');
   if (answer !== null && (asked || (waiting && !full && draft.mood === 'statement')))
     if (answers(piece, pieces, i, tokens)) return 'answer';
+  if (draft.mood === 'correction' || draft.mood === 'strike' || draft.mood === 'command') return null;
+  // "The sternum does not hurt": a bare "does" asks only where a clause begins.
+  if (
+    piece.role === 'asking' &&
+    piece.weak &&
+    full &&
+    draft.mood === 'statement' &&
+    piece.to - piece.from === 1 &&
+    !marked(piece, 'article')
+  )
+    return null;
   if (piece.role === 'asking' || piece.role === 'ask') {
     const before = pieces[i - 1]?.role;
     const joined = before === 'asking' || before === 'negation' || before === 'ask';
@@ -124,6 +156,9 @@ function moodAt(
   }
   const mood = tagged(piece);
   if (mood !== null && BEGINNING.has(mood)) {
+    if (mood === 'instruction' && !mayTell(pieces, i, tokens)) return null;
+    if (mood === 'plan' && draft.mood === 'statement' && colour(piece, draft, pieces, i) !== null)
+      return null;
     // "Tell me if it hurts" is one instruction, and "does it hurt if…" one question.
     if (draft.mood === 'instruction' || (draft.mood === 'supposing' && !full)) return null;
     if (draft.mood === 'question' && !full) return null;
@@ -136,9 +171,23 @@ function moodAt(
     if (answer !== null && waiting && answers(piece, pieces, i, tokens)) return 'answer';
     if (i > 0 && piece.role !== 'site') return 'statement';
   }
-  if (draft.mood === 'correction' || draft.mood === 'strike' || draft.mood === 'command') return null;
+  // What was done or measured, after a pause, is no part of what was told or planned before it.
+  const paused = (tokens[piece.from - 1]?.pause ?? '') !== '';
+  if ((outOfMood || draft.mood === 'question') && paused && isDone(piece)) return 'statement';
+  if (full && takesBack(pieces, i)) return 'correction';
   if (asked && piece.role === 'vital') return 'statement';
   return null;
+}
+
+const isDone = (piece: Piece): boolean =>
+  (piece.role === 'care' && (marked(piece, 'on') || marked(piece, 'put'))) ||
+  (piece.role === 'vital' && (piece.islands[0]?.slots.length ?? 0) > 0);
+
+// "Swelling left ankle no the right": a "no" with nothing after it but a side.
+function takesBack(pieces: readonly Piece[], i: number): boolean {
+  const [piece, next, after] = [pieces[i], pieces[i + 1], pieces[i + 2]];
+  if (piece === undefined || next === undefined || !marked(piece, 'plain')) return false;
+  return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
 }
 
 const tagged = (piece: Piece): Mood | null => {
@@ -146,15 +195,63 @@ const tagged = (piece: Piece): Mood | null => {
   return island === undefined ? null : ((tagOf(island, 'mood') as Mood | null) ?? null);
 };
 
-const colour = (piece: Piece): Mood | null => {
+// A mood that colours the clause it stands in: somebody else's, the examiner's own, long ago, or put off till later.
+function colour(piece: Piece, draft: Draft, pieces: readonly Piece[], i: number): Mood | null {
   const mood = tagged(piece);
-  return mood === 'others' || mood === 'own' || mood === 'past' ? mood : null;
+  if (mood === 'others' || mood === 'own' || mood === 'past') return mood;
+  const namesOnly =
+    draft.pieces.some(({ role }) => role === 'site') && !draft.pieces.some(({ role }) => STATING.has(role));
+  if ((mood === 'plan' || marked(piece, 'mood', 'later')) && namesOnly) return 'plan';
+  return calls(pieces, i) ? 'others' : null;
+}
+
+const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history', 'same']);
+
+// "Bram you're bleeding": a name that is called before "you" may be anybody's; what is said to it is kept in words.
+function calls(pieces: readonly Piece[], i: number): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  const called = piece?.role === 'unknown' && i === 0;
+  return called && next !== undefined && (isSmall(next, 'you') || marked(next, 'you'));
+}
+
+// "Strike that" is whole by itself; what follows it is said anew, unless it names what to strike ("scratch that bruise").
+const closesItself = (draft: Draft, piece: Piece, pause: Pause): boolean => {
+  const [first] = draft.pieces;
+  if (first === undefined || draft.mood !== 'strike' || !marked(first, 'strike', 'last')) return false;
+  return !(
+    marked(first, 'strike', 'named') &&
+    pause === '' &&
+    (STATING.has(piece.role) || piece.role === 'site')
+  );
 };
 
-function settle(draft: Draft, pause: Pause): Mood {
-  if (pause === 'ask' && draft.mood === 'statement') return 'question';
-  return draft.mood;
+function settle(draft: Draft, pause: Pause, tokens: readonly Token[]): Mood {
+  if (draft.mood !== 'statement') return draft.mood;
+  return pause === 'ask' || hasTagQuestion(draft, tokens) ? 'question' : 'statement';
 }
+
+// "No pain in your back, right": a "right" at the end of what is said to the patient asks for a yes or a no.
+function hasTagQuestion({ pieces }: Draft, tokens: readonly Token[]): boolean {
+  const [last, before] = [pieces.at(-1), pieces.at(-2)];
+  if (last === undefined || before === undefined || pieces.length < 4) return false;
+  const isRight =
+    last.weak &&
+    last.to - last.from === 1 &&
+    readingOf(last, 'talk.courtesy') !== null &&
+    last.role === 'side';
+  return (
+    isRight &&
+    before.role === 'site' &&
+    tokens.slice(pieces[0]?.from, last.from).some(({ word }) => word === 'your') &&
+    pieces.some(({ role }) => role === 'finding')
+  );
+}
+
+const withoutTag = (draft: Draft, tokens: readonly Token[]): readonly Piece[] => {
+  const last = draft.pieces.at(-1);
+  if (last === undefined || !hasTagQuestion(draft, tokens)) return draft.pieces;
+  return [...draft.pieces.slice(0, -1), { ...last, role: 'talk' }];
+};
 
 const SKIPPED: ReadonlySet<Role> = new Set(['small', 'talk', 'side', 'part', 'site', 'attribute', 'figure']);
 

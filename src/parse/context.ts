@@ -1,6 +1,17 @@
 // What one utterance leaves for the next: the site in mind, the question still open, and what was last stated.
 
-import type { Aspect, Finding, Known, Part, Side, Site, Statement, Topic, Vital } from '../terms/index.ts';
+import type {
+  Aspect,
+  Digit,
+  Finding,
+  Known,
+  Part,
+  Side,
+  Site,
+  Statement,
+  Topic,
+  Vital,
+} from '../terms/index.ts';
 
 /** A site as it was named, with how its side came to be known (null where no side was said). */
 export interface SiteRef {
@@ -16,6 +27,7 @@ export interface LimbEnd {
   readonly site: 'hand' | 'foot';
   readonly side: Side | null;
   readonly sideKnown: Known | null;
+  readonly digit?: Digit;
 }
 
 /** What the open question asks after. */
@@ -28,7 +40,8 @@ export type Asked =
       readonly negative: boolean;
     }
   | { readonly about: 'csm'; readonly aspects: readonly Aspect[]; readonly ends: readonly LimbEnd[] }
-  | { readonly about: 'topic'; readonly topic: Topic }
+  /** `item`: the one thing asked after ("any blood thinners?"), as said */
+  | { readonly about: 'topic'; readonly topic: Topic; readonly item?: string }
   | { readonly about: 'vital'; readonly vital: Vital };
 
 export interface Context {

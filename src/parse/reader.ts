@@ -3,6 +3,7 @@
 import { type GrammarError, linkGrammars } from '../jsgf/index.ts';
 import { clausesOf } from './clause.ts';
 import { readClause } from './compose/clause.ts';
+import { mergeGcs } from './compose/merge-gcs.ts';
 import { noteLeftovers } from './compose/notes.ts';
 import { state, type Talk } from './compose/talk.ts';
 import { type Context, NOTHING_SAID } from './context.ts';
@@ -69,7 +70,7 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     talk.frames.length > 0 || clauses.some(({ mood }) => mood === 'question' || mood === 'answer');
   if (spoke && talk.context.asked === earlier && earlier !== null)
     talk.context = { ...talk.context, asked: null };
-  return { frames: talk.frames, context: talk.context };
+  return { frames: mergeGcs(talk.frames, utterance.text), context: talk.context };
 }
 
 // "Um" and "er" are left out before anything is read; their pause, if a writer marked one, goes to the word before.

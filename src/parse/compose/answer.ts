@@ -56,9 +56,16 @@ export function answer(talk: Talk, clause: Clause): readonly Piece[] {
     const known = { site: 'carried', aspect: 'carried', ...sideKnown(asked.ends[0]?.side ?? null) } as const;
     settle(
       talk,
-      asked.ends.flatMap(({ site, side }) =>
+      asked.ends.flatMap(({ site, side, digit }) =>
         asked.aspects.map((aspect): Said => {
-          const statement: CsmStatement = { kind: 'csm', site, side, aspect, present: said.word === 'yes' };
+          const statement: CsmStatement = {
+            kind: 'csm',
+            site,
+            side,
+            aspect,
+            present: said.word === 'yes',
+            ...(digit === undefined ? {} : { digit }),
+          };
           return { statement, known, from, to };
         }),
       ),
@@ -177,7 +184,13 @@ function answerTopic(
   if (word === 'no')
     state(talk, [
       {
-        statement: { kind: 'history', topic, text: textOf(talk, from, to), present: false },
+        statement: {
+          kind: 'history',
+          topic,
+          text:
+            asked.item === undefined ? textOf(talk, from, to) : `${asked.item}: ${textOf(talk, from, to)}`,
+          present: false,
+        },
         known: { topic: 'carried' },
         from,
         to,

@@ -1,7 +1,7 @@
 // Which site each finding of a clause belongs to: the one before it, the one it leads to, or the one in mind.
 
 import { hasTag } from '../islands/island.ts';
-import { marked, readingOf } from '../pieces/piece.ts';
+import { isSmall, type Role } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 import type { Item, SitePhrase } from './site-phrase.ts';
 
@@ -10,13 +10,8 @@ export type Attachment = readonly number[];
 
 const isFinding = (item: Item | undefined): boolean =>
   item?.type === 'piece' && item.piece.role === 'finding';
-const isJoin = (item: Item | undefined): boolean =>
-  item?.type === 'piece' &&
-  marked(item.piece, 'small') &&
-  readingOf(item.piece, 'small') !== null &&
-  marked(item.piece, 'join');
-const isLink = (item: Item | undefined): boolean =>
-  item?.type === 'piece' && marked(item.piece, 'link') && readingOf(item.piece, 'small') !== null;
+const isJoin = (item: Item | undefined): boolean => item?.type === 'piece' && isSmall(item.piece, 'join');
+const isLink = (item: Item | undefined): boolean => item?.type === 'piece' && isSmall(item.piece, 'link');
 
 /** For each item that is a finding (or whatever `attaches` says), the sites it belongs to. */
 export function attach(
@@ -77,6 +72,17 @@ function lastSite(items: readonly Item[], i: number): number | null {
   return null;
 }
 
+const PASSED: ReadonlySet<Role> = new Set([
+  'attribute',
+  'figure',
+  'negation',
+  'answer',
+  'vital',
+  'part',
+  'talk',
+  'small',
+]);
+
 // Only what belongs to the list of findings may stand between a finding and the site it leads to.
 function nextSite(
   items: readonly Item[],
@@ -92,18 +98,7 @@ function nextSite(
       return paused && !item.phrase.led && k - 1 > i ? null : k;
     }
     if (attaches(item)) continue;
-    const { role } = item.piece;
-    const small = readingOf(item.piece, 'small');
-    const passes =
-      role === 'attribute' ||
-      role === 'figure' ||
-      role === 'negation' ||
-      role === 'vital' ||
-      role === 'part' ||
-      role === 'talk';
-    if (passes || (role === 'small' && small !== null && !hasTag(small, 'link'))) continue;
-    if (role === 'small' && small !== null) continue;
-    return null;
+    if (!PASSED.has(item.piece.role)) return null;
   }
   return null;
 }

@@ -3,7 +3,7 @@
 import type { Care, CareStatement } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
 import { hasTag, tagOf } from '../islands/island.ts';
-import { type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, type Piece, readingOf } from '../pieces/piece.ts';
 import { attach } from './attach.ts';
 import { looseSide } from './loose-side.ts';
 import type { Reach } from './polarity.ts';
@@ -76,7 +76,7 @@ export function careOf(
       spans,
     });
   }
-  return { found, usedSites };
+  return { found: withoutRepeats(found), usedSites };
 }
 
 // The thing alone ("tourniquet") is care only with a word that it was put on, a site or a time; an act is care by itself.
@@ -85,14 +85,21 @@ function isGiven(talk: Talk, items: readonly Item[], i: number, hasSite: boolean
   const island = item?.type === 'piece' ? readingOf(item.piece, 'care') : null;
   if (item?.type !== 'piece' || island === null) return false;
   if (hasTag(island, 'ice') && !hasSite) return false;
+  if (followsBefore(talk, items, i)) return false;
   if (hasTag(island, 'takes')) return drugEnd(talk, items, i) > item.piece.to;
   if (!hasTag(island, 'noun') || hasSite || hasTag(island, 'on') || hasTag(island, 'put')) return true;
-  return items.some(
-    (one) =>
-      one.type === 'piece' &&
-      (one.piece.role === 'time' || readingOf(one.piece, 'small.small') !== null) &&
-      one.piece.role === 'time',
-  );
+  return items.some((one) => one.type === 'piece' && one.piece.role === 'time');
+}
+
+// "After the splint" names a splint that is on already.
+function followsBefore(talk: Talk, items: readonly Item[], i: number): boolean {
+  for (let k = i - 1; k >= 0; k--) {
+    const item = items[k];
+    if (item?.type !== 'piece' || (talk.tokens[item.piece.to - 1]?.pause ?? '') !== '') return false;
+    if (isSmall(item.piece, 'before')) return true;
+    if (!isSmall(item.piece, 'article')) return false;
+  }
+  return false;
 }
 
 // "Gave him ‹some drug› by mouth": the words after a bare "gave" are its text, up to the clause's end.
@@ -129,3 +136,26 @@ const firstDose = (talk: Talk, piece: Piece, slot: number): number =>
   )
     ? slot
     : piece.from;
+
+// "Splint on the knee with the quick splint", "blanket on for warming": one thing named twice in a breath is one care.
+function withoutRepeats(found: readonly FoundCare[]): readonly FoundCare[] {
+  const out: FoundCare[] = [];
+  for (const one of found) {
+    const like = out.findIndex(
+      (other) =>
+        key(other) === key(one) ||
+        (first(other)?.care === first(one)?.care && first(one)?.site === undefined),
+    );
+    const earlier = out[like];
+    if (earlier === undefined || first(one)?.care === 'medication') out.push(one);
+    else
+      out[like] = { ...earlier, to: Math.max(earlier.to, one.to), spans: [...earlier.spans, ...one.spans] };
+  }
+  return out;
+}
+
+const first = (one: FoundCare): CareStatement | undefined => one.statements[0]?.statement;
+const key = (one: FoundCare): string => {
+  const statement = first(one);
+  return `${statement?.care} ${statement?.site} ${statement?.side}`;
+};

@@ -1,17 +1,17 @@
 // Reads one clause by its mood: states, asks, answers, corrects, strikes, marks; or leaves it to be kept in words.
 
-import type { Vital } from '../../terms/index.ts';
+import type { Topic, Vital } from '../../terms/index.ts';
 import type { Clause } from '../clause.ts';
 import type { Command } from '../frame.ts';
 import { hasTag, tagOf } from '../islands/island.ts';
-import { type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { answer, answerWord } from './answer.ts';
 import { correct, dryRun, sideIn, strike } from './correction.ts';
 import { itemsOf, stateExam } from './exam.ts';
 import { answeredTopic, historyOf } from './history.ts';
 import { reachIn } from './polarity.ts';
 import { ask } from './question.ts';
-import { sameAgain } from './same.ts';
+import { sameAgain, sameIn } from './same.ts';
 import { bear, place, spanOf, state, type Talk, textOf } from './talk.ts';
 import { timeFor } from './times.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
@@ -19,6 +19,8 @@ import { vitalFromFigure, vitalOf } from './vital.ts';
 /** Reads one clause into the talk's frames and context. */
 export function readClause(talk: Talk, clause: Clause): void {
   talk.at = timeFor(talk, clause);
+  // A free answer may have taken this clause in already.
+  if (clause.pieces.every((piece) => isPlaced(talk, piece))) return;
   switch (clause.mood) {
     case 'statement':
       return readStatement(talk, clause);
@@ -27,8 +29,7 @@ export function readClause(talk: Talk, clause: Clause): void {
     case 'answer':
       return readAnswer(talk, clause);
     case 'correction':
-      if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
-      return;
+      return readCorrection(talk, clause);
     case 'strike':
       return strike(talk, clause);
     case 'mark':
@@ -41,6 +42,26 @@ export function readClause(talk: Talk, clause: Clause): void {
       // Supposed, planned, somebody else's, the examiner's own, long ago: no finding, and not lost either.
       return;
   }
+}
+
+function isPlaced(talk: Talk, piece: Piece): boolean {
+  for (let at = piece.from; at < piece.to; at++) if (talk.placed[at] !== true) return false;
+  return piece.to > piece.from;
+}
+
+// "Left hand, sorry, right hand: the fingers are fine": a site named and taken back before anything was said of it.
+function readCorrection(talk: Talk, clause: Clause): void {
+  const last = talk.frames.at(-1);
+  const rest = clause.pieces.filter(({ role }) => role !== 'correction');
+  const repairs =
+    last?.frame === 'statement' &&
+    last.statement.kind === 'visit' &&
+    rest.some(({ role }) => role === 'site');
+  if (repairs && rest.some(({ role }) => STATING.has(role))) {
+    talk.frames.pop();
+    return stateAll(talk, rest);
+  }
+  if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
 }
 
 const LIGHT: ReadonlySet<Role> = new Set(['small', 'talk', 'negation', 'answer', 'side', 'attribute']);
@@ -69,17 +90,20 @@ const isBareNo = (clause: Clause): boolean =>
   answerWord(clause) !== null && clause.pieces.every((piece) => LIGHT.has(piece.role));
 
 function turnsSide(talk: Talk, clause: Clause): boolean {
-  const said = answerWord(clause);
-  if (said?.word !== 'no' && readingOf(clause.pieces[0] ?? NO_PIECE, 'negation') === null) return false;
-  const rest = clause.pieces.slice(1);
-  if (rest.length === 0 || !rest.every((piece) => LIGHT.has(piece.role) || piece.role === 'site'))
+  const [first, ...rest] = clause.pieces;
+  if (first === undefined || !marked(first, 'plain')) return false;
+  const turning = rest.filter(({ role, weak }) => role !== 'small' && (role !== 'talk' || !weak));
+  if (
+    turning.length === 0 ||
+    !turning.every(({ role }) => role === 'side' || role === 'site' || role === 'talk')
+  )
     return false;
   if (sideIn(rest) === null) return false;
-  // "No left forearm" names nothing that could be taken back unless a pause or an article parts it.
-  return correct(talk, clause, stateAll);
+  // "No left forearm" takes nothing back unless a pause or an article parts the two.
+  const parted = (talk.tokens[first.to - 1]?.pause ?? '') !== '';
+  const article = rest[0] !== undefined && rest[0].to - rest[0].from > 1;
+  return (parted || article) && correct(talk, { ...clause, pieces: rest }, stateAll);
 }
-
-const NO_PIECE: Piece = { role: 'unknown', from: 0, to: 0, islands: [], weak: false };
 
 function readAnswer(talk: Talk, clause: Clause): void {
   const had = talk.context.asked;
@@ -89,9 +113,20 @@ function readAnswer(talk: Talk, clause: Clause): void {
   if (had !== null && had.about === 'findings' && talk.context.asked === null) talk.asking = [];
 }
 
+const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history']);
+
 /** Everything a stretch of pieces states: vital signs and history by themselves, the examination in between. */
 export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
-  if (sameAgain(talk, pieces)) return;
+  const same = sameIn(talk, pieces);
+  if (same !== null) {
+    // What stands before it in the clause is the place it is said of, or a statement of its own.
+    const before = pieces.slice(0, pieces.indexOf(same));
+    if (before.some(({ role }) => STATING.has(role))) stateAll(talk, before);
+    sameAgain(talk, pieces, same);
+    const after = pieces.slice(pieces.indexOf(same) + 1);
+    if (after.length > 0) stateAll(talk, after);
+    return;
+  }
   let stretch: Piece[] = [];
   const flush = () => {
     if (stretch.length > 0) stateExam(talk, stretch, true);
@@ -101,7 +136,8 @@ export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
     if (piece === undefined) continue;
-    if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
+    if (piece.role === 'vital' && isOfSite(piece, pieces)) stretch.push(asCsm(piece));
+    else if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
       const taken = stateVital(talk, pieces, i);
       if (taken === 0) stretch.push(piece);
       else flush();
@@ -114,6 +150,17 @@ export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
   }
   flush();
 }
+
+// "Left foot pale and cool" is said of the foot and not of the skin as a vital sign.
+const isOfSite = (piece: Piece, pieces: readonly Piece[]): boolean =>
+  marked(piece, 'bare') &&
+  marked(piece, 'vital', 'skin') &&
+  pieces.some(({ role, weak }) => role === 'site' && !weak);
+
+const asCsm = (piece: Piece): Piece => {
+  const csm = readingOf(piece, 'csm');
+  return csm === null ? { ...piece, role: 'unknown' } : { ...piece, role: 'csm' };
+};
 
 /** States the vital sign at `i`; returns how many pieces it took (0: its numbers cannot be). */
 function stateVital(talk: Talk, pieces: readonly Piece[], i: number): number {
@@ -201,41 +248,62 @@ function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, negated: 
 // Free words answer a question of history unless they examine, command or set out to do something else.
 function answersFreely(talk: Talk, clause: Clause): boolean {
   const { pieces } = clause;
-  if (pieces.every((piece) => piece.role === 'talk' || piece.role === 'small')) return false;
-  const other: readonly Role[] = ['vital', 'care', 'csm', 'history', 'intention', 'same', 'ask', 'asking'];
-  const asked = talk.context.asked;
-  const number =
-    asked?.about === 'topic' &&
-    (asked.topic === 'age' || asked.topic === 'weight' || asked.topic === 'last-intake');
-  if (pieces.some((piece) => other.includes(piece.role) && !(number && piece.role === 'history')))
+  const { asked } = talk.context;
+  if (asked?.about !== 'topic' || pieces.every(({ role }) => role === 'talk' || role === 'small'))
     return false;
+  if (pieces.some(({ role }) => OTHER_TALK.has(role))) return false;
   const trial = dryRun(talk, pieces, stateAll);
   return (
-    !trial.some(({ statement, known }) => statement.kind === 'finding' && known.site === undefined) ||
-    isOfFeeling(asked)
+    FEELINGS.has(asked.topic) ||
+    !trial.some(({ statement, known }) => statement.kind === 'finding' && known.site === undefined)
   );
 }
 
-const FEELINGS = new Set(['events', 'provocation', 'quality', 'radiation', 'onset', 'symptoms']);
-const isOfFeeling = (asked: Talk['context']['asked']): boolean =>
-  asked?.about === 'topic' && FEELINGS.has(asked.topic);
+// A clause with one of these says something of its own.
+const OTHER_TALK: ReadonlySet<Role> = new Set([
+  'vital',
+  'care',
+  'csm',
+  'history',
+  'intention',
+  'same',
+  'ask',
+  'asking',
+]);
 
-function freeAnswer(talk: Talk, clause: Clause, topic: Parameters<typeof answeredTopic>[1]): void {
+// In answer to these a patient names sites and feelings freely ("down my arm", "when I breathe in").
+const FEELINGS: ReadonlySet<string> = new Set([
+  'events',
+  'provocation',
+  'quality',
+  'radiation',
+  'onset',
+  'symptoms',
+]);
+
+function freeAnswer(talk: Talk, clause: Clause, topic: Topic): void {
   const from = clause.pieces[0]?.from ?? 0;
-  const to = clause.pieces.at(-1)?.to ?? 0;
+  const to = endOfAnswer(talk, clause);
   const figure = clause.pieces.find((piece) => piece.role === 'figure');
   const value = figure === undefined ? undefined : readingOf(figure, 'small.figure')?.slots[0]?.value;
   const found = answeredTopic(talk, topic, from, to);
   bear(talk, { asked: null });
   if (found === null) return;
-  const more =
-    topic === 'age' && value !== undefined && value <= 120
-      ? { years: value }
-      : topic === 'weight' && value !== undefined
-        ? {}
-        : {};
-  state(talk, [{ statement: { ...found.statement, ...more }, known: found.known, from, to }]);
+  const years = topic === 'age' && value !== undefined && value <= 120 ? { years: value } : {};
+  state(talk, [{ statement: { ...found.statement, ...years }, known: found.known, from, to }]);
   place(talk, { from, to });
+}
+
+// "Penicillin. I come out in a rash.": the clauses after a free answer belong to it while they name no place of their own.
+function endOfAnswer(talk: Talk, clause: Clause): number {
+  let end = clause.pieces.at(-1)?.to ?? 0;
+  for (const next of talk.clauses.slice(talk.clauses.indexOf(clause) + 1)) {
+    if (next.mood !== 'statement') break;
+    if (next.pieces.some(({ role, weak }) => OTHER_TALK.has(role) || (role === 'site' && !weak))) break;
+    if (next.pieces.every(({ role }) => role === 'talk' || role === 'small')) break;
+    end = next.pieces.at(-1)?.to ?? end;
+  }
+  return end;
 }
 
 function mark(talk: Talk, clause: Clause): void {

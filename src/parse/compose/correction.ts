@@ -12,7 +12,7 @@ import {
 import type { Clause } from '../clause.ts';
 import type { Change, CorrectionFrame, CorrectionTarget, StatementFrame } from '../frame.ts';
 import { tagOf } from '../islands/island.ts';
-import { type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
 import { itemsOf } from './exam.ts';
 import { place, spanOf, type Talk, textOf } from './talk.ts';
 import { vitalFromFigure } from './vital.ts';
@@ -21,7 +21,9 @@ type StateClause = (talk: Talk, pieces: readonly Piece[]) => void;
 
 /** Corrects with the words of this clause; false where nothing in it can stand in the place of anything. */
 export function correct(talk: Talk, clause: Clause, stateClause: StateClause): boolean {
-  const pieces = clause.pieces.filter((piece) => piece.role !== 'correction');
+  const said = clause.pieces.filter((piece) => piece.role !== 'correction');
+  // "No, the right": the "no" takes back, and does not negate what follows.
+  const pieces = said[0] !== undefined && marked(said[0], 'plain') ? said.slice(1) : said;
   const from = clause.pieces[0]?.from ?? 0;
   const to = clause.pieces.at(-1)?.to ?? 0;
   const frame = (change: Change, target: CorrectionTarget = {}, basis?: StatementFrame): void => {
@@ -48,7 +50,20 @@ export function correct(talk: Talk, clause: Clause, stateClause: StateClause): b
   const site = items.findLast((item) => item.type === 'site');
   const ref = site?.type === 'site' ? site.phrase.sites[0] : undefined;
   if (ref !== undefined) {
-    frame({ change: 'site', site: ref.site, ...(ref.side === null ? {} : { side: ref.side }) });
+    const turned = ref.side ?? sideIn(pieces)?.side ?? null;
+    // "The forearm is the left one" turns what was said of the forearm, whatever was said since.
+    const link = items.some(
+      (item) => item.type === 'piece' && (isSmall(item.piece, 'link') || item.piece.role === 'asking'),
+    );
+    if (link && turned !== null && ref.side === null)
+      frame({ change: 'side', side: turned }, { site: ref.site });
+    else
+      frame({
+        change: 'site',
+        site: ref.site,
+        ...(turned === null ? {} : { side: turned }),
+        ...(ref.level === null ? {} : { level: ref.level }),
+      });
     return true;
   }
   const side = sideIn(pieces);

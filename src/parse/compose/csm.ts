@@ -27,7 +27,7 @@ import type { HowKnown } from './talk.ts';
 export interface FoundCsm {
   readonly piece: Piece;
   readonly aspects: readonly Aspect[];
-  readonly ends: readonly (LimbEnd & { readonly digit?: Digit })[];
+  readonly ends: readonly LimbEnd[];
   /** null: named, and nothing said of it */
   readonly present: boolean | null;
   readonly endSpoken: boolean;
@@ -74,16 +74,22 @@ export function csmOf(
       limbs?.type === 'piece'
         ? { ends: ALL_FOUR, endSpoken: true }
         : endsOf(island, spoken, mind, side?.side ?? null);
-    const seconds = numberOf(island, 'seconds');
+    const late = lateSeconds(items, i, island);
+    const seconds = numberOf(island, 'seconds') ?? late?.value ?? null;
+    if (hasTag(island, 'spoken-site') && !endSpoken) continue;
+    // "My hands are freezing": a cold hand that is somebody's own is not the patient's.
+    if (hasTag(island, 'csm-warmth') && phrases.length === 0 && ends.length === 0) continue;
+    if (hasTag(island, 'csm-warmth') && phrases.some((phrase) => phrase.mine)) continue;
     if (ends.length === 0 && seconds === null) continue;
     if (hasTag(island, 'limb-only') && ends.length === 0) continue;
-    const read = presenceOf(items, i, island, reach);
+    const read = presenceOf(items, i, island, reach, seconds);
     const spans = [
       item.piece,
       ...phrases,
       ...(side === null ? [] : [side.piece]),
       ...(limbs?.type === 'piece' ? [limbs.piece] : []),
       ...(read.negation === null ? [] : [read.negation]),
+      ...(late === null ? [] : [late.piece]),
     ];
     found.push({
       piece: item.piece,
@@ -92,7 +98,7 @@ export function csmOf(
       present: read.present,
       endSpoken,
       group,
-      details: detailsOf(island),
+      details: { ...detailsOf(island), ...(seconds === null ? {} : { capRefillSeconds: seconds }) },
       known: read.inferred ? { present: 'inferred' } : {},
       doubt: side?.doubt ?? [],
       from: Math.min(...spans.map((span) => span.from)),
@@ -105,6 +111,24 @@ export function csmOf(
   // A bare noun of which nothing was said ("feeling your collarbones") takes no site.
   const usedSites = new Set(shared.flatMap((one) => (one.present === null ? [] : one.group)));
   return { found: shared, usedSites };
+}
+
+// "Cap refill in the left foot, two seconds": the figure may come after the limb.
+function lateSeconds(
+  items: readonly Item[],
+  i: number,
+  island: Island,
+): { readonly value: number; readonly piece: Piece } | null {
+  if (!hasTag(island, 'refill') || !hasTag(island, 'heading')) return null;
+  for (const item of items.slice(i + 1)) {
+    if (item.type !== 'piece') continue;
+    if (item.piece.role === 'figure') {
+      const value = readingOf(item.piece, 'small.figure')?.slots[0]?.value ?? null;
+      return value === null || value > 30 ? null : { value, piece: item.piece };
+    }
+    if (item.piece.role !== 'small' && item.piece.role !== 'side') return null;
+  }
+  return null;
 }
 
 const end = (site: 'hand' | 'foot', side: Side): LimbEnd => ({ site, side, sideKnown: 'spoken' });
@@ -130,14 +154,19 @@ interface Presence {
   readonly negation: { readonly from: number; readonly to: number } | null;
 }
 
-function presenceOf(items: readonly Item[], i: number, island: Island, reach: Reach): Presence {
+function presenceOf(
+  items: readonly Item[],
+  i: number,
+  island: Island,
+  reach: Reach,
+  seconds: number | null,
+): Presence {
   const item = items[i];
   const at = item?.type === 'piece' ? item.piece.from : 0;
   const negated = reach.polarity(at, false) === 'negated';
   const from = reach.from(at, false);
   const to = reach.to(at, false);
   const negation = negated && from !== null && to !== null ? { from, to } : null;
-  const seconds = numberOf(island, 'seconds');
   if (seconds !== null) return { present: seconds <= REFILL_LIMIT_SECONDS, inferred: true, negation: null };
   const warmth = tagOf(island, 'warmth');
   if (warmth !== null) return { present: (warmth === 'warm') !== negated, inferred: true, negation };
@@ -166,7 +195,6 @@ function sharePresence(found: readonly FoundCsm[]): readonly FoundCsm[] {
 }
 
 function detailsOf(island: Island): Partial<CsmStatement> {
-  const seconds = numberOf(island, 'seconds');
   const pulse = tagOf(island, 'pulse') as PulsePoint | null;
   const warmth = tagOf(island, 'warmth') as Warmth | null;
   const grade = numberOf(island, 'strength');
@@ -178,7 +206,6 @@ function detailsOf(island: Island): Partial<CsmStatement> {
   const rest = words.filter((word) => word !== strength);
   const quality = [...tagsOf(island, 'quality'), ...rest];
   return {
-    ...(seconds === null ? {} : { capRefillSeconds: seconds }),
     ...(pulse === null ? {} : { pulse }),
     ...(warmth === null ? {} : { warmth }),
     ...(strength === undefined ? {} : { strength }),
@@ -200,7 +227,7 @@ function endsOf(
   spoken: readonly SiteRef[],
   mind: readonly SiteRef[],
   side: Side | null,
-): { ends: readonly (LimbEnd & { digit?: Digit })[]; endSpoken: boolean } {
+): { ends: readonly LimbEnd[]; endSpoken: boolean } {
   const pulse = tagOf(island, 'pulse');
   const named = (tagOf(island, 'end') ??
     (pulse === null ? null : FOOT_PULSES.has(pulse) ? 'foot' : 'hand')) as 'hand' | 'foot' | null;
@@ -225,7 +252,8 @@ function endsOf(
   return { ends: unique(ends), endSpoken: false };
 }
 
-function toEnd(ref: SiteRef, side: Side | null): readonly (LimbEnd & { digit?: Digit })[] {
+/** The limb's end that a site means, with its digit; none for a site of no limb. */
+export function toEnd(ref: SiteRef, side: Side | null): readonly LimbEnd[] {
   const site = endOf(ref.site);
   if (site === null) return [];
   const digit = (DIGITS as readonly string[]).includes(ref.site) ? { digit: ref.site as Digit } : {};

@@ -2,7 +2,7 @@
 
 import type { FindingStatement } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
-import { marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, type Piece, readingOf } from '../pieces/piece.ts';
 import { siteGroup } from './attach.ts';
 import { careOf } from './care.ts';
 import { csmOf, csmStatements } from './csm.ts';
@@ -14,7 +14,7 @@ import { vitalOf } from './vital.ts';
 
 /** The items of a stretch, less the sites whose word means something else here ("be right back"). */
 export function itemsOf(talk: Talk, pieces: readonly Piece[]): readonly Item[] {
-  const items = joinSites(pieces, talk.tokens);
+  const items = joinSites(pieces, talk.tokens, talk.context.sites);
   return items.filter((item, i) => item.type === 'piece' || !item.phrase.doubtful || holds(talk, items, i));
 }
 
@@ -32,7 +32,7 @@ function holds(talk: Talk, items: readonly Item[], i: number): boolean {
     if (beside === undefined) return false;
     const { role } = beside.piece;
     if (role === 'finding' || role === 'negation' || role === 'intention' || role === 'csm') return true;
-    return marked(beside.piece, 'join') || (k === 1 && marked(beside.piece, 'link'));
+    return isSmall(beside.piece, 'join') || (k === 1 && isSmall(beside.piece, 'link'));
   });
 }
 
@@ -163,12 +163,15 @@ function rememberSites(
   const last = items.findLastIndex((item) => item.type === 'site');
   if (last >= 0) {
     const refs = refsAt(talk, items, siteGroup(items, talk.tokens, last));
-    if (refs.length > 0) bear(talk, { sites: refs });
+    if (refs.length > 0) bear(talk, { sites: refs.map(whole) });
     return;
   }
   const homes = found.at(-1)?.refs;
-  if (homes !== undefined && used.size === 0 && homes.length > 0) bear(talk, { sites: homes });
+  if (homes !== undefined && used.size === 0 && homes.length > 0) bear(talk, { sites: homes.map(whole) });
 }
+
+// The site stays in mind, not the spot on it: "tender at T nine" and then "no swelling" is said of the spine.
+const whole = (ref: SiteRef): SiteRef => ({ ...ref, parts: [], level: null });
 
 const refsAt = (talk: Talk, items: readonly Item[], indexes: readonly number[]): readonly SiteRef[] =>
   shareSides(

@@ -10,7 +10,7 @@ import {
 } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
 import { hasTag, type Island, tagOf, tagsOf } from '../islands/island.ts';
-import { marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 import { attach } from './attach.ts';
 import { type Attributes, attributesOf, joinAttributes } from './attributes.ts';
@@ -98,10 +98,72 @@ export function findingsOf(
       from: Math.min(...spans.map((span) => span.from)),
       to: Math.max(...spans.map((span) => span.to)),
       spans,
-      doubt: side?.doubt ?? [],
+      doubt: [...(side?.doubt ?? []), ...phrases.flatMap(soundsLike), ...unheardNo(items, i, polarity, base)],
     });
   }
-  return { found, usedSites, reach };
+  exceptions(items, found, usedSites, mind);
+  return { found: consistent(found), usedSites, reach };
+}
+
+// "No swelling except the right ankle": what was denied is there at the site that is excepted.
+function exceptions(
+  items: readonly Item[],
+  found: FoundFinding[],
+  usedSites: Set<number>,
+  mind: readonly SiteRef[],
+): void {
+  const at = items.findIndex((item) => item.type === 'piece' && marked(item.piece, 'except'));
+  const site = at < 0 ? -1 : items.findIndex((item, i) => i > at && item.type === 'site');
+  const item = items[site];
+  const except = items[at];
+  if (item?.type !== 'site' || except?.type !== 'piece') return;
+  if (items.slice(at + 1).some((one) => one.type === 'piece' && one.piece.role === 'finding')) return;
+  const denied = found.filter((one) => one.polarity === 'negated' && one.piece.to <= except.piece.from);
+  const refs = shareSides(withSides(item.phrase, mind));
+  for (const one of denied) {
+    const last = items.at(-1);
+    const attributes = items
+      .slice(at + 1, site)
+      .flatMap((between) => (between.type === 'piece' ? (attributesOf(between.piece) ?? []) : []));
+    found.push({
+      ...one,
+      refs,
+      siteSpoken: true,
+      polarity: 'stated',
+      present: true,
+      attributes: attributes.reduce<Attributes>(joinAttributes, {}),
+      from: one.from,
+      to: Math.max(item.phrase.to, last?.type === 'site' ? last.phrase.to : 0),
+      spans: [...one.spans, item.phrase, { from: except.piece.from, to: item.phrase.to }],
+      doubt: soundsLike(item.phrase),
+    });
+    usedSites.add(site);
+  }
+}
+
+// "Abrasion, nothing else" cannot be free of anything: where something is there, the site is not called normal.
+const consistent = (found: readonly FoundFinding[]): readonly FoundFinding[] =>
+  found.filter(
+    (one) =>
+      !(one.findings.length === 1 && one.findings[0] === 'abnormality' && !one.present) ||
+      !found.some((other) => other.present && sameRefs(other.refs, one.refs)),
+  );
+
+const sameRefs = (a: readonly SiteRef[], b: readonly SiteRef[]): boolean =>
+  a.some((one) => b.some((other) => one.site === other.site && one.side === other.side));
+
+const soundsLike = (phrase: SitePhrase): readonly string[] =>
+  phrase.homophone === null
+    ? []
+    : [`"${phrase.homophone}" was taken for a side or a site that sounds like it.`];
+
+// The last net under a missed negation: a "no" or "not" straight before a finding that was not read as one is asked about.
+function unheardNo(items: readonly Item[], i: number, polarity: Polarity, base: boolean): readonly string[] {
+  if (polarity !== 'stated' || !base) return [];
+  const before = items[i - 1];
+  if (before?.type !== 'piece' || before.piece.role === 'finding') return [];
+  const island = readingOf(before.piece, 'negation');
+  return island !== null && tagOf(island, 'negation') === 'before' ? ['Is this there, or not there?'] : [];
 }
 
 const phraseOf = (item: Item | undefined): readonly SitePhrase[] =>
@@ -128,7 +190,7 @@ function polarityOf(
     if (before?.type !== 'piece' || (tokens[before.piece.to - 1]?.pause ?? '') !== '') return 'stated';
     const negation = readingOf(before.piece, 'negation');
     if (negation !== null && tagOf(negation, 'negation') === 'before') return 'negated';
-    if (before.piece.role !== 'attribute' && !marked(before.piece, 'word')) return 'stated';
+    if (before.piece.role !== 'attribute' && !isSmall(before.piece, 'word')) return 'stated';
   }
   return 'stated';
 }
@@ -143,9 +205,16 @@ function isPredicate(
   mind: readonly SiteRef[],
 ): boolean {
   const site = group.at(-1);
-  if (site === undefined)
-    return mind.length > 0 && !hasTag(island, 'soft') && tokens.length <= island.to - island.from + 2;
-  if (site > i) return !hasTag(island, 'soft') && i + 1 === site;
+  const nothing = hasTag(island, 'nothing');
+  // "Nothing deep" says what there is not nothing of.
+  if (nothing && goesOn(items, tokens, i)) return false;
+  if (site === undefined) {
+    if (mind.length === 0) return false;
+    const sided = items.slice(0, i).some((item) => item.type === 'piece' && item.piece.role === 'side');
+    if (sided) return true;
+    return !hasTag(island, 'soft') && tokens.length <= island.to - island.from + 2;
+  }
+  if (site > i) return nothing || (!hasTag(island, 'soft') && i + 1 === site);
   const soft = hasTag(island, 'soft');
   let linked = false;
   for (let k = site + 1; k < i; k++) {
@@ -153,7 +222,7 @@ function isPredicate(
     if (item?.type !== 'piece') return false;
     const { piece } = item;
     if (piece.role === 'unknown' || piece.role === 'mood' || piece.role === 'intention') return false;
-    if (marked(piece, 'link')) linked = true;
+    if (isSmall(piece, 'link')) linked = true;
   }
   const last = items[i - 1];
   const to = last?.type === 'site' ? last.phrase.to : last?.type === 'piece' ? last.piece.to : 0;
@@ -164,6 +233,15 @@ function isPredicate(
     !paused ||
     items.slice(site + 1, i).some((item) => item.type === 'piece' && item.piece.role === 'finding')
   );
+}
+
+function goesOn(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const item = items[i];
+  const next = items[i + 1];
+  if (item?.type !== 'piece' || next?.type !== 'piece') return false;
+  if ((tokens[item.piece.to - 1]?.pause ?? '') !== '') return false;
+  const { role } = next.piece;
+  return role === 'unknown' || role === 'attribute' || role === 'part' || role === 'care' || role === 'vital';
 }
 
 /** Where a finding is: the sites said, its own home ("tracheal deviation"), or the sites in mind. */
@@ -210,7 +288,7 @@ interface Owner {
   readonly attributes: Attributes;
 }
 
-const CALM = new Set(['small', 'attribute', 'figure', 'part', 'talk']);
+const CALM = new Set(['small', 'attribute', 'figure', 'part', 'talk', 'answer']);
 
 // An attribute belongs to the finding straight after it, or else to the one before it in the clause.
 function attributeOwners(items: readonly Item[], tokens: readonly Token[]): readonly Owner[] {
@@ -220,8 +298,9 @@ function attributeOwners(items: readonly Item[], tokens: readonly Token[]): read
     const count = countOf(items, i);
     const attributes = attributesOf(item.piece) ?? count;
     if (attributes === null) return;
-    const after = item.piece.role === 'part' ? null : near(items, tokens, i, 1);
-    const finding = after ?? near(items, tokens, i, -1);
+    // A part names where on the site, so it looks back first ("swelling, distal third") and then on ("mid shaft deformity").
+    const part = item.piece.role === 'part';
+    const finding = near(items, tokens, i, part ? -1 : 1) ?? near(items, tokens, i, part ? 1 : -1);
     if (finding !== null) owners.push({ finding, piece: item.piece, attributes });
   });
   return owners;
@@ -241,7 +320,7 @@ function near(items: readonly Item[], tokens: readonly Token[], i: number, step:
       const island = item.piece.islands[0];
       return island !== undefined && tagOf(island, 'present') === 'false' ? null : k;
     }
-    if (step === 1 && (marked(item.piece, 'join') || marked(item.piece, 'link'))) return null;
+    if (step === 1 && (isSmall(item.piece, 'join') || isSmall(item.piece, 'link'))) return null;
     if (!CALM.has(item.piece.role) && item.piece.role !== 'side' && item.piece.role !== 'vital') return null;
   }
   return null;

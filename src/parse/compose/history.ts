@@ -34,6 +34,12 @@ export function historyOf(
   const give = (text: string, end: number, more: Partial<HistoryStatement> = {}): readonly FoundHistory[] => [
     { statement: { kind: 'history', topic, text, ...more }, known: {}, from, to: end },
   ];
+  // "My name is …" is the patient's only in answer to being asked: the responder has a name too.
+  if (
+    hasTag(island, 'mine') &&
+    !(talk.context.asked?.about === 'topic' && talk.context.asked.topic === topic)
+  )
+    return [];
   if (hasTag(island, 'denied') || (negated && hasTag(island, 'noun')))
     return give(textOf(talk, from, to), to, { present: false });
   if (topic === 'age') return ageOf(talk, island, from, to);
@@ -44,9 +50,18 @@ export function historyOf(
   if (hasTag(island, 'whole-on')) return give(textOf(talk, from, end), end);
   if (end === to || (hasTag(island, 'guard') && !opensText(talk, pieces[1]))) return { topic, from, to };
   // "Name is Ilse Brandt and…": a name is short.
-  const short = hasTag(island, 'short') ? Math.min(end, to + 3) : end;
+  const short = hasTag(island, 'short') ? nameEnd(talk, to, end) : end;
   const start = firstOfText(talk, to, short);
   return start >= short ? { topic, from, to } : give(textOf(talk, start, short), short);
+}
+
+// A name runs to the first pause, and over three words at most.
+function nameEnd(talk: Talk, from: number, end: number): number {
+  for (let at = from; at < Math.min(end, from + 3); at++) {
+    if ((talk.tokens[at]?.pause ?? '') !== '') return at + 1;
+    if (/^(i|and|he|she|is|from|who|but)$/.test(talk.tokens[at + 1]?.word ?? '')) return at + 1;
+  }
+  return Math.min(end, from + 3);
 }
 
 function ageOf(talk: Talk, island: Island, from: number, to: number): readonly FoundHistory[] | OpenTopic {
@@ -133,6 +148,9 @@ const opensText = (talk: Talk, next: Piece | undefined): boolean =>
   next.role !== 'vital' &&
   next.role !== 'intention' &&
   next.role !== 'talk' &&
+  !/^(this|that|the|it|these|those|off|you|your|his|her|him|them|me|us|care|over|place|part|turns)$/.test(
+    talk.tokens[next.from]?.word ?? '',
+  ) &&
   (talk.tokens[next.from - 1]?.pause ?? '') === '';
 
 const LEAD = /^(is|are|was|to|of|that|about|just|only|the|includes?|a|an|um|well|yeah|yes)$/;

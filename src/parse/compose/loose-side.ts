@@ -3,7 +3,7 @@
 import type { Side } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
 import { tagOf } from '../islands/island.ts';
-import { marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 import type { Item } from './site-phrase.ts';
 import { otherSide } from './talk.ts';
@@ -60,7 +60,7 @@ function sideOf(
   const next = items[position + 1];
   const paused = (tokens[piece.to - 1]?.pause ?? '') !== '';
   if (paused && position === 0) return null;
-  if (next?.type === 'piece' && marked(next.piece, 'link')) return { side, piece, doubt: [] };
+  if (next?.type === 'piece' && isSmall(next.piece, 'link')) return { side, piece, doubt: [] };
   if (position === 0 && inMind !== null && otherSide(side) === inMind)
     return { side, piece, doubt: [`Was "${side}" said as the side?`] };
   if (position === 0) return side === 'left' && inMind !== null ? { side, piece, doubt: [] } : null;

@@ -19,7 +19,6 @@ const SUBSTANCE: ReadonlySet<Role> = new Set([
   'attribute',
   'time',
   'same',
-  'mirror' as Role,
 ]);
 
 const hasPlace = (talk: Talk, piece: Piece): boolean => {
@@ -35,13 +34,22 @@ const isOwed = (talk: Talk, piece: Piece): boolean => {
   return SUBSTANCE.has(piece.role) && !piece.weak;
 };
 
+// "Right lower and left lower, same": places and nothing else, which no site took up.
+function isOwedPlace(talk: Talk, clause: Clause, piece: Piece): boolean {
+  if (clause.mood !== 'statement' || !PLACES.has(piece.role) || hasPlace(talk, piece)) return false;
+  if (!piece.weak) return true;
+  return clause.pieces.filter(({ role }) => PLACES.has(role)).length > 1;
+}
+
+const PLACES: ReadonlySet<Role> = new Set(['side', 'part', 'same']);
+
 const isWord = (talk: Talk, piece: Piece): boolean =>
   /[\p{L}\p{N}]/u.test(talk.tokens[piece.from]?.word ?? '');
 
 /** Notes what the clauses left over. A clause that gave nothing is kept whole; of another, the stretch that was left. */
 export function noteLeftovers(talk: Talk): void {
   for (const clause of talk.clauses) {
-    const owed = clause.pieces.filter((piece) => isOwed(talk, piece));
+    const owed = clause.pieces.filter((piece) => isOwed(talk, piece) || isOwedPlace(talk, clause, piece));
     if (owed.length === 0 || !keeps(clause, owed)) continue;
     const gave = clause.pieces.some((piece) => !owed.includes(piece) && isPlacedSubstance(talk, piece));
     const from = gave ? (owed[0]?.from ?? 0) : firstOf(clause);

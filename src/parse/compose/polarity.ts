@@ -2,7 +2,7 @@
 
 import { hasTag, tagOf } from '../islands/island.ts';
 import { type NegationKind, type NegationMark, negatedSpans, possibleSpans } from '../negation.ts';
-import { type Piece, readingOf } from '../pieces/piece.ts';
+import { marked, type Piece, readingOf } from '../pieces/piece.ts';
 import type { Item } from './site-phrase.ts';
 
 export type Polarity = 'stated' | 'negated' | 'possible';
@@ -45,7 +45,11 @@ export function reachIn(items: readonly Item[], end: number): Reach {
 }
 
 function foundAt(items: readonly Item[], item: Item, i: number): readonly Found[] {
-  if (item.type === 'site') return closesList(items, i) ? [stop(item.phrase.to)] : [];
+  if (item.type === 'site') {
+    const { from, to, denied } = item.phrase;
+    if (denied) return [{ mark: { start: from, end: to, kind: 'before' }, nouns: false }];
+    return closesList(items, i) ? [stop(to)] : [];
+  }
   const { piece } = item;
   // A phrase that says "no" itself ("no known allergies", "can not feel") goes on reaching over what is joined to it.
   if (piece.role === 'history' || piece.role === 'csm') return [];
@@ -56,6 +60,9 @@ function foundAt(items: readonly Item[], item: Item, i: number): readonly Found[
   )
     return [];
   const island = readingOf(piece, 'negation');
+  // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
+  if (island === null && piece.role === 'answer' && marked(piece, 'answer', 'no'))
+    return [{ mark: { start: piece.from, end: piece.to, kind: 'before' }, nouns: false }];
   if (island === null) {
     // An adjective after "no" and a noun begins something stated: "no deformity, tender over the radius".
     const adjective =
@@ -96,7 +103,7 @@ function closesList(items: readonly Item[], i: number): boolean {
   if (next === undefined) return false;
   const small = next.type === 'piece' ? readingOf(next.piece, 'small') : null;
   if (small !== null && hasTag(small, 'or')) return false;
-  if (small !== null && hasTag(small, 'join')) return items[i + 2]?.type !== 'site';
+  if (small !== null && hasTag(small, 'small', 'join')) return items[i + 2]?.type !== 'site';
   return next.type === 'piece' && !isAfter(next.piece);
 }
 

@@ -2,13 +2,13 @@
 
 import type { Aspect, Topic, Vital } from '../../terms/index.ts';
 import type { Clause } from '../clause.ts';
-import type { Asked, LimbEnd } from '../context.ts';
+import type { Asked } from '../context.ts';
 import { hasTag, tagOf } from '../islands/island.ts';
 import { type Piece, readingOf } from '../pieces/piece.ts';
-import { csmOf, endOf } from './csm.ts';
+import { csmOf, toEnd } from './csm.ts';
 import { itemsOf, visitsOf } from './exam.ts';
 import { findingsOf } from './findings.ts';
-import { bear, place, plainSite, type Talk } from './talk.ts';
+import { bear, place, plainSite, type Talk, textOf } from './talk.ts';
 
 /** Opens the question of a clause; its sites become visits where nobody answers. */
 export function ask(talk: Talk, clause: Clause): void {
@@ -90,16 +90,16 @@ function askedBy(talk: Talk, piece: Piece): Asked | null {
   const history = readingOf(piece, 'history.ask');
   if (history !== null) {
     const topic = tagOf(history, 'asks') as Topic | null;
-    if (topic !== null) return { about: 'topic', topic };
+    if (topic !== null) {
+      const item = hasTag(history, 'item') ? textOf(talk, piece.from, piece.to) : null;
+      return { about: 'topic', topic, ...(item === null ? {} : { item }) };
+    }
     const vital = tagOf(history, 'asks-vital') as Vital | null;
     if (vital !== null) return { about: 'vital', vital };
   }
   const csm = readingOf(piece, 'csm.ask');
   if (csm === null) return null;
   const aspect = tagOf(csm, 'ask') as Aspect | null;
-  const ends = talk.context.sites.flatMap((ref): LimbEnd[] => {
-    const site = endOf(ref.site);
-    return site === null ? [] : [{ site, side: ref.side, sideKnown: ref.sideKnown }];
-  });
+  const ends = talk.context.sites.flatMap((ref) => toEnd(ref, null));
   return aspect === null || ends.length === 0 ? null : { about: 'csm', aspects: [aspect], ends };
 }

@@ -1,38 +1,64 @@
-// "Same on the right": what was last said of one side, stated again of the other.
+// "Same on the right", "right arm the same": what was last said of one side, stated again of another place.
 
 import { isPaired, type Side, type Statement } from '../../terms/index.ts';
+import type { SiteRef } from '../context.ts';
 import { tagOf } from '../islands/island.ts';
-import { type Piece, readingOf } from '../pieces/piece.ts';
+import { marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { sideIn } from './correction.ts';
+import { endOf } from './csm.ts';
+import { itemsOf } from './exam.ts';
+import { withSides } from './sides.ts';
 import { bear, type HowKnown, otherSide, place, type Said, state, type Talk } from './talk.ts';
 
-/** States the last findings again of the side that is named; false where there is nothing to say again. */
-export function sameAgain(talk: Talk, pieces: readonly Piece[]): boolean {
-  const piece = pieces.find((one) => one.role === 'same');
-  const island = piece === undefined ? null : readingOf(piece, 'sides.same');
-  if (piece === undefined || island === null) return false;
-  const named = tagOf(island, 'side') as Side | 'mirror' | null;
+/** The piece that says "the same", where what was last said can be said again; null where it is mere talk. */
+export function sameIn(talk: Talk, pieces: readonly Piece[]): Piece | null {
+  const piece = pieces.find((one) => one.role === 'same' || readingOf(one, 'sides.again') !== null) ?? null;
+  if (piece === null || talk.context.last.length === 0) return null;
+  if (piece.role === 'same' && readingOf(piece, 'sides.same') !== null) return piece;
+  const before = pieces.slice(0, pieces.indexOf(piece));
+  if (siteBefore(talk, before) !== null) return piece;
+  // A side alone before it: "right one the same"; with more words it is another place, which nobody can guess.
+  const alone = before.every(({ role }) => role === 'side' || role === 'small' || role === 'talk');
+  return alone && sideIn(before) !== null ? piece : null;
+}
+
+const siteBefore = (talk: Talk, pieces: readonly Piece[]): SiteRef | null => {
+  const item = itemsOf(talk, pieces).findLast((one) => one.type === 'site');
+  return item?.type === 'site' ? (withSides(item.phrase, talk.context.sites)[0] ?? null) : null;
+};
+
+/** States the last findings again of the side or the site that is named with `piece`. */
+export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): void {
+  const before = pieces.slice(0, pieces.indexOf(piece) + 1);
+  const island = readingOf(piece, 'sides.same');
+  const named = island === null ? null : (tagOf(island, 'side') as Side | 'mirror' | null);
+  const site = siteBefore(talk, before);
+  const side = named ?? (marked(piece, 'again') ? (site?.side ?? sideIn(before)?.side ?? null) : null);
+  const from = before.find((one) => one.role === 'site' || one.role === 'side')?.from ?? piece.from;
   const said = talk.context.last.flatMap((statement): Said[] => {
-    const again = onSide(statement, named);
+    const again =
+      site === null || sameSite(statement, site) ? onSide(statement, side) : atSite(statement, site);
     const known: HowKnown = {
-      site: 'carried',
+      ...(site === null ? { site: 'carried' as const } : {}),
       finding: 'carried',
       present: 'carried',
-      ...(named === 'mirror' ? { side: 'carried' as const } : {}),
+      ...(side === 'mirror' ? { side: 'carried' as const } : {}),
     };
-    return again === null ? [] : [{ statement: again, known, from: piece.from, to: piece.to }];
+    return again === null ? [] : [{ statement: again, known, from, to: piece.to }];
   });
-  if (said.length === 0) return false;
   state(talk, said);
-  place(talk, piece);
-  bear(talk, {
-    sites: talk.context.sites.map((ref) => ({
-      ...ref,
-      side: named === 'mirror' || named === null ? otherSide(ref.side) : named,
-      sideKnown: 'carried',
-    })),
-  });
-  return true;
+  if (said.length > 0) for (const one of before) place(talk, one);
+  const turned = said.flatMap(({ statement }) =>
+    statement.kind === 'finding' ? [{ site: statement.site, side: statement.side }] : [],
+  );
+  const first = turned[0];
+  if (first !== undefined)
+    bear(talk, { sites: [{ ...first, sideKnown: 'carried', parts: [], level: null }] });
 }
+
+const sameSite = (statement: Statement, ref: SiteRef): boolean =>
+  (statement.kind === 'finding' && statement.site === ref.site) ||
+  (statement.kind === 'csm' && statement.site === endOf(ref.site));
 
 function onSide(statement: Statement, named: Side | 'mirror' | null): Statement | null {
   if (statement.kind !== 'finding' && statement.kind !== 'csm') return null;
@@ -41,3 +67,7 @@ function onSide(statement: Statement, named: Side | 'mirror' | null): Statement 
   // What was said of both sides, or of none, has no other side to be the same on.
   return side === null || side === 'both' || side === statement.side ? null : { ...statement, side };
 }
+
+// Only what was not there is said again of another site: "elbow no swelling, wrist the same".
+const atSite = (statement: Statement, ref: SiteRef): Statement | null =>
+  statement.kind === 'finding' ? { ...statement, site: ref.site, side: ref.side } : null;

@@ -42,6 +42,19 @@ const withSide = (ref: SiteRef, side: Side | null, sideKnown: Known): SiteRef =>
 
 /** A list of sites shares a side that was said once: "left hip, thigh and knee", "hip and knee on the left". */
 export function shareSides(refs: readonly SiteRef[]): readonly SiteRef[] {
+  return unlike(shared(refs));
+}
+
+// "Shin and calf" name one site twice.
+const unlike = (refs: readonly SiteRef[]): readonly SiteRef[] =>
+  refs.filter(
+    (ref, i) =>
+      refs.findIndex(
+        (other) => JSON.stringify({ ...other, sideKnown: 0 }) === JSON.stringify({ ...ref, sideKnown: 0 }),
+      ) === i,
+  );
+
+function shared(refs: readonly SiteRef[]): readonly SiteRef[] {
   const out: SiteRef[] = [];
   for (const ref of refs) {
     const giver = out.at(-1);

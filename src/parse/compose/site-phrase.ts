@@ -1,9 +1,17 @@
 // Joins side, part, site and level into one site phrase: "the front of the left thigh", "ribs five on the right".
 
-import { isPaired, isSite, type Known, type Part, type Side, type Site } from '../../terms/index.ts';
+import {
+  holdersOf,
+  isPaired,
+  isSite,
+  type Known,
+  type Part,
+  type Side,
+  type Site,
+} from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
-import { hasTag, type Island, numberOf, tagOf, tagsOf } from '../islands/island.ts';
-import { marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { hasTag, type Island, tagOf, tagsOf } from '../islands/island.ts';
+import { isSmall, type Piece, readingOf } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 
 /** One place in a clause: a site phrase, or a piece that plays another part. */
@@ -23,17 +31,36 @@ export interface SitePhrase {
   readonly mirrored: boolean;
   /** the word for the site also means something else; it holds only beside an owner, a side or a finding */
   readonly doubtful: boolean;
+  /** "my" stands before it */
+  readonly mine: boolean;
+  /** "neither" stands before it */
+  readonly denied: boolean;
+  /** a word that only sounds like a side or a site was taken for one */
+  readonly homophone: string | null;
 }
 
 const isFor = (piece: Piece | undefined, kind: string): boolean =>
-  piece !== undefined && marked(piece, 'small') && marked(piece, 'small', kind);
+  piece !== undefined && isSmall(piece, kind);
 
 /** The clause's pieces with site phrases joined. */
-export function joinSites(pieces: readonly Piece[], tokens: readonly Token[]): readonly Item[] {
+export function joinSites(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  mind: readonly SiteRef[] = [],
+): readonly Item[] {
+  const belly = mind.some(({ site }) => regionOf(site) === 'abdomen');
   const items: Item[] = [];
   let used = 0;
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
+    const quadrant = belly && piece !== undefined && i >= used ? quadrantAt(pieces, tokens, i) : null;
+    if (quadrant !== null) {
+      for (let k = used; k < i; k++) push(items, pieces[k]);
+      items.push({ type: 'site', phrase: quadrant });
+      used = i + 2;
+      i = used - 1;
+      continue;
+    }
     if (piece === undefined || piece.role !== 'site') continue;
     const start = reachBack(pieces, tokens, i, used);
     const end = reachOn(pieces, tokens, i);
@@ -46,7 +73,30 @@ export function joinSites(pieces: readonly Piece[], tokens: readonly Token[]): r
     i = end - 1;
   }
   for (let k = used; k < pieces.length; k++) push(items, pieces[k]);
-  return items;
+  return nested(items, tokens);
+}
+
+// With the abdomen in mind "right upper" and "left lower" are its quadrants, where no other site follows them.
+function quadrantAt(pieces: readonly Piece[], tokens: readonly Token[], i: number): SitePhrase | null {
+  const [side, part, next] = [pieces[i], pieces[i + 1], pieces[i + 2]];
+  if (side?.role !== 'side' || part?.role !== 'part' || next?.role === 'site' || paused(tokens, side))
+    return null;
+  const named = sideOf(side);
+  const half = partsOf(part)[0];
+  if ((named !== 'left' && named !== 'right') || (half !== 'upper' && half !== 'lower')) return null;
+  const site = half === 'upper' ? 'upper-quadrant' : 'lower-quadrant';
+  const ref: SiteRef = { site, side: named, sideKnown: 'spoken', parts: [], level: null };
+  return {
+    from: side.from,
+    to: part.to,
+    sites: [ref],
+    led: startsWithPreposition([side], tokens),
+    mirrored: false,
+    doubtful: false,
+    mine: false,
+    denied: false,
+    homophone: null,
+  };
 }
 
 function push(items: Item[], piece: Piece | undefined): void {
@@ -76,7 +126,14 @@ function reachOn(pieces: readonly Piece[], tokens: readonly Token[], i: number):
   for (let k = i + 1; k < pieces.length; k++) {
     const before = pieces[k - 1];
     const piece = pieces[k];
-    if (piece === undefined || before === undefined || paused(tokens, before)) break;
+    if (piece === undefined || before === undefined) break;
+    // "Under the ribs, left side": a side that can be nothing else may come after a comma.
+    const late =
+      paused(tokens, before) &&
+      tokens[before.to - 1]?.pause === 'pause' &&
+      piece.role === 'side' &&
+      !piece.weak;
+    if (paused(tokens, before) && !(late && k === i + 1)) break;
     const after = readingOf(piece, 'sides.side-after') ?? readingOf(piece, 'sides.part-after');
     if (after === null || (piece.role !== 'side' && piece.role !== 'part')) break;
     if (belongsToNext(pieces, tokens, k)) break;
@@ -123,7 +180,7 @@ function phraseOf(
   return {
     from: first.from,
     to: last.to,
-    sites: sites.map((site) => refOf(site, spoken, island, parts)),
+    sites: sites.flatMap((site) => refsOf(site, spoken, island, parts)),
     led,
     mirrored: sides.includes('mirror'),
     doubtful:
@@ -131,6 +188,19 @@ function phraseOf(
       pieces.length === 1 &&
       !(before !== undefined && isFor(before, 'owner')) &&
       !(before !== undefined && isFor(before, 'mine')),
+    mine: (before !== undefined && isFor(before, 'mine')) || pieces.some((piece) => isFor(piece, 'mine')),
+    denied: pieces.some((piece) => piece.role === 'side' && readingOf(piece, 'negation') !== null),
+    homophone: pieces.some(
+      (piece) =>
+        (piece.role === 'side' || piece === sitePiece) &&
+        piece.islands[0] !== undefined &&
+        hasTag(piece.islands[0], 'homophone'),
+    )
+      ? tokens
+          .slice(first.from, last.to)
+          .map(({ word }) => word)
+          .join(' ')
+      : null,
   };
 }
 
@@ -147,21 +217,74 @@ export const partsOf = (piece: Piece): readonly Part[] => {
   return reading === null ? [] : (tagsOf(reading, 'part') as Part[]);
 };
 
-function refOf(site: Site, spoken: Side | null, island: Island, parts: readonly Part[]): SiteRef {
+function refsOf(site: Site, spoken: Side | null, island: Island, parts: readonly Part[]): readonly SiteRef[] {
   const plural = spoken === null && hasTag(island, 'plural') && isPaired(site);
   const side: Side | null = plural ? 'both' : spoken;
   const sideKnown: Known | null = side === null ? null : plural ? 'inferred' : 'spoken';
-  return { site, side, sideKnown, parts: [...new Set(parts)], level: levelOf(island) };
+  const ref = { site, side, sideKnown, parts: [...new Set(parts)] };
+  const levels = levelsOf(island);
+  return levels.length === 0 ? [{ ...ref, level: null }] : levels.map((level) => ({ ...ref, level }));
 }
 
-/** `C5`, `T4`, `rib-7`; null where no number was said or it cannot be one. */
-function levelOf(island: Island): string | null {
+const MOST_LEVELS: Readonly<Record<string, number>> = { C: 8, T: 12, L: 5, S: 5, rib: 12 };
+
+/** `C5`, `T4`, `rib-7`, one for each that was named ("C5 to C7" names three); none where one cannot be. */
+function levelsOf(island: Island): readonly string[] {
   const letter = tagOf(island, 'level');
-  if (letter === null) return null;
-  const figure = numberOf(island, 'level') ?? Number(tagOf(island, 'ordinal') ?? Number.NaN);
-  const most = { C: 8, T: 12, L: 5, S: 5, rib: 12 }[letter] ?? 0;
-  if (!Number.isInteger(figure) || figure < 1 || figure > most) return null;
-  return letter === 'rib' ? `rib-${figure}` : `${letter}${figure}`;
+  if (letter === null) return [];
+  const said = [...island.slots.map((slot) => slot.value), ...tagsOf(island, 'ordinal').map(Number)];
+  const most = MOST_LEVELS[letter] ?? 0;
+  if (said.some((figure) => !Number.isInteger(figure) || figure < 1 || figure > most)) return [];
+  const [first, last] = [said[0] ?? 0, said.at(-1) ?? 0];
+  const figures =
+    hasTag(island, 'range') && last > first
+      ? Array.from({ length: last - first + 1 }, (_, i) => first + i)
+      : [...new Set(said)];
+  return figures.map((figure) => (letter === 'rib' ? `rib-${figure}` : `${letter}${figure}`));
+}
+
+// "The little finger on the left hand", "the right leg just above the ankle": one place, named by the narrower site.
+function nested(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const out: Item[] = [];
+  for (const item of items) {
+    const joints = out.slice(out.findLastIndex((one) => one.type === 'site') + 1);
+    const before = out.at(-1 - joints.length);
+    if (item.type === 'site' && before?.type === 'site' && joints.every(isJoint)) {
+      const merged = mergeNested(before.phrase, item.phrase, joints.length > 0, tokens);
+      if (merged !== null) {
+        out.splice(out.length - 1 - joints.length, 1 + joints.length, { type: 'site', phrase: merged });
+        continue;
+      }
+    }
+    out.push(item);
+  }
+  return out;
+}
+
+const isJoint = (item: Item): boolean =>
+  item.type === 'piece' &&
+  (isSmall(item.piece, 'preposition') || isSmall(item.piece, 'article')) &&
+  !isSmall(item.piece, 'join');
+
+function mergeNested(
+  a: SitePhrase,
+  b: SitePhrase,
+  jointed: boolean,
+  tokens: readonly Token[],
+): SitePhrase | null {
+  const [refA, refB] = [a.sites[0], b.sites[0]];
+  if (refA === undefined || refB === undefined || a.sites.length > 1 || b.sites.length > 1) return null;
+  const paused = (tokens[a.to - 1]?.pause ?? '') !== '';
+  if (paused || (!b.led && !jointed)) return null;
+  const aInB = holdersOf(refA.site).includes(refB.site);
+  const bInA = holdersOf(refB.site).includes(refA.site);
+  if (!aInB && !bInA) return null;
+  const [inner, outer] = aInB ? [refA, refB] : [refB, refA];
+  if (inner.side !== null && outer.side !== null && inner.side !== outer.side && inner.sideKnown === 'spoken')
+    return null;
+  const sided = outer.sideKnown === 'spoken' && isPaired(inner.site) && inner.sideKnown !== 'spoken';
+  const ref = sided ? { ...inner, side: outer.side, sideKnown: outer.sideKnown } : inner;
+  return { ...a, to: b.to, sites: [ref], doubtful: false, homophone: a.homophone ?? b.homophone };
 }
 
 export const isPreposition = (piece: Piece): boolean => isFor(piece, 'preposition');

@@ -29,7 +29,8 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
   best[0] = { score: 0, by: null };
   const reach = (to: number, score: number, by: readonly Island[] | null): void => {
     const there = best[to];
-    if (there !== undefined && score > there.score) best[to] = { score, by };
+    // Of equal covers the one whose longer phrase comes first is kept: "does your | left knee".
+    if (there !== undefined && score >= there.score) best[to] = { score, by };
   };
   for (let at = 0; at < size; at++) {
     const score = best[at]?.score ?? 0;

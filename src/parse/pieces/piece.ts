@@ -113,6 +113,12 @@ function pieceOf({ from, to, islands }: Element): Piece {
 export const readingOf = (piece: Piece, name: string): Island | null =>
   piece.islands.find((island) => island.rule === name || island.file === name) ?? null;
 
+/** True where the words may be a small word of this kind: `article`, `preposition`, `link`, `join`, `person`, `before`. */
+export const isSmall = (piece: Piece, kind: string): boolean => {
+  const island = readingOf(piece, 'small.small');
+  return island !== null && (hasTag(island, 'small', kind) || hasTag(island, kind));
+};
+
 /** True where any reading of the piece carries this tag. */
 export const marked = (piece: Piece, key: string, value?: string): boolean =>
   piece.islands.some((island) => hasTag(island, key, value));
