@@ -4,6 +4,7 @@ import {
   holdersOf,
   isPaired,
   isSite,
+  regionOf,
   type Known,
   type Part,
   type Side,
