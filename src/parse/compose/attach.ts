@@ -25,7 +25,8 @@ export function attach(
   items.forEach((item, i) => {
     if (!attaches(item)) return;
     const before = lastSite(items, i);
-    const after = nextSite(items, tokens, i, attaches);
+    // With no site before it in the clause, a later one is meant rather than the one in mind ("bruise, size of a fist, right hip").
+    const after = nextSite(items, tokens, i, attaches) ?? (before === null ? anySite(items, i) : null);
     const choice = choose({ items, tokens, i, before, after, used, findingFirst, attaches });
     if (choice === null) return void result.set(i, []);
     if (choice === after) findingFirst = true;
@@ -100,6 +101,11 @@ function nextSite(
     if (attaches(item)) continue;
     if (!PASSED.has(item.piece.role)) return null;
   }
+  return null;
+}
+
+function anySite(items: readonly Item[], i: number): number | null {
+  for (let k = i + 1; k < items.length; k++) if (items[k]?.type === 'site') return k;
   return null;
 }
 

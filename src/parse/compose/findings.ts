@@ -102,6 +102,7 @@ export function findingsOf(
     });
   }
   exceptions(items, found, usedSites, mind);
+  otherwiseOn(items, found);
   return { found: consistent(found), usedSites, reach };
 }
 
@@ -138,6 +139,32 @@ function exceptions(
       doubt: soundsLike(item.phrase),
     });
     usedSites.add(site);
+  }
+}
+
+// "Tender on the left but not the right": what was said of one side is denied, or stated, of the other.
+function otherwiseOn(items: readonly Item[], found: FoundFinding[]): void {
+  const at = items.findIndex((item) => item.type === 'piece' && marked(item.piece, 'negation', 'stop'));
+  const rest = items.slice(at + 1).flatMap((item) => (item.type === 'piece' ? [item.piece] : []));
+  if (at < 0 || rest.length < items.length - at - 1) return;
+  const negation = rest.find((piece) => marked(piece, 'negation', 'before'));
+  const side = rest.findLast((piece) => piece.role === 'side');
+  const island = side === undefined ? null : (readingOf(side, 'sides.side-after') ?? readingOf(side, 'sides.side-before'));
+  const named = island === null ? null : tagOf(island, 'side');
+  if (negation === undefined || side === undefined || (named !== 'left' && named !== 'right')) return;
+  if (rest.some(({ role }) => role === 'finding' || role === 'csm' || role === 'unknown')) return;
+  for (const one of found.filter(({ piece, polarity }) => polarity === 'stated' && piece.to <= negation.from)) {
+    const refs = one.refs.filter((ref) => ref.side !== null && ref.side !== named && ref.side !== 'both');
+    if (refs.length === 0) continue;
+    found.push({
+      ...one,
+      refs: refs.map((ref) => ({ ...ref, side: named, sideKnown: 'spoken' })),
+      polarity: 'negated',
+      present: !one.present,
+      attributes: {},
+      to: side.to,
+      spans: [...one.spans, { from: negation.from, to: side.to }],
+    });
   }
 }
 

@@ -40,7 +40,7 @@ export function historyOf(
     !(talk.context.asked?.about === 'topic' && talk.context.asked.topic === topic)
   )
     return [];
-  if (hasTag(island, 'denied') || (negated && hasTag(island, 'noun')))
+  if (hasTag(island, 'denied') || (negated && (hasTag(island, 'noun') || hasTag(island, 'whole'))))
     return give(textOf(talk, from, to), to, { present: false });
   if (topic === 'age') return ageOf(talk, island, from, to);
   if (topic === 'sex') return give(tagOf(island, 'sex') ?? textOf(talk, from, to), to);

@@ -27,6 +27,9 @@ export function looseSide(
     const isMirror = readingOf(item.piece, 'sides.mirror') !== null;
     if (item.piece.role !== 'side' && !isMirror) continue;
     if (items.slice(Math.min(i, k) + 1, Math.max(i, k)).some((one) => one.type === 'site') && k > i) continue;
+    // "Weaker than the left" is said of the other side.
+    const against = items[k - 1];
+    if (against?.type === 'piece' && isSmall(against.piece, 'before')) continue;
     const read = sideOf(item.piece, tokens, items, mind);
     if (read !== null) return read;
   }
@@ -61,6 +64,7 @@ function sideOf(
   const paused = (tokens[piece.to - 1]?.pause ?? '') !== '';
   if (paused && position === 0) return null;
   if (next?.type === 'piece' && isSmall(next.piece, 'link')) return { side, piece, doubt: [] };
+  if (next?.type === 'piece' && next.piece.role === 'csm' && !paused) return { side, piece, doubt: [] };
   if (position === 0 && inMind !== null && otherSide(side) === inMind)
     return { side, piece, doubt: [`Was "${side}" said as the side?`] };
   if (position === 0) return side === 'left' && inMind !== null ? { side, piece, doubt: [] } : null;

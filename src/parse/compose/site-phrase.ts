@@ -74,7 +74,7 @@ export function joinSites(
     i = end - 1;
   }
   for (let k = used; k < pieces.length; k++) push(items, pieces[k]);
-  return nested(items, tokens);
+  return lendSides(nested(items, tokens));
 }
 
 // With the abdomen in mind "right upper" and "left lower" are its quadrants, where no other site follows them.
@@ -260,6 +260,21 @@ function nested(items: readonly Item[], tokens: readonly Token[]): readonly Item
     out.push(item);
   }
   return out;
+}
+
+// "Fingers are warm on the left hand": a site without a side takes that of a wider or narrower one in its clause.
+function lendSides(items: readonly Item[]): readonly Item[] {
+  return items.map((item, i) => {
+    if (item.type !== 'site') return item;
+    const [ref] = item.phrase.sites;
+    if (ref === undefined || item.phrase.sites.length > 1 || ref.sideKnown === 'spoken' || !isPaired(ref.site)) return item;
+    const later = items.slice(i + 1).find((one) => one.type === 'site');
+    const giver = later?.type === 'site' ? later.phrase.sites[0] : undefined;
+    if (giver?.sideKnown !== 'spoken' || giver.side === null) return item;
+    const near = holdersOf(ref.site).includes(giver.site) || holdersOf(giver.site).includes(ref.site);
+    if (!near) return item;
+    return { type: 'site', phrase: { ...item.phrase, sites: [{ ...ref, side: giver.side, sideKnown: 'spoken' }] } };
+  });
 }
 
 const isJoint = (item: Item): boolean =>
