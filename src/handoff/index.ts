@@ -2,6 +2,7 @@
 // nothing confirmed by silence, and nothing that was not examined shown as normal.
 
 export { mist } from './atmist.ts';
+export { type Bundle, confirmationsOf, type FhirInput, fhirDocument } from './fhir/index.ts';
 export type { CoverageRow, Flag, HandoffInput, Scores } from './input.ts';
 export { CHUNK_WORDS, type Chunk } from './radio/chunks.ts';
 export { DIGIT_SOUNDS, DIGIT_WORDS, SOUNDS, sayFigures } from './radio/digits.ts';

@@ -1,13 +1,12 @@
 // One run of the command line: what it prints, what it complains of, and with which status it ends.
 
 import { createReader } from '../parse/index.ts';
-import { formatIso } from '../parse/times/index.ts';
 import { readArguments, USAGE } from './arguments.ts';
-import { endOf, examine } from './examine.ts';
+import { examine } from './examine.ts';
+import { fhirInput } from './fhir-input.ts';
 import { grammarFiles } from './grammar-files.ts';
 import { readInput } from './input.ts';
 import { outputOf } from './output.ts';
-import { handoffInput } from './record-json.ts';
 import type { Default } from './talk.ts';
 
 /** 0 done; 1 some input could not be read; 2 the command line is wrong. */
@@ -31,10 +30,6 @@ export async function run(words: readonly string[], outside: Outside): Promise<S
     return 2;
   }
   const { form, files } = asked;
-  if (form === 'fhir') {
-    complain('--fhir: not yet; the record cannot be written as FHIR so far');
-    return 1;
-  }
   const made = createReader(grammarFiles());
   if (made.kind === 'errors') {
     for (const { file, line, rule, message } of made.errors)
@@ -50,9 +45,7 @@ export async function run(words: readonly string[], outside: Outside): Promise<S
       status = 1;
       continue;
     }
-    const { state } = examine(made.reader, input);
-    const startedAt = formatIso(input.startedAt, input.zone);
-    print(outputOf(form, handoffInput(state, startedAt, endOf(input)), several ? file : null));
+    print(outputOf(form, fhirInput(input, examine(made.reader, input)), several ? file : null));
   }
   return status;
 }

@@ -1,0 +1,31 @@
+// Text as the standard's `string` and `xhtml` allow it: no control characters, nothing empty, nothing that is markup.
+
+import type { Annotation, Narrative } from './shapes.ts';
+
+const CONTROL = /[\p{Cc}\p{Cs}\uFFFE\uFFFF]/gu;
+
+/** The words on one line, without what FHIR and XML forbid; null where nothing is left. */
+export function plainWords(text: string): string | null {
+  const words = text.replace(CONTROL, ' ').replace(/\s+/g, ' ').trim();
+  return words === '' ? null : words;
+}
+
+const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+
+const escaped = (text: string): string =>
+  (plainWords(text) ?? '').replace(/[&<>"]/g, (sign) => ESCAPES[sign] ?? sign);
+
+const XHTML = 'http://www.w3.org/1999/xhtml';
+
+/** A narrative with a paragraph for each sentence. */
+export const narrative = (sentences: readonly string[]): Narrative => ({
+  status: 'generated',
+  div: `<div xmlns="${XHTML}">${sentences.map((sentence) => `<p>${escaped(sentence)}</p>`).join('')}</div>`,
+});
+
+/** An annotation for each text that has words. */
+export const annotations = (texts: readonly string[]): readonly Annotation[] =>
+  texts.flatMap((text) => {
+    const words = plainWords(text);
+    return words === null ? [] : [{ text: words }];
+  });
