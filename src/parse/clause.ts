@@ -279,6 +279,8 @@ function corrects(piece: Piece, pieces: readonly Piece[], i: number, tokens: rea
     if (next === undefined) return false;
     if (next.role === 'side' || next.role === 'figure' || next.role === 'vital') return true;
     if (next.role === 'site') return true;
+    // "Sorry, laceration" corrects; "actually there is swelling" says something new.
+    if (next.role === 'finding') return !marked(piece, 'hedge');
     if (next.role === 'correction') continue;
     if (next.role !== 'small' && next.role !== 'talk' && next.role !== 'negation' && next.role !== 'answer')
       return false;

@@ -47,6 +47,7 @@ export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   const from = heads[0]?.from ?? 0;
   const to = heads.at(-1)?.to ?? 0;
   bear(talk, { asked: null });
+  for (const piece of heads) place(talk, piece);
   if (asked.about === 'topic') return answerTopic(talk, asked, said.word, rest, from, to);
   if (asked.about === 'vital' || said.word === 'unsure') {
     unsettled(talk, from, clause.pieces.at(-1)?.to ?? to);

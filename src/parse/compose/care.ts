@@ -2,7 +2,7 @@
 
 import type { Care, CareStatement } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
-import { hasTag, tagOf } from '../islands/island.ts';
+import { hasTag, type Island, tagOf } from '../islands/island.ts';
 import { isSmall, type Piece, readingOf } from '../pieces/piece.ts';
 import { attach } from './attach.ts';
 import { looseSide } from './loose-side.ts';
@@ -40,6 +40,12 @@ export function careOf(
       const site = items[index];
       return site?.type === 'site' ? [site.phrase] : [];
     });
+    const last = found.at(-1);
+    // "Packing the wound on the thigh with gauze": what it was done with is no care of its own.
+    if (last !== undefined && isInstrument(talk, items, i, island)) {
+      found[found.length - 1] = { ...last, to: item.piece.to, spans: [...last.spans, item.piece] };
+      continue;
+    }
     if (!isGiven(talk, items, i, phrases.length > 0)) continue;
     for (const index of group) usedSites.add(index);
     const refs = shareSides(phrases.flatMap((phrase) => withSides(phrase, mind)));
@@ -89,6 +95,13 @@ function isGiven(talk: Talk, items: readonly Item[], i: number, hasSite: boolean
   if (hasTag(island, 'takes')) return drugEnd(talk, items, i) > item.piece.to;
   if (!hasTag(island, 'noun') || hasSite || hasTag(island, 'on') || hasTag(island, 'put')) return true;
   return items.some((one) => one.type === 'piece' && one.piece.role === 'time');
+}
+
+function isInstrument(talk: Talk, items: readonly Item[], i: number, island: Island): boolean {
+  const item = items[i];
+  if (item?.type !== 'piece' || !hasTag(island, 'noun')) return false;
+  const before = talk.tokens[item.piece.from - 1]?.word;
+  return before === 'with' || (before === 'a' && talk.tokens[item.piece.from - 2]?.word === 'with') || talk.tokens[item.piece.from]?.word === 'with';
 }
 
 // "After the splint" names a splint that is on already.

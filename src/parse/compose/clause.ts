@@ -69,6 +69,7 @@ const LIGHT: ReadonlySet<Role> = new Set(['small', 'talk', 'negation', 'answer',
 function readStatement(talk: Talk, clause: Clause): void {
   const { asked } = talk.context;
   if (asked?.about === 'topic' && answersFreely(talk, clause)) return freeAnswer(talk, clause, asked.topic);
+  if (asked?.about === 'topic' && asked.topic === 'events' && tellsMechanism(clause)) return freeAnswer(talk, clause, 'mechanism');
   if (asked?.about === 'vital' && figureAnswer(talk, clause.pieces, asked.vital))
     return void bear(talk, { asked: null });
   if (asked !== null && (asked.about === 'findings' || asked.about === 'csm') && isBareNo(clause)) {
@@ -258,6 +259,10 @@ function answersFreely(talk: Talk, clause: Clause): boolean {
     !trial.some(({ statement, known }) => statement.kind === 'finding' && known.site === undefined)
   );
 }
+
+// "What happened?" "My tip caught and I fell": the whole answer is the mechanism.
+const tellsMechanism = (clause: Clause): boolean =>
+  clause.pieces.some((piece) => piece.role === 'history' && marked(piece, 'topic', 'mechanism'));
 
 // A clause with one of these says something of its own.
 const OTHER_TALK: ReadonlySet<Role> = new Set([

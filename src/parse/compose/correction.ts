@@ -42,8 +42,9 @@ export function correct(talk: Talk, clause: Clause, stateClause: StateClause): b
   const trial = dryRun(talk, pieces, stateClause);
   const statements = trial.filter(({ statement }) => statement.kind !== 'visit' && statement.kind !== 'note');
   if (statements.length > 0) {
+    const renamed = renames(talk, statements);
     for (const one of statements)
-      frame({ change: 'statement', statement: one.statement }, targetOf(one), one);
+      frame({ change: 'statement', statement: one.statement }, renamed ?? targetOf(one), one);
     return true;
   }
   const items = itemsOf(talk, pieces);
@@ -86,6 +87,19 @@ export function correct(talk: Talk, clause: Clause, stateClause: StateClause): b
     frame({ change: 'statement', statement: read.statement }, { kind: 'vital', vital: named });
   else frame({ change: 'number', value });
   return true;
+}
+
+// "Abrasion to the chin. Sorry, laceration": another finding at the same place takes the place of the one just said.
+function renames(talk: Talk, statements: readonly StatementFrame[]): CorrectionTarget | null {
+  const [one] = statements;
+  const last = talk.context.last;
+  if (statements.length !== 1 || one?.statement.kind !== 'finding') return null;
+  const { site, side, finding } = one.statement;
+  const before = last.filter((statement) => statement.kind === 'finding');
+  const [only] = before;
+  if (only === undefined || before.length !== last.length || before.some((other) => other.finding !== only.finding)) return null;
+  const samePlace = before.every((other) => other.site === site && (side === null || other.side === side));
+  return samePlace && only.finding !== finding ? { kind: 'finding', finding: only.finding, site } : null;
 }
 
 /** What these pieces would state, without stating it. */
