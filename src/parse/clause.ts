@@ -227,7 +227,7 @@ const closesItself = (draft: Draft, piece: Piece, pause: Pause): boolean => {
 
 function settle(draft: Draft, pause: Pause, tokens: readonly Token[]): Mood {
   if (draft.mood !== 'statement') return draft.mood;
-  return pause === 'ask' || hasTagQuestion(draft, tokens) ? 'question' : 'statement';
+  return pause === 'ask' || hasTagQuestion(draft, tokens) || asksOn(draft, tokens) ? 'question' : 'statement';
 }
 
 // "No pain in your back, right": a "right" at the end of what is said to the patient asks for a yes or a no.
@@ -246,6 +246,16 @@ function hasTagQuestion({ pieces }: Draft, tokens: readonly Token[]): boolean {
     pieces.some(({ role }) => role === 'finding')
   );
 }
+
+// "And your shoulders" after a question asks the same of another site.
+function asksOn({ pieces }: Draft, tokens: readonly Token[]): boolean {
+  const site = pieces.find(({ role }) => role === 'site');
+  if (site === undefined || !pieces.every(({ role }) => NAMING.has(role))) return false;
+  const lead = tokens.slice(pieces[0]?.from, site.to).map(({ word }) => word);
+  return lead.includes('and') && lead.includes('your');
+}
+
+const NAMING: ReadonlySet<Role> = new Set(['site', 'small', 'side', 'part', 'talk']);
 
 const withoutTag = (draft: Draft, tokens: readonly Token[]): readonly Piece[] => {
   const last = draft.pieces.at(-1);

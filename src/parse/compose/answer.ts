@@ -2,7 +2,10 @@
 
 import type { CsmStatement, FindingStatement, SeverityWord } from '../../terms/index.ts';
 import type { Clause } from '../clause.ts';
-import type { Asked } from '../context.ts';
+import type { Asked, SiteRef } from '../context.ts';
+import { sideIn } from './correction.ts';
+import { itemsOf } from './exam.ts';
+import { shareSides, withSides } from './sides.ts';
 import { tagOf } from '../islands/island.ts';
 import { type Piece, readingOf } from '../pieces/piece.ts';
 import { type Attributes, attributesOf, joinAttributes } from './attributes.ts';
@@ -111,10 +114,11 @@ function answerFindings(
   const repeats = word === 'yes' && says;
   if (repeats) return rest;
   const extra = word === 'yes' ? extrasOf(rest) : { attributes: {}, pieces: [] };
+  const sites = word === 'yes' ? sitesSaid(talk, rest, asked.sites) : asked.sites;
   const attributes = joinAttributes(severity === null ? {} : { severity }, extra.attributes);
   settle(
     talk,
-    asked.sites.flatMap((ref) =>
+    sites.flatMap((ref) =>
       asked.findings.map(({ finding, quality }): Said => {
         const { severity: bad, size, part, quality: more } = attributes;
         const qualities = word === 'yes' ? [...quality, ...(more ?? [])] : [];
@@ -133,7 +137,7 @@ function answerFindings(
         };
         return {
           statement,
-          known: { site: 'carried', finding: 'carried', ...sideKnown(ref.side) },
+          known: { site: 'carried', finding: 'carried', ...(sites === asked.sites ? sideKnown(ref.side) : {}) },
           from,
           to: extra.to ?? to,
         };
@@ -141,7 +145,22 @@ function answerFindings(
     ),
   );
   place(talk, ...extra.pieces);
-  return rest.filter((piece) => !extra.pieces.includes(piece));
+  return rest.filter((piece) => !extra.pieces.includes(piece) && piece.role !== 'site' && piece.role !== 'side');
+}
+
+// "A little bit, in the left hand", "yeah, on the right side": the answer says itself where.
+function sitesSaid(talk: Talk, rest: readonly Piece[], asked: readonly SiteRef[]): readonly SiteRef[] {
+  const phrases = itemsOf(talk, rest).flatMap((item) => (item.type === 'site' ? [item.phrase] : []));
+  if (phrases.length > 0) {
+    for (const phrase of phrases) place(talk, phrase);
+    const refs = shareSides(phrases.flatMap((phrase) => withSides(phrase, asked)));
+    bear(talk, { sites: refs.map((ref) => ({ ...ref, parts: [], level: null })) });
+    return refs;
+  }
+  const side = sideIn(rest);
+  if (side === null) return asked;
+  for (const piece of rest) if (piece.role === 'side') place(talk, piece);
+  return asked.map((ref) => ({ ...ref, side: side.side, sideKnown: 'spoken' }));
 }
 
 function extrasOf(rest: readonly Piece[]): { attributes: Attributes; pieces: readonly Piece[]; to?: number } {

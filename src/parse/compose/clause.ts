@@ -10,7 +10,7 @@ import { correct, dryRun, sideIn, strike } from './correction.ts';
 import { itemsOf, stateExam } from './exam.ts';
 import { answeredTopic, historyOf } from './history.ts';
 import { reachIn } from './polarity.ts';
-import { ask } from './question.ts';
+import { ask, askQuietly } from './question.ts';
 import { sameAgain, sameIn } from './same.ts';
 import { bear, place, spanOf, state, type Talk, textOf } from './talk.ts';
 import { timeFor } from './times.ts';
@@ -341,8 +341,8 @@ function command(talk: Talk, clause: Clause): void {
   if (rest.length > 0) stateAll(talk, rest);
 }
 
-// "Wiggle your toes for me" finds nothing; what it asks of a limb's end can be answered all the same.
+// "Wiggle your toes for me" finds nothing. "Tell me if it hurts" asks all the same, though it leaves no visit.
 function openTold(talk: Talk, clause: Clause): void {
-  for (const piece of clause.pieces)
-    if (piece.role !== 'unknown' && piece.role !== 'vital') place(talk, piece);
+  if (clause.pieces.some((piece) => marked(piece, 'tell-if') || marked(piece, 'mood', 'supposing'))) askQuietly(talk, clause);
+  for (const piece of clause.pieces) if (piece.role !== 'unknown' && piece.role !== 'vital') place(talk, piece);
 }

@@ -26,6 +26,8 @@ export interface FoundFinding {
   readonly refs: readonly SiteRef[];
   /** where the site was said in this clause */
   readonly siteSpoken: boolean;
+  /** where the finding names its own site ("tracheal deviation") */
+  readonly atHome: boolean;
   /** where a side was said apart from the site */
   readonly sideSpoken: boolean;
   readonly polarity: Polarity;
@@ -88,6 +90,7 @@ export function findingsOf(
       findings: tagsOf(island, 'finding') as Finding[],
       refs: placed,
       siteSpoken: phrases.length > 0,
+      atHome: phrases.length === 0 && placed.every((ref) => homes(island, 'at').includes(ref.site) || (homes(island, 'home').includes(ref.site) && !mind.some((one) => one.site === ref.site))),
       sideSpoken: side !== null,
       polarity,
       present: base !== (polarity === 'negated'),
@@ -241,7 +244,9 @@ function isPredicate(
     if (sided) return true;
     return !hasTag(island, 'soft') && tokens.length <= island.to - island.from + 2;
   }
-  if (site > i) return nothing || (!hasTag(island, 'soft') && i + 1 === site);
+  // "Good range of motion in the elbow" leads to its site.
+  const led = items[site]?.type === 'site' && (items[site] as { readonly phrase: SitePhrase }).phrase.led;
+  if (site > i) return nothing || (!hasTag(island, 'soft') && (i + 1 === site || led));
   const soft = hasTag(island, 'soft');
   let linked = false;
   for (let k = site + 1; k < i; k++) {
@@ -286,7 +291,10 @@ function placeFor(
     const near =
       spoken.length === 0 || spoken.every((ref) => at.some((site) => regionOf(site) === regionOf(ref.site)));
     const given = side ?? spoken.find((ref) => ref.side !== null)?.side ?? ownSide;
-    if (near) return at.map((site) => plainSite(site, given));
+    if (near) {
+      const sideKnown = ownSide !== null && given === ownSide ? ('inferred' as const) : undefined;
+      return at.map((site) => ({ ...plainSite(site, given), ...(sideKnown === undefined ? {} : { sideKnown }) }));
+    }
   }
   const only = homes(island, 'for');
   const fits = (ref: SiteRef) =>
@@ -379,7 +387,7 @@ export function statementsOf(
     one.findings.map((finding) => ({
       statement: statementOf(one, finding, ref),
       known: {
-        ...(one.siteSpoken ? {} : { site: 'carried' as const }),
+        ...(one.siteSpoken ? {} : { site: one.atHome ? ('inferred' as const) : ('carried' as const) }),
         ...(ref.sideKnown === 'carried' || ref.sideKnown === 'inferred' ? { side: ref.sideKnown } : {}),
         ...(!one.siteSpoken && !one.sideSpoken && ref.side !== null && ref.sideKnown === 'spoken'
           ? { side: 'carried' as const }

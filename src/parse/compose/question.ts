@@ -36,6 +36,13 @@ export function ask(talk: Talk, clause: Clause): void {
   bear(talk, { asked, ...(asked.about === 'findings' ? { askedBefore: asked } : {}) });
 }
 
+/** Opens the question of "tell me if it hurts" about the site in mind, without a visit where nobody answers. */
+export function askQuietly(talk: Talk, clause: Clause): void {
+  const items = itemsOf(talk, clause.pieces);
+  const asked = askedOf(talk, clause, items, clause.pieces.at(-1)?.to ?? 0);
+  if (asked?.about === 'findings' && asked.sites.length > 0) bear(talk, { asked, askedBefore: asked });
+}
+
 function askedOf(talk: Talk, clause: Clause, items: ReturnType<typeof itemsOf>, end: number): Asked | null {
   for (const piece of clause.pieces) {
     const direct = askedBy(talk, piece);
@@ -72,8 +79,11 @@ function askedOf(talk: Talk, clause: Clause, items: ReturnType<typeof itemsOf>, 
   if (csm !== undefined && csm.ends.length > 0) return { about: 'csm', aspects: csm.aspects, ends: csm.ends };
   for (const piece of clause.pieces) {
     const noun = readingOf(piece, 'history');
-    if (noun !== null && piece.role === 'history')
-      return { about: 'topic', topic: (tagOf(noun, 'topic') ?? 'events') as Topic };
+    if (noun !== null && piece.role === 'history') {
+      const topic = (tagOf(noun, 'topic') ?? 'events') as Topic;
+      const named = topic === 'events' || topic === 'symptoms';
+      return { about: 'topic', topic, ...(named ? { item: textOf(talk, piece.from, piece.to) } : {}) };
+    }
     const vital = piece.role === 'vital' ? tagOf(piece.islands[0] ?? EMPTY, 'vital') : null;
     if (vital !== null) return { about: 'vital', vital: vital as Vital };
   }
