@@ -4,10 +4,11 @@ import { isPaired, type Side, type Statement } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
 import { tagOf } from '../islands/island.ts';
 import { marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { siteGroup } from './attach.ts';
 import { sideIn } from './correction.ts';
 import { endOf } from './csm.ts';
 import { itemsOf } from './exam.ts';
-import { withSides } from './sides.ts';
+import { shareSides, withSides } from './sides.ts';
 import { bear, type HowKnown, otherSide, place, type Said, state, type Talk } from './talk.ts';
 
 /** The piece that says "the same", where what was last said can be said again; null where it is mere talk. */
@@ -16,36 +17,49 @@ export function sameIn(talk: Talk, pieces: readonly Piece[]): Piece | null {
   if (piece === null || talk.context.last.length === 0) return null;
   if (piece.role === 'same' && readingOf(piece, 'sides.same') !== null) return piece;
   const before = pieces.slice(0, pieces.indexOf(piece));
-  if (siteBefore(talk, before) !== null) return piece;
+  if (sitesBefore(talk, before).length > 0) return piece;
   // A side alone before it: "right one the same"; with more words it is another place, which nobody can guess.
   const alone = before.every(({ role }) => role === 'side' || role === 'small' || role === 'talk');
   return alone && sideIn(before) !== null ? piece : null;
 }
 
-const siteBefore = (talk: Talk, pieces: readonly Piece[]): SiteRef | null => {
-  const item = itemsOf(talk, pieces).findLast((one) => one.type === 'site');
-  return item?.type === 'site' ? (withSides(item.phrase, talk.context.sites)[0] ?? null) : null;
-};
+/** The sites said last before it, joined: "right lower and left lower, same". */
+function sitesBefore(talk: Talk, pieces: readonly Piece[]): readonly SiteRef[] {
+  const items = itemsOf(talk, pieces);
+  const last = items.findLastIndex((one) => one.type === 'site');
+  if (last < 0) return [];
+  return shareSides(
+    siteGroup(items, talk.tokens, last).flatMap((index) => {
+      const item = items[index];
+      return item?.type === 'site' ? withSides(item.phrase, talk.context.sites) : [];
+    }),
+  );
+}
 
 /** States the last findings again of the side or the site that is named with `piece`. */
 export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): void {
   const before = pieces.slice(0, pieces.indexOf(piece) + 1);
   const island = readingOf(piece, 'sides.same');
   const named = island === null ? null : (tagOf(island, 'side') as Side | 'mirror' | null);
-  const site = siteBefore(talk, before);
-  const side = named ?? (marked(piece, 'again') ? (site?.side ?? sideIn(before)?.side ?? null) : null);
-  const from = before.find((one) => one.role === 'site' || one.role === 'side')?.from ?? piece.from;
-  const said = talk.context.last.flatMap((statement): Said[] => {
-    const again =
-      site === null || sameSite(statement, site) ? onSide(statement, side) : atSite(statement, site);
-    const known: HowKnown = {
-      ...(site === null ? { site: 'carried' as const } : {}),
-      finding: 'carried',
-      present: 'carried',
-      ...(side === 'mirror' ? { side: 'carried' as const } : {}),
-    };
-    return again === null ? [] : [{ statement: again, known, from, to: piece.to }];
-  });
+  const sites = sitesBefore(talk, before);
+  const alone = named ?? (sites.length === 0 ? (sideIn(before)?.side ?? null) : null);
+  const from = before.find(({ role }) => role === 'site' || role === 'side')?.from ?? piece.from;
+  const known: HowKnown = {
+    ...(sites.length === 0 ? { site: 'carried' as const } : {}),
+    finding: 'carried',
+    present: 'carried',
+    ...(alone === 'mirror' ? { side: 'carried' as const } : {}),
+  };
+  const places: readonly (SiteRef | null)[] = sites.length === 0 ? [null] : sites;
+  const said = places.flatMap((site) =>
+    talk.context.last.flatMap((statement): Said[] => {
+      const again =
+        site === null || sameSite(statement, site)
+          ? onSide(statement, named ?? site?.side ?? alone)
+          : atSite(statement, site);
+      return again === null ? [] : [{ statement: again, known, from, to: piece.to }];
+    }),
+  );
   state(talk, said);
   if (said.length > 0) for (const one of before) place(talk, one);
   const turned = said.flatMap(({ statement }) =>

@@ -1,4 +1,4 @@
-// The linked grammar as a network of states: what may come next after any part of any phrase.
+// The linked grammar as a network of states, what may come next after any part of any phrase, built only as far as it is walked.
 
 import type { Expansion, GrammarSet } from '../../jsgf/index.ts';
 import { splitWord } from '../split-word.ts';
@@ -9,13 +9,29 @@ export type State =
   | { readonly type: 'slot'; readonly rule: string; readonly next: State }
   | { readonly type: 'tag'; readonly text: string; readonly next: State }
   | { readonly type: 'cost'; readonly cost: number; readonly next: State }
-  | { readonly type: 'fork'; readonly next: State[] }
+  | { readonly type: 'fork'; readonly next: readonly State[] }
+  /** where a repeat comes round: once more, or on */
+  | { readonly type: 'loop'; readonly next: State[] }
+  /** the rest of a sequence, built when a walk first comes to it */
+  | Later
   | { readonly type: 'accept'; readonly rule: string };
+
+interface Later {
+  readonly type: 'later';
+  readonly build: () => State;
+  built: State | null;
+}
 
 interface Build {
   readonly set: GrammarSet;
   readonly slots: ReadonlySet<string>;
   readonly seen: Map<string, Map<State, State>>;
+}
+
+/** What a state put off stands for; the same state each time. */
+export function open(later: Later): State {
+  later.built ??= later.build();
+  return later.built;
 }
 
 /** The first states of every public rule in `rules`; rules named in `slots` are left open for a reader in code. */
@@ -24,7 +40,7 @@ export function buildNetwork(set: GrammarSet, rules: readonly string[], slots: R
   return rules.map((rule) => ruleState(build, rule, { type: 'accept', rule }));
 }
 
-// A rule used twice before the same state is built once: the network stays about as large as the files.
+// A rule used twice before the same state is built once.
 function ruleState(build: Build, name: string, next: State): State {
   if (build.slots.has(name)) return { type: 'slot', rule: name, next };
   const byNext = build.seen.get(name) ?? new Map<State, State>();
@@ -40,7 +56,7 @@ function ruleState(build: Build, name: string, next: State): State {
 function enter(build: Build, expansion: Expansion, next: State): State {
   switch (expansion.type) {
     case 'sequence':
-      return expansion.items.reduceRight((after, item) => enter(build, item, after), next);
+      return enterFrom(build, expansion.items, 0, next);
     case 'alternatives':
       return {
         type: 'fork',
@@ -51,15 +67,13 @@ function enter(build: Build, expansion: Expansion, next: State): State {
     case 'optional':
       return { type: 'fork', next: [enter(build, expansion.item, next), next] };
     case 'repeat': {
-      const loop: State & { type: 'fork' } = { type: 'fork', next: [] };
+      const loop: State & { type: 'loop' } = { type: 'loop', next: [] };
       const body = enter(build, expansion.item, loop);
       loop.next.push(body, next);
       return expansion.min === 0 ? loop : body;
     }
     case 'token':
-      return splitWord(expansion.text)
-        .flatMap((piece) => piece.words)
-        .reduceRight<State>((after, word) => ({ type: 'word', word, next: after }), next);
+      return wordState(expansion.text, next);
     case 'rule':
       return ruleState(build, expansion.name, next);
     case 'tag':
@@ -69,6 +83,27 @@ function enter(build: Build, expansion: Expansion, next: State): State {
     case 'void':
       return { type: 'fork', next: [] };
   }
+}
+
+// All that a grammar holds is some hundred thousand states, and an examination walks a few thousand of them.
+function enterFrom(build: Build, items: readonly Expansion[], at: number, next: State): State {
+  const item = items[at];
+  if (item === undefined) return next;
+  if (at === items.length - 1) return enter(build, item, next);
+  return enter(build, item, {
+    type: 'later',
+    build: () => enterFrom(build, items, at + 1, next),
+    built: null,
+  });
+}
+
+const PLAIN = /^[a-z]+$/;
+
+function wordState(text: string, next: State): State {
+  if (PLAIN.test(text)) return { type: 'word', word: text, next };
+  return splitWord(text)
+    .flatMap((piece) => piece.words)
+    .reduceRight<State>((after, word) => ({ type: 'word', word, next: after }), next);
 }
 
 // A weight below one makes a phrase less likely than another reading of the same words: it costs its logarithm.

@@ -1,6 +1,6 @@
 // A tree of phrases that grows only along the words that are really said, so reading costs the words and not the grammar.
 
-import type { State } from './network.ts';
+import { open, type State } from './network.ts';
 
 /** What a path through the grammar has collected: its tags in order (last first) and its cost. */
 interface Path {
@@ -27,6 +27,17 @@ export interface Branch {
   readonly slots: ReadonlyMap<string, readonly Thread[]>;
   readonly grown: Map<string, Branch>;
   readonly grownSlots: Map<string, Branch>;
+}
+
+/** The loops on the way since the last word: a repeat of something that may be empty would otherwise go round for ever. */
+interface Round {
+  readonly loop: State;
+  readonly before: Round | null;
+}
+
+function goneRound(round: Round | null, loop: State): boolean {
+  for (let at = round; at !== null; at = at.before) if (at.loop === loop) return true;
+  return false;
 }
 
 const NO_PATH: Path = { tag: null, cost: 0 };
@@ -73,8 +84,7 @@ function grow(starts: readonly (readonly [State, Path])[], depth: number): Branc
     if (list === undefined) map.set(key, [thread]);
     else list.push(thread);
   };
-  // `open` holds the forks on the way: a repeat of something that may be empty would otherwise go round for ever.
-  const visit = (state: State, path: Path, open: ReadonlySet<State>): void => {
+  const visit = (state: State, path: Path, round: Round | null): void => {
     switch (state.type) {
       case 'word':
         return put(words, state.word, { state, path });
@@ -86,16 +96,22 @@ function grow(starts: readonly (readonly [State, Path])[], depth: number): Branc
       case 'tag':
         return visit(
           state.next,
-          { ...path, tag: { text: state.text, words: depth, before: path.tag } },
-          open,
+          { tag: { text: state.text, words: depth, before: path.tag }, cost: path.cost },
+          round,
         );
       case 'cost':
-        return visit(state.next, { ...path, cost: path.cost + state.cost }, open);
+        return visit(state.next, { tag: path.tag, cost: path.cost + state.cost }, round);
+      case 'later':
+        return visit(open(state), path, round);
       case 'fork':
-        if (!open.has(state)) for (const next of state.next) visit(next, path, new Set([...open, state]));
+        for (const next of state.next) visit(next, path, round);
+        return;
+      case 'loop':
+        if (!goneRound(round, state))
+          for (const next of state.next) visit(next, path, { loop: state, before: round });
     }
   };
-  for (const [state, path] of starts) visit(state, path, new Set());
+  for (const [state, path] of starts) visit(state, path, null);
   return { depth, endings, words, slots, grown: new Map(), grownSlots: new Map() };
 }
 
