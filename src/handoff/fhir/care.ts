@@ -8,7 +8,7 @@ import { entryName, fhirTime, type Scene } from './scene.ts';
 import { sentenceOf } from './sentence.ts';
 import type { MedicationAdministration, Procedure } from './shapes.ts';
 import { trustNotes, trustTag, whenConfirmed } from './trust.ts';
-import { annotations, narrative, plainWords } from './words.ts';
+import { narrative, noted, plainWords } from './words.ts';
 
 type CareEntry = Extract<Entry, { kind: 'care' }>;
 type VisitEntry = Extract<Entry, { kind: 'visit' }>;
@@ -28,7 +28,7 @@ const administration = (entry: CareEntry, scene: Scene): MedicationAdministratio
   medicationCodeableConcept: { text: plainWords(entry.text ?? '') ?? 'Medication, not named' },
   context: scene.encounter,
   effectiveDateTime: fhirTime(entry.at),
-  note: [...annotations([sentenceOf(entry, scene.day)]), ...trustNotes(entry)],
+  ...noted([sentenceOf(entry, scene.day), ...trustNotes(entry)]),
 });
 
 /** The responder recorded it; who gave it was not said. */
@@ -46,7 +46,7 @@ export function careResource(entry: CareEntry, scene: Scene): MedicationAdminist
     ...(entry.site === undefined
       ? {}
       : { bodySite: [bodySite({ site: entry.site, side: entry.side ?? null })] }),
-    note: trustNotes(entry),
+    ...noted(trustNotes(entry)),
   };
 }
 
@@ -59,5 +59,5 @@ export const visitProcedure = (entry: VisitEntry, scene: Scene): Procedure => ({
   performedDateTime: fhirTime(entry.at),
   recorder: scene.responder,
   bodySite: [bodySite(entry)],
-  note: trustNotes(entry),
+  ...noted(trustNotes(entry)),
 });

@@ -8,7 +8,7 @@ import { entryName, fhirTime, type Scene } from './scene.ts';
 import { sentenceOf } from './sentence.ts';
 import type { AllergyIntolerance, MedicationStatement, Observation } from './shapes.ts';
 import { trustNotes, trustTag, whenConfirmed } from './trust.ts';
-import { narrative, plainWords } from './words.ts';
+import { narrative, noted, plainWords } from './words.ts';
 
 type HistoryEntry = Extract<Entry, { kind: 'history' }>;
 
@@ -47,7 +47,7 @@ const shared = (entry: HistoryEntry, scene: Scene) => ({
   id: scene.idOf(entryName(entry.id)),
   meta: { tag: [trustTag(entry)] },
   text: narrative([sentenceOf(entry, scene.day)]),
-  note: trustNotes(entry),
+  ...noted(trustNotes(entry)),
 });
 
 /**

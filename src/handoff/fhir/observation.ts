@@ -9,7 +9,7 @@ import { entryName, fhirTime, type Scene } from './scene.ts';
 import { sentenceOf } from './sentence.ts';
 import type { CodeableConcept, Component, Observation } from './shapes.ts';
 import { observationStatus, trustNotes, trustTag } from './trust.ts';
-import { narrative, plainWords } from './words.ts';
+import { narrative, noted, plainWords } from './words.ts';
 
 /** Categories of HL7's CodeSystem observation-category. */
 export const EXAM = [hl7('observation-category', 'exam', 'Exam')] as const;
@@ -40,7 +40,7 @@ export function observationOf(entry: Entry, scene: Scene, { profile, ...said }: 
     effectiveDateTime: fhirTime(entry.at),
     issued: fhirTime(entry.heardAt),
     performer: [scene.responder],
-    note: trustNotes(entry),
+    ...noted(trustNotes(entry)),
     ...said,
   };
 }

@@ -39,6 +39,11 @@ export interface Annotation {
   readonly text: string;
 }
 
+/** What can carry notes; the standard has no empty lists. */
+export interface Noted {
+  readonly note?: readonly Annotation[];
+}
+
 interface Facts {
   readonly id: string;
   readonly meta?: { readonly profile?: readonly string[]; readonly tag?: readonly Coding[] };
@@ -88,7 +93,7 @@ export interface Procedure extends Facts {
   readonly performedDateTime: string;
   readonly recorder: Reference;
   readonly bodySite?: readonly CodeableConcept[];
-  readonly note: readonly Annotation[];
+  readonly note?: readonly Annotation[];
 }
 
 export interface MedicationAdministration extends Facts {
@@ -98,7 +103,7 @@ export interface MedicationAdministration extends Facts {
   readonly subject: Reference;
   readonly context: Reference;
   readonly effectiveDateTime: string;
-  readonly note: readonly Annotation[];
+  readonly note?: readonly Annotation[];
 }
 
 export interface MedicationStatement extends Facts {
@@ -108,7 +113,7 @@ export interface MedicationStatement extends Facts {
   readonly subject: Reference;
   readonly context: Reference;
   readonly dateAsserted: string;
-  readonly note: readonly Annotation[];
+  readonly note?: readonly Annotation[];
 }
 
 export interface AllergyIntolerance extends Facts {
@@ -120,7 +125,7 @@ export interface AllergyIntolerance extends Facts {
   readonly encounter: Reference;
   readonly recordedDate: string;
   readonly recorder: Reference;
-  readonly note: readonly Annotation[];
+  readonly note?: readonly Annotation[];
 }
 
 export interface Patient extends Facts {

@@ -1,9 +1,10 @@
 // How far an entry can be relied on, said in the standard's own elements, in a tag and in words.
 
 import { type Entry, stands } from '../../record/entry.ts';
+import { capital } from '../sentences/list.ts';
 import { ownCoding } from './concept.ts';
-import type { Annotation, Coding, Observation } from './shapes.ts';
-import { annotations } from './words.ts';
+import type { Coding, Observation } from './shapes.ts';
+import { plainWords } from './words.ts';
 
 const isConfirmed = (entry: Entry): boolean => entry.state === 'confirmed';
 
@@ -31,17 +32,16 @@ export const trustTag = (entry: Entry): Coding =>
 const SLOTS: Readonly<Record<string, string>> = { present: 'Yes or no' };
 
 /** The words it came from; of an unconfirmed entry also what was not spoken, and what a person must settle. */
-export function trustNotes(entry: Entry): readonly Annotation[] {
+export function trustNotes(entry: Entry): readonly string[] {
+  const heard = plainWords(entry.heard);
   const open = isConfirmed(entry)
     ? []
     : [
         'Unconfirmed.',
         ...Object.entries(entry.known ?? {}).map(
-          ([slot, how]) =>
-            `${SLOTS[slot] ?? slot.charAt(0).toUpperCase() + slot.slice(1)} ${how}, not spoken.`,
+          ([slot, how]) => `${SLOTS[slot] ?? capital(slot)} ${how}, not spoken.`,
         ),
         ...(entry.doubt ?? []).map((doubt) => `To settle: ${doubt}`),
       ];
-  const heard = annotations([entry.heard]).map(({ text }) => `Heard: “${text}”`);
-  return annotations([...heard, ...open]);
+  return [...(heard === null ? [] : [`Heard: “${heard}”`]), ...open];
 }

@@ -1,6 +1,6 @@
 // Text as the standard's `string` and `xhtml` allow it: no control characters, nothing empty, nothing that is markup.
 
-import type { Annotation, Narrative } from './shapes.ts';
+import type { Narrative, Noted } from './shapes.ts';
 
 const CONTROL = /[\p{Cc}\p{Cs}\uFFFE\uFFFF]/gu;
 
@@ -23,9 +23,8 @@ export const narrative = (sentences: readonly string[]): Narrative => ({
   div: `<div xmlns="${XHTML}">${sentences.map((sentence) => `<p>${escaped(sentence)}</p>`).join('')}</div>`,
 });
 
-/** An annotation for each text that has words. */
-export const annotations = (texts: readonly string[]): readonly Annotation[] =>
-  texts.flatMap((text) => {
-    const words = plainWords(text);
-    return words === null ? [] : [{ text: words }];
-  });
+/** A note for each text that has words; nothing where none has. */
+export function noted(texts: readonly string[]): Noted {
+  const note = texts.map(plainWords).flatMap((text) => (text === null ? [] : [{ text }]));
+  return note.length === 0 ? {} : { note };
+}
