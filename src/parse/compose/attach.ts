@@ -1,6 +1,7 @@
 // Which site each finding of a clause belongs to: the one before it, the one it leads to, or the one in mind.
 
 import { hasTag } from '../islands/island.ts';
+import { holdersOf } from '../../terms/index.ts';
 import { isSmall, type Role } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 import type { Item, SitePhrase } from './site-phrase.ts';
@@ -52,6 +53,8 @@ interface Choice {
 function choose({ items, tokens, i, before, after, used, findingFirst, attaches }: Choice): number | null {
   const led = after !== null && phraseAt(items, after)?.led === true;
   if (before !== null && !used.has(before) && !items.slice(before + 1, i).some(attaches)) {
+    // "The left arm has bruising at the elbow": the narrower place that it leads to is the one.
+    if (led && after !== null && isWithin(items, after, before) && !items.slice(i + 1, after).some(attaches)) return after;
     // A heading with a pause after it yields to a site that the finding leads to: "right leg, swelling over the knee".
     const heading = led && after !== null && pauseAfter(items, tokens, before) !== '';
     return heading ? after : before;
@@ -61,6 +64,12 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
   if (after !== null && findingFirst && adjacent(items, tokens, i, after)) return after;
   if (after !== null && isAttributive(items, tokens, i, after)) return after;
   return before;
+}
+
+function isWithin(items: readonly Item[], inner: number, outer: number): boolean {
+  const [a, b] = [phraseAt(items, inner)?.sites[0], phraseAt(items, outer)?.sites[0]];
+  if (a === undefined || b === undefined) return false;
+  return holdersOf(a.site).includes(b.site) || (a.site === b.site && a.level !== null);
 }
 
 const phraseAt = (items: readonly Item[], index: number): SitePhrase | null => {

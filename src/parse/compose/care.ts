@@ -90,7 +90,8 @@ function isGiven(talk: Talk, items: readonly Item[], i: number, hasSite: boolean
   const item = items[i];
   const island = item?.type === 'piece' ? readingOf(item.piece, 'care') : null;
   if (item?.type !== 'piece' || island === null) return false;
-  if (hasTag(island, 'ice') && !hasSite) return false;
+  // "He is splinting" is how he breathes; a splint has a limb.
+  if (hasTag(island, 'needs-site') && !hasSite) return false;
   if (followsBefore(talk, items, i)) return false;
   if (hasTag(island, 'takes')) return drugEnd(talk, items, i) > item.piece.to;
   if (!hasTag(island, 'noun') || hasSite || hasTag(island, 'on') || hasTag(island, 'put')) return true;

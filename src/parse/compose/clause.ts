@@ -169,6 +169,10 @@ function stateVital(talk: Talk, pieces: readonly Piece[], i: number): number {
   const island = piece?.islands[0];
   if (piece === undefined || island === undefined) return 0;
   if (hasTag(island, 'heading')) return stateHeading(talk, pieces, i);
+  // "Temp thirty four nine": a figure that runs straight on may belong to the number, so neither is taken.
+  const next = pieces[i + 1];
+  const runsOn = next?.role === 'figure' && !next.weak && (talk.tokens[piece.to - 1]?.pause ?? '') === '';
+  if (runsOn && island.slots.at(-1)?.to === piece.to) return 0;
   for (const reading of piece.islands.filter((one) => one.file === 'vitals')) {
     const read = vitalOf(reading);
     if (read === null) continue;
@@ -191,14 +195,22 @@ function stateHeading(talk: Talk, pieces: readonly Piece[], i: number): number {
     const piece = pieces[k];
     if (piece === undefined) break;
     if (piece.role === 'figure') return figureAfter(talk, heading, piece, vital) ? k - i + 1 : 0;
-    if (piece.role === 'vital' && hasTag(piece.islands[0] ?? NO_ISLAND, 'bare') && vital === 'blood-pressure')
-      return 0;
+    if (piece.role === 'vital' && marked(piece, 'bare') && vital === 'blood-pressure')
+      return pressureAfter(talk, heading, piece) ? k - i + 1 : 0;
     if (!LIGHT.has(piece.role) && piece.role !== 'time') break;
   }
   return 0;
 }
 
-const NO_ISLAND = { file: '', rule: '', from: 0, to: 0, tags: [], slots: [], cost: 0 };
+// "Pressure at fifteen twenty was ninety four over sixty": the name comes first, the time between.
+function pressureAfter(talk: Talk, heading: Piece, figures: Piece): boolean {
+  const island = readingOf(figures, 'vitals.blood-pressure');
+  const read = island === null ? null : vitalOf(island);
+  if (read === null) return false;
+  state(talk, [{ statement: read.statement, from: heading.from, to: figures.to }]);
+  place(talk, { from: heading.from, to: figures.to });
+  return true;
+}
 
 function figureAfter(talk: Talk, heading: Piece, figure: Piece, vital: Vital): boolean {
   const value = readingOf(figure, 'small.figure')?.slots[0]?.value;

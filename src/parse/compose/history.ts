@@ -2,7 +2,7 @@
 
 import type { HistoryStatement, Topic } from '../../terms/index.ts';
 import { hasTag, type Island, numberOf, tagOf } from '../islands/island.ts';
-import { type Piece, readingOf } from '../pieces/piece.ts';
+import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { inRecordUnit } from '../units.ts';
 import { type HowKnown, type Talk, textOf } from './talk.ts';
 
@@ -99,9 +99,8 @@ function weightOf(talk: Talk, island: Island, from: number, to: number): readonl
   return [{ statement, known: {}, from, to }];
 }
 
-const STRONG = new Set([
+const STRONG: ReadonlySet<Role> = new Set([
   'vital',
-  'care',
   'history',
   'ask',
   'asking',
@@ -113,6 +112,10 @@ const STRONG = new Set([
   'intention',
 ]);
 
+// "Slipped on the ice" names no ice that was put on anybody: care breaks a text only where it was given.
+const isStrong = (piece: Piece, paused: boolean): boolean =>
+  piece.role === 'care' ? paused || marked(piece, 'on') || marked(piece, 'put') || marked(piece, 'verb') : STRONG.has(piece.role);
+
 // The text runs on to the full stop, or to the next thing that is stated in its own right.
 function textEnd(talk: Talk, pieces: readonly Piece[], loose: boolean): number {
   let end = pieces[0]?.to ?? 0;
@@ -121,7 +124,7 @@ function textEnd(talk: Talk, pieces: readonly Piece[], loose: boolean): number {
     if (piece === undefined) break;
     const pause = talk.tokens[(pieces[k - 1]?.to ?? 1) - 1]?.pause ?? '';
     if (pause === 'end' || pause === 'ask') break;
-    if (STRONG.has(piece.role) && !(loose && piece.role === 'history' && pause === '')) break;
+    if (isStrong(piece, pause !== '') && !(loose && piece.role === 'history' && pause === '')) break;
     if (pause !== '' && startsStatement(pieces, k)) break;
     end = piece.to;
   }

@@ -3,7 +3,7 @@
 import { isPaired, type Side, type Statement } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
 import { tagOf } from '../islands/island.ts';
-import { marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { type Piece, readingOf } from '../pieces/piece.ts';
 import { siteGroup } from './attach.ts';
 import { sideIn } from './correction.ts';
 import { endOf } from './csm.ts';

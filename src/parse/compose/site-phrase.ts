@@ -68,7 +68,7 @@ export function joinSites(
     for (let k = used; k < start; k++) push(items, pieces[k]);
     items.push({
       type: 'site',
-      phrase: phraseOf(pieces.slice(start, end), piece, pieces[start - 1], tokens),
+      phrase: phraseOf(pieces.slice(start, end), piece, leadOf(pieces, tokens, start), tokens),
     });
     used = end;
     i = end - 1;
@@ -143,6 +143,17 @@ function reachOn(pieces: readonly Piece[], tokens: readonly Token[], i: number):
   return end;
 }
 
+// What leads to a site phrase: the piece before its articles ("at the elbow").
+function leadOf(pieces: readonly Piece[], tokens: readonly Token[], start: number): Piece | undefined {
+  for (let k = start - 1; k >= 0; k--) {
+    const piece = pieces[k];
+    if (piece === undefined || paused(tokens, piece)) return piece;
+    const plain = isFor(piece, 'article') && !isFor(piece, 'owner') && !isFor(piece, 'mine');
+    if (!plain) return piece;
+  }
+  return undefined;
+}
+
 // "Elbow left wrist": the side belongs to the wrist, where both could be meant.
 function belongsToNext(pieces: readonly Piece[], tokens: readonly Token[], k: number): boolean {
   const piece = pieces[k];
@@ -177,7 +188,8 @@ function phraseOf(
   const sites = (tagOf(island, 'site') ?? '').split('+').filter(isSite);
   const led =
     startsWithPreposition(pieces, tokens) ||
-    (before !== undefined && isPreposition(before) && !paused(tokens, before));
+    (before !== undefined && isPreposition(before) && !paused(tokens, before)) ||
+    ledByOwner(before, tokens);
   return {
     from: first.from,
     to: last.to,
@@ -204,6 +216,13 @@ function phraseOf(
       : null,
   };
 }
+
+// "To his chin": the owner stands between the preposition and the site.
+const ledByOwner = (before: Piece | undefined, tokens: readonly Token[]): boolean =>
+  before !== undefined &&
+  (isFor(before, 'owner') || isFor(before, 'mine')) &&
+  PREPOSITIONS.test(tokens[before.from - 1]?.word ?? '') &&
+  (tokens[before.from - 1]?.pause ?? '') === '';
 
 const sideOf = (piece: Piece): Side | 'mirror' | null => {
   const reading =
@@ -268,14 +287,17 @@ function lendSides(items: readonly Item[]): readonly Item[] {
     if (item.type !== 'site') return item;
     const [ref] = item.phrase.sites;
     if (ref === undefined || item.phrase.sites.length > 1 || ref.sideKnown === 'spoken' || !isPaired(ref.site)) return item;
-    const later = items.slice(i + 1).find((one) => one.type === 'site');
-    const giver = later?.type === 'site' ? later.phrase.sites[0] : undefined;
-    if (giver?.sideKnown !== 'spoken' || giver.side === null) return item;
-    const near = holdersOf(ref.site).includes(giver.site) || holdersOf(giver.site).includes(ref.site);
-    if (!near) return item;
+    const sites = items.filter((one) => one.type === 'site');
+    const [later] = items.slice(i + 1).filter((one) => one.type === 'site');
+    const earlier = sites[sites.indexOf(item) - 1];
+    const giver = [later, earlier].flatMap((one) => (one?.type === 'site' ? one.phrase.sites.slice(0, 1) : [])).find((one) => one.sideKnown === 'spoken' && isNear(ref, one));
+    if (giver?.side == null) return item;
     return { type: 'site', phrase: { ...item.phrase, sites: [{ ...ref, side: giver.side, sideKnown: 'spoken' }] } };
   });
 }
+
+const isNear = (a: SiteRef, b: SiteRef): boolean =>
+  holdersOf(a.site).includes(b.site) || holdersOf(b.site).includes(a.site);
 
 const isJoint = (item: Item): boolean =>
   item.type === 'piece' &&
@@ -305,7 +327,7 @@ function mergeNested(
 
 export const isPreposition = (piece: Piece): boolean => isFor(piece, 'preposition');
 
-const PREPOSITIONS = /^(to|on|over|of|in|at|along|down|round|around|only|just)$/;
+const PREPOSITIONS = /^(to|on|over|of|in|at|along|down|round|around|only|just|from|across|under|behind|near)$/;
 
 function startsWithPreposition(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
   const first = pieces[0];

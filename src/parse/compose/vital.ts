@@ -137,8 +137,11 @@ function saturationOf(island: Island): Read {
 const FAHRENHEIT_FROM = 70;
 
 function temperatureOf(island: Island): Read {
-  const degrees = numberOf(island, 'degrees');
-  if (degrees === null) return null;
+  const whole = numberOf(island, 'degrees');
+  const tenths = numberOf(island, 'tenths');
+  if (whole === null || (tenths !== null && !(Number.isInteger(tenths) && within(tenths, [0, 9])))) return null;
+  // "Thirty six five" is 36.5; the point was not said.
+  const degrees = tenths === null ? whole : roundTo(whole + tenths / 10, 1);
   const said = tagOf(island, 'unit');
   const unit =
     said === 'fahrenheit' || (said === null && degrees >= FAHRENHEIT_FROM) ? 'fahrenheit' : 'celsius';
@@ -146,7 +149,10 @@ function temperatureOf(island: Island): Read {
   if (converted === null || !within(converted.value, BOUNDS.celsius)) return null;
   return {
     reading: { vital: 'temperature', value: { celsius: roundTo(converted.value, 1) } },
-    known: said === null ? { unit: 'inferred' } : {},
+    known: {
+      ...(said === null ? { unit: 'inferred' as const } : {}),
+      ...(tenths === null ? {} : { value: 'inferred' as const }),
+    },
   };
 }
 
