@@ -58,8 +58,9 @@ function readAtom(cursor: Cursor): Expansion | null {
   const lexeme = cursor.lexemes[cursor.at];
   if (lexeme === undefined || isMark(lexeme, '|)]')) return null;
   cursor.at++;
-  if (lexeme.type === 'token' || lexeme.type === 'quoted')
-    return { type: 'token', text: lexeme.text, line: lexeme.line };
+  // A token's lexeme has the shape of its expansion already, and tokens are most of a grammar.
+  if (lexeme.type === 'token') return lexeme as Lexeme & { type: 'token' };
+  if (lexeme.type === 'quoted') return { type: 'token', text: lexeme.text, line: lexeme.line };
   if (lexeme.type === 'rule') return readReference(cursor, lexeme);
   if (isMark(lexeme, '([')) return readGroup(cursor, lexeme);
   cursor.at--;
@@ -79,10 +80,10 @@ function readAtom(cursor: Cursor): Expansion | null {
 }
 
 function readSequence(cursor: Cursor): Expansion {
+  const begun = readAtom(cursor);
+  if (begun !== null && isMark(cursor.lexemes[cursor.at], '|)];')) return begun;
   const items: Expansion[] = [];
-  while (cursor.problem === null) {
-    const atom = readAtom(cursor);
-    if (atom === null) break;
+  for (let atom = begun; atom !== null && cursor.problem === null; atom = readAtom(cursor)) {
     const sign = cursor.lexemes[cursor.at];
     if (isMark(sign, '*+')) {
       cursor.at++;

@@ -35,30 +35,50 @@ interface Linking {
   readonly checkTag: (tag: string, line: number) => void;
 }
 
-/** The expansion with every reference resolved. Groups nest no deeper than the reader allows, so recursion is safe. */
+/**
+ * The expansion with every reference resolved; what holds none stays the same object, and most of a grammar does. Groups
+ * nest no deeper than the reader allows, so recursion is safe.
+ */
 function linkExpansion(expansion: Expansion, linking: Linking): Expansion {
   switch (expansion.type) {
-    case 'sequence':
-      return { type: 'sequence', items: expansion.items.map((item) => linkExpansion(item, linking)) };
+    case 'sequence': {
+      const items = mapKept(expansion.items, (item) => linkExpansion(item, linking));
+      return items === expansion.items ? expansion : { type: 'sequence', items };
+    }
     case 'alternatives': {
-      const choices = expansion.choices.map(({ weight, item }) => ({
-        weight,
-        item: linkExpansion(item, linking),
-      }));
-      return { type: 'alternatives', choices };
+      const choices = mapKept(expansion.choices, (choice) => {
+        const item = linkExpansion(choice.item, linking);
+        return item === choice.item ? choice : { weight: choice.weight, item };
+      });
+      return choices === expansion.choices ? expansion : { type: 'alternatives', choices };
     }
     case 'optional':
-      return { type: 'optional', item: linkExpansion(expansion.item, linking) };
-    case 'repeat':
-      return { type: 'repeat', item: linkExpansion(expansion.item, linking), min: expansion.min };
-    case 'rule':
-      return { ...expansion, name: linking.resolve(expansion.name, expansion.line) };
+    case 'repeat': {
+      const item = linkExpansion(expansion.item, linking);
+      return item === expansion.item ? expansion : { ...expansion, item };
+    }
+    case 'rule': {
+      const name = linking.resolve(expansion.name, expansion.line);
+      return { type: 'rule', name, line: expansion.line };
+    }
     case 'tag':
       linking.checkTag(expansion.text, expansion.line);
       return expansion;
     default:
       return expansion;
   }
+}
+
+/** The list with every item changed, or the list itself where none is. */
+function mapKept<T>(items: readonly T[], change: (item: T) => T): readonly T[] {
+  let changed: T[] | null = null;
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i] as T;
+    const now = change(item);
+    if (now !== item && changed === null) changed = items.slice(0, i);
+    changed?.push(now);
+  }
+  return changed ?? items;
 }
 
 function gather(sources: readonly GrammarSource[], errors: GrammarError[]): Map<string, Grammar> {

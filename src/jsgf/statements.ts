@@ -20,11 +20,12 @@ const isScope = (lexeme: Lexeme | undefined): boolean =>
   lexeme?.type === 'token' && (lexeme.text === 'public' || lexeme.text === 'private');
 
 function statement(all: readonly Lexeme[], ended: boolean): Statement {
-  const lexemes = all.filter(({ type }) => type !== 'fault');
+  const faults = all.filter(({ type }) => type === 'fault');
+  const lexemes = faults.length === 0 ? all : all.filter(({ type }) => type !== 'fault');
   const name = isScope(lexemes[0]) ? lexemes[1] : lexemes[0];
   return {
     lexemes,
-    faults: all.filter(({ type }) => type === 'fault'),
+    faults,
     line: all[0]?.line ?? 0,
     rule: name?.type === 'rule' ? name.text : null,
     unended: ended ? null : (lexemes.at(-1)?.line ?? null),

@@ -87,25 +87,28 @@ function grow(starts: readonly (readonly [State, Path])[], depth: number): Branc
   const visit = (state: State, path: Path, round: Round | null): void => {
     switch (state.type) {
       case 'word':
-        return put(words, state.word, { state, path });
+        put(words, state.word, { state, path });
+        break;
       case 'slot':
-        return put(slots, state.rule, { state, path });
+        put(slots, state.rule, { state, path });
+        break;
       case 'accept':
         endings.push({ rule: state.rule, tags: tagsOf(path), cost: path.cost });
-        return;
-      case 'tag':
-        return visit(
-          state.next,
-          { tag: { text: state.text, words: depth, before: path.tag }, cost: path.cost },
-          round,
-        );
+        break;
+      case 'tag': {
+        const tag = { text: state.text, words: depth, before: path.tag };
+        visit(state.next, { tag, cost: path.cost }, round);
+        break;
+      }
       case 'cost':
-        return visit(state.next, { tag: path.tag, cost: path.cost + state.cost }, round);
+        visit(state.next, { tag: path.tag, cost: path.cost + state.cost }, round);
+        break;
       case 'later':
-        return visit(open(state), path, round);
+        visit(open(state), path, round);
+        break;
       case 'fork':
         for (const next of state.next) visit(next, path, round);
-        return;
+        break;
       case 'loop':
         if (!goneRound(round, state))
           for (const next of state.next) visit(next, path, { loop: state, before: round });
