@@ -1,0 +1,81 @@
+// The whole page: head, notices, the panels that fit beside each other, the foot, and at most one sheet over them.
+
+import type { FunctionComponent } from 'preact';
+import { ChangeSheet } from './entries/ChangeSheet.tsx';
+import { Entries } from './entries/Entries.tsx';
+import { Cautions } from './frame/Cautions.tsx';
+import { Foot } from './frame/Foot.tsx';
+import { Header } from './frame/Header.tsx';
+import { Help } from './frame/Help.tsx';
+import { LookSheet } from './frame/LookSheet.tsx';
+import { Notices } from './frame/Notices.tsx';
+import { PANEL_NAMES, PANELS, type Panel, shown } from './frame/panels.ts';
+import { useTools } from './frame/tools.ts';
+import { Left } from './left/Left.tsx';
+import { Banner } from './play/Banner.tsx';
+import { Records } from './records/Records.tsx';
+import { Report } from './report/Report.tsx';
+import { Signs } from './signs/Signs.tsx';
+import { Talk } from './talk/Talk.tsx';
+
+const VIEWS: Readonly<Record<Panel, FunctionComponent>> = {
+  talk: Talk,
+  entries: Entries,
+  left: Left,
+  signs: Signs,
+  report: Report,
+};
+
+export function Page() {
+  const { panel, columns } = useTools();
+  const now = shown(panel.value, columns.value);
+  // The talk panel stays even where it is not shown, so that a line half typed is not lost.
+  const panels = PANELS.filter((one) => one === 'talk' || now.includes(one));
+  return (
+    <div class="page">
+      <Header />
+      <Banner />
+      <Notices />
+      <main class={`panels columns-${now.length}`}>
+        {panels.map((one) => {
+          const View = VIEWS[one];
+          return (
+            <section
+              key={one}
+              class={`panel panel-${one}`}
+              aria-labelledby={`panel-${one}`}
+              hidden={!now.includes(one)}
+              // A panel scrolls by itself, and so must be reachable with the keyboard alone.
+              // biome-ignore lint/a11y/noNoninteractiveTabindex: scrollable region
+              tabIndex={0}
+            >
+              <h2 id={`panel-${one}`}>{PANEL_NAMES[one]}</h2>
+              <View />
+            </section>
+          );
+        })}
+      </main>
+      <Foot />
+      <Sheets />
+    </div>
+  );
+}
+
+function Sheets() {
+  const { sheet, changing } = useTools();
+  const close = () => {
+    sheet.value = null;
+  };
+  switch (sheet.value) {
+    case 'cautions':
+      return <Cautions close={close} />;
+    case 'records':
+      return <Records close={close} />;
+    case 'help':
+      return <Help close={close} />;
+    case 'look':
+      return <LookSheet close={close} />;
+    case null:
+      return changing.value === null ? null : <ChangeSheet key={changing.value} id={changing.value} />;
+  }
+}

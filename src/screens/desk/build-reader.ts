@@ -1,0 +1,30 @@
+// The reader of talk, built when the page is already there; a faulty grammar costs understanding, never words.
+
+import { type Context, createReader } from '../../parse/index.ts';
+import type { ReadsTalk } from '../../record/index.ts';
+import { grammarFiles } from './grammar.ts';
+
+export type TalkReader = ReadsTalk<Context>;
+
+export interface BuiltReader {
+  readonly reader: TalkReader;
+  /** what is wrong with the grammar, or null */
+  readonly fault: string | null;
+}
+
+/** The reader. With a fault in the grammar every utterance is kept as a note, and `fault` says where it lies. */
+export function buildReader(): BuiltReader {
+  const made = createReader(grammarFiles());
+  if (made.kind === 'reader') return { reader: made.reader, fault: null };
+  const [first] = made.errors;
+  const where = first === undefined ? '' : ` (${first.file}:${first.line} ${first.message})`;
+  return {
+    reader: { begin: () => ({ sites: [], asked: null, askedBefore: null, last: [] }), read: keepWords },
+    fault: `Talk cannot be understood: the grammar has a fault${where}. Every word is kept as said.`,
+  };
+}
+
+// The record turns a reader's failure into a note with the words; a frame made here could do no better.
+function keepWords(): never {
+  throw new Error('no grammar');
+}

@@ -1,0 +1,56 @@
+// What the page holds: the open record, the reader, and what was said before the reader was there.
+
+import { type Signal, signal } from '@preact/signals';
+import type { Keeper } from '../records/keeper.ts';
+import type { TalkReader } from './build-reader.ts';
+import type { Notice } from './notice.ts';
+import type { OpenRecord } from './open-record.ts';
+
+/** What is said before the reader is built waits here, with the time it was said at. */
+export interface Waiting {
+  readonly text: string;
+  readonly at: number;
+  readonly engine: string;
+}
+
+export interface Desk {
+  readonly record: Signal<OpenRecord | null>;
+  readonly reader: Signal<TalkReader | null>;
+  readonly waiting: Signal<readonly Waiting[]>;
+  readonly notice: Signal<Notice | null>;
+  /** wall clock, epoch ms; moves on by itself */
+  readonly wall: Signal<number>;
+  readonly keeper: Keeper;
+  /** names this page in the log: two pages never share one, so that their events never share a number */
+  readonly device: string;
+  readonly zone: string;
+  /** the wall clock now, epoch ms */
+  readonly clock: () => number;
+  /** a new name for a record */
+  readonly newId: () => string;
+}
+
+export interface DeskParts {
+  readonly keeper: Keeper;
+  readonly device: string;
+  readonly zone: string;
+  readonly clock: () => number;
+  readonly newId: () => string;
+}
+
+/** An empty desk. */
+export const createDesk = (parts: DeskParts): Desk => ({
+  ...parts,
+  record: signal(null),
+  reader: signal(null),
+  waiting: signal([]),
+  notice: signal(null),
+  wall: signal(parts.clock()),
+});
+
+/** Puts the record in place of the one that was open, and keeps what is new in it. */
+export function setRecord(desk: Desk, record: OpenRecord): void {
+  desk.record.value = record;
+  desk.wall.value = desk.clock();
+  desk.keeper.keep(record);
+}

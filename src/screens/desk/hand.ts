@@ -1,0 +1,59 @@
+// What a hand does to the open record: confirm, strike, change; each gives a sentence where it could not be done.
+
+import type { Change } from '../../parse/index.ts';
+import { confirmEntries, editEntry, strikeEntries } from '../../record/index.ts';
+import type { StatementKind } from '../../terms/index.ts';
+import { type Desk, setRecord } from './desk.ts';
+import { timeIn } from './open-record.ts';
+
+/** Confirms those of the entries that stand. */
+export function confirm(desk: Desk, ids: readonly string[]): void {
+  const record = desk.record.value;
+  if (record === null) return;
+  setRecord(desk, { ...record, exam: confirmEntries(record.exam, ids, timeIn(record, desk.clock())) });
+}
+
+/** Strikes those of the entries that stand; they stay in the record as struck. */
+export function strike(desk: Desk, ids: readonly string[]): void {
+  const record = desk.record.value;
+  if (record === null) return;
+  setRecord(desk, { ...record, exam: strikeEntries(record.exam, ids, timeIn(record, desk.clock())) });
+}
+
+export type Changed =
+  /** `id` of the entry that took the place of the changed one */
+  { readonly kind: 'changed'; readonly id: string } | { readonly kind: 'unchanged'; readonly why: string };
+
+const unchanged = (why: string): Changed => ({ kind: 'unchanged', why });
+
+/** Changes one entry; the new one waits to be confirmed. */
+export function change(desk: Desk, id: string, wanted: Change): Changed {
+  const record = desk.record.value;
+  if (record === null) return unchanged('no record is open');
+  const edited = editEntry(record.exam, id, wanted, timeIn(record, desk.clock()));
+  if (edited.kind === 'refused') return unchanged(edited.why);
+  if (edited.kind === 'same') return unchanged('the entry says so already');
+  setRecord(desk, { ...record, exam: edited.exam });
+  const next = edited.exam.state.entries.find((entry) => entry.id === id)?.replacedBy;
+  return { kind: 'changed', id: next ?? id };
+}
+
+/** Says one entry anew in words, read by the grammar: "blood pressure 120 over 80". */
+export function restate(desk: Desk, id: string, kind: StatementKind, words: string): Changed {
+  const [record, reader] = [desk.record.value, desk.reader.value];
+  if (record === null || reader === null) return unchanged('the reader is not there yet');
+  const heardAt = timeIn(record, desk.clock());
+  const utterance = { text: words, heardAt, zone: record.exam.zone };
+  const frames = reader.read(utterance, reader.begin()).frames;
+  const meant = frames.flatMap((frame) =>
+    frame.frame === 'statement' && frame.statement.kind === kind ? [frame] : [],
+  );
+  const [first] = meant;
+  if (first === undefined) return unchanged(`“${words}” could not be read as such an entry`);
+  if (meant.length > 1) return unchanged(`“${words}” says more than one thing`);
+  if (first.doubt.length > 0) return unchanged(first.doubt.join('; '));
+  // A changed entry counts as spoken, so nothing in it may have been worked out, but for a sum of what was said.
+  const unspoken = Object.keys(first.known).filter((slot) => slot !== 'total');
+  if (unspoken.length > 0) return unchanged(`“${words}” does not say: ${unspoken.join(', ')}`);
+  return change(desk, id, { change: 'statement', statement: first.statement });
+}

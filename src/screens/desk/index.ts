@@ -1,0 +1,17 @@
+// Promises the open record and what can be done with it; views show it and never alter it themselves.
+
+export { beginRecord, recordToUse } from './begin.ts';
+export type { BuiltReader, TalkReader } from './build-reader.ts';
+export { type Derived, derive } from './derived.ts';
+export { createDesk, type Desk, setRecord } from './desk.ts';
+export { type Changed, change, confirm, restate, strike } from './hand.ts';
+export { done, type Notice, trouble } from './notice.ts';
+export {
+  isUnderWay,
+  lastHeardAt,
+  type OpenRecord,
+  type RecordFacts,
+  type RecordKind,
+  timeIn,
+} from './open-record.ts';
+export { say, sayWaiting } from './say.ts';

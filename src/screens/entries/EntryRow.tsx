@@ -1,0 +1,103 @@
+// One entry: its sentence, what of it was not spoken, its open questions, and one press to confirm it.
+
+import { type Entry, stands } from '../../record/index.ts';
+import { isPaired } from '../../terms/index.ts';
+import { clock, dayOf } from '../../timeline/index.ts';
+import { change, confirm } from '../desk/index.ts';
+import { useTools } from '../frame/tools.ts';
+import { EntryLine } from './EntryLine.tsx';
+import { originMarks } from './origin.ts';
+import { sentenceText } from './sentence.ts';
+
+const lacksSide = (entry: Entry): boolean =>
+  (entry.kind === 'finding' || entry.kind === 'csm' || entry.kind === 'care') &&
+  entry.site !== undefined &&
+  isPaired(entry.site) &&
+  (entry.side ?? null) === null;
+
+const STATE_WORDS = {
+  heard: 'to check',
+  confirmed: 'confirmed',
+  replaced: 'replaced',
+  struck: 'struck',
+} as const;
+
+export function EntryRow({ entry }: { readonly entry: Entry }) {
+  const { desk, derived, changing } = useTools();
+  const text = sentenceText(entry);
+  const day = dayOf(derived.startedAt.value);
+  const open = () => {
+    changing.value = entry.id;
+  };
+  return (
+    <li class={`entry ${entry.state}`} data-entry={entry.id}>
+      <div class="entry-main">
+        {stands(entry) ? (
+          <button type="button" class="entry-text" onClick={open} aria-label={`Change or strike: ${text}`}>
+            <EntryLine entry={entry} />
+            <Marks entry={entry} day={day} />
+          </button>
+        ) : (
+          <div class="entry-text">
+            <EntryLine entry={entry} />
+            <Marks entry={entry} day={day} />
+          </div>
+        )}
+        {entry.state === 'heard' && (
+          <button
+            type="button"
+            class="button primary entry-confirm"
+            onClick={() => confirm(desk, [entry.id])}
+            aria-label={`Confirm: ${text}`}
+          >
+            Confirm
+          </button>
+        )}
+      </div>
+      {stands(entry) && (entry.doubt ?? []).map((doubt) => <Question key={doubt}>{doubt}</Question>)}
+      {stands(entry) && lacksSide(entry) && (
+        <Question>
+          Which side is meant?
+          <span class="choices">
+            {(['left', 'right', 'both'] as const).map((side) => (
+              <button
+                key={side}
+                type="button"
+                class="button"
+                onClick={() => change(desk, entry.id, { change: 'side', side })}
+              >
+                {side.toUpperCase()}
+              </button>
+            ))}
+          </span>
+        </Question>
+      )}
+    </li>
+  );
+}
+
+function Marks({ entry, day }: { readonly entry: Entry; readonly day: string }) {
+  return (
+    <span class="marks">
+      <span class={`mark state-${entry.state}`}>{STATE_WORDS[entry.state]}</span>
+      {originMarks(entry).map((mark) => (
+        <span key={mark} class="mark not-spoken">
+          {mark}
+        </span>
+      ))}
+      <span class="when">{clock(entry.at, day)}</span>
+      {stands(entry) && <span class="entry-hint">change or strike</span>}
+    </span>
+  );
+}
+
+function Question({ children }: { readonly children: preact.ComponentChildren }) {
+  return (
+    <p class="question">
+      <span class="question-mark" aria-hidden="true">
+        ?
+      </span>
+      <span class="question-text">{children}</span>
+    </p>
+  );
+}

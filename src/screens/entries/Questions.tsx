@@ -1,0 +1,46 @@
+// Entries that are at odds with each other, each as the question that settles it, with the entries a press away.
+
+import { useTools } from '../frame/tools.ts';
+import { EntryLine } from './EntryLine.tsx';
+import { sentenceText } from './sentence.ts';
+
+export function Questions() {
+  const { derived, changing } = useTools();
+  const { conflicts } = derived.reckoning.value;
+  if (conflicts.length === 0) return null;
+  const entries = derived.entries.value;
+  return (
+    <section class="group" aria-label="Questions">
+      <h3>Questions</h3>
+      <ul class="plain-list">
+        {conflicts.map(({ question, evidence }) => (
+          <li key={question + evidence.join()} class="question block">
+            <p>
+              <span class="question-mark" aria-hidden="true">
+                ?
+              </span>{' '}
+              {question}
+            </p>
+            <div class="question-entries">
+              {entries
+                .filter(({ id }) => evidence.includes(id))
+                .map((entry) => (
+                  <button
+                    key={entry.id}
+                    type="button"
+                    class="button"
+                    aria-label={`Change or strike: ${sentenceText(entry)}`}
+                    onClick={() => {
+                      changing.value = entry.id;
+                    }}
+                  >
+                    <EntryLine entry={entry} />
+                  </button>
+                ))}
+            </div>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

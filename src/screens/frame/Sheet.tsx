@@ -1,0 +1,36 @@
+// A sheet over the page: it takes the keyboard's focus, Escape closes it, and the focus goes back where it was.
+
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+
+interface Props {
+  readonly title: string;
+  readonly close: () => void;
+  /** the words of the button that closes it, where closing it is what is asked for */
+  readonly closeWords?: string;
+  readonly children: ComponentChildren;
+}
+
+export function Sheet({ title, close, closeWords, children }: Props) {
+  const box = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    const dialog = box.current;
+    dialog?.showModal();
+    return () => dialog?.close();
+  }, []);
+  return (
+    <dialog ref={box} class="sheet" aria-label={title} onCancel={close}>
+      <div class="sheet-body">
+        <h2>{title}</h2>
+        {children}
+      </div>
+      <button
+        type="button"
+        class={`button big wide ${closeWords === undefined ? '' : 'primary'}`}
+        onClick={close}
+      >
+        {closeWords ?? 'Close'}
+      </button>
+    </dialog>
+  );
+}

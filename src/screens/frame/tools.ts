@@ -1,0 +1,38 @@
+// What every view may need, handed down through one context: nothing is global.
+
+import type { Signal } from '@preact/signals';
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { Derived, Desk } from '../desk/index.ts';
+import type { Ear } from '../listen/ear.ts';
+import type { Player } from '../play/player.ts';
+import type { Look } from './look.ts';
+import type { Columns, Panel } from './panels.ts';
+import type { Update } from './update.ts';
+
+export type Sheet = 'cautions' | 'records' | 'look' | 'help' | null;
+
+export interface Tools {
+  readonly desk: Desk;
+  readonly derived: Derived;
+  readonly player: Player;
+  readonly ear: Ear;
+  readonly update: Update;
+  readonly look: Signal<Look>;
+  readonly columns: Signal<Columns>;
+  readonly panel: Signal<Panel>;
+  readonly sheet: Signal<Sheet>;
+  /** the entry that is being changed */
+  readonly changing: Signal<string | null>;
+}
+
+const Context = createContext<Tools | null>(null);
+
+export const ToolsProvider = Context.Provider;
+
+/** The page's tools; a view outside the page is a bug. */
+export function useTools(): Tools {
+  const tools = useContext(Context);
+  if (tools === null) throw new Error('a view stands outside the page');
+  return tools;
+}

@@ -1,0 +1,90 @@
+// Starts the page: it is shown first, and the reader is built when it can already be seen and used.
+
+import { render } from 'preact';
+import './styles/index.css';
+import { signal } from '@preact/signals';
+import { createDesk, derive, say, sayWaiting, trouble } from './desk/index.ts';
+import { createColumns } from './frame/columns.ts';
+import { takeDroppedFiles } from './frame/drop.ts';
+import { createLook } from './frame/look.ts';
+import { obeyCommands } from './frame/obey.ts';
+import type { Panel } from './frame/panels.ts';
+import { settingsStorage } from './frame/storage.ts';
+import type { Sheet } from './frame/tools.ts';
+import { type Tools, ToolsProvider } from './frame/tools.ts';
+import { createUpdate } from './frame/update.ts';
+import { createEar } from './listen/ear.ts';
+import { recognitionIn } from './listen/speech.ts';
+import { Page } from './Page.tsx';
+import { createPlayer } from './play/player.ts';
+import { createKeeper } from './records/keeper.ts';
+import { openLast } from './records/restore.ts';
+
+const CAUTIONS_READ = 'fieldsay-cautions-read';
+/** Times shown are in minutes; the clock moves on often enough for them. */
+const TICK = 15_000;
+
+const storage = settingsStorage();
+const clock = (): number => Date.now();
+const newId = (): string => crypto.randomUUID();
+
+const desk = createDesk({
+  keeper: createKeeper(),
+  device: `page-${newId().slice(0, 8)}`,
+  zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+  clock,
+  newId,
+});
+
+const tools: Tools = {
+  desk,
+  derived: derive(desk),
+  player: createPlayer(desk),
+  ear: createEar(recognitionIn(window), navigator.language, ({ text, confidence, alternatives }) =>
+    say(desk, [text], { engine: 'browser', confidence, alternatives }),
+  ),
+  update: createUpdate(),
+  look: createLook(storage, document.documentElement),
+  columns: createColumns(),
+  panel: signal<Panel>('talk'),
+  sheet: signal<Sheet>(storage?.getItem(CAUTIONS_READ) === 'yes' ? null : 'cautions'),
+  changing: signal<string | null>(null),
+};
+
+tools.sheet.subscribe((sheet) => {
+  if (sheet === null) storage?.setItem(CAUTIONS_READ, 'yes');
+});
+obeyCommands(tools);
+takeDroppedFiles(window, tools);
+setInterval(() => {
+  desk.wall.value = clock();
+}, TICK);
+
+const root = document.getElementById('page');
+if (root !== null)
+  render(
+    <ToolsProvider value={tools}>
+      <Page />
+    </ToolsProvider>,
+    root,
+  );
+
+async function prepare(): Promise<void> {
+  const { buildReader } = await import('./desk/build-reader.ts');
+  const { reader, fault } = buildReader();
+  if (fault !== null) desk.notice.value = trouble(fault);
+  await openLast(desk, reader);
+  desk.reader.value = reader;
+  sayWaiting(desk);
+}
+
+// Two frames: the first is being painted when the second is asked for.
+requestAnimationFrame(() =>
+  requestAnimationFrame(() => {
+    prepare().catch(() => {
+      desk.notice.value = trouble(
+        'The reader of talk could not be loaded; reload the page. Lines typed so far wait.',
+      );
+    });
+  }),
+);

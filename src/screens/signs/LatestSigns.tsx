@@ -1,0 +1,57 @@
+// The latest reading of each vital sign, with the earlier ones beside it and those that were never taken named.
+
+import { VITALS } from '../../terms/index.ts';
+import { clock, dayOf, readingText, series, vitalName } from '../../timeline/index.ts';
+import { useTools } from '../frame/tools.ts';
+
+export function LatestSigns() {
+  const { derived, changing } = useTools();
+  const day = dayOf(derived.startedAt.value);
+  const all = series(derived.entries.value);
+  const never = VITALS.filter((vital) => !all.some((one) => one.vital === vital)).map(vitalName);
+  return (
+    <section class="group" aria-label="Vital signs">
+      <h3>Latest signs</h3>
+      <ul class="plain-list signs">
+        {all.map(({ vital, readings }) => {
+          const last = readings.at(-1);
+          if (last === undefined) return null;
+          const earlier = readings.slice(0, -1).toReversed();
+          return (
+            <li key={vital} class={`sign ${last.state}`}>
+              <button
+                type="button"
+                class="sign-now"
+                aria-label={`Change or strike: ${vitalName(vital)} ${readingText(last)}`}
+                onClick={() => {
+                  changing.value = last.id;
+                }}
+              >
+                <span class="sign-name">{vitalName(vital)}</span>
+                <b class="sign-value">{readingText(last)}</b>
+                <span class="marks">
+                  <span class="when">{clock(last.at, day)}</span>
+                  <span class={`mark state-${last.state}`}>
+                    {last.state === 'heard' ? 'to check' : last.state}
+                  </span>
+                </span>
+              </button>
+              {earlier.length > 0 && (
+                <p class="small-print">
+                  Before:{' '}
+                  {earlier
+                    .map(
+                      (one) =>
+                        `${readingText(one)} at ${clock(one.at, day)}${one.state === 'heard' ? ' (unconfirmed)' : ''}`,
+                    )
+                    .join('; ')}
+                </p>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+      {never.length > 0 && <p class="lacks">Not recorded: {never.join(', ')}.</p>}
+    </section>
+  );
+}

@@ -1,0 +1,81 @@
+// The last utterances, latest first, each with what it became; nothing said is passed over.
+
+import { clock, dayOf } from '../../timeline/index.ts';
+import { EntryLine } from '../entries/EntryLine.tsx';
+import { EntryRow } from '../entries/EntryRow.tsx';
+import { useTools } from '../frame/tools.ts';
+import { type Became, lastSaid, type Outcome } from './became.ts';
+
+/** More of the talk is in the timeline. */
+const SHOWN = 12;
+
+export function SaidList() {
+  const { desk, derived } = useTools();
+  const exam = desk.record.value?.exam;
+  if (exam === undefined) return null;
+  const said = lastSaid(exam.events, exam.state, SHOWN);
+  const day = dayOf(derived.startedAt.value);
+  if (said.length === 0) return <p class="empty">Nothing said yet.</p>;
+  return (
+    <section aria-labelledby="said-title">
+      <h3 id="said-title">Last said</h3>
+      <ol class="plain-list said">
+        {said.map((one) => (
+          <li key={one.id} class="said-one">
+            <p class="said-words">
+              <span class="when">{clock(one.heardAt, day)}</span> “{one.text}”
+            </p>
+            <Outcomes one={one} />
+          </li>
+        ))}
+      </ol>
+      {exam.state.utterances.length > said.length && (
+        <p class="small-print">Earlier talk is in the timeline.</p>
+      )}
+    </section>
+  );
+}
+
+function Outcomes({ one }: { readonly one: Became }) {
+  if (one.outcomes.length === 0) return <p class="outcome">Heard; nothing to record in it.</p>;
+  return (
+    <ul class="plain-list">
+      {one.outcomes.map((outcome, index) => (
+        <OutcomeRow key={`${one.id}-${index}`} outcome={outcome} />
+      ))}
+    </ul>
+  );
+}
+
+function OutcomeRow({ outcome }: { readonly outcome: Outcome }) {
+  switch (outcome.kind) {
+    case 'entered':
+      return <EntryRow entry={outcome.entry} />;
+    case 'corrected':
+      return (
+        <>
+          {outcome.was.map((entry) => (
+            <li key={entry.id} class="outcome">
+              Replaced: <EntryLine entry={entry} />
+            </li>
+          ))}
+          {outcome.now.map((entry) => (
+            <EntryRow key={entry.id} entry={entry} />
+          ))}
+        </>
+      );
+    case 'struck':
+    case 'confirmed':
+      return (
+        <>
+          {outcome.entries.map((entry) => (
+            <li key={entry.id} class="outcome">
+              {outcome.kind === 'struck' ? 'Struck' : 'Confirmed'}: <EntryLine entry={entry} />
+            </li>
+          ))}
+        </>
+      );
+    case 'command':
+      return <li class="outcome">Asked of the page: {outcome.command.replaceAll('-', ' ')}.</li>;
+  }
+}

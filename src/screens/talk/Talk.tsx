@@ -1,0 +1,38 @@
+// The talk panel: where words go in, and what the last of them became.
+
+import { useTools } from '../frame/tools.ts';
+import { Dictation } from '../listen/Dictation.tsx';
+import { Demos } from '../play/Demos.tsx';
+import { OpenTalk } from './OpenTalk.tsx';
+import { SaidList } from './SaidList.tsx';
+import { TalkBox } from './TalkBox.tsx';
+
+export function Talk() {
+  const { desk } = useTools();
+  const begun = desk.record.value !== null;
+  return (
+    <>
+      <TalkBox />
+      <Dictation>
+        <OpenTalk />
+      </Dictation>
+      {begun ? <SaidList /> : <Start />}
+    </>
+  );
+}
+
+function Start() {
+  return (
+    <div class="start">
+      <p>
+        Talk as you examine, head to toe: a line at a time, with the side. Each line becomes entries that you
+        confirm, by region, with a timeline and a radio report beside them.
+      </p>
+      <Demos />
+      <p class="small-print">
+        The record is kept in this browser so that a reload does not lose it. It is not encrypted yet: do not
+        leave a patient’s record on a shared device.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,49 @@
+// Builds the page: one origin, offline from a cold start, updated only by consent.
+
+import { defineConfig, type Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+/** While developing, Vite puts styles into the page itself, which the page's own policy forbids; the build keeps it. */
+const withoutPolicy: Plugin = {
+  name: 'without-policy-while-developing',
+  apply: 'serve',
+  transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ''),
+};
+
+export default defineConfig({
+  base: './',
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  build: { target: 'es2023', modulePreload: { polyfill: false } },
+  preview: { host: 'localhost', port: 4173 },
+  plugins: [
+    withoutPolicy,
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: false,
+      manifest: {
+        name: 'Fieldsay',
+        short_name: 'Fieldsay',
+        description: 'Talk through a head-to-toe examination; check what was heard; hand it over.',
+        lang: 'en-GB',
+        start_url: './',
+        scope: './',
+        display: 'standalone',
+        background_color: '#eceee6',
+        theme_color: '#0b4a42',
+        categories: ['medical', 'utilities'],
+        icons: [
+          { src: 'icons/fieldsay-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'icons/fieldsay-512.png', sizes: '512x512', type: 'image/png' },
+          { src: 'icons/fieldsay-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+          { src: 'icons/fieldsay.svg', sizes: 'any', type: 'image/svg+xml' },
+        ],
+      },
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,svg,png,talk,webmanifest}'],
+        cleanupOutdatedCaches: true,
+        // The page takes control of its first visit too, so that a cold start without a network works at once.
+        clientsClaim: true,
+      },
+    }),
+  ],
+});
