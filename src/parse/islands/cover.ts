@@ -2,7 +2,7 @@
 
 import type { Token } from '../token.ts';
 import type { Island } from './island.ts';
-import { islandsAt } from './match.ts';
+import { type Fills, islandsAt } from './match.ts';
 import type { Branch } from './tree.ts';
 
 /** Islands over exactly the same words, most likely first: the composer takes the one that makes sense there. */
@@ -27,6 +27,7 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
     by: null,
   }));
   best[0] = { score: 0, by: null };
+  const fills: Fills = new Map();
   const reach = (to: number, score: number, by: readonly Island[] | null): void => {
     const there = best[to];
     // Of equal covers the one whose longer phrase comes first is kept: "does your | left knee".
@@ -35,7 +36,7 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
   for (let at = 0; at < size; at++) {
     const score = best[at]?.score ?? 0;
     reach(at + 1, score, null);
-    for (const [to, group] of byEnd(islandsAt(root, tokens, words, at)))
+    for (const [to, group] of byEnd(islandsAt(root, tokens, words, at, fills)))
       reach(to, score + Math.max(...group.map(worth)), group);
   }
   return trace(best);

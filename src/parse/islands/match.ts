@@ -16,12 +16,16 @@ const tagCache = new WeakMap<Ending, readonly Tag[]>();
 /** The words of the tokens once, since every reader wants them. */
 export const wordsOf = (tokens: readonly Token[]): readonly string[] => tokens.map((token) => token.word);
 
+/** The numbers and times read so far in one utterance: many phrases ask for one at the same word. */
+export type Fills = Map<string, readonly FilledSlot[]>;
+
 /** All islands that begin at `start`, any length. A phrase never runs over a full stop or a question mark. */
 export function islandsAt(
   root: Branch,
   tokens: readonly Token[],
   words: readonly string[],
   start: number,
+  fills: Fills,
 ): readonly Island[] {
   const islands: Island[] = [];
   const walk = (branch: Branch, at: number, slots: readonly FilledSlot[]): void => {
@@ -32,8 +36,9 @@ export function islandsAt(
     if (word === undefined) return;
     const next = afterWord(branch, word);
     if (next !== null) walk(next, at + 1, slots);
+    if (branch.slots.size === 0 || !mayBegin(word, at > start)) return;
     for (const slot of branch.slots.keys())
-      for (const filled of fill(slot, tokens, words, at, at > start))
+      for (const filled of fillOnce(fills, slot, tokens, words, at, at > start))
         walk(afterSlot(branch, slot), filled.to, [...slots, filled]);
   };
   walk(root, start, []);
@@ -51,10 +56,26 @@ const FIRST =
   /^(\d.*|zero|oh?|nought|naught|one|two|three|four|fower|five|fife|six|seven|eight|nine|niner|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|nine?ty|hundred|half|quarter|third|an?|couple|point|dozen|noon|midday|midnight|just|about|now|some|nearly|almost|around|approximately)$/;
 const LOOSE = /^(won|to|too|for|tree|ate|oh)$/;
 
-const mayBegin = (word: string | undefined, expected: boolean): boolean =>
-  word !== undefined && (FIRST.test(word) || (expected && LOOSE.test(word)));
+const mayBegin = (word: string, expected: boolean): boolean =>
+  FIRST.test(word) || (expected && LOOSE.test(word));
 
 const breaks = (token: Token | undefined): boolean => token?.pause === 'end' || token?.pause === 'ask';
+
+function fillOnce(
+  fills: Fills,
+  slot: string,
+  tokens: readonly Token[],
+  words: readonly string[],
+  at: number,
+  expected: boolean,
+): readonly FilledSlot[] {
+  const key = `${slot} ${at} ${expected}`;
+  const known = fills.get(key);
+  if (known !== undefined) return known;
+  const filled = fill(slot, tokens, words, at, expected);
+  fills.set(key, filled);
+  return filled;
+}
 
 function fill(
   slot: string,
@@ -63,7 +84,6 @@ function fill(
   at: number,
   expected: boolean,
 ): readonly FilledSlot[] {
-  if (!mayBegin(words[at], expected)) return [];
   const whole = (to: number) =>
     !tokens.slice(at, to - 1).some((token) => token.pause !== '' && token.pause !== 'pause');
   if (slot === TIME_SLOT)
