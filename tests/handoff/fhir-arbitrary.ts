@@ -139,14 +139,14 @@ const known = fc.constantFrom({}, { side: 'carried' }, { present: 'inferred', si
 export const fhirRecord: fc.Arbitrary<readonly Entry[]> = fc
   .array(
     fc.record({
-      what: fc.oneof(finding, csm, vital, vital, history, care, kept, common),
+      what: fc.oneof(finding, csm, vital, vital, history, history, care, kept, common),
       state: fc.constantFrom('heard', 'confirmed', 'struck', 'replaced'),
       minute: whole(10, 14),
       known,
       doubt: fc.constantFrom([], ['Left or right?']),
       heard: said,
     }),
-    { maxLength: 30 },
+    { maxLength: 30, size: 'max' },
   )
   .map((rows) =>
     rows.map(({ what, minute, ...facts }, index) =>

@@ -10,7 +10,7 @@ import { fhirRecord } from './fhir-arbitrary.ts';
 import { documentOf, ofType, resourceFor } from './fhir-input.ts';
 import { nothingExamined } from './made-up.ts';
 
-const runs = { numRuns: 300 };
+const runs = { numRuns: 120 };
 
 test('every entry that stands is one resource, and no other entry is any', () => {
   fc.assert(
@@ -106,6 +106,6 @@ test('no code system is licensed: none but LOINC, UCUM, HL7’s and our own', ()
         /^(http:\/\/loinc\.org|http:\/\/unitsofmeasure\.org|http:\/\/terminology\.hl7\.org\/CodeSystem\/[\w-]+|urn:fieldsay:codes:[\w-]+|urn:ietf:rfc:3986)$/;
       expect([...systems].filter((system) => !known.test(system))).toEqual([]);
     }),
-    { numRuns: 100 },
+    { numRuns: 60 },
   );
 });

@@ -4,7 +4,7 @@ import type { Entry } from '../../record/entry.ts';
 import type { Level, Part, Side, Site } from '../../terms/index.ts';
 import { capital } from '../sentences/list.ts';
 import { placeName } from '../sentences/place.ts';
-import { hl7, own } from './concept.ts';
+import { absent, hl7, own } from './concept.ts';
 import { entryName, fhirTime, type Scene } from './scene.ts';
 import { sentenceOf } from './sentence.ts';
 import type { CodeableConcept, Component, Observation } from './shapes.ts';
@@ -66,3 +66,7 @@ export const qualities = (words: readonly string[] | undefined): readonly Compon
 /** The components, or nothing: the standard has no empty lists. */
 export const withComponents = (component: readonly Component[]): Pick<Said, 'component'> =>
   component.length === 0 ? {} : { component };
+
+/** The components that are all an Observation says; where there are none, that nothing was said. */
+export const onlyComponents = (component: readonly Component[]): Partial<Said> =>
+  component.length === 0 ? { dataAbsentReason: absent('unknown', 'Not said') } : { component };

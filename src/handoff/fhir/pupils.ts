@@ -2,7 +2,7 @@
 
 import type { VitalReading } from '../../terms/index.ts';
 import { own, quantity } from './concept.ts';
-import { EXAM, qualities, type Said, withComponents } from './observation.ts';
+import { EXAM, onlyComponents, qualities, type Said } from './observation.ts';
 import type { Component } from './shapes.ts';
 
 type Pupils = Extract<VitalReading, { vital: 'pupils' }>['value'];
@@ -34,6 +34,6 @@ export function pupils(value: Pupils): Said {
   return {
     category: EXAM,
     code: own('sign', 'pupils'),
-    ...withComponents([...answers, ...sizes, ...qualities(value.quality)]),
+    ...onlyComponents([...answers, ...sizes, ...qualities(value.quality)]),
   };
 }

@@ -5,7 +5,15 @@ import type { VitalReading } from '../../terms/index.ts';
 import { vitalName } from '../../timeline/index.ts';
 import { absent, loinc, own, quantity } from './concept.ts';
 import { gcs } from './gcs.ts';
-import { EXAM, observationOf, qualities, type Said, VITAL_SIGNS, withComponents } from './observation.ts';
+import {
+  EXAM,
+  observationOf,
+  onlyComponents,
+  qualities,
+  type Said,
+  VITAL_SIGNS,
+  withComponents,
+} from './observation.ts';
 import { pupils } from './pupils.ts';
 import type { Scene } from './scene.ts';
 import type { Component, Observation } from './shapes.ts';
@@ -70,7 +78,7 @@ function skin(value: Of<'skin'>): Said {
     const valueString = plainWords(value[slot] ?? '');
     return valueString === null ? [] : [{ code: own('attribute', slot), valueString }];
   });
-  return { category: EXAM, code: own('sign', 'skin'), ...withComponents(component) };
+  return { category: EXAM, code: own('sign', 'skin'), ...onlyComponents(component) };
 }
 
 const responsiveness = ({ avpu, orientation }: Of<'responsiveness'>): Said => ({
