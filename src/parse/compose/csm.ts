@@ -15,7 +15,7 @@ import {
 } from '../../terms/index.ts';
 import type { LimbEnd, SiteRef } from '../context.ts';
 import { hasTag, type Island, numberOf, tagOf, tagsOf } from '../islands/island.ts';
-import { type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, type Piece, readingOf } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 import { attach } from './attach.ts';
 import { looseSide } from './loose-side.ts';
@@ -41,6 +41,8 @@ export interface FoundCsm {
   readonly spans: readonly { readonly from: number; readonly to: number }[];
   /** a refill time with no limb said or in mind is a vital sign */
   readonly refillSeconds: number | null;
+  /** the first token of the negation that denies it */
+  readonly negatedFrom: number | null;
 }
 
 export interface ClauseCsm {
@@ -71,7 +73,7 @@ export function csmOf(
     const spoken = shareSides(phrases.flatMap((phrase) => withSides(phrase, mind)));
     const side = spoken.some((ref) => ref.sideKnown === 'spoken') ? null : looseSide(items, tokens, i, mind);
     const { ends, endSpoken } =
-      limbs?.type === 'piece'
+      limbs?.type === 'piece' && phrases.length === 0
         ? { ends: ALL_FOUR, endSpoken: true }
         : endsOf(island, spoken, mind, side?.side ?? null);
     const late = lateSeconds(items, i, island);
@@ -105,6 +107,7 @@ export function csmOf(
       to: Math.max(...spans.map((span) => span.to)),
       spans,
       refillSeconds: ends.length === 0 ? seconds : null,
+      negatedFrom: read.negation?.from ?? null,
     });
   }
   const shared = sharePresence(found);
@@ -163,7 +166,9 @@ function presenceOf(
 ): Presence {
   const item = items[i];
   const at = item?.type === 'piece' ? item.piece.from : 0;
-  const negated = reach.polarity(at, false) === 'negated';
+  // A "none" or "absent" after it is said of another limb where the phrase says already that it is intact.
+  const after = reach.kind(at, false) === 'after' && tagOf(island, 'present') !== null;
+  const negated = reach.polarity(at, false) === 'negated' && !after;
   const from = reach.from(at, false);
   const to = reach.to(at, false);
   const negation = negated && from !== null && to !== null ? { from, to } : null;
@@ -174,6 +179,7 @@ function presenceOf(
   const said = tagOf(island, 'present');
   if (said !== null) return { present: (said === 'yes') !== negated, inferred: false, negation };
   if (hasTag(island, 'noun')) {
+    if (!negated && isHad(items, i)) return { present: true, inferred: false, negation: null };
     if (negated) return { present: false, inferred: false, negation };
     const good = items.slice(i + 1).find((one) => one.type === 'piece' && one.piece.role === 'finding');
     const normal = good?.type === 'piece' ? readingOf(good.piece, 'findings.finding') : null;
@@ -183,12 +189,26 @@ function presenceOf(
   return { present: null, inferred: false, negation: null };
 }
 
+// "All four limbs have pulses and movement".
+function isHad(items: readonly Item[], i: number): boolean {
+  for (let k = i - 1; k >= 0; k--) {
+    const item = items[k];
+    if (item?.type !== 'piece') return false;
+    if (item.piece.role === 'csm') continue;
+    if (item.piece.role !== 'small') return false;
+    const words = item.piece.to - item.piece.from;
+    if (words === 1 && isSmall(item.piece, 'having')) return true;
+    if (!isSmall(item.piece, 'join')) return false;
+  }
+  return false;
+}
+
 // "Sensation and movement intact", "no sensation or movement": a list shares what is said of its last or first member.
 function sharePresence(found: readonly FoundCsm[]): readonly FoundCsm[] {
   const out = [...found];
   for (let i = out.length - 2; i >= 0; i--) {
     const [one, next] = [out[i], out[i + 1]];
-    if (one !== undefined && next !== undefined && one.present === null && next.present !== null)
+    if (one !== undefined && next !== undefined && one.present === null && next.present !== null && !(next.negatedFrom !== null && next.negatedFrom >= one.piece.to))
       out[i] = { ...one, present: next.present, to: Math.max(one.to, next.to) };
   }
   return out;

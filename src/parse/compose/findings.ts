@@ -14,7 +14,7 @@ import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 import { attach } from './attach.ts';
 import { type Attributes, attributesOf, joinAttributes } from './attributes.ts';
-import { looseSide } from './loose-side.ts';
+import { type LooseSide, looseSide } from './loose-side.ts';
 import { type Polarity, type Reach, reachIn } from './polarity.ts';
 import { shareSides, withSides } from './sides.ts';
 import type { Item, SitePhrase } from './site-phrase.ts';
@@ -66,9 +66,8 @@ export function findingsOf(
     const phrases = group.flatMap((index) => phraseOf(items[index]));
     if (hasTag(island, 'predicate') && !isPredicate(items, tokens, i, group, island, mind)) continue;
     const spokenRefs = shareSides(phrases.flatMap((phrase) => withSides(phrase, mind)));
-    const side = phrases.every((phrase) => phrase.sites.every((ref) => ref.sideKnown !== 'spoken'))
-      ? looseSide(items, tokens, i, mind)
-      : null;
+    const own = phrases.every((phrase) => phrase.sites.every((ref) => ref.sideKnown !== 'spoken'));
+    const side = own ? looseSide(items, tokens, i, mind) : turnedSide(items, tokens, i, group.at(-1) ?? i, mind);
     const placed = placeFor(island, spokenRefs, mind, side?.side ?? null);
     if (placed.length === 0) continue;
     for (const index of group) usedSites.add(index);
@@ -88,7 +87,7 @@ export function findingsOf(
     found.push({
       piece: item.piece,
       findings: tagsOf(island, 'finding') as Finding[],
-      refs: placed,
+      refs: inMidline(island, placed),
       siteSpoken: phrases.length > 0,
       atHome: phrases.length === 0 && placed.every((ref) => homes(island, 'at').includes(ref.site) || (homes(island, 'home').includes(ref.site) && !mind.some((one) => one.site === ref.site))),
       sideSpoken: side !== null,
@@ -101,7 +100,7 @@ export function findingsOf(
       from: Math.min(...spans.map((span) => span.from)),
       to: Math.max(...spans.map((span) => span.to)),
       spans,
-      doubt: [...(side?.doubt ?? []), ...phrases.flatMap(soundsLike), ...unheardNo(items, i, polarity, base)],
+      doubt: [...(side?.doubt ?? []), ...phrases.flatMap(soundsLike), ...(hasTag(island, 'homophone') ? ['A word was taken for a finding that sounds like it.'] : []), ...unheardNo(items, i, polarity, base)],
     });
   }
   exceptions(items, found, usedSites, mind);
@@ -148,8 +147,9 @@ function exceptions(
 // "Tender on the left but not the right": what was said of one side is denied, or stated, of the other.
 function otherwiseOn(items: readonly Item[], found: FoundFinding[]): void {
   const at = items.findIndex((item) => item.type === 'piece' && marked(item.piece, 'negation', 'stop'));
+  if (at < 0) return;
   const rest = items.slice(at + 1).flatMap((item) => (item.type === 'piece' ? [item.piece] : []));
-  if (at < 0 || rest.length < items.length - at - 1) return;
+  if (rest.length < items.length - at - 1) return;
   const negation = rest.find((piece) => marked(piece, 'negation', 'before'));
   const side = rest.findLast((piece) => piece.role === 'side');
   const island = side === undefined ? null : (readingOf(side, 'sides.side-after') ?? readingOf(side, 'sides.side-before'));
@@ -236,6 +236,10 @@ function isPredicate(
 ): boolean {
   const site = group.at(-1);
   const nothing = hasTag(island, 'nothing');
+  // "Crepitus negative": the word denies the finding before it and says nothing of the site.
+  const previous = items[i - 1];
+  const denies = items[i]?.type === 'piece' && tagOf(readingOf((items[i] as { readonly piece: Piece }).piece, 'negation') ?? island, 'negation') === 'after';
+  if (denies && previous?.type === 'piece' && previous.piece.role === 'finding') return false;
   // "Nothing deep" says what there is not nothing of.
   if (nothing && goesOn(items, tokens, i)) return false;
   if (site === undefined) {
@@ -265,6 +269,21 @@ function isPredicate(
     !paused ||
     items.slice(site + 1, i).some((item) => item.type === 'piece' && item.piece.role === 'finding')
   );
+}
+
+// "No deformity to either thigh, though the left is swollen": a side between the site and what is said of it.
+function turnedSide(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  site: number,
+  mind: readonly SiteRef[],
+): LooseSide | null {
+  if (site >= i) return null;
+  const at = items.slice(0, i).findLastIndex((item) => item.type === 'piece' && item.piece.role === 'side');
+  if (at <= site) return null;
+  const between = items.slice(at + 1, i).every((item) => item.type === 'piece' && item.piece.role === 'small');
+  return between ? looseSide(items, tokens, i, mind) : null;
 }
 
 function goesOn(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
@@ -313,6 +332,12 @@ const sideOfMind = (mind: readonly SiteRef[], side: Side | null): readonly SiteR
   const seen = new Set<Site>();
   return mind.filter((ref) => !seen.has(ref.site) && seen.add(ref.site));
 };
+
+// "Midline tenderness at L three" says the side in its own words.
+const inMidline = (island: Island, refs: readonly SiteRef[]): readonly SiteRef[] =>
+  tagOf(island, 'side') !== 'midline'
+    ? refs
+    : refs.map((ref) => (ref.side === null ? { ...ref, side: 'midline', sideKnown: 'spoken' } : ref));
 
 const homes = (island: Island, key: string): readonly Site[] =>
   (tagOf(island, key) ?? '').split('+').filter(isSite);

@@ -2,7 +2,7 @@
 
 import { hasTag, tagOf } from '../islands/island.ts';
 import { type NegationKind, type NegationMark, negatedSpans, possibleSpans } from '../negation.ts';
-import { marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
 import type { Item } from './site-phrase.ts';
 
 export type Polarity = 'stated' | 'negated' | 'possible';
@@ -13,6 +13,7 @@ export interface Reach {
   /** the negation's first token, for the words that an entry came from */
   readonly from: (at: number, adjective: boolean) => number | null;
   readonly to: (at: number, adjective: boolean) => number | null;
+  readonly kind: (at: number, adjective: boolean) => NegationKind | null;
 }
 
 interface Found {
@@ -41,6 +42,7 @@ export function reachIn(items: readonly Item[], end: number): Reach {
     },
     from: (at, adjective) => over(at, adjective)?.by.start ?? null,
     to: (at, adjective) => over(at, adjective)?.by.end ?? null,
+    kind: (at, adjective) => over(at, adjective)?.by.kind ?? null,
   };
 }
 
@@ -53,12 +55,8 @@ function foundAt(items: readonly Item[], item: Item, i: number): readonly Found[
   const { piece } = item;
   // A phrase that says "no" itself ("no known allergies", "can not feel") goes on reaching over what is joined to it.
   if (piece.role === 'history' || piece.role === 'csm') return [];
-  if (
-    piece.role === 'finding' &&
-    piece.islands[0] !== undefined &&
-    tagOf(piece.islands[0], 'present') === 'false'
-  )
-    return [];
+  const absent = piece.role === 'finding' && piece.islands[0] !== undefined && tagOf(piece.islands[0], 'present') === 'false';
+  if (absent && readingOf(piece, 'negation') === null) return [];
   const island = readingOf(piece, 'negation');
   // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
   if (island === null && piece.role === 'answer' && marked(piece, 'answer', 'no'))
@@ -70,9 +68,15 @@ function foundAt(items: readonly Item[], item: Item, i: number): readonly Found[
     return adjective && !joinedByOr(items, i) ? [stop(piece.from)].filter(() => afterNoun(items, i)) : [];
   }
   const kind = tagOf(island, 'negation') as NegationKind | null;
-  if (kind === null || piece.role === 'finding') return [];
+  if (kind === null) return [];
+  // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
+  if (piece.role === 'finding' && !(kind === 'after' && isFindingItem(lastLoud(items, i)))) return [];
   return [{ mark: { start: piece.from, end: piece.to, kind }, nouns: hasTag(island, 'nouns') }];
 }
+
+/** The item before `i` that is no small word. */
+const lastLoud = (items: readonly Item[], i: number): Item | undefined =>
+  items.slice(0, i).findLast((item) => item.type === 'site' || item.piece.role !== 'small');
 
 const stop = (at: number): Found => ({ mark: { start: at, end: at, kind: 'stop' }, nouns: false });
 
@@ -99,12 +103,24 @@ const joinedByOr = (items: readonly Item[], i: number): boolean => {
 function closesList(items: readonly Item[], i: number): boolean {
   const before = items.slice(0, i);
   if (!before.some((item) => item.type === 'piece' && item.piece.role === 'finding')) return false;
+  // "Denies neck pain and back pain" goes on in the same order.
+  if (goesOn(items, i)) return false;
   const next = items[i + 1];
   if (next === undefined) return false;
   const small = next.type === 'piece' ? readingOf(next.piece, 'small') : null;
   if (small !== null && hasTag(small, 'or')) return false;
   if (small !== null && hasTag(small, 'small', 'join')) return items[i + 2]?.type !== 'site';
   return next.type === 'piece' && !isAfter(next.piece);
+}
+
+const isFindingItem = (item: Item | undefined): boolean => item?.type === 'piece' && item.piece.role === 'finding';
+
+function goesOn(items: readonly Item[], i: number): boolean {
+  const before = items[i - 1];
+  const joined = before?.type === 'piece' && (isSmall(before.piece, 'join') || isSmall(before.piece, 'or'));
+  if (!joined || !isFindingItem(items[i + 1])) return false;
+  const finding = items.slice(0, i).findLastIndex(isFindingItem);
+  return items[finding - 1]?.type === 'site';
 }
 
 // "Deformity of the wrist: none", "swelling of the ankle is absent" reach back over the site.

@@ -1,15 +1,10 @@
 // Gives each site its side: the spoken one, the list's, the limb's in mind, or none; and says how it was known.
 
-import { isPaired, type Known, regionOf, type Side, type Site } from '../../terms/index.ts';
+import { isPaired, type Known, type Side } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
+import { limbOf } from './limb.ts';
 import type { SitePhrase } from './site-phrase.ts';
 import { otherSide } from './talk.ts';
-
-// A limb is one chain: after "left arm", "the elbow" is the left one until another limb or side is named.
-const LIMBS: Readonly<Record<string, string>> = { shoulder: 'arm', arm: 'arm', leg: 'leg' };
-const HIP: ReadonlySet<Site> = new Set(['hip']);
-
-const limbOf = (site: Site): string | null => (HIP.has(site) ? 'leg' : (LIMBS[regionOf(site)] ?? null));
 
 /** The sites of a phrase with their sides, in the light of the sites in mind. */
 export function withSides(phrase: SitePhrase, mind: readonly SiteRef[]): readonly SiteRef[] {

@@ -11,6 +11,7 @@ import {
   type Site,
 } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
+import { sameLimb } from './limb.ts';
 import { hasTag, type Island, tagOf, tagsOf } from '../islands/island.ts';
 import { isSmall, type Piece, readingOf } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
@@ -290,10 +291,16 @@ function lendSides(items: readonly Item[]): readonly Item[] {
     const sites = items.filter((one) => one.type === 'site');
     const [later] = items.slice(i + 1).filter((one) => one.type === 'site');
     const earlier = sites[sites.indexOf(item) - 1];
-    const giver = [later, earlier].flatMap((one) => (one?.type === 'site' ? one.phrase.sites.slice(0, 1) : [])).find((one) => one.sideKnown === 'spoken' && isNear(ref, one));
+    const giver = [later, earlier].flatMap((one) => (one?.type === 'site' ? one.phrase.sites.slice(0, 1) : [])).find((one) => one.sideKnown === 'spoken' && isNear(ref, one)) ?? limbBefore(items, i, ref);
     if (giver?.side == null) return item;
-    return { type: 'site', phrase: { ...item.phrase, sites: [{ ...ref, side: giver.side, sideKnown: 'spoken' }] } };
+    return { type: 'site', phrase: { ...item.phrase, sites: [{ ...ref, side: giver.side, sideKnown: isNear(ref, giver) ? 'spoken' : 'carried' }] } };
   });
+}
+
+// "Down the right leg, thigh fine, knee swollen": the limb's side holds for what follows of it.
+function limbBefore(items: readonly Item[], i: number, ref: SiteRef): SiteRef | undefined {
+  const earlier = items.slice(0, i).flatMap((one) => (one.type === 'site' ? one.phrase.sites.slice(0, 1) : []));
+  return earlier.findLast((one) => one.sideKnown === 'spoken' && sameLimb(one.site, ref.site));
 }
 
 const isNear = (a: SiteRef, b: SiteRef): boolean =>
