@@ -51,22 +51,28 @@ interface Draft {
   sentence: number;
 }
 
-/** The clauses of an utterance in the order spoken. `open` tells whether an earlier question waits for an answer. */
+/** What earlier talk left: a question that waits for its answer, or one that was answered a breath ago. */
+export interface Before {
+  readonly open: boolean;
+  readonly asking: boolean;
+}
+
+/** The clauses of an utterance in the order spoken. */
 export function clausesOf(
   pieces: readonly Piece[],
   tokens: readonly Token[],
-  open: boolean,
+  before: Before,
 ): readonly Clause[] {
   const clauses: Clause[] = [];
   let sentence = 0;
   let draft: Draft = { pieces: [], mood: 'statement', sentence };
-  let waiting = open;
+  let waiting = before.open;
   const pauseBefore = (piece: Piece): Pause => tokens[piece.from - 1]?.pause ?? '';
   const close = () => {
     const last = draft.pieces.at(-1);
     if (last !== undefined) {
       const pause = tokens[last.to - 1]?.pause ?? '';
-      const mood = settle(draft, pause, tokens);
+      const mood = settle(draft, pause, tokens, before.asking);
       clauses.push({
         pieces: mood === 'question' ? withoutTag(draft, tokens) : draft.pieces,
         mood,
@@ -99,6 +105,13 @@ export function clausesOf(
   close();
   return clauses;
 }
+
+const isTag = (piece: Piece): boolean => readingOf(piece, 'talk.tag') !== null;
+
+const endsSentence = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
+  const pause = tokens[(pieces[i]?.to ?? 0) - 1]?.pause ?? '';
+  return i === pieces.length - 1 || pause === 'end' || pause === 'ask';
+};
 
 // An instruction opens what is said: "he can bend it" tells nobody to bend anything.
 function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
@@ -134,6 +147,12 @@ function moodAt(
   if (piece.role === 'strike' || piece.role === 'mark' || piece.role === 'command') return piece.role;
   if (piece.role === 'correction' && corrects(piece, pieces, i, tokens)) return 'correction';
   const answer = readingOf(piece, 'talk.answer');
+  // "The left one yes, the right one no": each answer has its side before it.
+  if (answer !== null && waiting && !full && draft.pieces.some(({ role }) => role === 'side')) {
+    draft.mood = 'answer';
+    return null;
+  }
+  if (answer !== null && draft.mood === 'answer' && pieces[i - 1]?.role === 'side') return null;
   if (answer !== null && (asked || (waiting && !full && draft.mood === 'statement')))
     if (answers(piece, pieces, i, tokens)) return 'answer';
   if (draft.mood === 'correction' || draft.mood === 'strike' || draft.mood === 'command') return null;
@@ -147,6 +166,11 @@ function moodAt(
     !marked(piece, 'article')
   )
     return null;
+  // "You have no pain, do you": what was said becomes a question.
+  if (full && draft.mood === 'statement' && endsSentence(pieces, i, tokens) && isTag(piece)) {
+    draft.mood = 'question';
+    return null;
+  }
   if (piece.role === 'asking' || piece.role === 'ask') {
     const before = pieces[i - 1]?.role;
     const joined = before === 'asking' || before === 'negation' || before === 'ask';
@@ -225,9 +249,11 @@ const closesItself = (draft: Draft, piece: Piece, pause: Pause): boolean => {
   );
 };
 
-function settle(draft: Draft, pause: Pause, tokens: readonly Token[]): Mood {
+function settle(draft: Draft, pause: Pause, tokens: readonly Token[], asking: boolean): Mood {
   if (draft.mood !== 'statement') return draft.mood;
-  return pause === 'ask' || hasTagQuestion(draft, tokens) || asksOn(draft, tokens) ? 'question' : 'statement';
+  return pause === 'ask' || hasTagQuestion(draft, tokens) || asksOn(draft, tokens, asking)
+    ? 'question'
+    : 'statement';
 }
 
 // "No pain in your back, right": a "right" at the end of what is said to the patient asks for a yes or a no.
@@ -248,14 +274,14 @@ function hasTagQuestion({ pieces }: Draft, tokens: readonly Token[]): boolean {
 }
 
 // "And your shoulders" after a question asks the same of another site.
-function asksOn({ pieces }: Draft, tokens: readonly Token[]): boolean {
+function asksOn({ pieces }: Draft, tokens: readonly Token[], asking: boolean): boolean {
   const site = pieces.find(({ role }) => role === 'site');
   if (site === undefined || !pieces.every(({ role }) => NAMING.has(role))) return false;
   const lead = tokens.slice(pieces[0]?.from, site.to).map(({ word }) => word);
-  return lead.includes('and') && lead.includes('your');
+  return lead.includes('and') && (asking || lead.includes('your'));
 }
 
-const NAMING: ReadonlySet<Role> = new Set(['site', 'small', 'side', 'part', 'talk']);
+const NAMING: ReadonlySet<Role> = new Set(['site', 'small', 'side', 'part', 'talk', 'intention', 'mood']);
 
 const withoutTag = (draft: Draft, tokens: readonly Token[]): readonly Piece[] => {
   const last = draft.pieces.at(-1);

@@ -38,6 +38,8 @@ export type Asked =
       readonly sites: readonly SiteRef[];
       /** asked with "no" in it ("no pain here?"), so that "yes" settles nothing */
       readonly negative: boolean;
+      /** the question as said */
+      readonly text: string;
     }
   | { readonly about: 'csm'; readonly aspects: readonly Aspect[]; readonly ends: readonly LimbEnd[] }
   /** `item`: the one thing asked after ("any blood thinners?"), as said */
@@ -50,9 +52,20 @@ export interface Context {
   readonly asked: Asked | null;
   /** the last question after findings, answered or not, for "and your back?" */
   readonly askedBefore: Asked | null;
-  /** the statements last said as one, for "same on the right" */
+  /** the last question was asked or answered in the utterance before, so "and your back" goes on with it */
+  readonly asking: boolean;
+  /** the examination statements last said as one, for "same on the right" */
   readonly last: readonly Statement[];
+  /** what was last stated of any kind but visits and notes, for a correction */
+  readonly said: readonly Statement[];
 }
 
 /** The context before anything was said. */
-export const NOTHING_SAID: Context = { sites: [], asked: null, askedBefore: null, last: [] };
+export const NOTHING_SAID: Context = {
+  sites: [],
+  asked: null,
+  askedBefore: null,
+  asking: false,
+  last: [],
+  said: [],
+};

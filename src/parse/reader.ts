@@ -48,7 +48,7 @@ export function createReader(
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
   const tokens = withoutFillers(root, tokenise(utterance.text));
   const pieces = piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length);
-  const clauses = clausesOf(pieces, tokens, context.asked !== null);
+  const clauses = clausesOf(pieces, tokens, { open: context.asked !== null, asking: context.asking });
   const talk: Talk = {
     utterance,
     tokens,
@@ -70,6 +70,8 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     talk.frames.length > 0 || clauses.some(({ mood }) => mood === 'question' || mood === 'answer');
   if (spoke && talk.context.asked === earlier && earlier !== null)
     talk.context = { ...talk.context, asked: null };
+  const asking = clauses.some(({ mood }) => mood === 'question' || mood === 'answer');
+  if (talk.frames.length > 0 || asking) talk.context = { ...talk.context, asking };
   return { frames: mergeGcs(talk.frames, utterance.text), context: talk.context };
 }
 
@@ -83,7 +85,8 @@ function withoutFillers(root: Branch, tokens: readonly Token[]): readonly Token[
       if (last !== undefined) kept.push({ ...last, pause: token.pause });
     }
   }
-  return kept;
+  // Nothing but "uh uh" is an answer.
+  return kept.length > 0 ? kept : tokens;
 }
 
 const isFiller = (root: Branch, word: string): boolean =>

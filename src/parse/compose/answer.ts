@@ -1,16 +1,16 @@
 // Composes an answer: what was asked, said to be so or not; what cannot be settled by it is kept as a note.
 
-import type { CsmStatement, FindingStatement, SeverityWord } from '../../terms/index.ts';
+import type { CsmStatement, FindingStatement, SeverityWord, Side } from '../../terms/index.ts';
 import type { Clause } from '../clause.ts';
 import type { Asked, SiteRef } from '../context.ts';
 import { sideIn } from './correction.ts';
 import { itemsOf } from './exam.ts';
 import { shareSides, withSides } from './sides.ts';
 import { tagOf } from '../islands/island.ts';
-import { type Piece, readingOf } from '../pieces/piece.ts';
+import { marked, type Piece, readingOf } from '../pieces/piece.ts';
 import { type Attributes, attributesOf, joinAttributes } from './attributes.ts';
 import { answeredTopic } from './history.ts';
-import { bear, place, type Said, state, type Talk, textOf } from './talk.ts';
+import { bear, type HowKnown, place, type Said, state, type Talk, textOf } from './talk.ts';
 
 export type AnswerWord = 'yes' | 'no' | 'unsure';
 
@@ -43,6 +43,10 @@ export function answerWord(
 /** States what the answer settles. Returns the pieces after it that still have to be read. */
 export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   const { asked } = talk.context;
+  if (asked?.about === 'findings') {
+    const bySide = sidesAnswered(clause);
+    if (bySide !== null) return answerSides(talk, clause, asked, bySide);
+  }
   const said = answerWord(clause);
   if (asked === null || said === null) return clause.pieces;
   const heads = clause.pieces.slice(0, said.pieces);
@@ -76,7 +80,61 @@ export function answer(talk: Talk, clause: Clause): readonly Piece[] {
     );
     return rest;
   }
-  return answerFindings(talk, asked, said.word, said.severity, rest, from, to);
+  const explicit = heads.some((piece) => marked(piece, 'explicit'));
+  return answerFindings(talk, asked, said.word, said.severity, rest, from, to, explicit);
+}
+
+interface SideAnswer {
+  readonly side: Side;
+  readonly word: AnswerWord;
+}
+
+/** "The left one yes, the right one no": each side with its answer, or null where the clause is of another form. */
+function sidesAnswered(clause: Clause): readonly SideAnswer[] | null {
+  const out: SideAnswer[] = [];
+  let side: Side | null = null;
+  for (const piece of clause.pieces) {
+    if (piece.role === 'small' || piece.role === 'talk') continue;
+    const answered = readingOf(piece, 'talk.answer');
+    if (piece.role === 'side') side = sideIn([piece])?.side ?? null;
+    else if (answered !== null && side !== null) {
+      out.push({ side, word: (tagOf(answered, 'answer') ?? 'unsure') as AnswerWord });
+      side = null;
+    } else return null;
+  }
+  return out.length > 0 && side === null ? out : null;
+}
+
+function answerSides(
+  talk: Talk,
+  clause: Clause,
+  asked: Extract<Asked, { about: 'findings' }>,
+  answers: readonly SideAnswer[],
+): readonly Piece[] {
+  const [from, to] = [clause.pieces[0]?.from ?? 0, clause.pieces.at(-1)?.to ?? 0];
+  if (asked.sites.length === 0 || asked.negative || answers.some(({ word }) => word === 'unsure')) {
+    unsettled(talk, from, to);
+    return [];
+  }
+  bear(talk, { asked: null });
+  const known: HowKnown = { site: 'carried', finding: 'carried' };
+  settle(
+    talk,
+    answers.flatMap(({ side, word }) =>
+      asked.sites.flatMap((ref) =>
+        asked.findings.map(
+          ({ finding }): Said => ({
+            statement: { kind: 'finding', site: ref.site, side, finding, present: word === 'yes' },
+            known,
+            from,
+            to,
+          }),
+        ),
+      ),
+    ),
+  );
+  for (const piece of clause.pieces) place(talk, piece);
+  return [];
 }
 
 const sideKnown = (side: unknown): { side: 'carried' } | Record<never, never> =>
@@ -101,9 +159,16 @@ function answerFindings(
   rest: readonly Piece[],
   from: number,
   to: number,
+  explicit: boolean,
 ): readonly Piece[] {
-  const says = rest.some((piece) => piece.role === 'finding' && !piece.weak);
-  const ambiguous = word === 'yes' && (asked.negative || asked.findings.length > 1);
+  const says = rest.some((piece) => piece.role === 'finding' && !piece.weak) && !echoes(asked, rest);
+  // "I do" and "yes, a little" settle a question put in the negative; a bare "yes" does not.
+  const settled = explicit || severity !== null;
+  const ambiguous = word === 'yes' && ((asked.negative && !settled) || asked.findings.length > 1);
+  if (asked.sites.length === 0 && word === 'no') {
+    deniesAll(talk, asked, from, to);
+    return rest;
+  }
   if (asked.sites.length === 0 || (ambiguous && !says)) {
     unsettled(talk, from, rest.at(-1)?.to ?? to);
     for (const piece of rest) place(talk, piece);
@@ -137,7 +202,11 @@ function answerFindings(
         };
         return {
           statement,
-          known: { site: 'carried', finding: 'carried', ...(sites === asked.sites ? sideKnown(ref.side) : {}) },
+          known: {
+            site: 'carried',
+            finding: 'carried',
+            ...(sites === asked.sites ? sideKnown(ref.side) : {}),
+          },
           from,
           to: extra.to ?? to,
         };
@@ -145,8 +214,81 @@ function answerFindings(
     ),
   );
   place(talk, ...extra.pieces);
-  return rest.filter((piece) => !extra.pieces.includes(piece) && piece.role !== 'site' && piece.role !== 'side');
+  const taken = word === 'yes' || sites !== asked.sites;
+  return rest.filter(
+    (piece) => !extra.pieces.includes(piece) && !(taken && (piece.role === 'site' || piece.role === 'side')),
+  );
 }
+
+// "Does it hurt when I press?" "Yeah, that hurts": the answer repeats the question, whose word is the better one.
+function echoes(asked: Extract<Asked, { about: 'findings' }>, rest: readonly Piece[]): boolean {
+  const hurt = (finding: string | null) => finding === 'pain' || finding === 'tenderness';
+  const said = rest
+    .filter(({ role }) => role === 'finding')
+    .map((piece) => tagOf(readingOf(piece, 'findings.finding') ?? NOTHING, 'finding'));
+  return (
+    said.length > 0 &&
+    said.every(hurt) &&
+    asked.findings.every(({ finding }) => hurt(finding)) &&
+    !rest.some(({ role }) => role === 'site')
+  );
+}
+
+const NOTHING = { file: '', rule: '', from: 0, to: 0, tags: [], slots: [], cost: 0 };
+
+// "Any numbness anywhere?" "No": it has no one site, so it is a symptom denied in the words of the question.
+function deniesAll(talk: Talk, asked: Extract<Asked, { about: 'findings' }>, from: number, to: number): void {
+  const text = `${asked.text}: ${textOf(talk, from, to)}`;
+  state(talk, [
+    {
+      statement: { kind: 'history', topic: 'symptoms', text, present: false },
+      known: { topic: 'inferred' },
+      from,
+      to,
+    },
+  ]);
+}
+
+/** "Are you bleeding anywhere?" "Just my nose": a site alone answers where; false where the clause says more or else. */
+export function answersWithSite(
+  talk: Talk,
+  clause: Clause,
+  asked: Extract<Asked, { about: 'findings' }>,
+): boolean {
+  const phrases = itemsOf(talk, clause.pieces).flatMap((item) => (item.type === 'site' ? [item.phrase] : []));
+  const plain = clause.pieces.every(({ role }) => PLAIN.has(role));
+  if (!plain || phrases.length === 0 || asked.negative || asked.findings.length > 1) return false;
+  if (asked.sites.length > 0 && !phrases.every((phrase) => phrase.mine)) return false;
+  const refs = shareSides(phrases.flatMap((phrase) => withSides(phrase, [])));
+  const [from, to] = [clause.pieces[0]?.from ?? 0, clause.pieces.at(-1)?.to ?? 0];
+  bear(talk, { asked: null, sites: refs.map((ref) => ({ ...ref, parts: [], level: null })) });
+  settle(
+    talk,
+    refs.flatMap((ref) =>
+      asked.findings.map(({ finding, quality }): Said => {
+        const statement: FindingStatement = {
+          kind: 'finding',
+          site: ref.site,
+          side: ref.side,
+          finding,
+          present: true,
+          ...(ref.parts.length > 0 ? { part: ref.parts } : {}),
+          ...(quality.length > 0 ? { quality } : {}),
+        };
+        const known: HowKnown = {
+          finding: 'carried',
+          present: 'inferred',
+          ...(ref.sideKnown === 'inferred' ? { side: 'inferred' as const } : {}),
+        };
+        return { statement, known, from, to };
+      }),
+    ),
+  );
+  for (const piece of clause.pieces) place(talk, piece);
+  return true;
+}
+
+const PLAIN: ReadonlySet<string> = new Set(['site', 'side', 'part', 'small', 'talk']);
 
 // "A little bit, in the left hand", "yeah, on the right side": the answer says itself where.
 function sitesSaid(talk: Talk, rest: readonly Piece[], asked: readonly SiteRef[]): readonly SiteRef[] {

@@ -54,7 +54,8 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
   const led = after !== null && phraseAt(items, after)?.led === true;
   if (before !== null && !used.has(before) && !items.slice(before + 1, i).some(attaches)) {
     // "The left arm has bruising at the elbow": the narrower place that it leads to is the one.
-    if (led && after !== null && isWithin(items, after, before) && !items.slice(i + 1, after).some(attaches)) return after;
+    if (led && after !== null && isWithin(items, after, before) && !items.slice(i + 1, after).some(attaches))
+      return after;
     // A heading with a pause after it yields to a site that the finding leads to: "right leg, swelling over the knee".
     const heading = led && after !== null && pauseAfter(items, tokens, before) !== '';
     return heading ? after : before;

@@ -102,7 +102,11 @@ function isInstrument(talk: Talk, items: readonly Item[], i: number, island: Isl
   const item = items[i];
   if (item?.type !== 'piece' || !hasTag(island, 'noun')) return false;
   const before = talk.tokens[item.piece.from - 1]?.word;
-  return before === 'with' || (before === 'a' && talk.tokens[item.piece.from - 2]?.word === 'with') || talk.tokens[item.piece.from]?.word === 'with';
+  return (
+    before === 'with' ||
+    (before === 'a' && talk.tokens[item.piece.from - 2]?.word === 'with') ||
+    talk.tokens[item.piece.from]?.word === 'with'
+  );
 }
 
 // "After the splint" names a splint that is on already.

@@ -5,7 +5,7 @@ import type { Clause } from '../clause.ts';
 import type { Command } from '../frame.ts';
 import { hasTag, tagOf } from '../islands/island.ts';
 import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
-import { answer, answerWord } from './answer.ts';
+import { answer, answersWithSite, answerWord } from './answer.ts';
 import { correct, dryRun, sideIn, strike } from './correction.ts';
 import { itemsOf, stateExam } from './exam.ts';
 import { answeredTopic, historyOf } from './history.ts';
@@ -49,8 +49,19 @@ function isPlaced(talk: Talk, piece: Piece): boolean {
   return piece.to > piece.from;
 }
 
+// "Swelling to the right, no, the left wrist": a finding whose site comes only with the correction.
+function openFinding(talk: Talk, clause: Clause): readonly Piece[] {
+  const before = talk.clauses[talk.clauses.indexOf(clause) - 1];
+  const named = clause.pieces.some(({ role }) => role === 'site');
+  if (before === undefined || before.sentence !== clause.sentence || !named) return [];
+  if (before.mood !== 'statement' || before.pieces.some(({ role }) => role === 'site')) return [];
+  return before.pieces.filter((piece) => piece.role === 'finding' && !isPlaced(talk, piece));
+}
+
 // "Left hand, sorry, right hand: the fingers are fine": a site named and taken back before anything was said of it.
 function readCorrection(talk: Talk, clause: Clause): void {
+  const open = openFinding(talk, clause);
+  if (open.length > 0) return stateAll(talk, [...open, ...clause.pieces.slice(1)]);
   const last = talk.frames.at(-1);
   const rest = clause.pieces.filter(({ role }) => role !== 'correction');
   const repairs =
@@ -69,13 +80,15 @@ const LIGHT: ReadonlySet<Role> = new Set(['small', 'talk', 'negation', 'answer',
 function readStatement(talk: Talk, clause: Clause): void {
   const { asked } = talk.context;
   if (asked?.about === 'topic' && answersFreely(talk, clause)) return freeAnswer(talk, clause, asked.topic);
-  if (asked?.about === 'topic' && asked.topic === 'events' && tellsMechanism(clause)) return freeAnswer(talk, clause, 'mechanism');
+  if (asked?.about === 'topic' && asked.topic === 'events' && tellsMechanism(clause))
+    return freeAnswer(talk, clause, 'mechanism');
   if (asked?.about === 'vital' && figureAnswer(talk, clause.pieces, asked.vital))
     return void bear(talk, { asked: null });
   if (asked !== null && (asked.about === 'findings' || asked.about === 'csm') && isBareNo(clause)) {
     answer(talk, { ...clause, pieces: clause.pieces });
     return;
   }
+  if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
   if (asked === null && turnsSide(talk, clause)) return;
   const before = talk.frames.length;
@@ -108,6 +121,8 @@ function turnsSide(talk: Talk, clause: Clause): boolean {
 
 function readAnswer(talk: Talk, clause: Clause): void {
   const had = talk.context.asked;
+  if (had?.about === 'vital' && figureAnswer(talk, clause.pieces, had.vital))
+    return void bear(talk, { asked: null });
   const rest = answer(talk, clause);
   if (had === null && turnsSide(talk, clause)) return;
   if (rest.length > 0) stateAll(talk, rest);
@@ -246,6 +261,7 @@ function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, negated: 
   const piece = pieces[i];
   if (piece === undefined) return 0;
   const found = historyOf(talk, pieces.slice(i), negated);
+  if (!('topic' in found) && found.length === 0) return piece.to;
   if ('topic' in found) {
     bear(talk, { asked: { about: 'topic', topic: found.topic } });
     return piece.to;
@@ -355,6 +371,8 @@ function command(talk: Talk, clause: Clause): void {
 
 // "Wiggle your toes for me" finds nothing. "Tell me if it hurts" asks all the same, though it leaves no visit.
 function openTold(talk: Talk, clause: Clause): void {
-  if (clause.pieces.some((piece) => marked(piece, 'tell-if') || marked(piece, 'mood', 'supposing'))) askQuietly(talk, clause);
-  for (const piece of clause.pieces) if (piece.role !== 'unknown' && piece.role !== 'vital') place(talk, piece);
+  if (clause.pieces.some((piece) => marked(piece, 'tell-if') || marked(piece, 'mood', 'supposing')))
+    askQuietly(talk, clause);
+  for (const piece of clause.pieces)
+    if (piece.role !== 'unknown' && piece.role !== 'vital') place(talk, piece);
 }

@@ -97,7 +97,12 @@ function renames(talk: Talk, statements: readonly StatementFrame[]): CorrectionT
   const { site, side, finding } = one.statement;
   const before = last.filter((statement) => statement.kind === 'finding');
   const [only] = before;
-  if (only === undefined || before.length !== last.length || before.some((other) => other.finding !== only.finding)) return null;
+  if (
+    only === undefined ||
+    before.length !== last.length ||
+    before.some((other) => other.finding !== only.finding)
+  )
+    return null;
   const samePlace = before.every((other) => other.site === site && (side === null || other.side === side));
   return samePlace && only.finding !== finding ? { kind: 'finding', finding: only.finding, site } : null;
 }

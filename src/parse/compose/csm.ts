@@ -208,7 +208,13 @@ function sharePresence(found: readonly FoundCsm[]): readonly FoundCsm[] {
   const out = [...found];
   for (let i = out.length - 2; i >= 0; i--) {
     const [one, next] = [out[i], out[i + 1]];
-    if (one !== undefined && next !== undefined && one.present === null && next.present !== null && !(next.negatedFrom !== null && next.negatedFrom >= one.piece.to))
+    if (
+      one !== undefined &&
+      next !== undefined &&
+      one.present === null &&
+      next.present !== null &&
+      !(next.negatedFrom !== null && next.negatedFrom >= one.piece.to)
+    )
       out[i] = { ...one, present: next.present, to: Math.max(one.to, next.to) };
   }
   return out;

@@ -67,7 +67,9 @@ export function findingsOf(
     if (hasTag(island, 'predicate') && !isPredicate(items, tokens, i, group, island, mind)) continue;
     const spokenRefs = shareSides(phrases.flatMap((phrase) => withSides(phrase, mind)));
     const own = phrases.every((phrase) => phrase.sites.every((ref) => ref.sideKnown !== 'spoken'));
-    const side = own ? looseSide(items, tokens, i, mind) : turnedSide(items, tokens, i, group.at(-1) ?? i, mind);
+    const side = own
+      ? looseSide(items, tokens, i, mind)
+      : turnedSide(items, tokens, i, group.at(-1) ?? i, mind);
     const placed = placeFor(island, spokenRefs, mind, side?.side ?? null);
     if (placed.length === 0) continue;
     for (const index of group) usedSites.add(index);
@@ -89,7 +91,13 @@ export function findingsOf(
       findings: tagsOf(island, 'finding') as Finding[],
       refs: inMidline(island, placed),
       siteSpoken: phrases.length > 0,
-      atHome: phrases.length === 0 && placed.every((ref) => homes(island, 'at').includes(ref.site) || (homes(island, 'home').includes(ref.site) && !mind.some((one) => one.site === ref.site))),
+      atHome:
+        phrases.length === 0 &&
+        placed.every(
+          (ref) =>
+            homes(island, 'at').includes(ref.site) ||
+            (homes(island, 'home').includes(ref.site) && !mind.some((one) => one.site === ref.site)),
+        ),
       sideSpoken: side !== null,
       polarity,
       present: base !== (polarity === 'negated'),
@@ -100,7 +108,12 @@ export function findingsOf(
       from: Math.min(...spans.map((span) => span.from)),
       to: Math.max(...spans.map((span) => span.to)),
       spans,
-      doubt: [...(side?.doubt ?? []), ...phrases.flatMap(soundsLike), ...(hasTag(island, 'homophone') ? ['A word was taken for a finding that sounds like it.'] : []), ...unheardNo(items, i, polarity, base)],
+      doubt: [
+        ...(side?.doubt ?? []),
+        ...phrases.flatMap(soundsLike),
+        ...(hasTag(island, 'homophone') ? ['A word was taken for a finding that sounds like it.'] : []),
+        ...unheardNo(items, i, polarity, base),
+      ],
     });
   }
   exceptions(items, found, usedSites, mind);
@@ -152,11 +165,14 @@ function otherwiseOn(items: readonly Item[], found: FoundFinding[]): void {
   if (rest.length < items.length - at - 1) return;
   const negation = rest.find((piece) => marked(piece, 'negation', 'before'));
   const side = rest.findLast((piece) => piece.role === 'side');
-  const island = side === undefined ? null : (readingOf(side, 'sides.side-after') ?? readingOf(side, 'sides.side-before'));
+  const island =
+    side === undefined ? null : (readingOf(side, 'sides.side-after') ?? readingOf(side, 'sides.side-before'));
   const named = island === null ? null : tagOf(island, 'side');
   if (negation === undefined || side === undefined || (named !== 'left' && named !== 'right')) return;
   if (rest.some(({ role }) => role === 'finding' || role === 'csm' || role === 'unknown')) return;
-  for (const one of found.filter(({ piece, polarity }) => polarity === 'stated' && piece.to <= negation.from)) {
+  for (const one of found.filter(
+    ({ piece, polarity }) => polarity === 'stated' && piece.to <= negation.from,
+  )) {
     const refs = one.refs.filter((ref) => ref.side !== null && ref.side !== named && ref.side !== 'both');
     if (refs.length === 0) continue;
     found.push({
@@ -238,7 +254,10 @@ function isPredicate(
   const nothing = hasTag(island, 'nothing');
   // "Crepitus negative": the word denies the finding before it and says nothing of the site.
   const previous = items[i - 1];
-  const denies = items[i]?.type === 'piece' && tagOf(readingOf((items[i] as { readonly piece: Piece }).piece, 'negation') ?? island, 'negation') === 'after';
+  const denies =
+    items[i]?.type === 'piece' &&
+    tagOf(readingOf((items[i] as { readonly piece: Piece }).piece, 'negation') ?? island, 'negation') ===
+      'after';
   if (denies && previous?.type === 'piece' && previous.piece.role === 'finding') return false;
   // "Nothing deep" says what there is not nothing of.
   if (nothing && goesOn(items, tokens, i)) return false;
@@ -282,7 +301,9 @@ function turnedSide(
   if (site >= i) return null;
   const at = items.slice(0, i).findLastIndex((item) => item.type === 'piece' && item.piece.role === 'side');
   if (at <= site) return null;
-  const between = items.slice(at + 1, i).every((item) => item.type === 'piece' && item.piece.role === 'small');
+  const between = items
+    .slice(at + 1, i)
+    .every((item) => item.type === 'piece' && item.piece.role === 'small');
   return between ? looseSide(items, tokens, i, mind) : null;
 }
 
@@ -312,7 +333,10 @@ function placeFor(
     const given = side ?? spoken.find((ref) => ref.side !== null)?.side ?? ownSide;
     if (near) {
       const sideKnown = ownSide !== null && given === ownSide ? ('inferred' as const) : undefined;
-      return at.map((site) => ({ ...plainSite(site, given), ...(sideKnown === undefined ? {} : { sideKnown }) }));
+      return at.map((site) => ({
+        ...plainSite(site, given),
+        ...(sideKnown === undefined ? {} : { sideKnown }),
+      }));
     }
   }
   const only = homes(island, 'for');

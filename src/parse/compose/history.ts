@@ -48,11 +48,14 @@ export function historyOf(
   if (hasTag(island, 'whole')) return give(textOf(talk, from, to), to);
   const end = textEnd(talk, pieces, hasTag(island, 'whole-on') || topic === 'mechanism');
   if (hasTag(island, 'whole-on')) return give(textOf(talk, from, end), end);
-  if (end === to || (hasTag(island, 'guard') && !opensText(talk, pieces[1]))) return { topic, from, to };
+  // "Taking this glove off" takes no drug.
+  if (hasTag(island, 'guard') && !opensText(talk, pieces[1])) return [];
+  if (end === to) return { topic, from, to };
   // "Name is Ilse Brandt and…": a name is short.
   const short = hasTag(island, 'short') ? nameEnd(talk, to, end) : end;
   const start = firstOfText(talk, to, short);
-  return start >= short ? { topic, from, to } : give(textOf(talk, start, short), short);
+  if (start >= short) return { topic, from, to };
+  return give(textOf(talk, start, short), short, negated ? { present: false } : {});
 }
 
 // A name runs to the first pause, and over three words at most.
@@ -114,7 +117,9 @@ const STRONG: ReadonlySet<Role> = new Set([
 
 // "Slipped on the ice" names no ice that was put on anybody: care breaks a text only where it was given.
 const isStrong = (piece: Piece, paused: boolean): boolean =>
-  piece.role === 'care' ? paused || marked(piece, 'on') || marked(piece, 'put') || marked(piece, 'verb') : STRONG.has(piece.role);
+  piece.role === 'care'
+    ? paused || marked(piece, 'on') || marked(piece, 'put') || marked(piece, 'verb')
+    : STRONG.has(piece.role);
 
 // The text runs on to the full stop, or to the next thing that is stated in its own right.
 function textEnd(talk: Talk, pieces: readonly Piece[], loose: boolean): number {

@@ -55,7 +55,10 @@ function foundAt(items: readonly Item[], item: Item, i: number): readonly Found[
   const { piece } = item;
   // A phrase that says "no" itself ("no known allergies", "can not feel") goes on reaching over what is joined to it.
   if (piece.role === 'history' || piece.role === 'csm') return [];
-  const absent = piece.role === 'finding' && piece.islands[0] !== undefined && tagOf(piece.islands[0], 'present') === 'false';
+  const absent =
+    piece.role === 'finding' &&
+    piece.islands[0] !== undefined &&
+    tagOf(piece.islands[0], 'present') === 'false';
   if (absent && readingOf(piece, 'negation') === null) return [];
   const island = readingOf(piece, 'negation');
   // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
@@ -113,7 +116,8 @@ function closesList(items: readonly Item[], i: number): boolean {
   return next.type === 'piece' && !isAfter(next.piece);
 }
 
-const isFindingItem = (item: Item | undefined): boolean => item?.type === 'piece' && item.piece.role === 'finding';
+const isFindingItem = (item: Item | undefined): boolean =>
+  item?.type === 'piece' && item.piece.role === 'finding';
 
 function goesOn(items: readonly Item[], i: number): boolean {
   const before = items[i - 1];

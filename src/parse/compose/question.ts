@@ -4,7 +4,7 @@ import type { Aspect, Topic, Vital } from '../../terms/index.ts';
 import type { Clause } from '../clause.ts';
 import type { Asked } from '../context.ts';
 import { hasTag, tagOf } from '../islands/island.ts';
-import { type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
 import { csmOf, toEnd } from './csm.ts';
 import { itemsOf, visitsOf } from './exam.ts';
 import { findingsOf } from './findings.ts';
@@ -56,8 +56,10 @@ function askedOf(talk: Talk, clause: Clause, items: ReturnType<typeof itemsOf>, 
       findings: asked.flatMap((one) =>
         one.findings.map((finding) => ({ finding, quality: one.attributes.quality ?? [] })),
       ),
-      sites: asked[0]?.refs ?? [],
+      // "Where does it hurt?" and "any numbness anywhere?" are asked of no site in mind.
+      sites: asked[0]?.siteSpoken === true || !isWhere(clause) ? (asked[0]?.refs ?? []) : [],
       negative: asked.some((one) => one.polarity === 'negated'),
+      text: textOf(talk, clause.pieces[0]?.from ?? 0, end),
     };
   }
   const bare = clause.pieces.flatMap((piece) => {
@@ -73,6 +75,7 @@ function askedOf(talk: Talk, clause: Clause, items: ReturnType<typeof itemsOf>, 
         findings: [{ finding: finding as never, quality: [] }],
         sites: [],
         negative: false,
+        text: textOf(talk, clause.pieces[0]?.from ?? 0, end),
       };
   }
   const csm = csmOf(items, talk.tokens, talk.context.sites, reach).found[0];
@@ -95,6 +98,9 @@ function askedOf(talk: Talk, clause: Clause, items: ReturnType<typeof itemsOf>, 
 }
 
 const EMPTY = { file: '', rule: '', from: 0, to: 0, tags: [], slots: [], cost: 0 };
+
+const isWhere = (clause: Clause): boolean =>
+  clause.pieces.some((piece) => marked(piece, 'where') || isSmall(piece, 'where'));
 
 function askedBy(talk: Talk, piece: Piece): Asked | null {
   const history = readingOf(piece, 'history.ask');

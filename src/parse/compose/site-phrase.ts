@@ -287,19 +287,36 @@ function lendSides(items: readonly Item[]): readonly Item[] {
   return items.map((item, i) => {
     if (item.type !== 'site') return item;
     const [ref] = item.phrase.sites;
-    if (ref === undefined || item.phrase.sites.length > 1 || ref.sideKnown === 'spoken' || !isPaired(ref.site)) return item;
+    if (
+      ref === undefined ||
+      item.phrase.sites.length > 1 ||
+      ref.sideKnown === 'spoken' ||
+      !isPaired(ref.site)
+    )
+      return item;
     const sites = items.filter((one) => one.type === 'site');
     const [later] = items.slice(i + 1).filter((one) => one.type === 'site');
     const earlier = sites[sites.indexOf(item) - 1];
-    const giver = [later, earlier].flatMap((one) => (one?.type === 'site' ? one.phrase.sites.slice(0, 1) : [])).find((one) => one.sideKnown === 'spoken' && isNear(ref, one)) ?? limbBefore(items, i, ref);
+    const giver =
+      [later, earlier]
+        .flatMap((one) => (one?.type === 'site' ? one.phrase.sites.slice(0, 1) : []))
+        .find((one) => one.sideKnown === 'spoken' && isNear(ref, one)) ?? limbBefore(items, i, ref);
     if (giver?.side == null) return item;
-    return { type: 'site', phrase: { ...item.phrase, sites: [{ ...ref, side: giver.side, sideKnown: isNear(ref, giver) ? 'spoken' : 'carried' }] } };
+    return {
+      type: 'site',
+      phrase: {
+        ...item.phrase,
+        sites: [{ ...ref, side: giver.side, sideKnown: isNear(ref, giver) ? 'spoken' : 'carried' }],
+      },
+    };
   });
 }
 
 // "Down the right leg, thigh fine, knee swollen": the limb's side holds for what follows of it.
 function limbBefore(items: readonly Item[], i: number, ref: SiteRef): SiteRef | undefined {
-  const earlier = items.slice(0, i).flatMap((one) => (one.type === 'site' ? one.phrase.sites.slice(0, 1) : []));
+  const earlier = items
+    .slice(0, i)
+    .flatMap((one) => (one.type === 'site' ? one.phrase.sites.slice(0, 1) : []));
   return earlier.findLast((one) => one.sideKnown === 'spoken' && sameLimb(one.site, ref.site));
 }
 
@@ -334,7 +351,8 @@ function mergeNested(
 
 export const isPreposition = (piece: Piece): boolean => isFor(piece, 'preposition');
 
-const PREPOSITIONS = /^(to|on|over|of|in|at|along|down|round|around|only|just|from|across|under|behind|near)$/;
+const PREPOSITIONS =
+  /^(to|on|over|of|in|at|along|down|round|around|only|just|from|across|under|behind|near)$/;
 
 function startsWithPreposition(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
   const first = pieces[0];

@@ -74,6 +74,10 @@ export function state(talk: Talk, said: readonly Said[]): void {
     .map(({ statement }) => statement)
     .filter(({ kind }) => kind === 'finding' || kind === 'csm');
   if (exam.length > 0) talk.context = { ...talk.context, last: exam };
+  const kept = said
+    .map(({ statement }) => statement)
+    .filter(({ kind }) => kind !== 'visit' && kind !== 'note');
+  if (kept.length > 0) talk.context = { ...talk.context, said: kept };
 }
 
 /** Changes what is in mind. */

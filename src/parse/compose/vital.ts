@@ -139,7 +139,8 @@ const FAHRENHEIT_FROM = 70;
 function temperatureOf(island: Island): Read {
   const whole = numberOf(island, 'degrees');
   const tenths = numberOf(island, 'tenths');
-  if (whole === null || (tenths !== null && !(Number.isInteger(tenths) && within(tenths, [0, 9])))) return null;
+  if (whole === null || (tenths !== null && !(Number.isInteger(tenths) && within(tenths, [0, 9]))))
+    return null;
   // "Thirty six five" is 36.5; the point was not said.
   const degrees = tenths === null ? whole : roundTo(whole + tenths / 10, 1);
   const said = tagOf(island, 'unit');

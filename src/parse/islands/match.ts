@@ -29,7 +29,7 @@ export function islandsAt(
 ): readonly Island[] {
   const islands: Island[] = [];
   const walk = (branch: Branch, at: number, slots: readonly FilledSlot[]): void => {
-    if (!endsLoose(slots, at))
+    if (!endsLoose(slots, words, at))
       for (const ending of branch.endings) islands.push(islandOf(ending, start, at, slots));
     if (at > start && breaks(tokens[at - 1])) return;
     const word = words[at];
@@ -46,10 +46,15 @@ export function islandsAt(
 }
 
 // "Cap refill too" is no figure: a single homophone counts only where the phrase goes on after it ("too seconds").
-function endsLoose(slots: readonly FilledSlot[], at: number): boolean {
+function endsLoose(slots: readonly FilledSlot[], words: readonly string[], at: number): boolean {
   const last = slots.at(-1);
-  return last?.loose === true && last.to === at && last.to - last.from === 1;
+  return (
+    last?.loose === true && last.to === at && (last.to - last.from === 1 || JOINING.test(words[at - 1] ?? ''))
+  );
 }
+
+// "Pulse ninety too" says that it is ninety as well.
+const JOINING = /^(to|too|for)$/;
 
 // Reading a number or a time costs more than looking whether one can begin here.
 const FIRST =
@@ -91,7 +96,10 @@ function fill(
       .filter(({ end }) => whole(end))
       .map(({ end, time }) => ({ rule: slot, from: at, to: end, value: 0, time, loose: false }));
   const strict = readNumbers(words, at);
-  const readings = strict.length > 0 || !expected ? strict : readNumbers(words, at, { loose: true });
+  const loose = expected ? readNumbers(words, at, { loose: true }).filter((reading) => reading.loose) : [];
+  // A homophone counts only where it makes the number longer ("ninety ate") or there is no other number.
+  const longest = strict[0]?.end ?? at;
+  const readings = [...loose.filter((reading) => reading.end > longest), ...strict];
   return readings
     .filter(({ end }) => !tokens.slice(at, end - 1).some((token) => token.pause !== ''))
     .map(({ end, value, loose }) => ({ rule: slot, from: at, to: end, value, time: null, loose }));
