@@ -10,7 +10,7 @@ export interface Age {
 
 /** The latest age that was told in figures. */
 export function ageOf(chart: Chart): Age {
-  const told = chart.history.findLast((entry) => entry.topic === 'age' && entry.years !== undefined);
+  const told = chart.told('age').findLast((entry) => entry.years !== undefined);
   return told?.years === undefined ? { years: null, entries: [] } : { years: told.years, entries: [told] };
 }
 

@@ -17,19 +17,29 @@ export interface Clock extends Reckoned {
   readonly minutes: number | null;
 }
 
+/** A clock before the moment it is read at. */
+export interface Clocked extends Omit<Clock, 'minutes'> {
+  /** epoch ms; null where the time was not said */
+  readonly from: number | null;
+}
+
+/** The clock read at `now`, epoch ms. */
+export function clockAt({ from, ...clocked }: Clocked, now: number): Clock {
+  return { ...clocked, minutes: from === null ? null : Math.floor((now - from) / 60_000) };
+}
+
 const clockOf = (
   clock: Clock['clock'],
   of: string,
   entry: Entry | undefined,
-  now: number,
   missing: readonly string[] = [],
-): Clock => {
+): Clocked => {
   const known = entry !== undefined && missing.length === 0;
   return {
     clock,
     of,
     since: known ? entry.at : null,
-    minutes: known ? Math.floor((now - timeOf(entry)) / 60_000) : null,
+    from: known ? timeOf(entry) : null,
     ...reckoned(entry === undefined ? [] : [entry], COMMON_PRACTICE, missing),
   };
 };
@@ -39,42 +49,36 @@ const timed = (entry: Entry): boolean => timeOf(entry) !== Date.parse(entry.hear
 
 const INJURY: readonly Topic[] = ['time', 'mechanism', 'onset', 'events'];
 
-function injury(chart: Chart, now: number): Clock {
+function injury(chart: Chart): Clocked {
   const told = chart.history.filter((entry) => INJURY.includes(entry.topic));
   const known = told.find(timed);
-  return clockOf(
-    'injury',
-    'injury',
-    known ?? told[0],
-    now,
-    known === undefined ? ['time of the injury'] : [],
-  );
+  return clockOf('injury', 'injury', known ?? told[0], known === undefined ? ['time of the injury'] : []);
 }
 
 /** One for each place: the earliest time it was said to be on, for a later word of it may only repeat it. */
-function tourniquets(chart: Chart, now: number): readonly Clock[] {
+function tourniquets(chart: Chart): readonly Clocked[] {
   const first = new Map<string, Entry>();
   for (const entry of chart.care) {
     if (entry.care !== 'tourniquet') continue;
     const place = entry.site === undefined ? 'place not said' : placeText(entry.site, entry.side ?? null);
     if (!first.has(place)) first.set(place, entry);
   }
-  return [...first].map(([place, entry]) => clockOf('tourniquet', place, entry, now));
+  return [...first].map(([place, entry]) => clockOf('tourniquet', place, entry));
 }
 
-function intake(chart: Chart, now: number): readonly Clock[] {
+function intake(chart: Chart): readonly Clocked[] {
   const told = chart.history.findLast((entry) => entry.topic === 'last-intake');
-  if (told === undefined) return [clockOf('intake', 'last intake', undefined, now, ['last intake'])];
-  return [clockOf('intake', told.text, told, now, timed(told) ? [] : ['time of the last intake'])];
+  if (told === undefined) return [clockOf('intake', 'last intake', undefined, ['last intake'])];
+  return [clockOf('intake', told.text, told, timed(told) ? [] : ['time of the last intake'])];
 }
 
-/** Every clock at `now`, in epoch ms. Injury, last vitals and intake are always there, with what they lack. */
-export const clocksOf = (chart: Chart, now: number): readonly Clock[] => [
-  injury(chart, now),
-  ...tourniquets(chart, now),
-  clockOf('vitals', 'last vitals', chart.vitals.at(-1), now, chart.vitals.length === 0 ? ['vitals'] : []),
-  ...intake(chart, now),
+/** Every clock. Injury, last vitals and intake are always there, with what they lack. */
+export const clockedOf = (chart: Chart): readonly Clocked[] => [
+  injury(chart),
+  ...tourniquets(chart),
+  clockOf('vitals', 'last vitals', chart.vitals.at(-1), chart.vitals.length === 0 ? ['vitals'] : []),
+  ...intake(chart),
   ...chart.care
     .filter((entry) => entry.care === 'medication')
-    .map((entry) => clockOf('medication', entry.text ?? 'medication not named', entry, now)),
+    .map((entry) => clockOf('medication', entry.text ?? 'medication not named', entry)),
 ];

@@ -1,7 +1,9 @@
 // Which sites were examined, in the order an examination is taught; a site of which nothing was said is never clear.
 
-import { type Entry, stands } from '../record/entry.ts';
-import { holdersOf, isPaired, SITES, type Side, type Site } from '../terms/index.ts';
+import type { Entry } from '../record/entry.ts';
+import { holdersOf, isPaired, SITES, type Site } from '../terms/index.ts';
+import { type Chart, chartOf, type Rule } from './chart.ts';
+import { isImpaired } from './limb-end.ts';
 import { type RowSide, rowSidesOf, sidesOf } from './side.ts';
 
 export type CoverageState = 'not-examined' | 'touched' | 'clear' | 'found';
@@ -12,25 +14,66 @@ export interface CoverageRow {
   readonly state: CoverageState;
 }
 
+/** The wider sites of each site, looked up once. */
+const HOLDERS = Object.fromEntries(SITES.map((site) => [site, holdersOf(site)])) as Readonly<
+  Record<Site, readonly Site[]>
+>;
+
 const RANK: Readonly<Record<CoverageState, number>> = { 'not-examined': 0, touched: 1, clear: 2, found: 3 };
 
-/** The sites within each site, at any depth. */
-const WITHIN: ReadonlyMap<Site, readonly Site[]> = new Map(
-  SITES.map((site) => [site, SITES.filter((inner) => holdersOf(inner).includes(site))]),
-);
-
-const keyOf = (site: Site, side: RowSide): string => `${site} ${side ?? ''}`;
-
-/** What one entry says of the site it names; null where it says nothing of an examination (care is none). */
-function stateSaid(entry: Entry): { site: Site; side: Side | null; state: CoverageState } | null {
-  if (entry.kind === 'visit') return { site: entry.site, side: entry.side, state: 'touched' };
-  if (entry.kind === 'finding')
-    return { site: entry.site, side: entry.side, state: entry.present ? 'found' : 'clear' };
-  // Intact circulation, sensation or motion is a negative for the hand or foot it names, and for nothing wider.
-  if (entry.kind === 'csm')
-    return { site: entry.site, side: entry.side, state: entry.present ? 'clear' : 'found' };
-  return null;
+/** What one entry says of the very site it names. Care is no examination and is not asked. */
+function stateSaid(entry: ReturnType<Chart['at']>[number]): CoverageState {
+  switch (entry.kind) {
+    case 'visit':
+      return 'touched';
+    case 'finding':
+      return entry.present ? 'found' : 'clear';
+    case 'csm':
+      // Circulation, sensation or motion that is whole is a negative for the hand or foot it names, and nothing wider.
+      return isImpaired(entry) ? 'found' : 'clear';
+  }
 }
+
+/** The rows of one site: what was said of it, and what was said of the wider sites that hold it. */
+export function coverageAt(chart: Chart, site: Site): readonly CoverageRow[] {
+  const states = new Map<RowSide, CoverageState>();
+  const paired = isPaired(site);
+  const raise = (side: RowSide, state: CoverageState): void => {
+    if (RANK[state] > RANK[states.get(side) ?? 'not-examined']) states.set(side, state);
+  };
+  for (const entry of chart.at(site)) {
+    const state = stateSaid(entry);
+    for (const side of sidesOf(site, entry.side)) {
+      raise(side, state);
+      if (!paired && side !== null) raise(null, state === 'found' ? 'found' : 'touched');
+    }
+  }
+  for (const holder of HOLDERS[site])
+    for (const { side: said } of chart.at(holder))
+      for (const side of sidesOf(holder, said)) {
+        if (side !== null) raise(paired ? side : null, 'touched');
+        // A paired site whose side was not said touches neither side's parts.
+        else if (!isPaired(holder)) for (const each of rowSidesOf(site)) raise(each, 'touched');
+      }
+  return rowsOf(site, states);
+}
+
+function rowsOf(site: Site, states: ReadonlyMap<RowSide, CoverageState>): readonly CoverageRow[] {
+  const sides: RowSide[] = [...rowSidesOf(site)];
+  for (const extra of [null, 'left', 'right', 'midline'] as const)
+    if (!sides.includes(extra) && states.has(extra)) sides.push(extra);
+  const stateOf = (side: RowSide): CoverageState => states.get(side) ?? 'not-examined';
+  const halvesClear = !isPaired(site) && stateOf('left') === 'clear' && stateOf('right') === 'clear';
+  return sides.map((side) => {
+    const state = stateOf(side);
+    return { site, side, state: side === null && halvesClear && state === 'touched' ? 'clear' : state };
+  });
+}
+
+/** A rule for each site, in exam order. */
+export const COVERAGE_RULES: readonly Rule<readonly CoverageRow[]>[] = SITES.map(
+  (site) => (chart) => coverageAt(chart, site),
+);
 
 /**
  * One row for each unpaired site, a left and a right one for each paired site, in exam order. `both` marks both rows.
@@ -40,65 +83,43 @@ function stateSaid(entry: Entry): { site: Site; side: Side | null; state: Covera
  * narrower site says nothing of the wider.
  */
 export function coverage(entries: readonly Entry[]): readonly CoverageRow[] {
-  const states = new Map<string, CoverageState>();
-  const raise = (site: Site, side: RowSide, state: CoverageState): void => {
-    const key = keyOf(site, side);
-    if (RANK[state] > RANK[states.get(key) ?? 'not-examined']) states.set(key, state);
-  };
-  for (const entry of entries) {
-    const said = stands(entry) ? stateSaid(entry) : null;
-    if (said === null) continue;
-    for (const side of sidesOf(said.site, said.side)) {
-      raise(said.site, side, said.state);
-      if (!isPaired(said.site) && side !== null)
-        raise(said.site, null, said.state === 'found' ? 'found' : 'touched');
-      for (const inner of WITHIN.get(said.site) ?? []) touchInner(inner, side, said.site, raise);
-    }
-  }
-  return SITES.flatMap((site) => rowsOf(site, states));
+  const chart = chartOf(entries);
+  return COVERAGE_RULES.flatMap((rule) => rule(chart));
 }
 
-function touchInner(
-  inner: Site,
-  side: RowSide,
-  outer: Site,
-  raise: (site: Site, side: RowSide, state: CoverageState) => void,
-): void {
-  if (side !== null) raise(inner, isPaired(inner) ? side : null, 'touched');
-  // A paired site whose side was not said touches neither side's parts.
-  else if (!isPaired(outer)) for (const each of rowSidesOf(inner)) raise(inner, each, 'touched');
-}
+/** A site wholly unexamined: it and everything within it, on the row's side. */
+const keyOf = (site: Site, side: RowSide): string => `${site} ${side ?? ''}`;
 
-function rowsOf(site: Site, states: ReadonlyMap<string, CoverageState>): readonly CoverageRow[] {
-  const sides: RowSide[] = [...rowSidesOf(site)];
-  for (const extra of [null, 'left', 'right', 'midline'] as const)
-    if (!sides.includes(extra) && states.has(keyOf(site, extra))) sides.push(extra);
-  const stateOf = (side: RowSide): CoverageState => states.get(keyOf(site, side)) ?? 'not-examined';
-  const halvesClear = !isPaired(site) && stateOf('left') === 'clear' && stateOf('right') === 'clear';
-  return sides.map((side) => {
-    const state = stateOf(side);
-    return { site, side, state: side === null && halvesClear && state === 'touched' ? 'clear' : state };
-  });
-}
+const PARTS_WITHIN: ReadonlyMap<string, readonly string[]> = new Map(
+  SITES.flatMap((site) =>
+    rowSidesOf(site).map((side) => [
+      keyOf(site, side),
+      SITES.filter((inner) => HOLDERS[inner].includes(site)).flatMap((inner) =>
+        (side !== null && isPaired(inner) ? [side] : rowSidesOf(inner)).map((each) => keyOf(inner, each)),
+      ),
+    ]),
+  ),
+);
+
+const HELD_BY: ReadonlyMap<string, readonly string[]> = new Map(
+  SITES.flatMap((site) =>
+    rowSidesOf(site).map((side) => [
+      keyOf(site, side),
+      HOLDERS[site].map((holder) => keyOf(holder, isPaired(holder) ? side : null)),
+    ]),
+  ),
+);
 
 /**
  * What is left to examine, in exam order: the rows that are `not-examined`. Where nothing of a wider site was
  * examined it stands for its parts ("left leg"); where some part was, the other parts are listed instead of it.
  */
 export function remaining(rows: readonly CoverageRow[]): readonly CoverageRow[] {
-  const left = new Set(
-    rows.filter((row) => row.state === 'not-examined').map((row) => keyOf(row.site, row.side)),
-  );
-  const wholly = (site: Site, side: RowSide): boolean =>
-    left.has(keyOf(site, side)) &&
-    (WITHIN.get(site) ?? []).every((inner) =>
-      (side !== null && isPaired(inner) ? [side] : rowSidesOf(inner)).every((each) =>
-        left.has(keyOf(inner, each)),
-      ),
-    );
-  return rows.filter((row) => {
-    const side = row.side;
-    if (row.state !== 'not-examined' || !wholly(row.site, side)) return false;
-    return !holdersOf(row.site).some((holder) => wholly(holder, isPaired(holder) ? side : null));
+  const open = rows.filter((row) => row.state === 'not-examined');
+  const left = new Set(open.map((row) => keyOf(row.site, row.side)));
+  const wholly = new Set([...left].filter((key) => PARTS_WITHIN.get(key)?.every((inner) => left.has(inner))));
+  return open.filter((row) => {
+    const key = keyOf(row.site, row.side);
+    return wholly.has(key) && !HELD_BY.get(key)?.some((holder) => wholly.has(holder));
   });
 }

@@ -2,17 +2,18 @@
 
 import type { Entry } from '../record/entry.ts';
 import { type Burns, burnsOf } from './burns/index.ts';
-import { type Chart, chartOf, vitalsOf } from './chart.ts';
-import { type Clock, clocksOf } from './clocks.ts';
-import { type Conflict, conflictsOf } from './conflicts/index.ts';
-import { type CoverageRow, coverage, remaining } from './coverage.ts';
+import { type Chart, type Rule, vitalsOf } from './chart.ts';
+import { type Clock, clockAt, clockedOf } from './clocks.ts';
+import { CONFLICT_RULES, type Conflict } from './conflicts/index.ts';
+import { COVERAGE_RULES, type CoverageRow, remaining } from './coverage.ts';
 import * as exam from './exam/index.ts';
-import { type Pattern, patternsOf } from './patterns/index.ts';
-import { type Problem, type ProblemOrder, problemsOf } from './problems/index.ts';
-import { type ChildRange, childRanges, type Score, scoreCards } from './score/index.ts';
+import { askAfter, type Memo } from './memo.ts';
+import { PATTERN_RULES, type Pattern } from './patterns/index.ts';
+import { PROBLEM_RULES, type Problem, type ProblemOrder, problemsOf } from './problems/index.ts';
+import { type ChildRange, childRanges, SCORE_RULES, type Score } from './score/index.ts';
 import { type Scores, scoresOf } from './scores.ts';
-import { SPINE_NOTE, type SpineItem, spineItems } from './spine/index.ts';
-import { type Flag, flagsOf } from './triage/index.ts';
+import { SPINE_NOTE, SPINE_RULES, type SpineItem } from './spine/index.ts';
+import { FLAG_RULES, type Flag } from './triage/index.ts';
 import * as vitals from './vitals/index.ts';
 
 export interface ReckonOptions {
@@ -59,40 +60,62 @@ const FUNCTION = [
 /** And the vitals without which nobody can be called stable, whatever the criteria make of the age. */
 const TAKEN = ['pulse', 'blood-pressure', 'respirations'] as const;
 
-function stabilityOf(chart: Chart, flags: readonly Flag[], patterns: readonly Pattern[]): vitals.Stability {
+const vitalsTaken = (chart: Chart): boolean => TAKEN.every((vital) => vitalsOf(chart, vital).length > 0);
+
+function stabilityOf(taken: boolean, flags: readonly Flag[], patterns: readonly Pattern[]): vitals.Stability {
   if (patterns.length > 0 || flags.some((flag) => flag.level === 'red' && flag.state === 'met'))
     return 'unstable';
   const asked = flags.filter((flag) => FUNCTION.includes(flag.rule));
-  const taken = TAKEN.every((vital) => vitalsOf(chart, vital).length > 0);
   return taken && asked.every((flag) => flag.state === 'not-met') ? 'stable' : 'unknown';
 }
 
-/** Reckons from the standing entries alone. Every part carries its entries, what it lacks, and its source. */
-export function reckon(entries: readonly Entry[], options: ReckonOptions): Reckoning {
-  const chart = chartOf(entries);
-  const rows = coverage(chart.all);
-  const sets = vitals.setsOf(chart);
-  const flags = flagsOf(chart);
-  const patterns = patternsOf(chart);
+/** A reckoning with what it takes to work out the next one from it. */
+export interface Worked {
+  readonly reckoning: Reckoning;
+  readonly memo: Memo;
+}
+
+/**
+ * Reckons after an earlier time: a rule is asked again only where an entry that it looked at is new, altered or gone,
+ * and what is not asked again stays the very same object. The outcome equals that of `reckon`; `before` may be null,
+ * or any earlier memo, and is never changed.
+ */
+export function reckonAfter(before: Memo | null, entries: readonly Entry[], options: ReckonOptions): Worked {
+  const { ask, memo } = askAfter(before, entries);
+  const each = <T>(rules: readonly Rule<T>[]): readonly T[] => rules.map(ask);
+  const rows = each(COVERAGE_RULES).flat();
+  const sets = ask(vitals.setsOf);
+  const flags = each(FLAG_RULES);
+  const patterns = each(PATTERN_RULES).flat();
+  const cards = each(SCORE_RULES[options.saturationScale ?? 1]);
+  const burns = ask(burnsOf);
+  const stability = stabilityOf(ask(vitalsTaken), flags, patterns);
   return {
-    coverage: rows,
-    remaining: remaining(rows),
-    steps: exam.stepsOf(rows),
-    limbEnds: exam.limbEndsOf(chart),
-    focus: exam.focusOf(chart),
-    rechecks: exam.rechecksOf(chart),
-    scores: scoresOf(chart),
-    scoreCards: scoreCards(chart, options.saturationScale),
-    childRanges: childRanges(chart),
-    series: vitals.seriesOf(vitals.pointsOf(chart)),
-    sets,
-    due: vitals.dueOf(sets, stabilityOf(chart, flags, patterns), options.now, options.due),
-    flags,
-    burns: burnsOf(chart),
-    spine: { note: SPINE_NOTE, items: spineItems(chart) },
-    patterns,
-    conflicts: conflictsOf(chart),
-    clocks: clocksOf(chart, options.now),
-    problems: problemsOf(chart, flags, options.problems),
+    reckoning: {
+      coverage: rows,
+      remaining: remaining(rows),
+      steps: each(exam.STEP_RULES),
+      limbEnds: ask(exam.limbEndsOf),
+      focus: each(exam.FOCUS_RULES).flat(),
+      rechecks: ask(exam.rechecksOf),
+      scores: scoresOf(cards, burns),
+      scoreCards: cards,
+      childRanges: ask(childRanges),
+      series: each(vitals.SERIES_RULES).flat(),
+      sets,
+      due: vitals.dueOf(sets, stability, options.now, options.due),
+      flags,
+      burns,
+      spine: { note: SPINE_NOTE, items: each(SPINE_RULES) },
+      patterns,
+      conflicts: each(CONFLICT_RULES).flat(),
+      clocks: ask(clockedOf).map((clocked) => clockAt(clocked, options.now)),
+      problems: problemsOf(each(PROBLEM_RULES).flat(), flags, options.problems),
+    },
+    memo: memo(),
   };
 }
+
+/** Reckons from the standing entries alone. Every part carries its entries, what it lacks, and its source. */
+export const reckon = (entries: readonly Entry[], options: ReckonOptions): Reckoning =>
+  reckonAfter(null, entries, options).reckoning;

@@ -1,6 +1,6 @@
 // What was found and what was denied on the body: a denial counts for the place it names and for all that lies in it.
 
-import type { Finding, Site } from '../terms/index.ts';
+import { type Finding, holdersOf, type Site } from '../terms/index.ts';
 import { type Answer, no, unknown } from './answer.ts';
 import type { Chart, EntryOf } from './chart.ts';
 import { isWithin, type Place, placeText, takesIn } from './place.ts';
@@ -13,10 +13,9 @@ export const foundWithin = (
   sites: readonly Site[],
   findings: readonly Finding[],
 ): readonly FindingEntry[] =>
-  chart.findings.filter(
-    (entry) =>
-      entry.present && findings.includes(entry.finding) && sites.some((site) => isWithin(entry.site, site)),
-  );
+  findings
+    .flatMap((finding) => chart.found(finding))
+    .filter((entry) => sites.some((site) => isWithin(entry.site, site)));
 
 /** Present findings of these kinds at exactly these sites. */
 export const foundAt = (
@@ -24,8 +23,32 @@ export const foundAt = (
   sites: readonly Site[],
   findings: readonly Finding[],
 ): readonly FindingEntry[] =>
-  chart.findings.filter(
-    (entry) => entry.present && findings.includes(entry.finding) && sites.includes(entry.site),
+  findings.flatMap((finding) => chart.found(finding)).filter((entry) => sites.includes(entry.site));
+
+/** The denials of a finding, or of anything abnormal, by the site they name; of a part of it ("distal", "at C5") none. */
+type Denied = ReadonlyMap<Site, readonly FindingEntry[]>;
+
+function deniedBySite(chart: Chart, finding: Finding): Denied {
+  const bySite = new Map<Site, FindingEntry[]>();
+  const denied =
+    finding === 'abnormality'
+      ? chart.denied(finding)
+      : [...chart.denied(finding), ...chart.denied('abnormality')];
+  for (const entry of denied) {
+    if (entry.part !== undefined || entry.level !== undefined) continue;
+    const there = bySite.get(entry.site);
+    if (there === undefined) bySite.set(entry.site, [entry]);
+    else there.push(entry);
+  }
+  return bySite;
+}
+
+const NOTHING: readonly FindingEntry[] = [];
+
+/** A place is ruled out by a denial at it or at a wider site that takes it in. */
+const denialsOf = (denied: Denied, place: Place): readonly FindingEntry[] =>
+  [place.site, ...holdersOf(place.site)].flatMap((site) =>
+    (denied.get(site) ?? NOTHING).filter((entry) => takesIn(place, entry.site, entry.side)),
   );
 
 /**
@@ -33,14 +56,7 @@ export const foundAt = (
  * at a wider one. A denial for a part of it ("distal", "at C5") rules nothing out.
  */
 export const denials = (chart: Chart, place: Place, finding: Finding): readonly FindingEntry[] =>
-  chart.findings.filter(
-    (entry) =>
-      !entry.present &&
-      (entry.finding === finding || entry.finding === 'abnormality') &&
-      entry.part === undefined &&
-      entry.level === undefined &&
-      takesIn(place, entry.site, entry.side),
-  );
+  denialsOf(deniedBySite(chart, finding), place);
 
 /** A place, or the parts that together make it up. */
 export interface Zone {
@@ -48,19 +64,17 @@ export interface Zone {
   readonly parts?: readonly Place[];
 }
 
-function zoneDenials(chart: Chart, zone: Zone, finding: Finding): readonly FindingEntry[] {
-  const whole = denials(chart, zone.whole, finding);
+function zoneDenials(denied: Denied, zone: Zone): readonly FindingEntry[] {
+  const whole = denialsOf(denied, zone.whole);
   if (whole.length > 0 || zone.parts === undefined) return whole;
-  const parts = zone.parts.map((part) => denials(chart, part, finding));
+  const parts = zone.parts.map((part) => denialsOf(denied, part));
   return parts.every((part) => part.length > 0) ? parts.flat() : [];
 }
 
 /** No where each of the findings was denied in every zone, else unknown with the places where that was not said. */
 export function deniedInAll(chart: Chart, zones: readonly Zone[], findings: readonly Finding[]): Answer {
-  const asked = zones.map((zone) => ({
-    zone,
-    denied: findings.map((finding) => zoneDenials(chart, zone, finding)),
-  }));
+  const all = findings.map((finding) => deniedBySite(chart, finding));
+  const asked = zones.map((zone) => ({ zone, denied: all.map((denied) => zoneDenials(denied, zone)) }));
   const open = asked.filter((each) => each.denied.some((denied) => denied.length === 0));
   if (open.length === 0) return no(asked.flatMap((each) => each.denied.flat()));
   const places = open.map(({ zone }) => placeText(zone.whole.site, zone.whole.side)).join(', ');

@@ -51,9 +51,9 @@ function toldPercent(entry: FindingEntry, burns: readonly FindingEntry[]): numbe
 
 /** The burns as told; null where no burn was found. Burns that were not said to be superficial count. */
 export function burnsOf(chart: Chart): Burns | null {
-  const all = chart.findings.filter((entry) => entry.finding === 'burn' && entry.present);
+  const all = chart.found('burn');
   if (all.length === 0) return null;
-  const { years, entries } = ageOf(chart);
+  const { years, entries } = chart.ask(ageOf);
   const counted = all.filter((entry) => depthOf(entry) !== 'superficial');
   const burns: readonly BurnSaid[] = counted.map((entry) => ({ entry, told: toldPercent(entry, all) }));
   const nines = estimate(burns, RULE_OF_NINES, 'rule-of-nines');

@@ -21,19 +21,17 @@ export function isBeyond(site: Site, stump: Site): boolean {
 
 /** What was said, at or after the amputation, of a part beyond it on the same side. */
 export const onAmputated = (chart: Chart): readonly Conflict[] =>
-  chart.findings
-    .filter((entry) => entry.finding === 'amputation' && entry.present)
-    .flatMap((stump) => {
-      const beyond = [...chart.findings, ...chart.csm].filter(
-        (entry: FindingEntry | EntryOf<'csm'>) =>
-          timeOf(entry) >= timeOf(stump) &&
-          (entry.kind !== 'csm' || entry.present) &&
-          (entry.kind !== 'finding' || entry.finding !== 'amputation') &&
-          isBeyond(entry.site, stump.site) &&
-          sidesOf(entry.site, entry.side).some((side) => sidesOf(stump.site, stump.side).includes(side)),
-      );
-      const first = beyond[0];
-      if (first === undefined) return [];
-      const question = `${placeText(stump.site, stump.side)} is amputated, but the ${placeText(first.site, first.side)} was examined. Which side or site?`;
-      return [conflictOf('amputated', question, [stump, ...beyond])];
-    });
+  chart.found('amputation').flatMap((stump) => {
+    const beyond = [...chart.findings, ...chart.csm].filter(
+      (entry: FindingEntry | EntryOf<'csm'>) =>
+        timeOf(entry) >= timeOf(stump) &&
+        (entry.kind !== 'csm' || entry.present) &&
+        (entry.kind !== 'finding' || entry.finding !== 'amputation') &&
+        isBeyond(entry.site, stump.site) &&
+        sidesOf(entry.site, entry.side).some((side) => sidesOf(stump.site, stump.side).includes(side)),
+    );
+    const first = beyond[0];
+    if (first === undefined) return [];
+    const question = `${placeText(stump.site, stump.side)} is amputated, but the ${placeText(first.site, first.side)} was examined. Which side or site?`;
+    return [conflictOf('amputated', question, [stump, ...beyond])];
+  });

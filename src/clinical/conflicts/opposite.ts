@@ -1,6 +1,6 @@
 // The same thing said to be so and not so: changed, or misheard?
 
-import { isPaired, type Part } from '../../terms/index.ts';
+import { isPaired, type Part, type Site } from '../../terms/index.ts';
 import { type Chart, clockText, type EntryOf } from '../chart.ts';
 import { placeText } from '../place.ts';
 import type { FindingEntry } from '../said.ts';
@@ -39,9 +39,12 @@ function turned<E extends FindingEntry | EntryOf<'csm'>>(
 
 const word = (present: boolean, yes: string, no: string): string => (present ? yes : no);
 
+const findingsAt = (chart: Chart, site: Site): readonly FindingEntry[] =>
+  chart.at(site).filter((entry) => entry.kind === 'finding');
+
 /** Findings at one site with opposite answers. */
-export const oppositeFindings = (chart: Chart): readonly Conflict[] =>
-  turned(chart.findings, (a, b) => a.finding === b.finding && meet(a, b)).map(([earlier, later]) =>
+export const oppositeFindings = (chart: Chart, site: Site): readonly Conflict[] =>
+  turned(findingsAt(chart, site), (a, b) => a.finding === b.finding && meet(a, b)).map(([earlier, later]) =>
     conflictOf(
       'opposite',
       `${placeText(later.site, later.side)}, ${later.finding.replaceAll('-', ' ')}: ` +
@@ -52,11 +55,10 @@ export const oppositeFindings = (chart: Chart): readonly Conflict[] =>
   );
 
 /** Circulation, sensation or motion of one end with opposite answers. */
-export const oppositeCsm = (chart: Chart): readonly Conflict[] =>
+export const oppositeCsm = (chart: Chart, site: Site): readonly Conflict[] =>
   turned(
-    chart.csm,
+    chart.at(site).filter((entry) => entry.kind === 'csm'),
     (a, b) =>
-      a.site === b.site &&
       a.aspect === b.aspect &&
       a.digit === b.digit &&
       (a.pulse === undefined || b.pulse === undefined || a.pulse === b.pulse) &&
@@ -72,13 +74,13 @@ export const oppositeCsm = (chart: Chart): readonly Conflict[] =>
   );
 
 /** A site declared free of anything, and a finding there. */
-export const nothingAndSomething = (chart: Chart): readonly Conflict[] =>
-  chart.findings
+export const nothingAndSomething = (chart: Chart, site: Site): readonly Conflict[] =>
+  findingsAt(chart, site)
     .filter((entry) => entry.finding === 'abnormality' && !entry.present)
     .flatMap((nothing) => {
-      const something = chart.findings.filter(
-        (entry) => entry.present && entry.finding !== 'abnormality' && meet(entry, nothing),
-      );
+      const something = chart
+        .foundAt(site)
+        .filter((entry) => entry.finding !== 'abnormality' && meet(entry, nothing));
       if (something.length === 0) return [];
       const names = something.map((entry) => entry.finding.replaceAll('-', ' ')).join(', ');
       return [

@@ -1,23 +1,26 @@
 // Slips of side: a side that jumps within one sentence, unlike sides called equal, and care where nothing was found.
 
-import { type Care, type Finding, regionOf } from '../../terms/index.ts';
+import { type Care, type Finding, type Region, regionOf, SITES } from '../../terms/index.ts';
 import { type Chart, type EntryOf, vitalsOf } from '../chart.ts';
+import { isImpaired } from '../limb-end.ts';
 import { isWithin, placeText } from '../place.ts';
 import type { FindingEntry } from '../said.ts';
 import { otherSide, sidesOf } from '../side.ts';
 import { type Conflict, conflictOf } from './conflict.ts';
 
-const PAIRED_REGIONS = ['shoulder', 'arm', 'leg'];
+export const PAIRED_REGIONS: readonly Region[] = ['shoulder', 'arm', 'leg'];
 
 /** In one utterance the left of one site and the right of another in the same limb; both sides of one site, or of its parts, are a comparison. */
-export function sideJumps(chart: Chart): readonly Conflict[] {
+export function sideJumps(chart: Chart, region: Region): readonly Conflict[] {
   const spoken = new Map<string, (FindingEntry | EntryOf<'csm'>)[]>();
-  for (const entry of chart.all) {
-    if (entry.kind !== 'finding' && entry.kind !== 'csm') continue;
-    const region = regionOf(entry.site);
-    if (!PAIRED_REGIONS.includes(region) || otherSide(entry.side) === null) continue;
-    const key = `${entry.heardAt} ${region}`;
-    spoken.set(key, [...(spoken.get(key) ?? []), entry]);
+  for (const site of SITES) {
+    if (regionOf(site) !== region) continue;
+    for (const entry of chart.at(site)) {
+      if (entry.kind === 'visit' || otherSide(entry.side) === null) continue;
+      const together = spoken.get(entry.heardAt);
+      if (together === undefined) spoken.set(entry.heardAt, [entry]);
+      else together.push(entry);
+    }
   }
   return [...spoken.values()].flatMap((entries) => {
     const oneSided = entries.filter(
@@ -36,9 +39,9 @@ export function sideJumps(chart: Chart): readonly Conflict[] {
   });
 }
 
-/** Pupils or strength called equal while the two sides were told unlike. */
-export function notEqual(chart: Chart): readonly Conflict[] {
-  const pupils = vitalsOf(chart, 'pupils').flatMap((entry) => {
+/** Pupils called equal while the two sides were told unlike. */
+export const unlikePupils = (chart: Chart): readonly Conflict[] =>
+  vitalsOf(chart, 'pupils').flatMap((entry) => {
     const { equal, leftMm, rightMm, leftReactive, rightReactive } = entry.value;
     const sizes = leftMm !== undefined && rightMm !== undefined && leftMm !== rightMm;
     const light = leftReactive !== undefined && rightReactive !== undefined && leftReactive !== rightReactive;
@@ -46,7 +49,10 @@ export function notEqual(chart: Chart): readonly Conflict[] {
     const unlike = sizes ? `left ${leftMm} mm, right ${rightMm} mm` : 'only one reacts';
     return [conflictOf('not-equal', `Pupils called equal, but ${unlike}. Which holds?`, [entry])];
   });
-  const strength = chart.csm
+
+/** Strength called equal while the two sides were told unlike. */
+export const unlikeStrength = (chart: Chart): readonly Conflict[] =>
+  chart.csm
     .filter((entry) => entry.strength === 'equal')
     .flatMap((equal) => {
       const unlike = chart.csm.filter(
@@ -54,14 +60,12 @@ export function notEqual(chart: Chart): readonly Conflict[] {
           entry.site === equal.site &&
           entry.aspect === equal.aspect &&
           entry.heardAt === equal.heardAt &&
-          (entry.strength === 'unequal' || entry.strength === 'weak' || !entry.present),
+          (entry.strength === 'unequal' || isImpaired(entry)),
       );
       if (unlike.length === 0) return [];
       const question = `Strength called equal, but not so of the ${unlike.map((entry) => placeText(entry.site, entry.side)).join(', ')}. Which holds?`;
       return [conflictOf('not-equal', question, [equal, ...unlike])];
     });
-  return [...pupils, ...strength];
-}
 
 /** Care that is given to an injury; oxygen, fluids and the like go anywhere. */
 const FOR_AN_INJURY: readonly Care[] = [
@@ -118,10 +122,8 @@ export const careWithoutFinding = (chart: Chart): readonly Conflict[] =>
       );
     };
     const told = [
-      ...chart.findings.filter(
-        (entry) => entry.present && near(entry) && (!wound || WOUNDS.includes(entry.finding)),
-      ),
-      ...chart.csm.filter((entry) => !entry.present && near(entry) && !wound),
+      ...chart.found().filter((entry) => near(entry) && (!wound || WOUNDS.includes(entry.finding))),
+      ...chart.csm.filter((entry) => isImpaired(entry) && near(entry) && !wound),
     ];
     const on = (wanted: 'left' | 'right') =>
       told.filter((entry) => {

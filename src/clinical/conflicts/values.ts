@@ -20,11 +20,11 @@ const WITHIN_MINUTES = 15;
 
 const shown = (point: Point): string => `${point.value} ${UNIT[point.measure]}`.trim();
 
-/** Each reading against the one before it, and against another of the same moment. */
-export function jumps(chart: Chart): readonly Conflict[] {
-  const points = pointsOf(chart);
+/** Each reading of a measure against the one before it, and against another of the same moment. */
+export function jumps(chart: Chart, measure: Measure): readonly Conflict[] {
+  const points = pointsOf(chart, measure);
   return points.flatMap((point, index): readonly Conflict[] => {
-    const before = points.slice(0, index).findLast((other) => other.measure === point.measure);
+    const before = points[index - 1];
     if (before === undefined || before.entry.id === point.entry.id) return [];
     const name = point.measure.replaceAll('-', ' ');
     if (before.at === point.at && before.value !== point.value)
@@ -65,9 +65,9 @@ const UNITS: readonly UnitRow[] = [
   { measure: 'capillary-refill', wrong: (value) => value > 20, question: 'Is it seconds?' },
 ];
 
-export const units = (chart: Chart): readonly Conflict[] =>
-  pointsOf(chart).flatMap((point) =>
-    UNITS.filter((row) => row.measure === point.measure && row.wrong(point.value)).map((row) =>
+export const units = (chart: Chart, measure: Measure): readonly Conflict[] =>
+  pointsOf(chart, measure).flatMap((point) =>
+    UNITS.filter((row) => row.measure === measure && row.wrong(point.value)).map((row) =>
       conflictOf('unit', `${point.measure.replaceAll('-', ' ')} ${shown(point)}. ${row.question}`, [
         point.entry,
       ]),

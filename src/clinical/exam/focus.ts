@@ -1,7 +1,7 @@
 // The focused examination of a hurt limb: the site, the joint above and below, and the limb's end.
 
-import { ASPECTS, type Site } from '../../terms/index.ts';
-import type { Chart } from '../chart.ts';
+import { ASPECTS, holdersOf, SITES, type Site } from '../../terms/index.ts';
+import type { Chart, Rule } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
 import { type Place, placeText, takesIn } from '../place.ts';
 import { sidesOf } from '../side.ts';
@@ -38,22 +38,17 @@ export interface Focus extends Reckoned {
 
 /** Was anything found or denied at the place itself, or at a wider one that takes it in? */
 const examined = (chart: Chart, place: Place): boolean =>
-  chart.findings.some((entry) => takesIn(place, entry.site, entry.side));
+  [place.site, ...holdersOf(place.site)].some((site) =>
+    chart.at(site).some((entry) => entry.kind === 'finding' && takesIn(place, site, entry.side)),
+  );
 
-/** For each hurt place on a limb, what of its focused examination was not said. */
-export function focusOf(chart: Chart): readonly Focus[] {
-  const hurt = new Map<string, { place: Place; next: Neighbours }>();
-  for (const entry of chart.findings) {
-    const next = NEIGHBOURS[entry.site];
-    if (!entry.present || next === undefined) continue;
-    for (const side of sidesOf(entry.site, entry.side))
-      hurt.set(`${entry.site} ${side}`, { place: { site: entry.site, side }, next });
-  }
-  return [...hurt.values()].map(({ place, next }) => {
-    const found = chart.findings.filter(
-      (entry) =>
-        entry.present && entry.site === place.site && sidesOf(entry.site, entry.side).includes(place.side),
-    );
+/** For each hurt side of one site of a limb, what of its focused examination was not said. */
+function focusAt(chart: Chart, site: Site, next: Neighbours): readonly Focus[] {
+  const hurt = chart.foundAt(site);
+  const sides = new Set(hurt.flatMap((entry) => sidesOf(site, entry.side)));
+  return [...sides].map((side) => {
+    const place: Place = { site, side };
+    const found = hurt.filter((entry) => sidesOf(site, entry.side).includes(side));
     const joints = [next.above, next.below].map(
       (site): Place => ({ site, side: site === 'neck' || site === 'pelvis' ? null : place.side }),
     );
@@ -67,3 +62,9 @@ export function focusOf(chart: Chart): readonly Focus[] {
     return { place, text: placeText(place.site, place.side), ...reckoned(found, COMMON_PRACTICE, missing) };
   });
 }
+
+/** A rule for each site of the limbs, in exam order. */
+export const FOCUS_RULES: readonly Rule<readonly Focus[]>[] = SITES.flatMap((site) => {
+  const next = NEIGHBOURS[site];
+  return next === undefined ? [] : [(chart: Chart) => focusAt(chart, site, next)];
+});

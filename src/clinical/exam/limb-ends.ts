@@ -3,10 +3,11 @@
 import { ASPECTS, type Aspect } from '../../terms/index.ts';
 import type { Chart, EntryOf } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
+import { isImpaired } from '../limb-end.ts';
 import { type Place, placeText } from '../place.ts';
 import { sidesOf } from '../side.ts';
 import { COMMON_PRACTICE } from '../source.ts';
-import { isLost, LIMB_ENDS } from '../triage/loss.ts';
+import { LIMB_ENDS } from '../triage/loss.ts';
 
 export interface LimbEnd extends Reckoned {
   readonly place: Place;
@@ -21,7 +22,7 @@ export const csmAt = (chart: Chart, end: Place, aspect: Aspect): readonly EntryO
     (entry) =>
       entry.aspect === aspect &&
       entry.site === end.site &&
-      (entry.digit === undefined || !entry.present) &&
+      (entry.digit === undefined || isImpaired(entry)) &&
       sidesOf(entry.site, entry.side).includes(end.side),
   );
 
@@ -31,7 +32,7 @@ export const limbEndsOf = (chart: Chart): readonly LimbEnd[] =>
     ASPECTS.map((aspect): LimbEnd => {
       const latest = csmAt(chart, place, aspect).at(-1);
       const name = `${aspect} of the ${placeText(place.site, place.side)}`;
-      const state = latest === undefined ? 'not-checked' : isLost(latest) ? 'not-intact' : 'intact';
+      const state = latest === undefined ? 'not-checked' : isImpaired(latest) ? 'not-intact' : 'intact';
       return {
         place,
         aspect,

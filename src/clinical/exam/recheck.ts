@@ -60,8 +60,7 @@ export function rechecksOf(chart: Chart): readonly Recheck[] {
     const what = latest === undefined ? undefined : AFTER[latest.care];
     return latest === undefined || what === undefined ? [] : after(chart, what, latest, [end]);
   });
-  const move = chart.all.findLast(
-    (entry) => (entry.kind === 'mark' || entry.kind === 'note') && MOVED.test(entry.text),
-  );
+  const moves = chart.words.filter((entry) => MOVED.test(entry.text));
+  const [move] = moves.toSorted((a, b) => timeOf(b) - timeOf(a));
   return [...byLimb, ...(move === undefined ? [] : after(chart, 'move', move, LIMB_ENDS))];
 }

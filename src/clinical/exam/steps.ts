@@ -1,7 +1,8 @@
 // The head-to-toe examination as it is taught, step by step, and which steps are left.
 
-import { type Region, regionOf, type Site } from '../../terms/index.ts';
-import type { CoverageRow, CoverageState } from '../coverage.ts';
+import { type Region, regionOf, SITES, type Site } from '../../terms/index.ts';
+import type { Rule } from '../chart.ts';
+import { type CoverageRow, type CoverageState, coverageAt } from '../coverage.ts';
 import { bothOf, isWithin, type Place, placeText, wholeOf } from '../place.ts';
 
 export interface Step {
@@ -40,28 +41,21 @@ export const TAUGHT: readonly Place[] = [
   ...pairs('flank'),
 ];
 
-/** The taught steps in order, each with the state of its site. */
-export function stepsOf(rows: readonly CoverageRow[]): readonly Step[] {
-  const states = new Map(rows.map((row) => [`${row.site} ${row.side ?? ''}`, row.state]));
-  const at = (site: Site, side: Place['side']): CoverageState =>
-    states.get(`${site} ${side ?? ''}`) ?? 'not-examined';
-  return TAUGHT.map((place) => {
-    const own = at(place.site, place.side);
-    const inner = rows.some(
-      (row) =>
-        row.state !== 'not-examined' &&
-        row.site !== place.site &&
-        isWithin(row.site, place.site) &&
-        (place.side === null || row.side === place.side),
-    );
-    return {
-      place,
-      region: regionOf(place.site),
-      text: placeText(place.site, place.side),
-      state: own === 'not-examined' && inner ? 'part' : own,
-    };
-  });
-}
+const innerOf = (site: Site): readonly Site[] =>
+  SITES.filter((inner) => inner !== site && isWithin(inner, site));
+
+/** A rule for each taught step, in order: the state of its site. */
+export const STEP_RULES: readonly Rule<Step>[] = TAUGHT.map((place) => {
+  const facts = { place, region: regionOf(place.site), text: placeText(place.site, place.side) };
+  const inner = innerOf(place.site);
+  return (chart) => {
+    const own = coverageAt(chart, place.site).find((row) => row.side === place.side)?.state ?? 'not-examined';
+    const examined = (row: CoverageRow): boolean =>
+      row.state !== 'not-examined' && (place.side === null || row.side === place.side);
+    const part = own === 'not-examined' && inner.some((site) => coverageAt(chart, site).some(examined));
+    return { ...facts, state: part ? 'part' : own };
+  };
+});
 
 /** The first taught step of which nothing was said, to go on with; null where none is left. */
 export const nextStep = (steps: readonly Step[]): Step | null =>

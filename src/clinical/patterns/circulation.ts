@@ -24,7 +24,7 @@ function pairs(chart: Chart): readonly Both[] {
     (entry): entry is Both['pulse'] => entry.value.rate !== undefined,
   );
   const measured = vitalsOf(chart, 'blood-pressure');
-  return setsOf(chart).flatMap((set) => {
+  return chart.ask(setsOf).flatMap((set) => {
     const ids = new Set(set.entries.map((entry) => entry.id));
     const pulse = counted.findLast((entry) => ids.has(entry.id));
     const pressure = measured.findLast((entry) => ids.has(entry.id));

@@ -10,9 +10,11 @@ import { type Pattern, patternOf } from './pattern.ts';
 
 /** The last sum under the best before it. */
 export function fallingGcs(chart: Chart): readonly Pattern[] {
-  const sums = gcsReadings(chart).flatMap((reading) =>
-    reading.total === null ? [] : [{ total: reading.total, entries: reading.entries }],
-  );
+  const sums = chart
+    .ask(gcsReadings)
+    .flatMap((reading) =>
+      reading.total === null ? [] : [{ total: reading.total, entries: reading.entries }],
+    );
   const last = sums.at(-1);
   const best = sums.reduce<(typeof sums)[number] | undefined>(
     (most, each) => (most === undefined || each.total > most.total ? each : most),

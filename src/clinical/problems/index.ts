@@ -1,9 +1,10 @@
 // Promises the present findings as problems by site, worst first, in the order that the responder gives where they do.
 
-import type { Entry } from '../../record/entry.ts';
 import { regionOf, SITES, type Site } from '../../terms/index.ts';
-import type { Chart } from '../chart.ts';
+import type { Chart, EntryOf, Rule } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
+import { findingName } from '../finding-name.ts';
+import { isImpaired, limbWord } from '../limb-end.ts';
 import { placeText } from '../place.ts';
 import { type RowSide, sidesOf } from '../side.ts';
 import { COMMON_PRACTICE } from '../source.ts';
@@ -31,61 +32,65 @@ export interface Problem extends Reckoned {
   readonly struck: boolean;
 }
 
+type Bad = EntryOf<'finding'> | EntryOf<'csm'>;
+
+/** What was found at one place, before it is ranked. */
 interface Group {
   readonly site: Site;
-  readonly side: RowSide;
-  readonly entries: Entry[];
+  readonly entries: readonly Bad[];
+  readonly facts: Pick<Problem, 'id' | 'text' | 'watchFor' | 'by' | keyof Reckoned>;
 }
 
-function groupsOf(chart: Chart): readonly Group[] {
-  const groups = new Map<string, Group>();
-  for (const entry of chart.all) {
-    const bad =
-      (entry.kind === 'finding' && entry.present) || (entry.kind === 'csm' && !entry.present) ? entry : null;
-    if (bad === null) continue;
-    for (const side of sidesOf(bad.site, bad.side)) {
-      const id = placeText(bad.site, side);
-      const group = groups.get(id) ?? { site: bad.site, side, entries: [] };
-      group.entries.push(bad);
-      groups.set(id, group);
-    }
-  }
-  return [...groups.values()];
-}
+const nameOf = (entry: Bad): string => {
+  if (entry.kind === 'finding') return findingName(entry);
+  const word = limbWord(entry);
+  return `${entry.aspect} ${word}`;
+};
 
-const nameOf = (entry: Entry): string =>
-  entry.kind === 'csm'
-    ? `${entry.aspect} not intact`
-    : entry.kind === 'finding'
-      ? entry.finding.replaceAll('-', ' ')
-      : '';
-
-function problemOf(group: Group, red: ReadonlySet<string>, struck: ReadonlySet<string>): Problem {
-  const id = placeText(group.site, group.side);
-  const { rank, why } = rankOf(group.site, group.entries, red);
+function groupAt(site: Site, side: RowSide, entries: readonly Bad[]): Group {
+  const id = placeText(site, side);
   const watchFor = [
-    ...(WATCH_BY_REGION[regionOf(group.site)] ?? []),
-    ...group.entries.flatMap((entry) =>
-      entry.kind === 'finding' ? (WATCH_BY_FINDING[entry.finding] ?? []) : [],
-    ),
+    ...(WATCH_BY_REGION[regionOf(site)] ?? []),
+    ...entries.flatMap((entry) => (entry.kind === 'finding' ? (WATCH_BY_FINDING[entry.finding] ?? []) : [])),
   ];
   return {
-    id,
-    text: `${id}: ${[...new Set(group.entries.map(nameOf))].join(', ')}`,
-    rank,
-    why,
-    watchFor: [...new Set(watchFor)],
-    by: 'findings',
-    struck: struck.has(id),
-    ...reckoned(group.entries, COMMON_PRACTICE),
+    site,
+    entries,
+    facts: {
+      id,
+      text: `${id}: ${[...new Set(entries.map(nameOf))].join(', ')}`,
+      watchFor: [...new Set(watchFor)],
+      by: 'findings',
+      ...reckoned(entries, COMMON_PRACTICE),
+    },
   };
 }
 
-const bySite = new Map(SITES.map((site, index) => [site, index]));
+function groupsAt(chart: Chart, site: Site): readonly Group[] {
+  const bad = [
+    ...chart.foundAt(site),
+    ...(site === 'hand' || site === 'foot'
+      ? chart.csm.filter((entry) => entry.site === site && isImpaired(entry))
+      : []),
+  ];
+  const sides = new Set(bad.flatMap((entry) => sidesOf(site, entry.side)));
+  return [...sides].sort().map((side) =>
+    groupAt(
+      site,
+      side,
+      bad.filter((entry) => sidesOf(site, entry.side).includes(side)),
+    ),
+  );
+}
+
+/** A rule for each site: what was found there, by side. */
+export const PROBLEM_RULES: readonly Rule<readonly Group[]>[] = SITES.map(
+  (site) => (chart) => groupsAt(chart, site),
+);
 
 /** Worst first by the stated ranks, then in exam order; what the responder ordered goes before, what they struck last. */
 export function problemsOf(
-  chart: Chart,
+  groups: readonly Group[],
   flags: readonly Flag[],
   given: ProblemOrder = {},
 ): readonly Problem[] {
@@ -93,15 +98,16 @@ export function problemsOf(
     flags.filter((flag) => flag.level === 'red' && flag.state === 'met').flatMap((flag) => flag.evidence),
   );
   const struck = new Set(given.struck ?? []);
-  const found = groupsOf(chart)
-    .map((group) => ({ group, problem: problemOf(group, red, struck) }))
-    .sort(
-      (a, b) =>
-        (a.problem.rank ?? 0) - (b.problem.rank ?? 0) ||
-        (bySite.get(a.group.site) ?? 0) - (bySite.get(b.group.site) ?? 0) ||
-        (a.problem.id < b.problem.id ? -1 : 1),
+  const found = groups
+    .map(
+      (group): Problem => ({
+        ...group.facts,
+        ...rankOf(group.site, group.entries, red),
+        struck: struck.has(group.facts.id),
+      }),
     )
-    .map(({ problem }) => problem);
+    // The groups come in exam order, which a sort by rank alone keeps.
+    .sort((a, b) => (a.rank ?? 0) - (b.rank ?? 0));
   const added = (given.added ?? []).map(
     (own): Problem => ({
       id: own.id,

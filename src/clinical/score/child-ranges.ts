@@ -103,7 +103,7 @@ function compare(
 
 /** The latest pulse and breathing of a child against each published range; empty for adults or without an age. */
 export function childRanges(chart: Chart): readonly ChildRange[] {
-  const { years, entries } = ageOf(chart);
+  const { years, entries } = chart.ask(ageOf);
   if (years === null) return [];
   return (['pulse', 'respirations'] as const).flatMap((measure) => {
     const latest = vitalsOf(chart, measure).findLast((entry) => entry.value.rate !== undefined);

@@ -24,7 +24,7 @@ export function nonReactingPupils(value: VitalEntry<'pupils'>['value']): 0 | 1 |
 
 /** GCS-P from the latest GCS and the latest pupils. */
 export function gcsPupilsScore(chart: Chart): Score {
-  const gcs = gcsReadings(chart).at(-1);
+  const gcs = chart.ask(gcsReadings).at(-1);
   const pupils = vitalsOf(chart, 'pupils').at(-1);
   const dead = pupils === undefined ? null : nonReactingPupils(pupils.value);
   const entries = [...(gcs?.entries ?? []), ...(pupils === undefined ? [] : [pupils])];

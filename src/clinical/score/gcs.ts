@@ -98,7 +98,7 @@ const gaps = (reading: GcsReading): readonly string[] =>
 
 /** The latest GCS; its value is null where a component is missing or not testable. */
 export function gcsScore(chart: Chart): Score {
-  const latest = gcsReadings(chart).at(-1);
+  const latest = chart.ask(gcsReadings).at(-1);
   if (latest === undefined) return scoreOf('gcs', null, 'GCS not recorded', [], GCS_SOURCE, ['GCS']);
   const missing = latest.total === null ? gaps(latest) : [];
   return scoreOf('gcs', latest.total, gcsText(latest), latest.entries, GCS_SOURCE, missing);

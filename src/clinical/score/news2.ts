@@ -75,7 +75,7 @@ function consciousnessItem(chart: Chart): Item {
   const said = vitalsOf(chart, 'responsiveness');
   const avpu = said.findLast((entry) => entry.value.avpu !== undefined);
   const orientation = said.findLast((entry) => entry.value.orientation !== undefined);
-  const gcs = gcsReadings(chart).at(-1);
+  const gcs = chart.ask(gcsReadings).at(-1);
   if (avpu?.value.avpu !== undefined && avpu.value.avpu !== 'A') return item(name, NOT_ALERT_POINTS, avpu);
   if (orientation?.value.orientation !== undefined && orientation.value.orientation < 4)
     return item(name, NOT_ALERT_POINTS, orientation);
@@ -114,8 +114,8 @@ function itemsOf(chart: Chart, scale: 1 | 2): readonly Item[] {
  * the 88 to 92 % target. Missing items are named and the points so far given in the text; no item is taken as normal.
  */
 export function news2Score(chart: Chart, scale: 1 | 2 = 1): Score {
-  const age = ageOf(chart);
-  const pregnancy = pregnancyOf(chart);
+  const age = chart.ask(ageOf);
+  const pregnancy = chart.ask(pregnancyOf);
   if (age.years !== null && age.years < 16)
     return scoreOf('news2', null, 'NEWS2 is not for those under 16', age.entries, NEWS2_SOURCE);
   if (pregnancy.truth === 'yes')

@@ -63,7 +63,7 @@ export function shockIndexScore(chart: Chart): Score {
     const entries = [pulse, pressure].filter((entry) => entry !== undefined);
     return scoreOf('shock-index', null, 'shock index not known', entries, SHOCK_INDEX_SOURCE, missing);
   }
-  const years = ageOf(chart);
+  const years = chart.ask(ageOf);
   const value = rounded(shockIndex(rate, pressure.value.systolic), 2);
   const cutOff = shockIndexCutOff(years.years === null ? null : wholeYears(years.years));
   const exact = shockIndex(rate, pressure.value.systolic);

@@ -66,7 +66,7 @@ export function weightedRts(gcs: number, systolic: number, breaths: number): num
 /** `value` is the coded sum; the weighted one is in the text. */
 export function revisedTraumaScore(chart: Chart): Score {
   const name = 'revised-trauma-score';
-  const gcs = gcsReadings(chart).at(-1);
+  const gcs = chart.ask(gcsReadings).at(-1);
   const pressure = vitalsOf(chart, 'blood-pressure').at(-1);
   const breathing = vitalsOf(chart, 'respirations').findLast((entry) => entry.value.rate !== undefined);
   const [total, systolic, breaths] = [gcs?.total, pressure?.value.systolic, breathing?.value.rate];

@@ -1,7 +1,7 @@
 // The items of NEXUS and of the Canadian C-spine rule, in their order, each with what was said of it.
 
 import { type Answer, any, no, unknown } from '../answer.ts';
-import type { Chart } from '../chart.ts';
+import type { Chart, Rule } from '../chart.ts';
 import { foundAt } from '../said.ts';
 import type { Source } from '../source.ts';
 import { feetIn } from '../told/height.ts';
@@ -22,8 +22,10 @@ export const CANADIAN_SOURCE: Source = {
   note: 'figure as quoted in N Engl J Med 2003;349:2510-2518; who it applies to from memory',
 };
 
-const told = (chart: Chart, pattern: RegExp, question: string, because: string): Answer =>
-  answerOf(mentionOf(chart, EVENT_TOPICS, pattern), question, because);
+const told =
+  (pattern: RegExp, question: string, because: string): Rule<Answer> =>
+  (chart) =>
+    answerOf(mentionOf(chart, EVENT_TOPICS, pattern), question, because);
 
 const FALL = /\b(?:fall(?:en|s)?|fell)\b/;
 const FALL_FEET = 3;
@@ -41,20 +43,8 @@ function dangerousMechanism(chart: Chart): Answer {
     high.length > 0
       ? { truth: 'yes', evidence: high, missing: [], because: ['fall'] }
       : unknown([question], fall.said);
-  return any([fell, told(chart, DANGEROUS, question, 'mechanism'), ejection(chart)]);
+  return any([fell, told(DANGEROUS, question, 'mechanism')(chart), ejection(chart)]);
 }
-
-/** Five criteria: low risk by the rule only if all five are absent. */
-export const nexus = (chart: Chart): readonly SpineItem[] =>
-  (
-    [
-      ['posterior midline cervical tenderness', sign.midlineTenderness(chart)],
-      ['focal neurological deficit', sign.focalDeficit(chart)],
-      ['altered alertness', sign.alteredAlertness(chart)],
-      ['intoxication', sign.intoxication(chart)],
-      ['painful distracting injury', sign.distractingInjury(chart)],
-    ] as const
-  ).map(([item, answer]) => spineItem('nexus', 'low-risk criterion', item, answer, NEXUS_SOURCE));
 
 const flip = (answer: Answer): Answer => ({
   ...answer,
@@ -69,50 +59,64 @@ function canRotate(chart: Chart): Answer {
     : unknown(['whether the neck turns 45 degrees left and right']);
 }
 
-/** High-risk factors, low-risk factors and movement of the Canadian rule; for those of 16 and over who are alert. */
-export function canadian(chart: Chart): readonly SpineItem[] {
-  const high: readonly (readonly [string, Answer])[] = [
-    ['age 65 or over', ageBetween(chart, 65, Number.POSITIVE_INFINITY)],
-    ['dangerous mechanism', dangerousMechanism(chart)],
-    ['paraesthesias in extremities', sign.paraesthesia(chart)],
-  ];
-  const low: readonly (readonly [string, Answer])[] = [
-    [
-      'simple rear-end crash',
-      told(chart, /\brear[- ]end(?:ed)?\b/, 'whether it was a simple rear-end crash', 'as told'),
-    ],
-    ['sitting position in the emergency department', unknown(['it can only be seen in the department'])],
-    [
-      'walking at any time since',
-      told(
-        chart,
-        /\b(?:walk(?:ed|ing)|ambulat\w+|got up and|hiked out)\b/,
-        'whether walking at any time since',
-        'as told',
-      ),
-    ],
-    [
-      'delayed onset of neck pain',
-      told(
-        chart,
-        /\b(?:neck)\b[^.]*\b(?:later|afterwards|hours? after|next day)\b/,
-        'whether neck pain came on late',
-        'as told',
-      ),
-    ],
-    ['no midline tenderness', flip(sign.midlineTenderness(chart))],
-  ];
-  const item =
-    (step: string) =>
-    ([name, answer]: readonly [string, Answer]) =>
-      spineItem('canadian', step, name, answer, CANADIAN_SOURCE);
-  return [
-    ...[
-      ['age 16 or over', ageBetween(chart, 16, Number.POSITIVE_INFINITY)] as const,
-      ['alert (GCS 15)', flip(sign.alteredAlertness(chart))] as const,
-    ].map(item('applies to')),
-    ...high.map(item('high-risk factor')),
-    ...low.map(item('low-risk factor')),
-    item('movement')(['turns the neck 45 degrees left and right', canRotate(chart)]),
-  ];
-}
+type Item = readonly [item: string, decide: Rule<Answer>];
+
+const as =
+  (set: SpineItem['set'], step: string, source: Source) =>
+  ([item, decide]: Item): Rule<SpineItem> =>
+  (chart) =>
+    spineItem(set, step, item, decide(chart), source);
+
+/** Low risk by the rule only if all five are absent. */
+const NEXUS: readonly Item[] = [
+  ['posterior midline cervical tenderness', sign.midlineTenderness],
+  ['focal neurological deficit', sign.focalDeficit],
+  ['altered alertness', sign.alteredAlertness],
+  ['intoxication', sign.intoxication],
+  ['painful distracting injury', sign.distractingInjury],
+];
+
+const APPLIES: readonly Item[] = [
+  ['age 16 or over', (chart) => ageBetween(chart, 16, Number.POSITIVE_INFINITY)],
+  ['alert (GCS 15)', (chart) => flip(chart.ask(sign.alteredAlertness))],
+];
+
+const HIGH_RISK: readonly Item[] = [
+  ['age 65 or over', (chart) => ageBetween(chart, 65, Number.POSITIVE_INFINITY)],
+  ['dangerous mechanism', dangerousMechanism],
+  ['paraesthesias in extremities', sign.paraesthesia],
+];
+
+const LOW_RISK: readonly Item[] = [
+  [
+    'simple rear-end crash',
+    told(/\brear[- ]end(?:ed)?\b/, 'whether it was a simple rear-end crash', 'as told'),
+  ],
+  ['sitting position in the emergency department', () => unknown(['it can only be seen in the department'])],
+  [
+    'walking at any time since',
+    told(
+      /\b(?:walk(?:ed|ing)|ambulat\w+|got up and|hiked out)\b/,
+      'whether walking at any time since',
+      'as told',
+    ),
+  ],
+  [
+    'delayed onset of neck pain',
+    told(
+      /\b(?:neck)\b[^.]*\b(?:later|afterwards|hours? after|next day)\b/,
+      'whether neck pain came on late',
+      'as told',
+    ),
+  ],
+  ['no midline tenderness', (chart) => flip(chart.ask(sign.midlineTenderness))],
+];
+
+/** The items of NEXUS, then those of the Canadian rule, which is for those of 16 and over who are alert. */
+export const SPINE_RULES: readonly Rule<SpineItem>[] = [
+  ...NEXUS.map(as('nexus', 'low-risk criterion', NEXUS_SOURCE)),
+  ...APPLIES.map(as('canadian', 'applies to', CANADIAN_SOURCE)),
+  ...HIGH_RISK.map(as('canadian', 'high-risk factor', CANADIAN_SOURCE)),
+  ...LOW_RISK.map(as('canadian', 'low-risk factor', CANADIAN_SOURCE)),
+  as('canadian', 'movement', CANADIAN_SOURCE)(['turns the neck 45 degrees left and right', canRotate]),
+];

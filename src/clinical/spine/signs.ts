@@ -3,6 +3,7 @@
 import type { Finding, Site } from '../../terms/index.ts';
 import { type Answer, any, no, unknown, yes } from '../answer.ts';
 import { type Chart, vitalsOf } from '../chart.ts';
+import { isImpaired } from '../limb-end.ts';
 import { foundAt, foundWithin } from '../said.ts';
 import { gcsReadings } from '../score/gcs.ts';
 import { EVENT_TOPICS, mentionOf } from '../told/mention.ts';
@@ -22,10 +23,8 @@ export function midlineTenderness(chart: Chart): Answer {
     ...foundAt(chart, ['cervical-spine', 'neck'], ['pain']),
   ];
   if (vague.length > 0) return unknown(['whether the neck is tender in the midline behind'], vague);
-  const denied = chart.findings.filter(
+  const denied = [...chart.denied('tenderness'), ...chart.denied('abnormality')].filter(
     (entry) =>
-      !entry.present &&
-      (entry.finding === 'tenderness' || entry.finding === 'abnormality') &&
       (entry.site === 'cervical-spine' || entry.site === 'spine') &&
       entry.part === undefined &&
       entry.level === undefined,
@@ -35,14 +34,14 @@ export function midlineTenderness(chart: Chart): Answer {
 
 /** A focal deficit: any loss, asymmetry of the face; absent only with sensation and motion intact in all four. */
 export function focalDeficit(chart: Chart): Answer {
-  const loss = neurologicalLoss(chart);
+  const loss = chart.ask(neurologicalLoss);
   const face = foundAt(chart, ['face', 'mouth'], ['asymmetry', 'numbness', 'weakness', 'paralysis']);
   return face.length > 0 ? any([loss, yes(face, 'face')]) : loss;
 }
 
 /** GCS under 15, not alert, or not oriented; absent needs a GCS of 15 and orientation to all four. */
 export function alteredAlertness(chart: Chart): Answer {
-  const scores = gcsReadings(chart);
+  const scores = chart.ask(gcsReadings);
   const low = scores.filter(
     (reading) =>
       (reading.total !== null && reading.total < 15) ||
@@ -91,16 +90,12 @@ const BROKEN: readonly Finding[] = ['deformity', 'crepitus', 'instability'];
 export function distractingInjury(chart: Chart): Answer {
   const met = [
     ...foundAt(chart, LONG_BONES, BROKEN),
-    ...chart.findings.filter((entry) => entry.present && ['avulsion', 'amputation'].includes(entry.finding)),
-    ...chart.findings.filter(
-      (entry) =>
-        entry.present &&
-        entry.finding === 'pain' &&
-        (entry.severity === 'severe' || Number(entry.severity) >= 7),
-    ),
+    ...chart.found('avulsion'),
+    ...chart.found('amputation'),
+    ...chart.found('pain').filter((entry) => entry.severity === 'severe' || Number(entry.severity) >= 7),
   ];
   if (met.length > 0) return yes(met, 'painful injury');
-  const injuries = chart.findings.filter((entry) => entry.present);
+  const injuries = chart.found();
   const pain = vitalsOf(chart, 'pain-score').at(-1);
   if (injuries.length > 0) return unknown(['whether another injury is painful enough to distract'], injuries);
   return pain?.value.score === 0
@@ -112,7 +107,7 @@ export function distractingInjury(chart: Chart): Answer {
 export function paraesthesia(chart: Chart): Answer {
   const met = [
     ...foundWithin(chart, ['arm', 'leg'], ['tingling', 'numbness']),
-    ...chart.csm.filter((entry) => entry.aspect === 'sensation' && !entry.present),
+    ...chart.csm.filter((entry) => entry.aspect === 'sensation' && isImpaired(entry)),
   ];
   if (met.length > 0) return yes(met, 'tingling or numbness');
   const intact = intactInAllFour(chart, ['sensation']);

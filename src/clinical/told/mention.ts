@@ -18,6 +18,8 @@ const STOPS = /[.,;:!?]|\b(?:and|but|except|however|then)\b/gi;
 
 /** Did the text say the thing, or say that it was not so? Null where it does not name it. */
 export function saidInText(text: string, pattern: RegExp): boolean | null {
+  // Most texts do not name it at all, which the pattern as it stands finds out soonest.
+  if (!pattern.test(text.toLowerCase())) return null;
   let denied = false;
   for (const match of text.matchAll(new RegExp(pattern.source, 'gi'))) {
     const before = text.slice(0, match.index).split(STOPS).at(-1) ?? '';
@@ -32,15 +34,13 @@ export function mentionOf(chart: Chart, topics: readonly Topic[], pattern: RegEx
   const said: Entry[] = [];
   const denied: Entry[] = [];
   const hinted: Entry[] = [];
-  for (const entry of chart.all) {
-    if (entry.kind === 'note' || entry.kind === 'mark') {
-      if (saidInText(entry.text, pattern) === true) hinted.push(entry);
-    } else if (entry.kind === 'history' && topics.includes(entry.topic)) {
+  for (const entry of chart.words) if (saidInText(entry.text, pattern) === true) hinted.push(entry);
+  for (const topic of topics)
+    for (const entry of chart.told(topic)) {
       const told = saidInText(entry.text, pattern);
       if (told === null) continue;
       (entry.present === false || !told ? denied : said).push(entry);
     }
-  }
   return { said, denied, hinted };
 }
 

@@ -26,7 +26,7 @@ const isMale = (entry: Entry): boolean =>
 /** Whether the patient is pregnant: said, denied, ruled out by a male sex as told, or unknown. */
 export function pregnancyOf(chart: Chart): Answer {
   const told = answerOf(mentionOf(chart, TOPICS, PREGNANT), 'whether pregnant', 'pregnant');
-  const sex = chart.history.findLast((entry) => entry.topic === 'sex');
+  const sex = chart.told('sex').at(-1);
   return told.truth === 'unknown' && told.evidence.length === 0 && sex !== undefined && isMale(sex)
     ? no([sex], 'male')
     : told;
@@ -34,7 +34,7 @@ export function pregnancyOf(chart: Chart): Answer {
 
 /** Whether pregnant for more than 20 weeks. */
 export function pregnantOver20Weeks(chart: Chart): Answer {
-  const pregnant = pregnancyOf(chart);
+  const pregnant = chart.ask(pregnancyOf);
   if (pregnant.truth !== 'yes') return pregnant;
   const weeks = pregnant.evidence.flatMap((entry) => {
     const match = 'text' in entry && entry.text !== undefined ? WEEKS.exec(entry.text) : null;

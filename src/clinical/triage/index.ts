@@ -2,7 +2,7 @@
 
 import type { Entry } from '../../record/entry.ts';
 import type { Truth } from '../answer.ts';
-import { type Chart, chartOf } from '../chart.ts';
+import { type Chart, chartOf, type Rule } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
 import { type Criterion, type Level, TRIAGE_SOURCE } from './criterion.ts';
 import { RED } from './red.ts';
@@ -41,12 +41,16 @@ function flagOf(criterion: Criterion, chart: Chart): Flag {
   };
 }
 
-export const flagsOf = (chart: Chart): readonly Flag[] =>
-  CRITERIA.map((criterion) => flagOf(criterion, chart));
+/** A rule for each criterion, red ones first. */
+export const FLAG_RULES: readonly Rule<Flag>[] = CRITERIA.map(
+  (criterion) => (chart) => flagOf(criterion, chart),
+);
 
 /**
  * Every red and yellow criterion with its state, entries and source. `unknown` names in `missing` what would decide it.
  * `now` (epoch ms) changes none of them; it is taken so that all parts are asked alike.
  */
-export const flags = (entries: readonly Entry[], _when: { readonly now: number }): readonly Flag[] =>
-  flagsOf(chartOf(entries));
+export function flags(entries: readonly Entry[], _when: { readonly now: number }): readonly Flag[] {
+  const chart = chartOf(entries);
+  return FLAG_RULES.map((rule) => rule(chart));
+}

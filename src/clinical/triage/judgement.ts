@@ -20,8 +20,8 @@ export function anticoagulant(chart: Chart): Answer {
   );
   if (told.truth !== 'unknown' || told.evidence.length > 0) return told;
   // "No medications" denies all of them, but only where no medication was told elsewhere.
-  const none = chart.history.filter((entry) => entry.topic === 'medications' && entry.present === false);
-  const some = chart.history.filter((entry) => entry.topic === 'medications' && entry.present !== false);
+  const none = chart.told('medications').filter((entry) => entry.present === false);
+  const some = chart.told('medications').filter((entry) => entry.present !== false);
   const denied = none.filter((entry) =>
     /^\W*(?:no\b|none|nil|nothing|denies|medications?|meds|any)/i.test(entry.text),
   );
@@ -65,10 +65,8 @@ const TRAUMA = [
 
 /** A burn together with another injury. */
 export function burnsWithTrauma(chart: Chart): Answer {
-  const burns = chart.findings.filter((entry) => entry.present && entry.finding === 'burn');
-  const injuries = chart.findings.filter(
-    (entry) => entry.present && TRAUMA.some((finding) => finding === entry.finding),
-  );
+  const burns = chart.found('burn');
+  const injuries = TRAUMA.flatMap((finding) => chart.found(finding));
   const burned = burns.length > 0 ? yes(burns, 'burn') : deniedInAll(chart, BODY, ['burn']);
   const injured = injuries.length > 0 ? yes(injuries, 'other injury') : unknown(['other injuries']);
   return all([burned, injured]);

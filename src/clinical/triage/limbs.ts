@@ -3,6 +3,7 @@
 import type { Site } from '../../terms/index.ts';
 import { type Answer, any, no, unknown, yes } from '../answer.ts';
 import { type Chart, type EntryOf, timeOf } from '../chart.ts';
+import { isAbsent, isImpaired } from '../limb-end.ts';
 import { isWithin, type Place, placeText } from '../place.ts';
 import { denials, deniedInAll, foundWithin } from '../said.ts';
 import { sidesOf } from '../side.ts';
@@ -16,18 +17,13 @@ const MANGLED = /\b(?:crush\w*|deglov\w*|mangled)\b/i;
 
 /** Crushed, degloved or mangled as said, or a limb's end without a pulse that no tourniquet explains. */
 export function ruinedLimb(chart: Chart): Answer {
-  const worded = chart.findings.filter(
-    (entry) =>
-      entry.present &&
-      LIMBS.some((limb) => isWithin(entry.site, limb)) &&
-      MANGLED.test((entry.quality ?? []).join(' ')),
-  );
-  const pulseless = chart.csm.filter(
-    (entry) =>
-      entry.aspect === 'circulation' &&
-      !entry.present &&
-      (entry.pulse !== undefined || (entry.capRefillSeconds === undefined && entry.warmth === undefined)),
-  );
+  const worded = chart
+    .found()
+    .filter(
+      (entry) =>
+        LIMBS.some((limb) => isWithin(entry.site, limb)) && MANGLED.test((entry.quality ?? []).join(' ')),
+    );
+  const pulseless = chart.csm.filter((entry) => entry.aspect === 'circulation' && isAbsent(entry));
   // A tourniquet of which the limb or side was not said may be on this one.
   const ties = (entry: EntryOf<'csm'>): readonly EntryOf<'care'>[] =>
     chart.care.filter(
@@ -47,7 +43,7 @@ export function ruinedLimb(chart: Chart): Answer {
   if (below.length > 0) return unknown(['the pulse before the tourniquet'], below);
   const signs = [
     ...foundWithin(chart, LIMBS, ['avulsion']),
-    ...chart.csm.filter((entry) => entry.aspect === 'circulation' && !entry.present),
+    ...chart.csm.filter((entry) => entry.aspect === 'circulation' && isImpaired(entry)),
   ];
   if (signs.length > 0) return unknown(['whether the limb is degloved, crushed or pulseless'], signs);
   const told = mentionOf(chart, EVENT_TOPICS, MANGLED);

@@ -4,6 +4,7 @@ import type { Entry } from '../../record/entry.ts';
 import type { Aspect } from '../../terms/index.ts';
 import { type Answer, no, unknown, yes } from '../answer.ts';
 import type { Chart, EntryOf } from '../chart.ts';
+import { isImpaired } from '../limb-end.ts';
 import { type Place, placeText } from '../place.ts';
 import { foundWithin } from '../said.ts';
 import { sidesOf } from '../side.ts';
@@ -14,13 +15,6 @@ export const LIMB_ENDS: readonly Place[] = [
   { site: 'foot', side: 'left' },
   { site: 'foot', side: 'right' },
 ];
-
-const isWeak = (strength: EntryOf<'csm'>['strength']): boolean =>
-  typeof strength === 'number' ? strength < 5 : strength === 'weak' || strength === 'unequal';
-
-/** True where the entry says that this aspect of the limb's end is lost, absent or weak. */
-export const isLost = (entry: EntryOf<'csm'>): boolean =>
-  !entry.present || (entry.aspect === 'motion' && isWeak(entry.strength));
 
 const atEnd = (entry: EntryOf<'csm'>, end: Place): boolean =>
   entry.site === end.site && sidesOf(entry.site, entry.side).includes(end.side);
@@ -33,7 +27,7 @@ export function intactInAllFour(chart: Chart, aspects: readonly Aspect[]): Answe
     for (const aspect of aspects) {
       const intact = chart.csm.filter(
         (entry) =>
-          entry.aspect === aspect && entry.digit === undefined && atEnd(entry, end) && !isLost(entry),
+          entry.aspect === aspect && entry.digit === undefined && atEnd(entry, end) && !isImpaired(entry),
       );
       evidence.push(...intact);
       if (intact.length === 0) missing.push(`${aspect} of the ${placeText(end.site, end.side)}`);
@@ -44,7 +38,7 @@ export function intactInAllFour(chart: Chart, aspects: readonly Aspect[]): Answe
 /** New motor or sensory loss: yes with its entries; no only where sensation and motion are intact in all four. */
 export function neurologicalLoss(chart: Chart): Answer {
   const lost: readonly Entry[] = [
-    ...chart.csm.filter((entry) => entry.aspect !== 'circulation' && isLost(entry)),
+    ...chart.csm.filter((entry) => entry.aspect !== 'circulation' && isImpaired(entry)),
     ...foundWithin(
       chart,
       ['arm', 'leg', 'back', 'neck', 'shoulder', 'pelvis', 'chest', 'abdomen'],

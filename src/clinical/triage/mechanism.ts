@@ -3,6 +3,7 @@
 import type { Entry } from '../../record/entry.ts';
 import { type Answer, all, any, no, unknown, yes } from '../answer.ts';
 import type { Chart } from '../chart.ts';
+import { foundAt } from '../said.ts';
 import { feetIn, inchesIn } from '../told/height.ts';
 import { answerOf, EVENT_TOPICS, mentionOf } from '../told/mention.ts';
 import { ageBetween } from './readings.ts';
@@ -64,8 +65,8 @@ const RESTRAINED =
 
 /** A child of 0 to 9 unrestrained. The words themselves carry the negation, so they are looked for as they stand. */
 export function unrestrainedChild(chart: Chart): Answer {
-  const events = chart.history.filter(
-    (entry) => EVENT_TOPICS.includes(entry.topic) && entry.present !== false,
+  const events = EVENT_TOPICS.flatMap((topic) => chart.told(topic)).filter(
+    (entry) => entry.present !== false,
   );
   const loose = events.filter((entry) => UNRESTRAINED.test(entry.text.toLowerCase()));
   const held = events.filter((entry) => RESTRAINED.test(entry.text.toLowerCase()));
@@ -138,17 +139,14 @@ export function highFall(chart: Chart): Answer {
 
 const HEAD_STRUCK = /\b(?:hit|struck|banged|bumped|knocked|landed on)\b[^.]*\b(?:head|face|forehead)\b/;
 
+const HEAD_MARKS = ['deformity', 'contusion', 'laceration', 'swelling', 'abrasion', 'bleeding'] as const;
+
 /** A low fall with significant head impact at 5 and under or 65 and over. */
 export function lowFall(chart: Chart): Answer {
   const age = any([ageBetween(chart, 0, 5), ageBetween(chart, 65, Number.POSITIVE_INFINITY)]);
   const { fall } = falls(chart);
   const struck = mentionOf(chart, EVENT_TOPICS, HEAD_STRUCK);
-  const marks = chart.findings.filter(
-    (entry) =>
-      entry.present &&
-      ['head', 'skull', 'face', 'forehead'].includes(entry.site) &&
-      ['deformity', 'contusion', 'laceration', 'swelling', 'abrasion', 'bleeding'].includes(entry.finding),
-  );
+  const marks = foundAt(chart, ['head', 'skull', 'face', 'forehead'], HEAD_MARKS);
   const blow = answerOf(struck, 'whether the head was hit hard', 'head struck');
   const head = blow.truth === 'yes' ? blow : marks.length > 0 ? yes(marks, 'marks on the head') : blow;
   return all([age, fall, head]);

@@ -8,7 +8,7 @@ import { PAIR_MINUTES } from '../vitals/set-length.ts';
 
 /** Yes where the age in whole years lies within the bounds. */
 export function ageBetween(chart: Chart, from: number, to: number): Answer {
-  const { years, entries } = ageOf(chart);
+  const { years, entries } = chart.ask(ageOf);
   if (years === null) return unknown(['age']);
   const whole = wholeYears(years);
   return whole >= from && whole <= to ? yes(entries, `age ${years}`) : no(entries, `age ${years}`);
@@ -29,7 +29,7 @@ function systolicUnder(chart: Chart, limit: number): Answer {
 
 /** Ages 0 to 9: systolic under 70 + 2 x age. At an unknown age, a systolic that no such age would flag is no. */
 export function childPressure(chart: Chart): Answer {
-  const { years } = ageOf(chart);
+  const { years } = chart.ask(ageOf);
   const age = ageBetween(chart, 0, 9);
   if (age.truth === 'no') return age;
   const limit = 70 + 2 * (years === null ? 9 : wholeYears(years));
@@ -111,7 +111,7 @@ function motorSpan(reading: ReturnType<typeof gcsReadings>[number]): readonly [n
 
 /** Motor response under 6, or no response to voice at all. NT decides nothing. */
 export function cannotFollowCommands(chart: Chart): Answer {
-  const answers = gcsReadings(chart).map((reading): Answer => {
+  const answers = chart.ask(gcsReadings).map((reading): Answer => {
     const span = motorSpan(reading);
     const shown = `motor response ${typeof reading.motor === 'number' ? reading.motor : `by the GCS of ${reading.total}`}`;
     if (span === null) return unknown(['GCS motor response'], reading.entries);

@@ -35,7 +35,7 @@ const LIMB_INJURY: readonly Finding[] = ['deformity', 'crepitus', 'amputation', 
 
 /** Suspected spinal injury with new motor or sensory loss. A loss in one limb that is itself hurt decides nothing. */
 export function spineWithLoss(chart: Chart): Answer {
-  const loss = neurologicalLoss(chart);
+  const loss = chart.ask(neurologicalLoss);
   const lost = loss.evidence.filter((entry) => entry.kind === 'csm' || entry.kind === 'finding');
   const limb = (site: Site): Site => (isWithin(site, 'arm') ? 'arm' : isWithin(site, 'leg') ? 'leg' : site);
   const injuries = (entry: EntryOf<'csm'> | FindingEntry): readonly FindingEntry[] =>

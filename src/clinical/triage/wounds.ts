@@ -52,10 +52,8 @@ const WOUNDS: readonly Finding[] = ['bleeding', 'laceration', 'puncture', 'avuls
 
 /** The wounds of the same limb or region and side that a care may be for. */
 const woundsFor = (chart: Chart, care: EntryOf<'care'>): readonly FindingEntry[] =>
-  chart.findings.filter(
+  WOUNDS.flatMap((finding) => chart.found(finding)).filter(
     (entry) =>
-      entry.present &&
-      WOUNDS.includes(entry.finding) &&
       care.site !== undefined &&
       regionOf(entry.site) === regionOf(care.site) &&
       sidesOf(care.site, care.side ?? null).some((side) => sidesOf(entry.site, entry.side).includes(side)),
@@ -68,7 +66,7 @@ export function bleeding(chart: Chart): Answer {
     const evidence = cared.flatMap((care) => [care, ...woundsFor(chart, care)]);
     return yes(evidence, [...new Set(cared.map((entry) => entry.care.replaceAll('-', ' ')))].join(', '));
   }
-  const open = chart.findings.filter((entry) => entry.present && entry.finding === 'bleeding');
+  const open = chart.found('bleeding');
   if (open.length > 0)
     return unknown(['whether the bleeding needs a tourniquet or packing'], open, named(open));
   return deniedInAll(chart, zones.BODY, ['bleeding']);

@@ -1,7 +1,6 @@
 // The numbers that a vital's reading holds, each under one name and unit, for series and comparisons.
 
-import type { EntryOf } from '../chart.ts';
-import { type Chart, timeOf } from '../chart.ts';
+import { type Chart, type EntryOf, timeOf, vitalsOf } from '../chart.ts';
 import { gcsReadings } from '../score/gcs.ts';
 
 export const MEASURES = [
@@ -39,43 +38,41 @@ export interface Point {
   readonly entry: EntryOf<'vital'>;
 }
 
-function numbersIn(entry: EntryOf<'vital'>): readonly (readonly [Measure, number | null | undefined])[] {
+function numberIn(entry: EntryOf<'vital'>, measure: Measure): number | null | undefined {
   switch (entry.vital) {
     case 'pulse':
     case 'respirations':
-      return [[entry.vital, entry.value.rate]];
+      return entry.value.rate;
     case 'blood-pressure':
-      return [
-        ['systolic', entry.value.systolic],
-        ['diastolic', entry.value.diastolic],
-      ];
+      return measure === 'systolic' ? entry.value.systolic : entry.value.diastolic;
     case 'oxygen-saturation':
-      return [['oxygen-saturation', entry.value.percent]];
+      return entry.value.percent;
     case 'temperature':
-      return [['temperature', entry.value.celsius]];
+      return entry.value.celsius;
     case 'glucose':
-      return [['glucose', entry.value.mgPerDl]];
+      return entry.value.mgPerDl;
     case 'pain-score':
-      return [['pain-score', entry.value.score]];
+      return entry.value.score;
     case 'capillary-refill':
-      return [['capillary-refill', entry.value.seconds]];
+      return entry.value.seconds;
     default:
-      return [];
+      return null;
   }
 }
 
-/** Every number that was read, earliest first; a GCS counts where it has a sum. */
-export function pointsOf(chart: Chart): readonly Point[] {
-  const read = chart.vitals.flatMap((entry) =>
-    numbersIn(entry).flatMap(([measure, value]) =>
-      typeof value === 'number' ? [{ measure, value, at: timeOf(entry), entry }] : [],
-    ),
-  );
-  const sums = gcsReadings(chart).flatMap((reading): Point[] => {
-    const entry = reading.entries[0];
-    return reading.total === null || entry === undefined
-      ? []
-      : [{ measure: 'gcs', value: reading.total, at: reading.at, entry }];
+/** Every number that was read of a measure, earliest first; a GCS counts where it has a sum. */
+export function pointsOf(chart: Chart, measure: Measure): readonly Point[] {
+  if (measure === 'gcs')
+    return chart.ask(gcsReadings).flatMap((reading): Point[] => {
+      const entry = reading.entries[0];
+      return reading.total === null || entry === undefined
+        ? []
+        : [{ measure, value: reading.total, at: reading.at, entry }];
+    });
+  const vital = measure === 'systolic' || measure === 'diastolic' ? 'blood-pressure' : measure;
+  const read: readonly EntryOf<'vital'>[] = vitalsOf(chart, vital);
+  return read.flatMap((entry) => {
+    const value = numberIn(entry, measure);
+    return typeof value === 'number' ? [{ measure, value, at: timeOf(entry), entry }] : [];
   });
-  return [...read, ...sums].sort((a, b) => a.at - b.at);
 }

@@ -1,10 +1,10 @@
 // Each measure as a series: its points in time, the first, the last, and which way it went.
 
-import { clockText } from '../chart.ts';
+import { clockText, type Rule } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
 import { rounded } from '../score/score.ts';
 import { COMMON_PRACTICE } from '../source.ts';
-import { MEASURES, type Measure, type Point, UNIT } from './measures.ts';
+import { MEASURES, type Measure, type Point, pointsOf, UNIT } from './measures.ts';
 
 export interface SeriesPoint {
   readonly value: number;
@@ -58,11 +58,7 @@ function oneSeries(measure: Measure, points: readonly Point[]): readonly Series[
   ];
 }
 
-/** A series for each measure that was read at least once. */
-export const seriesOf = (points: readonly Point[]): readonly Series[] =>
-  MEASURES.flatMap((measure) =>
-    oneSeries(
-      measure,
-      points.filter((point) => point.measure === measure),
-    ),
-  );
+/** A rule for each measure: its series, or none where it was never read. */
+export const SERIES_RULES: readonly Rule<readonly Series[]>[] = MEASURES.map(
+  (measure) => (chart) => oneSeries(measure, pointsOf(chart, measure)),
+);
