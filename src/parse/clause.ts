@@ -178,7 +178,7 @@ function moodAt(
     if (full || draft.mood !== 'statement') return joined ? null : 'question';
     return joined ? null : 'question';
   }
-  const mood = tagged(piece);
+  const mood = isPlanned(piece, pieces, i) ? 'plan' : tagged(piece);
   if (mood !== null && BEGINNING.has(mood)) {
     if (mood === 'instruction' && !mayTell(pieces, i, tokens)) return null;
     if (mood === 'plan' && draft.mood === 'statement' && colour(piece, draft, pieces, i) !== null)
@@ -188,7 +188,8 @@ function moodAt(
     if (draft.mood === 'question' && !full) return null;
     return mood;
   }
-  if (piece.role === 'intention' && (full || draft.mood !== 'statement')) return 'statement';
+  if (piece.role === 'intention' && (full || draft.mood !== 'statement'))
+    return colour(piece, draft, pieces, i) === null ? 'statement' : null;
   // A "no" or a "yes" after what was supposed or told begins something stated.
   const outOfMood = draft.mood === 'supposing' || draft.mood === 'instruction' || draft.mood === 'plan';
   if (outOfMood && full && (answer !== null || readingOf(piece, 'talk.courtesy') !== null)) {
@@ -214,6 +215,10 @@ function takesBack(pieces: readonly Piece[], i: number): boolean {
   return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
 }
 
+// "Going to put a tourniquet on" is a plan; "going to check your leg" is what is being done.
+const isPlanned = (piece: Piece, pieces: readonly Piece[], i: number): boolean =>
+  marked(piece, 'mood', 'plan') && pieces.slice(i + 1).find(({ role }) => role !== 'small')?.role === 'care';
+
 const tagged = (piece: Piece): Mood | null => {
   const island = piece.role === 'mood' ? piece.islands[0] : undefined;
   return island === undefined ? null : ((tagOf(island, 'mood') as Mood | null) ?? null);
@@ -225,7 +230,9 @@ function colour(piece: Piece, draft: Draft, pieces: readonly Piece[], i: number)
   if (mood === 'others' || mood === 'own' || mood === 'past') return mood;
   const namesOnly =
     draft.pieces.some(({ role }) => role === 'site') && !draft.pieces.some(({ role }) => STATING.has(role));
-  if ((mood === 'plan' || marked(piece, 'mood', 'later')) && namesOnly) return 'plan';
+  const next = pieces.slice(i + 1).find(({ role }) => role !== 'small');
+  const promised = marked(piece, 'future') && next?.role !== 'site' && next?.role !== 'side';
+  if ((mood === 'plan' || promised || marked(piece, 'mood', 'later')) && namesOnly) return 'plan';
   return calls(pieces, i) ? 'others' : null;
 }
 
@@ -238,15 +245,19 @@ function calls(pieces: readonly Piece[], i: number): boolean {
   return called && next !== undefined && (isSmall(next, 'you') || marked(next, 'you'));
 }
 
+// What a strike can name: a thing, and no new reading ("scratch that, pulse ninety").
+const isNamed = (piece: Piece): boolean => {
+  if (piece.role === 'finding' || piece.role === 'site' || piece.role === 'side' || piece.role === 'csm')
+    return true;
+  if (piece.role === 'vital') return marked(piece, 'heading');
+  return (piece.role === 'care' || piece.role === 'history') && marked(piece, 'noun');
+};
+
 // "Strike that" is whole by itself; what follows it is said anew, unless it names what to strike ("scratch that bruise").
 const closesItself = (draft: Draft, piece: Piece, pause: Pause): boolean => {
   const [first] = draft.pieces;
   if (first === undefined || draft.mood !== 'strike' || !marked(first, 'strike', 'last')) return false;
-  return !(
-    marked(first, 'strike', 'named') &&
-    pause === '' &&
-    (STATING.has(piece.role) || piece.role === 'site')
-  );
+  return !(marked(first, 'strike', 'named') && pause === '' && isNamed(piece));
 };
 
 function settle(draft: Draft, pause: Pause, tokens: readonly Token[], asking: boolean): Mood {

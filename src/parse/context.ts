@@ -56,6 +56,8 @@ export interface Context {
   readonly asking: boolean;
   /** the examination statements last said as one, for "same on the right" */
   readonly last: readonly Statement[];
+  /** every site and finding stated so far, as "site finding" */
+  readonly found: readonly string[];
   /** what was last stated of any kind but visits and notes, for a correction */
   readonly said: readonly Statement[];
 }
@@ -67,5 +69,6 @@ export const NOTHING_SAID: Context = {
   askedBefore: null,
   asking: false,
   last: [],
+  found: [],
   said: [],
 };

@@ -3,13 +3,13 @@
 import type { CsmStatement, FindingStatement, SeverityWord, Side } from '../../terms/index.ts';
 import type { Clause } from '../clause.ts';
 import type { Asked, SiteRef } from '../context.ts';
-import { sideIn } from './correction.ts';
-import { itemsOf } from './exam.ts';
-import { shareSides, withSides } from './sides.ts';
 import { tagOf } from '../islands/island.ts';
 import { marked, type Piece, readingOf } from '../pieces/piece.ts';
 import { type Attributes, attributesOf, joinAttributes } from './attributes.ts';
+import { itemsOf } from './exam.ts';
 import { answeredTopic } from './history.ts';
+import { sideIn } from './side-in.ts';
+import { shareSides, withSides } from './sides.ts';
 import { bear, type HowKnown, place, type Said, state, type Talk, textOf } from './talk.ts';
 
 export type AnswerWord = 'yes' | 'no' | 'unsure';
@@ -214,9 +214,14 @@ function answerFindings(
     ),
   );
   place(talk, ...extra.pieces);
+  const echoed = echoes(asked, rest) ? rest.filter(({ role }) => role === 'finding') : [];
+  place(talk, ...echoed);
   const taken = word === 'yes' || sites !== asked.sites;
   return rest.filter(
-    (piece) => !extra.pieces.includes(piece) && !(taken && (piece.role === 'site' || piece.role === 'side')),
+    (piece) =>
+      !extra.pieces.includes(piece) &&
+      !echoed.includes(piece) &&
+      !(taken && (piece.role === 'site' || piece.role === 'side')),
   );
 }
 
@@ -256,7 +261,7 @@ export function answersWithSite(
   asked: Extract<Asked, { about: 'findings' }>,
 ): boolean {
   const phrases = itemsOf(talk, clause.pieces).flatMap((item) => (item.type === 'site' ? [item.phrase] : []));
-  const plain = clause.pieces.every(({ role }) => PLAIN.has(role));
+  const plain = clause.pieces.every((piece) => PLAIN.has(piece.role) && !marked(piece, 'negation', 'before'));
   if (!plain || phrases.length === 0 || asked.negative || asked.findings.length > 1) return false;
   if (asked.sites.length > 0 && !phrases.every((phrase) => phrase.mine)) return false;
   const refs = shareSides(phrases.flatMap((phrase) => withSides(phrase, [])));
@@ -288,7 +293,7 @@ export function answersWithSite(
   return true;
 }
 
-const PLAIN: ReadonlySet<string> = new Set(['site', 'side', 'part', 'small', 'talk']);
+const PLAIN: ReadonlySet<string> = new Set(['site', 'side', 'part', 'small', 'talk', 'negation']);
 
 // "A little bit, in the left hand", "yeah, on the right side": the answer says itself where.
 function sitesSaid(talk: Talk, rest: readonly Piece[], asked: readonly SiteRef[]): readonly SiteRef[] {

@@ -1,7 +1,7 @@
 // Which site each finding of a clause belongs to: the one before it, the one it leads to, or the one in mind.
 
-import { hasTag } from '../islands/island.ts';
 import { holdersOf } from '../../terms/index.ts';
+import { hasTag } from '../islands/island.ts';
 import { isSmall, type Role } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 import type { Item, SitePhrase } from './site-phrase.ts';
@@ -109,13 +109,18 @@ function nextSite(
       return paused && !item.phrase.led && k - 1 > i ? null : k;
     }
     if (attaches(item)) continue;
-    if (!PASSED.has(item.piece.role)) return null;
+    if (!PASSED.has(item.piece.role) || isSmall(item.piece, 'before')) return null;
   }
   return null;
 }
 
 function anySite(items: readonly Item[], i: number): number | null {
-  for (let k = i + 1; k < items.length; k++) if (items[k]?.type === 'site') return k;
+  for (let k = i + 1; k < items.length; k++) {
+    const item = items[k];
+    if (item?.type === 'site') return k;
+    // "Weak because of the thumb" is not said of the thumb.
+    if (item !== undefined && isSmall(item.piece, 'before')) return null;
+  }
   return null;
 }
 

@@ -6,12 +6,13 @@ import type { Command } from '../frame.ts';
 import { hasTag, tagOf } from '../islands/island.ts';
 import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { answer, answersWithSite, answerWord } from './answer.ts';
-import { correct, dryRun, sideIn, strike } from './correction.ts';
+import { correct, dryRun, strike } from './correction.ts';
 import { itemsOf, stateExam } from './exam.ts';
 import { answeredTopic, historyOf } from './history.ts';
 import { reachIn } from './polarity.ts';
 import { ask, askQuietly } from './question.ts';
 import { sameAgain, sameIn } from './same.ts';
+import { sideIn } from './side-in.ts';
 import { bear, place, spanOf, state, type Talk, textOf } from './talk.ts';
 import { timeFor } from './times.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
@@ -107,6 +108,9 @@ function turnsSide(talk: Talk, clause: Clause): boolean {
   const [first, ...rest] = clause.pieces;
   if (first === undefined || !marked(first, 'plain')) return false;
   const turning = rest.filter(({ role, weak }) => role !== 'small' && (role !== 'talk' || !weak));
+  // "No, forty five": only a number stands against what was said.
+  if (turning.length === 1 && turning[0]?.role === 'figure')
+    return correct(talk, { ...clause, pieces: rest }, stateAll);
   if (
     turning.length === 0 ||
     !turning.every(({ role }) => role === 'side' || role === 'site' || role === 'talk')

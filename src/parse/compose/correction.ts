@@ -4,7 +4,6 @@ import {
   type Care,
   FINDINGS,
   type Finding,
-  type Side,
   type Statement,
   type Topic,
   type Vital,
@@ -13,7 +12,9 @@ import type { Clause } from '../clause.ts';
 import type { Change, CorrectionFrame, CorrectionTarget, StatementFrame } from '../frame.ts';
 import { tagOf } from '../islands/island.ts';
 import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { attributesOf, joinAttributes } from './attributes.ts';
 import { itemsOf } from './exam.ts';
+import { sideIn } from './side-in.ts';
 import { place, spanOf, type Talk, textOf } from './talk.ts';
 import { vitalFromFigure } from './vital.ts';
 
@@ -26,7 +27,12 @@ export function correct(talk: Talk, clause: Clause, stateClause: StateClause): b
   const pieces = said[0] !== undefined && marked(said[0], 'plain') ? said.slice(1) : said;
   const from = clause.pieces[0]?.from ?? 0;
   const to = clause.pieces.at(-1)?.to ?? 0;
-  const frame = (change: Change, target: CorrectionTarget = {}, basis?: StatementFrame): void => {
+  const frame = (
+    change: Change,
+    target: CorrectionTarget = {},
+    basis?: StatementFrame,
+    at: number | undefined = basis?.at,
+  ): void => {
     talk.frames.push({
       frame: 'correction',
       target,
@@ -35,7 +41,7 @@ export function correct(talk: Talk, clause: Clause, stateClause: StateClause): b
       span: spanOf(talk, from, to),
       known: basis?.known ?? {},
       doubt: basis?.doubt ?? [],
-      ...(basis?.at === undefined ? {} : { at: basis.at }),
+      ...(at === undefined ? {} : { at }),
     });
     place(talk, { from, to });
   };
@@ -46,6 +52,11 @@ export function correct(talk: Talk, clause: Clause, stateClause: StateClause): b
     for (const one of statements)
       frame({ change: 'statement', statement: one.statement }, renamed ?? targetOf(one), one);
     return true;
+  }
+  if (talk.at !== undefined && pieces.every(({ role }) => role === 'time' || role === 'small')) {
+    // "Correction, nine thirty five": the thing stands and its time is another.
+    for (const statement of talk.context.said) again(frame, statement, talk.at);
+    return talk.context.said.length > 0;
   }
   const items = itemsOf(talk, pieces);
   const site = items.findLast((item) => item.type === 'site');
@@ -77,11 +88,28 @@ export function correct(talk: Talk, clause: Clause, stateClause: StateClause): b
     frame({ change: 'finding', finding });
     return true;
   }
+  const attributes = pieces.flatMap((piece) => attributesOf(piece) ?? []);
+  const findings = talk.context.said.filter((statement) => statement.kind === 'finding');
+  if (attributes.some((one) => Object.keys(one).length > 0) && findings.length > 0) {
+    // "Correction, severe": the finding stands, and what was said of it is another.
+    const joined = attributes.reduce(joinAttributes);
+    for (const statement of findings) again(frame, { ...statement, ...joined }, undefined);
+    return true;
+  }
+  const answer = presenceIn(pieces);
+  if (answer !== null && talk.context.said.length > 0) {
+    frame({ change: 'present', present: answer });
+    return true;
+  }
   const vital = pieces.find((piece) => piece.role === 'vital');
   const figure = pieces.findLast((piece) => piece.role === 'figure');
   const value = figure === undefined ? undefined : readingOf(figure, 'small.figure')?.slots[0]?.value;
   if (value === undefined) return false;
-  const named = vital?.islands[0] === undefined ? null : (tagOf(vital.islands[0], 'vital') as Vital | null);
+  const last = talk.context.said.find((statement) => statement.kind === 'vital');
+  const named =
+    vital?.islands[0] === undefined
+      ? unitVital(last?.vital)
+      : (tagOf(vital.islands[0], 'vital') as Vital | null);
   const read = named === null ? null : vitalFromFigure(named, value);
   if (read !== null && named !== null)
     frame({ change: 'statement', statement: read.statement }, { kind: 'vital', vital: named });
@@ -103,8 +131,44 @@ function renames(talk: Talk, statements: readonly StatementFrame[]): CorrectionT
     before.some((other) => other.finding !== only.finding)
   )
     return null;
+  // A finding that the record has there already is the one that is meant.
+  if (talk.context.found.includes(`${site} ${finding}`)) return null;
   const samePlace = before.every((other) => other.site === site && (side === null || other.side === side));
   return samePlace && only.finding !== finding ? { kind: 'finding', finding: only.finding, site } : null;
+}
+
+// A bare number for these needs the unit worked out again; the others keep what else was said of them.
+const unitVital = (vital: Vital | undefined): Vital | null =>
+  vital === 'glucose' || vital === 'temperature' ? vital : null;
+
+type Correct = (change: Change, target: CorrectionTarget, basis?: StatementFrame, at?: number) => void;
+
+/** Puts a statement in the place of the one it was made from. */
+function again(frame: Correct, statement: Statement, at: number | undefined): void {
+  const target = targetOf({ statement, known: {} });
+  const site = statement.kind === 'finding' || statement.kind === 'care' ? statement.site : undefined;
+  frame(
+    { change: 'statement', statement },
+    { ...target, ...(site === undefined ? {} : { site }) },
+    undefined,
+    at,
+  );
+}
+
+/** "Correction, absent" and "correction, present": the answer alone, turned. */
+function presenceIn(pieces: readonly Piece[]): boolean | null {
+  const said = pieces.filter(({ role }) => role !== 'talk');
+  if (said.length === 0 || said.length > 2) return null;
+  if (
+    said.some(
+      (piece) =>
+        marked(piece, 'negation', 'after') ||
+        marked(piece, 'negation', 'before') ||
+        marked(piece, 'answer', 'no'),
+    )
+  )
+    return false;
+  return said.some((piece) => marked(piece, 'there') || marked(piece, 'answer', 'yes')) ? true : null;
 }
 
 /** What these pieces would state, without stating it. */
@@ -122,7 +186,7 @@ export function dryRun(
 }
 
 /** The earlier entry that a whole statement is to replace. */
-function targetOf({ statement, known }: StatementFrame): CorrectionTarget {
+function targetOf({ statement, known }: Pick<StatementFrame, 'statement' | 'known'>): CorrectionTarget {
   switch (statement.kind) {
     case 'finding':
       return {
@@ -141,31 +205,6 @@ function targetOf({ statement, known }: StatementFrame): CorrectionTarget {
     default:
       return {};
   }
-}
-
-interface SaidSide {
-  readonly side: Side;
-  /** the side it was not ("not the left, the right") */
-  readonly instead: Side | null;
-}
-
-/** The side a clause ends on, and the one it takes back. */
-export function sideIn(pieces: readonly Piece[]): SaidSide | null {
-  const sides: { side: Side; negated: boolean }[] = [];
-  let negated = false;
-  for (const piece of pieces) {
-    if (readingOf(piece, 'negation') !== null) negated = true;
-    if (piece.role !== 'side') continue;
-    const island = readingOf(piece, 'sides.side-after') ?? readingOf(piece, 'sides.side-before');
-    const side = island === null ? null : tagOf(island, 'side');
-    if (side === null || side === 'mirror') continue;
-    sides.push({ side: side as Side, negated });
-    negated = false;
-  }
-  const last = sides.findLast((one) => !one.negated) ?? null;
-  return last === null
-    ? null
-    : { side: last.side, instead: sides.find((one) => one.side !== last.side)?.side ?? null };
 }
 
 function findingIn(pieces: readonly Piece[]): Finding | null {

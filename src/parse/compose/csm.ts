@@ -73,7 +73,7 @@ export function csmOf(
     const spoken = shareSides(phrases.flatMap((phrase) => withSides(phrase, mind)));
     const side = spoken.some((ref) => ref.sideKnown === 'spoken') ? null : looseSide(items, tokens, i, mind);
     const { ends, endSpoken } =
-      limbs?.type === 'piece' && phrases.length === 0
+      limbs?.type === 'piece' && (phrases.length === 0 || isOfAll(items, i, limbs, group))
         ? { ends: ALL_FOUR, endSpoken: true }
         : endsOf(island, spoken, mind, side?.side ?? null);
     const late = lateSeconds(items, i, island);
@@ -110,11 +110,62 @@ export function csmOf(
       negatedFrom: read.negation?.from ?? null,
     });
   }
-  const shared = sharePresence(found);
+  const shared = withEllipses(sharePresence(found), items, mind);
   // A bare noun of which nothing was said ("feeling your collarbones") takes no site.
   const usedSites = new Set(shared.flatMap((one) => (one.present === null ? [] : one.group)));
   return { found: shared, usedSites };
 }
+
+// "All four limbs have pulses and movement, no sensation in the feet": only what stands next to the feet is said of them.
+function isOfAll(items: readonly Item[], i: number, limbs: Item, group: readonly number[]): boolean {
+  const site = group[0] ?? i;
+  return items.indexOf(limbs) < i && site > i && items.slice(i + 1, site).some(isCsm);
+}
+
+// "CSM intact in both hands, absent in both feet": what is said of a second limb takes its aspects from the first.
+function withEllipses(
+  found: readonly FoundCsm[],
+  items: readonly Item[],
+  mind: readonly SiteRef[],
+): readonly FoundCsm[] {
+  const out = [...found];
+  items.forEach((item, i) => {
+    const model = found.findLast(
+      (one) => one.present !== null && item.type === 'site' && one.piece.to <= item.phrase.from,
+    );
+    if (item.type !== 'site' || model === undefined || found.some((one) => one.group.includes(i))) return;
+    const before = items
+      .slice(0, i)
+      .findLast((one) => one.type === 'site' || one.piece.role !== 'small' || isSmall(one.piece, 'there'));
+    const word = before?.type === 'piece' ? before.piece : null;
+    if (word === null || word.from < model.to) return;
+    const denies =
+      readingOf(word, 'negation') !== null &&
+      tagOf(readingOf(word, 'negation') ?? NOTHING, 'negation') === 'after';
+    const normal = readingOf(word, 'findings.finding');
+    const affirms = isSmall(word, 'there') || (normal !== null && hasTag(normal, 'soft'));
+    if (!denies && !affirms) return;
+    const ends = unique(withSides(item.phrase, mind).flatMap((ref) => toEnd(ref, null)));
+    if (ends.length === 0) return;
+    out.push({
+      ...model,
+      piece: word,
+      ends,
+      endSpoken: true,
+      group: [i],
+      present: affirms && !denies,
+      details: {},
+      known: { aspect: 'carried' },
+      from: word.from,
+      to: item.phrase.to,
+      spans: [word, item.phrase],
+      negatedFrom: null,
+    });
+  });
+  return out;
+}
+
+const NOTHING: Island = { file: '', rule: '', from: 0, to: 0, tags: [], slots: [], cost: 0 };
 
 // "Cap refill in the left foot, two seconds": the figure may come after the limb.
 function lateSeconds(
@@ -166,8 +217,8 @@ function presenceOf(
 ): Presence {
   const item = items[i];
   const at = item?.type === 'piece' ? item.piece.from : 0;
-  // A "none" or "absent" after it is said of another limb where the phrase says already that it is intact.
-  const after = reach.kind(at, false) === 'after' && tagOf(island, 'present') !== null;
+  // "Intact in both hands, absent in both feet": the denial is said of the limb that follows it.
+  const after = reach.kind(at, false) === 'after' && deniesElsewhere(items, reach.from(at, false) ?? 0);
   const negated = reach.polarity(at, false) === 'negated' && !after;
   const from = reach.from(at, false);
   const to = reach.to(at, false);
@@ -189,6 +240,12 @@ function presenceOf(
   return { present: null, inferred: false, negation: null };
 }
 
+const deniesElsewhere = (items: readonly Item[], from: number): boolean => {
+  const at = items.findIndex((item) => item.type === 'piece' && item.piece.from === from);
+  const next = items.slice(at + 1).find((item) => item.type === 'site' || item.piece.role !== 'small');
+  return at >= 0 && next?.type === 'site';
+};
+
 // "All four limbs have pulses and movement".
 function isHad(items: readonly Item[], i: number): boolean {
   for (let k = i - 1; k >= 0; k--) {
@@ -204,6 +261,9 @@ function isHad(items: readonly Item[], i: number): boolean {
 }
 
 // "Sensation and movement intact", "no sensation or movement": a list shares what is said of its last or first member.
+// "Sensation and movement": a word or two may join the members of a list, and no more.
+const JOINED = 2;
+
 function sharePresence(found: readonly FoundCsm[]): readonly FoundCsm[] {
   const out = [...found];
   for (let i = out.length - 2; i >= 0; i--) {
@@ -213,6 +273,7 @@ function sharePresence(found: readonly FoundCsm[]): readonly FoundCsm[] {
       next !== undefined &&
       one.present === null &&
       next.present !== null &&
+      next.piece.from - one.piece.to <= JOINED &&
       !(next.negatedFrom !== null && next.negatedFrom >= one.piece.to)
     )
       out[i] = { ...one, present: next.present, to: Math.max(one.to, next.to) };

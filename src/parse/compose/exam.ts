@@ -1,15 +1,16 @@
 // Composes a stretch of examination talk: findings, circulation, sensation and motion, care, and the sites looked at.
 
-import type { FindingStatement } from '../../terms/index.ts';
+import { type FindingStatement, isPaired } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
-import { isSmall, type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { siteGroup } from './attach.ts';
 import { careOf } from './care.ts';
 import { csmOf, csmStatements } from './csm.ts';
 import { type FoundFinding, findingsOf, statementsOf } from './findings.ts';
+import { sideIn } from './side-in.ts';
 import { shareSides, withSides } from './sides.ts';
 import { type Item, joinSites } from './site-phrase.ts';
-import { bear, place, type Said, state, type Talk } from './talk.ts';
+import { bear, otherSide, place, type Said, state, type Talk } from './talk.ts';
 import { vitalOf } from './vital.ts';
 
 /** The items of a stretch, less the sites whose word means something else here ("be right back"). */
@@ -200,14 +201,27 @@ export function visitsOf(talk: Talk, items: readonly Item[], used: ReadonlySet<n
 function stateVisits(talk: Talk, items: readonly Item[], used: ReadonlySet<number>): void {
   const said = visitsOf(talk, items, used);
   if (said.length > 0) state(talk, said);
-  // A side alone turns the site in mind to its other one: "now the other side".
-  if (items.some((item) => item.type === 'site')) return;
-  const side = items.find((item) => item.type === 'piece' && readingOf(item.piece, 'sides.mirror') !== null);
-  if (side?.type !== 'piece') return;
+  // A side alone turns the site in mind to it: "now the other side", "starting on the left".
+  if (
+    items.some((item) => item.type === 'site' || item.piece.role === 'finding' || item.piece.role === 'csm')
+  )
+    return;
+  const piece = items.flatMap((item) =>
+    item.type === 'piece' && item.piece.role === 'side' ? [item.piece] : [],
+  )[0];
+  const mirror = items.find(
+    (item) => item.type === 'piece' && readingOf(item.piece, 'sides.mirror') !== null,
+  );
+  const plain = items.every((item) => item.type === 'piece' && TURNING.has(item.piece.role));
+  if (!plain || (mirror === undefined && (piece === undefined || piece.weak))) return;
+  const named = mirror !== undefined || piece === undefined ? null : (sideIn([piece])?.side ?? null);
   const refs = talk.context.sites.map((ref) => ({
     ...ref,
-    side: ref.side === 'left' ? ('right' as const) : ref.side === 'right' ? ('left' as const) : ref.side,
+    side: isPaired(ref.site) ? (named ?? otherSide(ref.side)) : ref.side,
     sideKnown: 'carried' as const,
   }));
   if (refs.length > 0) bear(talk, { sites: refs });
+  if (refs.length > 0) for (const item of items) if (item.type === 'piece') place(talk, item.piece);
 }
+
+const TURNING: ReadonlySet<Role> = new Set(['side', 'small', 'talk', 'intention', 'mood', 'negation']);

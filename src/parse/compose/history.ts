@@ -119,7 +119,7 @@ const STRONG: ReadonlySet<Role> = new Set([
 const isStrong = (piece: Piece, paused: boolean): boolean =>
   piece.role === 'care'
     ? paused || marked(piece, 'on') || marked(piece, 'put') || marked(piece, 'verb')
-    : STRONG.has(piece.role);
+    : STRONG.has(piece.role) && !(piece.role === 'intention' && piece.weak);
 
 // The text runs on to the full stop, or to the next thing that is stated in its own right.
 function textEnd(talk: Talk, pieces: readonly Piece[], loose: boolean): number {
@@ -161,7 +161,7 @@ const opensText = (talk: Talk, next: Piece | undefined): boolean =>
   ) &&
   (talk.tokens[next.from - 1]?.pause ?? '') === '';
 
-const LEAD = /^(is|are|was|to|of|that|about|just|only|the|includes?|a|an|um|well|yeah|yes)$/;
+const LEAD = /^(is|are|was|to|of|that|includes?|um|well|yeah|yes|it)$/;
 
 function firstOfText(talk: Talk, from: number, to: number): number {
   let at = from;

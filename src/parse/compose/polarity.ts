@@ -19,11 +19,22 @@ export interface Reach {
 interface Found {
   readonly mark: NegationMark;
   readonly nouns: boolean;
+  /** "without": a "not" before it undoes it */
+  readonly lack?: boolean;
 }
+
+// "Not without pain" has pain, and says so weakly: neither word denies it.
+const withoutDoubles = (found: readonly Found[]): readonly Found[] =>
+  found.filter((one, i) => {
+    const [before, next] = [found[i - 1], found[i + 1]];
+    const undone = one.lack === true && before?.mark.end === one.mark.start && before.mark.kind === 'before';
+    const undoes = next?.lack === true && one.mark.end === next.mark.start && one.mark.kind === 'before';
+    return !undone && !undoes;
+  });
 
 /** The reach of the negations in a clause's items. `end` is past the clause's last token. */
 export function reachIn(items: readonly Item[], end: number): Reach {
-  const found = items.flatMap((item, i) => foundAt(items, item, i));
+  const found = withoutDoubles(items.flatMap((item, i) => foundAt(items, item, i)));
   const marks = found.map(({ mark }) => mark);
   const nouns = new Set(found.filter((one) => one.nouns).map(({ mark }) => mark.start));
   const negated = negatedSpans(marks, end);
@@ -74,7 +85,24 @@ function foundAt(items: readonly Item[], item: Item, i: number): readonly Found[
   if (kind === null) return [];
   // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
   if (piece.role === 'finding' && !(kind === 'after' && isFindingItem(lastLoud(items, i)))) return [];
-  return [{ mark: { start: piece.from, end: piece.to, kind }, nouns: hasTag(island, 'nouns') }];
+  return [
+    {
+      mark: { start: piece.from, end: piece.to, kind: deniesNext(items, i, kind) ? 'before' : kind },
+      nouns: hasTag(island, 'nouns'),
+      lack: hasTag(island, 'lack'),
+    },
+  ];
+}
+
+// "None loose": a "none" with an adjective straight after it and no finding before it denies what follows.
+function deniesNext(items: readonly Item[], i: number, kind: NegationKind): boolean {
+  const next = items[i + 1];
+  const adjective =
+    next?.type === 'piece' &&
+    next.piece.role === 'finding' &&
+    next.piece.islands[0] !== undefined &&
+    hasTag(next.piece.islands[0], 'adj');
+  return kind === 'after' && adjective && !isFindingItem(lastLoud(items, i));
 }
 
 /** The item before `i` that is no small word. */

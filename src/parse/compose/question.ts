@@ -33,7 +33,7 @@ export function ask(talk: Talk, clause: Clause): void {
   const asked = askedOf(talk, clause, items, end);
   if (asked === null) return;
   for (const piece of clause.pieces) place(talk, piece);
-  bear(talk, { asked, ...(asked.about === 'findings' ? { askedBefore: asked } : {}) });
+  bear(talk, { asked, askedBefore: asked });
 }
 
 /** Opens the question of "tell me if it hurts" about the site in mind, without a visit where nobody answers. */
@@ -94,6 +94,8 @@ function askedOf(talk: Talk, clause: Clause, items: ReturnType<typeof itemsOf>, 
   const before = talk.context.askedBefore;
   const sites = items.some((item) => item.type === 'site') ? talk.context.sites : [];
   if (sites.length > 0 && before?.about === 'findings') return { ...before, sites };
+  const ends = sites.flatMap((ref) => toEnd(ref, null));
+  if (ends.length > 0 && before?.about === 'csm') return { ...before, ends };
   return null;
 }
 

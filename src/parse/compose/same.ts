@@ -5,9 +5,9 @@ import type { SiteRef } from '../context.ts';
 import { tagOf } from '../islands/island.ts';
 import { type Piece, readingOf } from '../pieces/piece.ts';
 import { siteGroup } from './attach.ts';
-import { sideIn } from './correction.ts';
 import { endOf } from './csm.ts';
 import { itemsOf } from './exam.ts';
+import { sideIn } from './side-in.ts';
 import { shareSides, withSides } from './sides.ts';
 import { bear, type HowKnown, otherSide, place, type Said, state, type Talk } from './talk.ts';
 

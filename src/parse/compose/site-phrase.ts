@@ -4,17 +4,17 @@ import {
   holdersOf,
   isPaired,
   isSite,
-  regionOf,
   type Known,
   type Part,
+  regionOf,
   type Side,
   type Site,
 } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
-import { sameLimb } from './limb.ts';
 import { hasTag, type Island, tagOf, tagsOf } from '../islands/island.ts';
 import { isSmall, type Piece, readingOf } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
+import { sameLimb } from './limb.ts';
 
 /** One place in a clause: a site phrase, or a piece that plays another part. */
 export type Item =
@@ -46,10 +46,11 @@ const isFor = (piece: Piece | undefined, kind: string): boolean =>
 
 /** The clause's pieces with site phrases joined. */
 export function joinSites(
-  pieces: readonly Piece[],
+  spoken: readonly Piece[],
   tokens: readonly Token[],
   mind: readonly SiteRef[] = [],
 ): readonly Item[] {
+  const pieces = patientsOwn(spoken, tokens);
   const belly = mind.some(({ site }) => regionOf(site) === 'abdomen');
   const items: Item[] = [];
   let used = 0;
@@ -280,6 +281,15 @@ function nested(items: readonly Item[], tokens: readonly Token[]): readonly Item
     out.push(item);
   }
   return out;
+}
+
+// "The patient's right, my left": sides are always the patient's, so another's is left out.
+function patientsOwn(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {
+  const says = (piece: Piece, owner: string): boolean =>
+    piece.role === 'side' && tokens.slice(piece.from, piece.to).some(({ word }) => word === owner);
+  return pieces.some((piece) => says(piece, 'patient'))
+    ? pieces.filter((piece) => !says(piece, 'my'))
+    : pieces;
 }
 
 // "Fingers are warm on the left hand": a site without a side takes that of a wider or narrower one in its clause.

@@ -26,6 +26,9 @@ function isTime(piece: Piece, clause: Clause): boolean {
   const island = readingOf(piece, 'times.when');
   if (island === null || !hasTag(island, 'ago-only') || time.kind !== 'clock') return true;
   // A bare clock time counts beside care ("tourniquet, fourteen twelve"); elsewhere it may be any two numbers.
+  // and in a correction it may be the time that is corrected.
+  if (clause.mood === 'correction')
+    return clause.pieces.every(({ role }) => role === 'time' || role === 'small' || role === 'correction');
   return clause.pieces.some((one) => one.role === 'care') && time.twentyFour;
 }
 
