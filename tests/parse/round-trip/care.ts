@@ -1,0 +1,92 @@
+// Sentences about care given, with its site, its drug and its time.
+
+import { withoutDoubles } from './findings.ts';
+import type { Phrase, Sampler } from './sampler.ts';
+import { HEARD_AT, type Sentence, stating } from './sentence.ts';
+import { sayClock } from './spoken-number.ts';
+
+// Care of the whole patient has no site of its own.
+const OF_THE_WHOLE = new Set([
+  'spine-protection',
+  'oxygen',
+  'airway-opened',
+  'recovery-position',
+  'warming',
+  'fluids',
+  'food',
+  'medication',
+  'cpr',
+  'pelvic-binder',
+  'collar',
+]);
+const SITE_WORD =
+  /\b(eyes?|chest|shoulder|finger|kneecap|patella|knee|leg|arm|ankle|limb|hands|feet|wound|cut|burn|side)\b/;
+
+const given = (phrase: Phrase): Readonly<Record<string, unknown>> => ({
+  kind: 'care',
+  care: phrase.tag('care'),
+});
+
+function applied(sampler: Sampler): Sentence {
+  const { chance, say } = sampler;
+  const phrase = say('care.care', () => ({ liters: chance.whole(2, 15) }));
+  const rule = 'care.care';
+  if (
+    phrase.tag('takes') !== null ||
+    OF_THE_WHOLE.has(phrase.tag('care') ?? '') ||
+    SITE_WORD.test(phrase.text)
+  ) {
+    const put = phrase.tag('noun') !== null && phrase.tag('on') === null;
+    return { rule, lines: [`${phrase.text}${put ? ' on' : ''}`], wants: [stating(given(phrase))] };
+  }
+  const side = chance.pick(['left', 'right'] as const);
+  const site = chance.pick(['thigh', 'forearm', 'knee', 'ankle'] as const);
+  const line = / (on|over|around|under|round)$/.test(phrase.text)
+    ? `${phrase.text} the ${side} ${site}`
+    : withoutDoubles(`${phrase.text} on the ${side} ${site}`);
+  return { rule, lines: [line], wants: [stating({ ...given(phrase), site, side })] };
+}
+
+function drugged(sampler: Sampler): Sentence {
+  const { chance, say } = sampler;
+  const phrase = say('care.medication', () => ({ dose: chance.pick([2, 4, 10, 50, 100, 400, 500]) }));
+  const takes = phrase.tag('takes') !== null;
+  const text = takes ? { text: 'ramipril' } : {};
+  return {
+    rule: 'care.medication',
+    lines: [`${phrase.text}${takes ? ' ramipril' : ''}`],
+    wants: [stating({ kind: 'care', care: 'medication', ...text })],
+  };
+}
+
+const MINUTE = 60_000;
+
+/** A tourniquet with a spoken time. The talk is heard at 14:32. */
+function timed(sampler: Sampler): Sentence {
+  const { chance, say } = sampler;
+  const ago = chance.whole(2, 25);
+  const [hour, minute] = chance.pick([
+    [14, 14],
+    [14, 5],
+    [13, 48],
+    [13, 0],
+  ] as const);
+  const relative = chance.maybe(0.4);
+  const time = relative ? `${ago} minutes ago` : sayClock(hour, minute, chance);
+  const at = relative ? HEARD_AT - ago * MINUTE : Date.UTC(2026, 4, 3, hour + 6, minute, 0);
+  const when = say('times.when', undefined, time);
+  // Without a word that leads to it only "ago" makes a time: "about fourteen twenty" may be anything.
+  const wants = when.tag('ago-only') !== null && !relative ? {} : { at };
+  return {
+    rule: 'times.when',
+    lines: [`tourniquet on the left thigh ${when.text}`],
+    wants: [stating({ kind: 'care', care: 'tourniquet', site: 'thigh', side: 'left' }, wants)],
+  };
+}
+
+/** The sentences about care. */
+export const careSentences = (sampler: Sampler): readonly Sentence[] => [
+  ...Array.from({ length: 420 }, () => applied(sampler)),
+  ...Array.from({ length: 160 }, () => drugged(sampler)),
+  ...Array.from({ length: 80 }, () => timed(sampler)),
+];

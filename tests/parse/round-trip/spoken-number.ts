@@ -1,0 +1,50 @@
+// Says a number the way a responder may: in words, digit by digit where that is usual, or in figures.
+
+import type { Chance } from '../../seeded.ts';
+
+const UNITS =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
+    ' ',
+  );
+const TENS = 'zero ten twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
+
+function belowHundred(value: number): string {
+  if (value < 20) return UNITS[value] ?? '';
+  const rest = value % 10;
+  return `${TENS[Math.floor(value / 10)]}${rest === 0 ? '' : ` ${UNITS[rest]}`}`;
+}
+
+function hundreds(value: number, chance: Chance): string {
+  const rest = value % 100;
+  const count = UNITS[Math.floor(value / 100)] ?? '';
+  if (rest === 0) return `${count} hundred`;
+  // "One twenty", "one oh four", "one hundred and twenty".
+  const short = rest < 10 ? `${count} oh ${UNITS[rest]}` : `${count} ${belowHundred(rest)}`;
+  return chance.pick([
+    short,
+    `${count} hundred and ${belowHundred(rest)}`,
+    `${count} hundred ${belowHundred(rest)}`,
+  ]);
+}
+
+/** A number from 0 to 9999 with at most one decimal place. */
+export function sayNumber(value: number, chance: Chance): string {
+  if (chance.maybe(0.2)) return String(value);
+  const whole = Math.floor(value);
+  const tenth = Math.round((value - whole) * 10);
+  const point = tenth === 0 ? '' : ` point ${UNITS[tenth]}`;
+  if (whole < 100) return belowHundred(whole) + point;
+  if (whole < 1000) return hundreds(whole, chance) + point;
+  const rest = whole % 1000;
+  const thousands = `${UNITS[Math.floor(whole / 1000)]} thousand`;
+  return rest === 0
+    ? thousands
+    : `${thousands} ${rest < 100 ? `and ${belowHundred(rest)}` : hundreds(rest, chance)}`;
+}
+
+/** A time on the clock of twenty-four hours, from ten o'clock on: "fourteen twenty two", "fourteen oh five", "14:05". */
+export function sayClock(hour: number, minute: number, chance: Chance): string {
+  if (chance.maybe(0.2)) return `${hour}:${String(minute).padStart(2, '0')}`;
+  if (minute === 0) return `${belowHundred(hour)} hundred hours`;
+  return `${belowHundred(hour)} ${minute < 10 ? 'oh ' : ''}${belowHundred(minute)}`;
+}
