@@ -6,8 +6,7 @@ import { Entries } from './entries/Entries.tsx';
 import { Cautions } from './frame/Cautions.tsx';
 import { Foot } from './frame/Foot.tsx';
 import { Header } from './frame/Header.tsx';
-import { Help } from './frame/Help.tsx';
-import { LookSheet } from './frame/LookSheet.tsx';
+import { More } from './frame/More.tsx';
 import { Notices } from './frame/Notices.tsx';
 import { PANEL_NAMES, PANELS, type Panel, shown } from './frame/panels.ts';
 import { useTools } from './frame/tools.ts';
@@ -71,10 +70,8 @@ function Sheets() {
       return <Cautions close={close} />;
     case 'records':
       return <Records close={close} />;
-    case 'help':
-      return <Help close={close} />;
-    case 'look':
-      return <LookSheet close={close} />;
+    case 'more':
+      return <More close={close} />;
     case null:
       return changing.value === null ? null : <ChangeSheet key={changing.value} id={changing.value} />;
   }

@@ -2,7 +2,7 @@
 
 import { render } from 'preact';
 import './styles/index.css';
-import { signal } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import { createDesk, derive, say, sayWaiting, trouble } from './desk/index.ts';
 import { createColumns } from './frame/columns.ts';
 import { takeDroppedFiles } from './frame/drop.ts';
@@ -55,6 +55,11 @@ tools.sheet.subscribe((sheet) => {
   if (sheet === null) storage?.setItem(CAUTIONS_READ, 'yes');
 });
 obeyCommands(tools);
+// What cannot be seen is written on the root, for whoever watches the page from outside.
+effect(() => {
+  const { fault, unwritten } = desk.keeper;
+  document.documentElement.dataset.kept = unwritten.value === 0 && fault.value === null ? 'all' : 'not-all';
+});
 takeDroppedFiles(window, tools);
 setInterval(() => {
   desk.wall.value = clock();
@@ -76,6 +81,7 @@ async function prepare(): Promise<void> {
   await openLast(desk, reader);
   desk.reader.value = reader;
   sayWaiting(desk);
+  document.documentElement.dataset.reader = 'there';
 }
 
 // Two frames: the first is being painted when the second is asked for.

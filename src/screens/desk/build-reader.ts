@@ -18,13 +18,11 @@ export function buildReader(): BuiltReader {
   if (made.kind === 'reader') return { reader: made.reader, fault: null };
   const [first] = made.errors;
   const where = first === undefined ? '' : ` (${first.file}:${first.line} ${first.message})`;
+  // A grammar without rules understands nothing, and so keeps everything.
+  const bare = createReader([]);
+  if (bare.kind === 'errors') throw new Error('an empty grammar has no faults');
   return {
-    reader: { begin: () => ({ sites: [], asked: null, askedBefore: null, last: [] }), read: keepWords },
+    reader: bare.reader,
     fault: `Talk cannot be understood: the grammar has a fault${where}. Every word is kept as said.`,
   };
-}
-
-// The record turns a reader's failure into a note with the words; a frame made here could do no better.
-function keepWords(): never {
-  throw new Error('no grammar');
 }

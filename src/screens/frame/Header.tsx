@@ -1,4 +1,4 @@
-// The head of the page: which record is open, and the ways to records, cautions, help and looks.
+// The head of the page: which record is open, and the ways to records, cautions and more.
 
 import { clock, dayOf } from '../../timeline/index.ts';
 import { type Sheet as SheetName, useTools } from './tools.ts';
@@ -6,8 +6,7 @@ import { type Sheet as SheetName, useTools } from './tools.ts';
 const WAYS: readonly (readonly [sheet: SheetName, name: string])[] = [
   ['records', 'Records'],
   ['cautions', 'Cautions'],
-  ['help', 'Help'],
-  ['look', 'Look'],
+  ['more', 'More'],
 ];
 
 export function Header() {
@@ -17,7 +16,7 @@ export function Header() {
   return (
     <header class="head">
       <h1>
-        Fieldsay <span class="head-record">{began === null ? 'no record yet' : `record from ${began}`}</span>
+        Fieldsay <span class="head-record">{began === null ? 'no record yet' : `from ${began}`}</span>
       </h1>
       <nav class="head-ways" aria-label="About the page">
         {WAYS.map(([way, name]) => (

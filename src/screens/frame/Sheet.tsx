@@ -15,8 +15,13 @@ export function Sheet({ title, close, closeWords, children }: Props) {
   const box = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     const dialog = box.current;
+    const before = document.activeElement;
     dialog?.showModal();
-    return () => dialog?.close();
+    return () => {
+      dialog?.close();
+      // Browsers give the focus back to what had it only where the sheet was closed and not taken away.
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+    };
   }, []);
   return (
     <dialog ref={box} class="sheet" aria-label={title} onCancel={close}>

@@ -34,7 +34,7 @@ export function obeyCommands({ desk, player, panel, sheet }: Tools): void {
         panel.value = 'report';
         break;
       case 'help':
-        sheet.value = 'help';
+        sheet.value = 'more';
         break;
       case 'stand-by':
         desk.notice.value = done('Standing by. What is said is still recorded.');

@@ -9,7 +9,7 @@ export type Columns = 1 | 2 | 3;
 export const PANEL_NAMES: Readonly<Record<Panel, string>> = {
   talk: 'Talk',
   entries: 'Entries',
-  left: 'Left to do',
+  left: 'To do',
   signs: 'Signs',
   report: 'Report',
 };

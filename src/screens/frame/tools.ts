@@ -10,7 +10,7 @@ import type { Look } from './look.ts';
 import type { Columns, Panel } from './panels.ts';
 import type { Update } from './update.ts';
 
-export type Sheet = 'cautions' | 'records' | 'look' | 'help' | null;
+export type Sheet = 'cautions' | 'records' | 'more' | null;
 
 export interface Tools {
   readonly desk: Desk;

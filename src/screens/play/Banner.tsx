@@ -10,14 +10,15 @@ export function Banner() {
   const record = desk.record.value;
   if (record === null || record.facts.kind === 'live') return null;
   const playing = player.playing.value;
+  const active = playing !== null && playing.state !== 'ended';
   const invented = record.facts.kind === 'invented';
   return (
-    <aside class={`banner ${invented ? 'invented' : 'opened'}`} aria-label="What this record is">
+    <aside class={`banner ${active ? 'played' : ''}`} aria-label="What this record is">
       <p>
         <b>{invented ? 'INVENTED EXAM' : 'READ FROM A FILE'}</b> {record.facts.title}.{' '}
         {invented && 'No such patient.'}
       </p>
-      {playing !== null && playing.state !== 'ended' ? (
+      {active ? (
         <Controls playing={playing} />
       ) : (
         <button
@@ -41,18 +42,18 @@ function Controls({ playing }: { readonly playing: Playing }) {
   return (
     <div class="play-controls">
       <span class="play-clock">
-        {clockOf(playing.position)} of {clockOf(playing.length)}
+        {clockOf(playing.position)} / {clockOf(playing.length)}
       </span>
       {playing.state === 'playing' ? (
-        <button type="button" class="button" onClick={player.pause}>
+        <button type="button" class="button small" onClick={player.pause}>
           Pause
         </button>
       ) : (
-        <button type="button" class="button" onClick={player.resume}>
+        <button type="button" class="button small" onClick={player.resume}>
           Go on
         </button>
       )}
-      <button type="button" class="button" onClick={player.stop}>
+      <button type="button" class="button small" onClick={player.stop}>
         Stop
       </button>
       <select

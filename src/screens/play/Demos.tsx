@@ -15,7 +15,7 @@ export function Demos({ chosen }: { readonly chosen?: () => void }) {
       <h3 id="demos-title">See it work: invented examinations</h3>
       <fieldset class="paces">
         <legend>How fast</legend>
-        <div class="choices">
+        <div class="choices even">
           {PACES.map((one) => (
             <button
               key={one}

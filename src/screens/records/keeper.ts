@@ -7,6 +7,8 @@ import type { OpenRecord, RecordFacts } from '../desk/open-record.ts';
 export interface Keeper {
   /** a sentence where something could not be kept, else null */
   readonly fault: Signal<string | null>;
+  /** how much was handed over and is not kept yet */
+  readonly unwritten: Signal<number>;
   /** keeps what is new in the record and remembers it as the open one; returns at once */
   keep(record: OpenRecord): void;
   /** settles when everything handed over so far is kept, or has failed */
@@ -44,6 +46,7 @@ const placeOf = (key: IDBValidKey | undefined): number =>
 /** A keeper in the browser's own database. */
 export function createKeeper(store: UseStore = createStore('fieldsay', 'kept')): Keeper {
   const fault = signal<string | null>(null);
+  const unwritten = signal(0);
   const records = new Map<string, Kept>();
   let queue: Promise<void> = Promise.resolve();
 
@@ -69,8 +72,14 @@ export function createKeeper(store: UseStore = createStore('fieldsay', 'kept')):
 
   return {
     fault,
+    unwritten,
     keep: (record) => {
-      queue = queue.then(() => write(record));
+      unwritten.value += 1;
+      queue = queue
+        .then(() => write(record))
+        .finally(() => {
+          unwritten.value -= 1;
+        });
     },
     settled: () => queue,
     lastOpen: async () => (await get<string>(OPEN, store)) ?? null,

@@ -8,7 +8,7 @@ import { Timeline } from './Timeline.tsx';
 import { Written } from './Written.tsx';
 
 const VIEWS = [
-  ['radio', 'Radio and timeline'],
+  ['radio', 'Radio, timeline'],
   ['mist', 'ATMIST'],
   ['soap', 'SOAP'],
 ] as const;

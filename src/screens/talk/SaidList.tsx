@@ -3,6 +3,7 @@
 import { clock, dayOf } from '../../timeline/index.ts';
 import { EntryLine } from '../entries/EntryLine.tsx';
 import { EntryRow } from '../entries/EntryRow.tsx';
+import { sentenceText } from '../entries/sentence.ts';
 import { useTools } from '../frame/tools.ts';
 import { type Became, lastSaid, type Outcome } from './became.ts';
 
@@ -14,11 +15,15 @@ export function SaidList() {
   const exam = desk.record.value?.exam;
   if (exam === undefined) return null;
   const said = lastSaid(exam.events, exam.state, SHOWN);
+  const [latest] = said;
   const day = dayOf(derived.startedAt.value);
   if (said.length === 0) return <p class="empty">Nothing said yet.</p>;
   return (
     <section aria-labelledby="said-title">
       <h3 id="said-title">Last said</h3>
+      <p class="only-heard" role="status">
+        {latest === undefined ? '' : spokenOutcome(latest)}
+      </p>
       <ol class="plain-list said">
         {said.map((one) => (
           <li key={one.id} class="said-one">
@@ -34,6 +39,24 @@ export function SaidList() {
       )}
     </section>
   );
+}
+
+/** What a screen reader says of the latest utterance. */
+const spokenOutcome = ({ outcomes }: Became): string =>
+  outcomes.length === 0 ? 'Nothing to record.' : outcomes.flatMap(spoken).join('. ');
+
+function spoken(outcome: Outcome): readonly string[] {
+  switch (outcome.kind) {
+    case 'entered':
+      return [sentenceText(outcome.entry)];
+    case 'corrected':
+      return outcome.now.map((entry) => `Now: ${sentenceText(entry)}`);
+    case 'struck':
+    case 'confirmed':
+      return outcome.entries.map((entry) => `${outcome.kind}: ${sentenceText(entry)}`);
+    case 'command':
+      return [];
+  }
 }
 
 function Outcomes({ one }: { readonly one: Became }) {

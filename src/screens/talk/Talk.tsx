@@ -1,5 +1,6 @@
 // The talk panel: where words go in, and what the last of them became.
 
+import { useEffect, useRef } from 'preact/hooks';
 import { useTools } from '../frame/tools.ts';
 import { Dictation } from '../listen/Dictation.tsx';
 import { Demos } from '../play/Demos.tsx';
@@ -9,14 +10,20 @@ import { TalkBox } from './TalkBox.tsx';
 
 export function Talk() {
   const { desk } = useTools();
-  const begun = desk.record.value !== null;
+  const record = desk.record.value?.facts.id ?? null;
+  const top = useRef<HTMLDivElement>(null);
+  // Another record is shown from its top.
+  useEffect(() => {
+    if (record !== null) top.current?.closest('.panel')?.scrollTo(0, 0);
+  }, [record]);
   return (
     <>
+      <div ref={top} />
       <TalkBox />
       <Dictation>
         <OpenTalk />
       </Dictation>
-      {begun ? <SaidList /> : <Start />}
+      {record !== null ? <SaidList /> : <Start />}
     </>
   );
 }

@@ -1,6 +1,8 @@
-// How talk is said so that it is understood, in a few examples.
+// How the page looks, and how talk is said so that it is understood.
 
+import { LOOK_NAMES, LOOKS } from './look.ts';
 import { Sheet } from './Sheet.tsx';
+import { useTools } from './tools.ts';
 
 const EXAMPLES: readonly (readonly [said: string, becomes: string])[] = [
   ['left forearm, deformity and swelling', 'two entries for the LEFT forearm'],
@@ -14,9 +16,29 @@ const EXAMPLES: readonly (readonly [said: string, becomes: string])[] = [
   ['what’s left', 'the places not examined yet'],
 ];
 
-export function Help({ close }: { readonly close: () => void }) {
+export function More({ close }: { readonly close: () => void }) {
+  const { look } = useTools();
   return (
-    <Sheet title="How to say it" close={close}>
+    <Sheet title="Look and help" close={close}>
+      <fieldset>
+        <legend>How the page looks</legend>
+        <div class="choices pairs">
+          {LOOKS.map((one) => (
+            <button
+              key={one}
+              type="button"
+              class="button big"
+              aria-pressed={look.value === one}
+              onClick={() => {
+                look.value = one;
+              }}
+            >
+              {LOOK_NAMES[one]}
+            </button>
+          ))}
+        </div>
+      </fieldset>
+      <h3>How to say it</h3>
       <p>
         Talk as you examine, head to toe. Say the side with the place. What is not understood is kept as said.
       </p>

@@ -1,0 +1,83 @@
+// A visit to the built page in a browser of its own, which notes every complaint and every request that leaves.
+
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { inject } from 'vitest';
+
+export interface Visit {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  /** errors and warnings of the page's console, and errors nobody caught */
+  readonly complaints: string[];
+  /** addresses asked for that are not the page's own */
+  readonly foreign: string[];
+  leave(): Promise<void>;
+}
+
+export interface VisitOptions {
+  readonly width?: number;
+  readonly height?: number;
+  /** run in the page before its own scripts */
+  readonly before?: () => void;
+}
+
+const ARGUMENTS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--no-first-run',
+];
+
+/** A browser for one test file; every visit in it begins with nothing stored. Throws what is in the way, in one line. */
+export async function startBrowser(): Promise<Browser> {
+  const hindrance = inject('hindrance');
+  if (hindrance !== '') throw new Error(hindrance);
+  return chromium.launch({ executablePath: inject('chromium'), headless: true, args: ARGUMENTS });
+}
+
+/** Opens the page, reads the cautions away, and waits until talk can be read. */
+export async function visit(browser: Browser, options: VisitOptions = {}): Promise<Visit> {
+  const { width = 1440, height = 900 } = options;
+  const context = await browser.newContext({ viewport: { width, height } });
+  const own = new URL(inject('page')).origin;
+  const complaints: string[] = [];
+  const foreign: string[] = [];
+  context.on('request', (request) => {
+    const { protocol, origin } = new URL(request.url());
+    if (protocol !== 'data:' && protocol !== 'blob:' && origin !== own) foreign.push(request.url());
+  });
+  const page = await context.newPage();
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  if (options.before !== undefined) await page.addInitScript(options.before);
+  await page.goto(inject('page'));
+  await page.getByRole('button', { name: 'I have read this' }).click();
+  await ready(page);
+  return { page, context, complaints, foreign, leave: () => context.close() };
+}
+
+/** Waits until the reader is built and a kept record, where there is one, is open again. */
+export async function ready(page: Page): Promise<void> {
+  await page.locator('html[data-reader="there"]').waitFor();
+}
+
+/** Types one line and says it with Enter. */
+export async function say(page: Page, line: string): Promise<void> {
+  const field = page.getByLabel('What is said');
+  await field.fill(line);
+  await field.press('Enter');
+}
+
+/** The entries of the panel by their sentences, in the order they stand. */
+export const sentences = (page: Page): Promise<readonly string[]> =>
+  page.locator('.panel-entries .entry .entry-line').allInnerTexts();
+
+/** Plays an invented examination all at once. */
+export async function playAll(page: Page, title: string): Promise<void> {
+  await page.getByRole('button', { name: 'All at once' }).click();
+  await page.getByRole('button', { name: `Play “${title}”` }).click();
+  await page.getByText('INVENTED EXAM').waitFor();
+}

@@ -1,0 +1,25 @@
+// Runs the tests in two groups: the stages in Node, and the built page in a real browser with more time.
+
+import { defineConfig } from 'vitest/config';
+
+const BROWSER = 'tests/browser/**/*.test.ts';
+
+export default defineConfig({
+  test: {
+    projects: [
+      { test: { name: 'stages', include: ['tests/**/*.test.ts'], exclude: [BROWSER] } },
+      {
+        test: {
+          name: 'browser',
+          include: [BROWSER],
+          benchmark: { include: [] },
+          globalSetup: ['tests/browser/setup.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+          // One browser at a time: pages that wait for each other's processor time out for no fault of theirs.
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
