@@ -28,7 +28,7 @@ export interface Chart {
   readonly words: readonly (EntryOf<'note'> | EntryOf<'mark'>)[];
   /** present findings, of one kind or of all */
   found(finding?: Finding): readonly EntryOf<'finding'>[];
-  /** denied findings of one kind */
+  /** denials that rule one kind of finding out for the whole of the site they name */
   denied(finding: Finding): readonly EntryOf<'finding'>[];
   /** findings, visits and limb checks that name this very site */
   at(site: Site): readonly (EntryOf<'finding'> | EntryOf<'csm'> | EntryOf<'visit'>)[];

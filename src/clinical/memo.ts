@@ -23,7 +23,8 @@ export interface Asked {
 }
 
 const touches = (looked: ReadonlySet<SliceName>, changed: ReadonlySet<SliceName>): boolean => {
-  for (const name of changed) if (looked.has(name)) return true;
+  const [few, many] = looked.size < changed.size ? [looked, changed] : [changed, looked];
+  for (const name of few) if (many.has(name)) return true;
   return false;
 };
 

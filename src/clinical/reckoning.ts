@@ -1,6 +1,7 @@
 // Everything worked out from the entries at one moment: the same entries and the same moment give the same reckoning.
 
 import type { Entry } from '../record/entry.ts';
+import type { SaidProblemChange } from '../terms/index.ts';
 import { type Burns, burnsOf } from './burns/index.ts';
 import { type Chart, type Rule, vitalsOf } from './chart.ts';
 import { type Clock, clockAt, clockedOf } from './clocks.ts';
@@ -9,7 +10,7 @@ import { COVERAGE_RULES, type CoverageRow, remaining } from './coverage.ts';
 import * as exam from './exam/index.ts';
 import { askAfter, type Memo } from './memo.ts';
 import { PATTERN_RULES, type Pattern } from './patterns/index.ts';
-import { PROBLEM_RULES, type Problem, type ProblemOrder, problemsOf } from './problems/index.ts';
+import { PROBLEM_RULES, type Problem, problemsOf } from './problems/index.ts';
 import { type ChildRange, childRanges, SCORE_RULES, type Score } from './score/index.ts';
 import { type Scores, scoresOf } from './scores.ts';
 import { SPINE_NOTE, SPINE_RULES, type SpineItem } from './spine/index.ts';
@@ -22,7 +23,8 @@ export interface ReckonOptions {
   readonly due?: vitals.DueOptions;
   /** 2 only where a prescriber set the 88 to 92 % target */
   readonly saturationScale?: 1 | 2;
-  readonly problems?: ProblemOrder;
+  /** what the responder did to the problem list, in the order said */
+  readonly problems?: readonly SaidProblemChange[];
 }
 
 export interface Reckoning {
@@ -45,6 +47,8 @@ export interface Reckoning {
   readonly conflicts: readonly Conflict[];
   readonly clocks: readonly Clock[];
   readonly problems: readonly Problem[];
+  /** questions that the responder's changes of the problem list leave open */
+  readonly problemQuestions: readonly string[];
 }
 
 /** The criteria of body function that must all have been asked, and be not met, before a patient counts as stable. */
@@ -89,13 +93,14 @@ export function reckonAfter(before: Memo | null, entries: readonly Entry[], opti
   const patterns = each(PATTERN_RULES).flat();
   const cards = each(SCORE_RULES[options.saturationScale ?? 1]);
   const burns = ask(burnsOf);
+  const listed = problemsOf(each(PROBLEM_RULES).flat(), flags, options.problems);
   const stability = stabilityOf(ask(vitalsTaken), flags, patterns);
   return {
     reckoning: {
       coverage: rows,
       remaining: remaining(rows),
       steps: each(exam.STEP_RULES),
-      limbEnds: ask(exam.limbEndsOf),
+      limbEnds: each(exam.LIMB_END_RULES),
       focus: each(exam.FOCUS_RULES).flat(),
       rechecks: ask(exam.rechecksOf),
       scores: scoresOf(cards, burns),
@@ -110,7 +115,8 @@ export function reckonAfter(before: Memo | null, entries: readonly Entry[], opti
       patterns,
       conflicts: each(CONFLICT_RULES).flat(),
       clocks: ask(clockedOf).map((clocked) => clockAt(clocked, options.now)),
-      problems: problemsOf(each(PROBLEM_RULES).flat(), flags, options.problems),
+      problems: listed.problems,
+      problemQuestions: listed.questions,
     },
     memo: memo(),
   };

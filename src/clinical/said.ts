@@ -25,7 +25,7 @@ export const foundAt = (
 ): readonly FindingEntry[] =>
   findings.flatMap((finding) => chart.found(finding)).filter((entry) => sites.includes(entry.site));
 
-/** The denials of a finding, or of anything abnormal, by the site they name; of a part of it ("distal", "at C5") none. */
+/** The denials of a finding, or of anything abnormal, by the site they name. */
 type Denied = ReadonlyMap<Site, readonly FindingEntry[]>;
 
 function deniedBySite(chart: Chart, finding: Finding): Denied {
@@ -35,7 +35,6 @@ function deniedBySite(chart: Chart, finding: Finding): Denied {
       ? chart.denied(finding)
       : [...chart.denied(finding), ...chart.denied('abnormality')];
   for (const entry of denied) {
-    if (entry.part !== undefined || entry.level !== undefined) continue;
     const there = bySite.get(entry.site);
     if (there === undefined) bySite.set(entry.site, [entry]);
     else there.push(entry);
@@ -53,7 +52,7 @@ const denialsOf = (denied: Denied, place: Place): readonly FindingEntry[] =>
 
 /**
  * The denials that rule the finding out for the whole place: of that finding, or of anything abnormal, at the place or
- * at a wider one. A denial for a part of it ("distal", "at C5") rules nothing out.
+ * at a wider one.
  */
 export const denials = (chart: Chart, place: Place, finding: Finding): readonly FindingEntry[] =>
   denialsOf(deniedBySite(chart, finding), place);

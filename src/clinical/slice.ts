@@ -4,7 +4,7 @@ import { type Entry, stands } from '../record/entry.ts';
 import type { Finding, Site, StatementKind, Topic, Vital } from '../terms/index.ts';
 import { inOrder, withEntry } from './order.ts';
 
-/** `found burn`: present burns; `at knee`: findings, visits and limb checks of that very site. */
+/** `found burn`: present burns; `denied burn`: denials of any burn of a whole site; `at knee`: findings, visits and limb checks of that very site. */
 export type SliceName =
   | 'all'
   | StatementKind
@@ -17,6 +17,19 @@ export type SliceName =
 
 export type Slices = ReadonlyMap<SliceName, readonly Entry[]>;
 
+/** Words that take nothing away from a denial. */
+const EVEN_SO: readonly string[] = ['active', 'fresh'];
+
+/**
+ * A denial that rules the finding out for its whole site. "No fracture", "no severe pain", "none at C5" and "not on the
+ * far end" leave the finding itself, or the rest of the site, open.
+ */
+const deniesWhole = (entry: Extract<Entry, { kind: 'finding' }>): boolean =>
+  entry.part === undefined &&
+  entry.level === undefined &&
+  entry.severity === undefined &&
+  (entry.quality ?? []).every((word) => EVEN_SO.includes(word));
+
 /** The slices that an entry belongs to; none where it was struck or replaced. */
 function slicesOf(entry: Entry): readonly SliceName[] {
   if (!stands(entry)) return [];
@@ -24,7 +37,9 @@ function slicesOf(entry: Entry): readonly SliceName[] {
     case 'finding':
       return entry.present
         ? ['all', 'finding', 'found', `found ${entry.finding}`, `at ${entry.site}`, `found at ${entry.site}`]
-        : ['all', 'finding', `denied ${entry.finding}`, `at ${entry.site}`];
+        : deniesWhole(entry)
+          ? ['all', 'finding', `denied ${entry.finding}`, `at ${entry.site}`]
+          : ['all', 'finding', `at ${entry.site}`];
     case 'csm':
     case 'visit':
       return ['all', entry.kind, `at ${entry.site}`];

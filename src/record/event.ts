@@ -1,7 +1,7 @@
 // The events of the log: immutable, in the order they came, and enough to rebuild the record from nothing.
 
 import type { Change, Command, CorrectionTarget } from '../parse/frame.ts';
-import type { Known, Statement } from '../terms/index.ts';
+import type { Known, SaidProblemChange, Statement } from '../terms/index.ts';
 
 /** The version of the log's format; `migrate` brings older ones up to it. */
 export const FORMAT = 1;
@@ -65,6 +65,17 @@ export type Happening =
       readonly payload: { readonly command: Command; readonly heard: string; readonly utterance: string };
     }
   | {
+      readonly kind: 'problems';
+      readonly payload: {
+        /** what was done to the problem list; which problem it means is worked out from the entries */
+        readonly change: SaidProblemChange;
+        /** the words it came from, as said, or that a hand did it */
+        readonly by: string;
+        /** the utterance event it came from, or null where a hand did it */
+        readonly utterance: string | null;
+      };
+    }
+  | {
       readonly kind: 'unmatched-correction';
       readonly payload: {
         readonly heard: string;
@@ -96,5 +107,6 @@ export const EVENT_KINDS: readonly Happening['kind'][] = [
   'struck',
   'confirmed',
   'command',
+  'problems',
   'unmatched-correction',
 ];

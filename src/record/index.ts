@@ -6,6 +6,7 @@ export { EVENT_KINDS, FORMAT } from './event.ts';
 export type { Beginning, Exam, HeardUtterance } from './exam.ts';
 export { beginExam, hearUtterance } from './exam.ts';
 export { type Migrated, migrate } from './migrate.ts';
+export { changeProblems, problemsChanging } from './problems.ts';
 export { type ReadsTalk, UNREADABLE } from './reads-talk.ts';
 export { EMPTY, type Group, type RecordState } from './state.ts';
 export { statementOf } from './statement-of.ts';

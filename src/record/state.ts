@@ -1,5 +1,6 @@
 // The record as it stands after some events: entries in the order spoken, and what was said as one.
 
+import type { SaidProblemChange } from '../terms/index.ts';
 import type { Entry } from './entry.ts';
 import type { LoggedUtterance } from './event.ts';
 
@@ -22,6 +23,8 @@ export interface RecordState {
   readonly utterances: readonly (LoggedUtterance & { readonly id: string })[];
   /** corrections that fitted nothing said before; their words stand as notes among the entries too */
   readonly unmatched: readonly { readonly heard: string; readonly why: string }[];
+  /** what the responder did to the problem list, in the order said */
+  readonly problemChanges: readonly SaidProblemChange[];
   /** the last number that each device gave to an event */
   readonly lastSeq: Readonly<Record<string, number>>;
 }
@@ -34,5 +37,6 @@ export const EMPTY: RecordState = {
   groups: [],
   utterances: [],
   unmatched: [],
+  problemChanges: [],
   lastSeq: {},
 };

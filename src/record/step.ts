@@ -43,6 +43,8 @@ function happen(state: RecordState, event: RecordEvent, isNew: boolean): RecordS
       return alter(state, event.payload.entries, confirm);
     case 'command':
       return state;
+    case 'problems':
+      return { ...state, problemChanges: [...state.problemChanges, event.payload.change] };
     case 'unmatched-correction': {
       const { heard, why } = event.payload;
       return { ...state, unmatched: [...state.unmatched, { heard, why }] };

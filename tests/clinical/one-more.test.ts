@@ -77,7 +77,9 @@ describe('a reckoning after an earlier one', () => {
       now: clock(90),
       saturationScale: 2 as const,
       due: { regard: 'stable' as const },
-      problems: { struck: ['left wrist'] },
+      problems: [
+        { change: 'strike', problem: { site: 'wrist', side: 'left' }, heardAt: minute(40) } as const,
+      ],
     };
     expect(reckonAfter(memo, exam, later).reckoning).toEqual(reckon(exam, later));
   });

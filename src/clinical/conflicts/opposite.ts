@@ -2,6 +2,7 @@
 
 import { isPaired, type Part, type Site } from '../../terms/index.ts';
 import { type Chart, clockText, type EntryOf } from '../chart.ts';
+import { findingName } from '../finding-name.ts';
 import { placeText } from '../place.ts';
 import type { FindingEntry } from '../said.ts';
 import { sidesOf } from '../side.ts';
@@ -44,14 +45,15 @@ const findingsAt = (chart: Chart, site: Site): readonly FindingEntry[] =>
 
 /** Findings at one site with opposite answers. */
 export const oppositeFindings = (chart: Chart, site: Site): readonly Conflict[] =>
-  turned(findingsAt(chart, site), (a, b) => a.finding === b.finding && meet(a, b)).map(([earlier, later]) =>
-    conflictOf(
-      'opposite',
-      `${placeText(later.site, later.side)}, ${later.finding.replaceAll('-', ' ')}: ` +
-        `${word(earlier.present, 'found', 'denied')} ${clockText(earlier)}, ` +
-        `${word(later.present, 'found', 'denied')} ${clockText(later)}. Changed, or misheard?`,
-      [earlier, later],
-    ),
+  turned(findingsAt(chart, site), (a, b) => findingName(a) === findingName(b) && meet(a, b)).map(
+    ([earlier, later]) =>
+      conflictOf(
+        'opposite',
+        `${placeText(later.site, later.side)}, ${findingName(later)}: ` +
+          `${word(earlier.present, 'found', 'denied')} ${clockText(earlier)}, ` +
+          `${word(later.present, 'found', 'denied')} ${clockText(later)}. Changed, or misheard?`,
+        [earlier, later],
+      ),
   );
 
 /** Circulation, sensation or motion of one end with opposite answers. */
@@ -76,13 +78,13 @@ export const oppositeCsm = (chart: Chart, site: Site): readonly Conflict[] =>
 /** A site declared free of anything, and a finding there. */
 export const nothingAndSomething = (chart: Chart, site: Site): readonly Conflict[] =>
   findingsAt(chart, site)
-    .filter((entry) => entry.finding === 'abnormality' && !entry.present)
+    .filter((entry) => findingName(entry) === 'abnormality' && !entry.present)
     .flatMap((nothing) => {
       const something = chart
         .foundAt(site)
-        .filter((entry) => entry.finding !== 'abnormality' && meet(entry, nothing));
+        .filter((entry) => findingName(entry) !== 'abnormality' && meet(entry, nothing));
       if (something.length === 0) return [];
-      const names = something.map((entry) => entry.finding.replaceAll('-', ' ')).join(', ');
+      const names = something.map(findingName).join(', ');
       return [
         conflictOf(
           'nothing-and-something',

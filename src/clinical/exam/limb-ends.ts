@@ -1,7 +1,7 @@
 // Circulation, sensation and motion of both hands and both feet: the latest of each, or not checked.
 
-import { ASPECTS, type Aspect } from '../../terms/index.ts';
-import type { Chart, EntryOf } from '../chart.ts';
+import { ASPECTS, type Aspect, type Site } from '../../terms/index.ts';
+import type { Chart, EntryOf, Rule } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
 import { isImpaired } from '../limb-end.ts';
 import { type Place, placeText } from '../place.ts';
@@ -16,33 +16,30 @@ export interface LimbEnd extends Reckoned {
   readonly text: string;
 }
 
+const checksAt = (chart: Chart, site: Site): readonly EntryOf<'csm'>[] =>
+  chart.at(site).filter((entry) => entry.kind === 'csm');
+
 /** The entries on one aspect of one limb's end as a whole, earliest first; a single digit is not the whole. */
 export const csmAt = (chart: Chart, end: Place, aspect: Aspect): readonly EntryOf<'csm'>[] =>
-  chart.csm.filter(
+  checksAt(chart, end.site).filter(
     (entry) =>
       entry.aspect === aspect &&
-      entry.site === end.site &&
       (entry.digit === undefined || isImpaired(entry)) &&
       sidesOf(entry.site, entry.side).includes(end.side),
   );
 
-/** Twelve rows: two hands and two feet, three aspects each. */
-export const limbEndsOf = (chart: Chart): readonly LimbEnd[] =>
-  LIMB_ENDS.flatMap((place) =>
-    ASPECTS.map((aspect): LimbEnd => {
-      const latest = csmAt(chart, place, aspect).at(-1);
-      const name = `${aspect} of the ${placeText(place.site, place.side)}`;
-      const state = latest === undefined ? 'not-checked' : isImpaired(latest) ? 'not-intact' : 'intact';
-      return {
-        place,
-        aspect,
-        state,
-        text: `${name}: ${state.replaceAll('-', ' ')}`,
-        ...reckoned(
-          latest === undefined ? [] : [latest],
-          COMMON_PRACTICE,
-          latest === undefined ? [name] : [],
-        ),
-      };
-    }),
-  );
+/** A rule for each of twelve rows: two hands and two feet, three aspects each. */
+export const LIMB_END_RULES: readonly Rule<LimbEnd>[] = LIMB_ENDS.flatMap((place) =>
+  ASPECTS.map((aspect) => (chart: Chart): LimbEnd => {
+    const latest = csmAt(chart, place, aspect).at(-1);
+    const name = `${aspect} of the ${placeText(place.site, place.side)}`;
+    const state = latest === undefined ? 'not-checked' : isImpaired(latest) ? 'not-intact' : 'intact';
+    return {
+      place,
+      aspect,
+      state,
+      text: `${name}: ${state.replaceAll('-', ' ')}`,
+      ...reckoned(latest === undefined ? [] : [latest], COMMON_PRACTICE, latest === undefined ? [name] : []),
+    };
+  }),
+);

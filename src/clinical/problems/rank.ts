@@ -2,6 +2,7 @@
 
 import type { Entry } from '../../record/entry.ts';
 import { type Finding, regionOf, type Site } from '../../terms/index.ts';
+import { isBreak } from '../broken.ts';
 
 export interface Rank {
   readonly rank: 1 | 2 | 3 | 4 | 5;
@@ -37,14 +38,15 @@ const bleedsHeavily = (entry: Entry): boolean =>
   entry.finding === 'bleeding' &&
   (entry.severity === 'severe' || HEAVY.test((entry.quality ?? []).join(' ')));
 
-/** The first rule that fits. `red` holds the ids that a red triage criterion that is met rests on. */
-export function rankOf(site: Site, entries: readonly Entry[], red: ReadonlySet<string>): Rank {
-  if (entries.some((entry) => red.has(entry.id)))
-    return { rank: 1, why: 'a red triage criterion rests on it' };
+/** The rank of what a red triage criterion that is met rests on; it goes before any other. */
+export const ON_RED: Rank = { rank: 1, why: 'a red triage criterion rests on it' };
+
+/** The first rule that fits. */
+export function rankOf(site: Site, entries: readonly Entry[]): Rank {
   if (entries.some(bleedsHeavily)) return { rank: 1, why: 'heavy bleeding' };
   if (['head', 'neck', 'chest', 'abdomen', 'pelvis', 'back'].includes(regionOf(site)))
     return { rank: 2, why: 'head, neck, trunk or spine' };
-  if (has(entries, BONE) || entries.some((entry) => entry.kind === 'csm'))
+  if (has(entries, BONE) || entries.some(isBreak) || entries.some((entry) => entry.kind === 'csm'))
     return { rank: 3, why: 'bone, nerve or pulse of a limb' };
   if (has(entries, OPEN)) return { rank: 4, why: 'open wound or burn' };
   return { rank: 5, why: 'other finding' };

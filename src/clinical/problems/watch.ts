@@ -11,6 +11,13 @@ export const WATCH_BY_REGION: Readonly<Partial<Record<Region, readonly string[]>
   back: ['new numbness or weakness'],
 };
 
+/** By the words said of a finding. */
+export const WATCH_BY_QUALITY: Readonly<Record<string, readonly string[]>> = {
+  fracture: ['loss of pulse, sensation or motion beyond it'],
+  'open-fracture': ['bleeding', 'loss of pulse, sensation or motion beyond it'],
+  dislocation: ['loss of pulse, sensation or motion beyond it'],
+};
+
 export const WATCH_BY_FINDING: Readonly<Partial<Record<Finding, readonly string[]>>> = {
   deformity: ['loss of pulse, sensation or motion beyond it'],
   crepitus: ['loss of pulse, sensation or motion beyond it'],

@@ -1,7 +1,8 @@
 // The signs that both spine rules ask for, each as a three-valued answer.
 
-import type { Finding, Site } from '../../terms/index.ts';
+import type { Site } from '../../terms/index.ts';
 import { type Answer, any, no, unknown, yes } from '../answer.ts';
+import { breaksAt } from '../broken.ts';
 import { type Chart, vitalsOf } from '../chart.ts';
 import { isImpaired } from '../limb-end.ts';
 import { foundAt, foundWithin } from '../said.ts';
@@ -24,10 +25,7 @@ export function midlineTenderness(chart: Chart): Answer {
   ];
   if (vague.length > 0) return unknown(['whether the neck is tender in the midline behind'], vague);
   const denied = [...chart.denied('tenderness'), ...chart.denied('abnormality')].filter(
-    (entry) =>
-      (entry.site === 'cervical-spine' || entry.site === 'spine') &&
-      entry.part === undefined &&
-      entry.level === undefined,
+    (entry) => entry.site === 'cervical-spine' || entry.site === 'spine',
   );
   return denied.length > 0 ? no(denied, 'not tender') : unknown(['midline tenderness of the neck']);
 }
@@ -84,12 +82,11 @@ export function intoxication(chart: Chart): Answer {
 }
 
 const LONG_BONES: readonly Site[] = ['upper-arm', 'forearm', 'thigh', 'lower-leg'];
-const BROKEN: readonly Finding[] = ['deformity', 'crepitus', 'instability'];
 
 /** A painful distracting injury; absent only where no injury was found and the pain is 0. */
 export function distractingInjury(chart: Chart): Answer {
   const met = [
-    ...foundAt(chart, LONG_BONES, BROKEN),
+    ...breaksAt(chart, LONG_BONES),
     ...chart.found('avulsion'),
     ...chart.found('amputation'),
     ...chart.found('pain').filter((entry) => entry.severity === 'severe' || Number(entry.severity) >= 7),

@@ -1,9 +1,10 @@
 // The criterion of two or more broken proximal long bones, counted over both upper arms and both thighs.
 
 import { type Answer, no, unknown, yes } from '../answer.ts';
+import { breaksAt } from '../broken.ts';
 import type { Chart } from '../chart.ts';
 import { bothOf, type Place, placeText } from '../place.ts';
-import { denials, foundAt } from '../said.ts';
+import { denials } from '../said.ts';
 import { sidesOf } from '../side.ts';
 
 const BONES: readonly Place[] = [...bothOf('upper-arm'), ...bothOf('thigh')];
@@ -11,7 +12,7 @@ const BONES: readonly Place[] = [...bothOf('upper-arm'), ...bothOf('thigh')];
 /** Two or more of the four: both upper arms, both thighs. */
 export function proximalLongBones(chart: Chart): Answer {
   const asked = BONES.map((bone): Answer => {
-    const signs = foundAt(chart, [bone.site], ['deformity', 'crepitus', 'instability']).filter((entry) =>
+    const signs = breaksAt(chart, [bone.site]).filter((entry) =>
       sidesOf(entry.site, entry.side).includes(bone.side),
     );
     const drawn = chart.care.filter(
@@ -28,9 +29,7 @@ export function proximalLongBones(chart: Chart): Answer {
   });
   const broken = asked.filter((answer) => answer.truth === 'yes');
   const open = asked.filter((answer) => answer.truth === 'unknown');
-  const unsided = foundAt(chart, ['upper-arm', 'thigh'], ['deformity', 'crepitus', 'instability']).filter(
-    (entry) => entry.side === null,
-  );
+  const unsided = breaksAt(chart, ['upper-arm', 'thigh']).filter((entry) => entry.side === null);
   const evidence = broken.flatMap((answer) => answer.evidence);
   if (broken.length >= 2) return yes(evidence, broken.flatMap((answer) => answer.because).join(', '));
   if (unsided.length > 0)

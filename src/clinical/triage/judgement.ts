@@ -1,6 +1,7 @@
 // The criteria that the guideline leaves to the responder's judgement, as far as what was told decides them.
 
 import { type Answer, all, no, unknown, yes } from '../answer.ts';
+import { isBreak } from '../broken.ts';
 import type { Chart } from '../chart.ts';
 import { deniedInAll } from '../said.ts';
 import { answerOf, EVENT_TOPICS, mentionOf } from '../told/mention.ts';
@@ -66,7 +67,10 @@ const TRAUMA = [
 /** A burn together with another injury. */
 export function burnsWithTrauma(chart: Chart): Answer {
   const burns = chart.found('burn');
-  const injuries = TRAUMA.flatMap((finding) => chart.found(finding));
+  const injuries = [
+    ...TRAUMA.flatMap((finding) => chart.found(finding)),
+    ...chart.found('abnormality').filter(isBreak),
+  ];
   const burned = burns.length > 0 ? yes(burns, 'burn') : deniedInAll(chart, BODY, ['burn']);
   const injured = injuries.length > 0 ? yes(injuries, 'other injury') : unknown(['other injuries']);
   return all([burned, injured]);

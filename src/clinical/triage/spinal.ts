@@ -2,6 +2,7 @@
 
 import type { Finding, Site } from '../../terms/index.ts';
 import { type Answer, all, unknown, yes } from '../answer.ts';
+import { fracturesAt, isBreak } from '../broken.ts';
 import type { Chart, EntryOf } from '../chart.ts';
 import { isWithin } from '../place.ts';
 import { type FindingEntry, foundAt, foundWithin } from '../said.ts';
@@ -24,7 +25,7 @@ const SPINE_SIGNS: readonly Finding[] = [
  * ruled out here: one who feels nothing has no tenderness, and a mechanism alone may raise the suspicion.
  */
 function spineSuspected(chart: Chart): Answer {
-  const signs = foundAt(chart, SPINE, SPINE_SIGNS);
+  const signs = [...foundAt(chart, SPINE, SPINE_SIGNS), ...fracturesAt(chart, SPINE)];
   const cared = chart.care.filter((entry) => entry.care === 'spine-protection' || entry.care === 'collar');
   if (signs.length > 0 || cared.length > 0)
     return yes([...signs, ...cared], signs.length > 0 ? named(signs) : 'spine protected');
@@ -39,7 +40,10 @@ export function spineWithLoss(chart: Chart): Answer {
   const lost = loss.evidence.filter((entry) => entry.kind === 'csm' || entry.kind === 'finding');
   const limb = (site: Site): Site => (isWithin(site, 'arm') ? 'arm' : isWithin(site, 'leg') ? 'leg' : site);
   const injuries = (entry: EntryOf<'csm'> | FindingEntry): readonly FindingEntry[] =>
-    foundWithin(chart, [limb(entry.site)], LIMB_INJURY).filter((injury) =>
+    [
+      ...foundWithin(chart, [limb(entry.site)], LIMB_INJURY),
+      ...foundWithin(chart, [limb(entry.site)], ['abnormality']).filter(isBreak),
+    ].filter((injury) =>
       sidesOf(injury.site, injury.side).some((side) => sidesOf(entry.site, entry.side).includes(side)),
     );
   const oneLimb = new Set(lost.map((entry) => limb(entry.site))).size === 1;

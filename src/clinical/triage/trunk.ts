@@ -2,6 +2,7 @@
 
 import type { Site } from '../../terms/index.ts';
 import { type Answer, any, unknown, yes } from '../answer.ts';
+import { breaksAt, fracturesAt } from '../broken.ts';
 import type { Chart } from '../chart.ts';
 import { bothOf, wholeOf } from '../place.ts';
 import { deniedInAll, foundAt, foundWithin } from '../said.ts';
@@ -13,7 +14,7 @@ const SKULL: readonly Site[] = ['skull', 'head', 'forehead'];
 /** Skull deformity; leaking fluid or bruising that is taught as a sign of a broken base (from memory) is a suspicion. */
 export function skull(chart: Chart): Answer {
   const met = [
-    ...foundAt(chart, SKULL, ['deformity', 'crepitus', 'instability']),
+    ...breaksAt(chart, SKULL),
     ...foundAt(chart, ['ear'], ['fluid']),
     ...foundAt(chart, ['behind-ear'], ['contusion', 'discoloration']),
   ];
@@ -46,20 +47,20 @@ const CHEST: readonly Site[] = ['chest', 'ribs', 'sternum'];
 export function chestWall(chart: Chart): Answer {
   const met = foundAt(chart, CHEST, ['instability', 'deformity', 'paradoxical-motion']);
   if (met.length > 0) return yes(met, named(met));
-  const signs = foundAt(chart, CHEST, ['crepitus', 'asymmetry']);
+  const signs = [...foundAt(chart, CHEST, ['crepitus', 'asymmetry']), ...fracturesAt(chart, CHEST)];
   if (signs.length > 0) return unknown(['whether the chest wall is stable'], signs, named(signs));
   return deniedInAll(chart, [zones.CHEST], ['instability', 'deformity']);
 }
 
 /** Pelvic fracture is suspected where the pelvis is unstable or deformed, or has been bound. */
 export function pelvis(chart: Chart): Answer {
-  const met = foundAt(chart, ['pelvis'], ['instability', 'deformity', 'crepitus']);
+  const met = breaksAt(chart, ['pelvis']);
   const bound = chart.care.filter((entry) => entry.care === 'pelvic-binder');
   if (met.length > 0 || bound.length > 0)
     return yes([...met, ...bound], met.length > 0 ? named(met) : 'pelvis bound');
   const signs = [
     ...foundWithin(chart, ['pelvis'], ['tenderness', 'pain', 'contusion']),
-    ...foundAt(chart, ['hip'], ['deformity', 'instability', 'crepitus']),
+    ...breaksAt(chart, ['hip']),
   ];
   if (signs.length > 0) return unknown(['whether a pelvic fracture is suspected'], signs, named(signs));
   return deniedInAll(chart, [zones.PELVIS], ['instability', 'tenderness']);
