@@ -1,11 +1,16 @@
 // Promises reports in the trade's orders, each line of which names the entries it came from, with nothing merged,
 // nothing confirmed by silence, and nothing that was not examined shown as normal.
 
-export { mist } from './atmist.ts';
 export { type Bundle, confirmationsOf, type FhirInput, fhirDocument } from './fhir/index.ts';
-export type { CoverageRow, Flag, HandoffInput, Scores } from './input.ts';
+export type { CoverageRow, Flag, HandoffInput, ProblemRow, ScoreCard, Scores } from './input.ts';
+export { mist } from './orders/atmist.ts';
+export { imistAmbo } from './orders/imist-ambo.ts';
+export { sbar } from './orders/sbar.ts';
 export { CHUNK_WORDS, type Chunk } from './radio/chunks.ts';
+export { type CriticalName, type CriticalValue, criticalValues } from './radio/critical.ts';
+export { radioDetails } from './radio/details.ts';
 export { DIGIT_SOUNDS, DIGIT_WORDS, SOUNDS, sayFigures } from './radio/digits.ts';
+export { CLEAN_WORDS, RADIO_ORDERS, type RadioOrder, SERIOUS_WORDS, wordBudget } from './radio/keep.ts';
 export { radio } from './radio/script.ts';
 export { SPELLING_ALPHABET, spell } from './radio/spelling.ts';
 export { soap } from './soap/soap.ts';

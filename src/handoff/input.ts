@@ -31,6 +31,23 @@ export interface Scores {
   readonly burnPercent: number | null;
 }
 
+/** A problem as it was reckoned from the entries, or as the responder added it. */
+export interface ProblemRow {
+  readonly text: string;
+  /** ids of the entries it rests on; none for one that the responder added */
+  readonly evidence: readonly string[];
+  readonly by: 'findings' | 'responder';
+  /** true where the responder took it off the list; its findings are still told */
+  readonly struck: boolean;
+}
+
+/** A score that was worked out, with what it rests on. */
+export interface ScoreCard {
+  readonly score: string;
+  readonly value: number | null;
+  readonly evidence: readonly string[];
+}
+
 export interface HandoffInput {
   /** ISO 8601 with offset */
   readonly startedAt: string;
@@ -39,6 +56,10 @@ export interface HandoffInput {
   readonly coverage: readonly CoverageRow[];
   readonly flags?: readonly Flag[];
   readonly scores?: Scores;
+  /** where they are given, the scores name the entries that these rest on */
+  readonly scoreCards?: readonly ScoreCard[];
+  /** worst first, or as the responder ordered them; without it the report keeps an order of its own */
+  readonly problems?: readonly ProblemRow[];
   /** milliseconds since the epoch: when the report is made */
   readonly now: number;
 }

@@ -5,6 +5,8 @@ export interface HandoffLine {
   /** ids of the entries it came from; empty for a heading and for what was not recorded */
   readonly entries: readonly string[];
   readonly role: 'heading' | 'line';
+  /** the clauses of a line that tells several things, each with its own entries; left out where there is one */
+  readonly clauses?: readonly Sentence[];
 }
 
 export interface HandoffText {
@@ -15,11 +17,18 @@ export interface HandoffText {
 export interface Sentence {
   readonly text: string;
   readonly entries: readonly string[];
+  /** the clauses that it joins, each a sentence by itself; left out where there is one */
+  readonly clauses?: readonly Sentence[];
 }
 
 export const heading = (text: string): HandoffLine => ({ text, entries: [], role: 'heading' });
 
-export const line = ({ text, entries }: Sentence): HandoffLine => ({ text, entries, role: 'line' });
+export const line = ({ text, entries, clauses }: Sentence): HandoffLine => ({
+  text,
+  entries,
+  role: 'line',
+  ...(clauses === undefined ? {} : { clauses }),
+});
 
 /** A sentence that rests on no entry. */
 export const plain = (text: string): Sentence => ({ text, entries: [] });

@@ -1,97 +1,122 @@
-// A radio report that can be read aloud as it stands: who, the worst of it, then ATMIST, then what to read back.
+// A radio report that can be read aloud as it stands: who, the headline, then the order chosen, as far as the words go;
+// at the end what to read back. What it leaves out is in the further details.
 
-import { type Entry, stands } from '../../record/entry.ts';
-import { type Region, regionOf } from '../../terms/index.ts';
-import { type Day, dayOf, series } from '../../timeline/index.ts';
-import { incidentTime, mechanism, negatives, who } from '../atmist-parts.ts';
+import { type Day, dayOf } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
-import { problemSentences } from '../problems.ts';
-import { careSentences } from '../sentences/care.ts';
-import { csmSentences } from '../sentences/csm.ts';
-import { evidenceMark, metFlags } from '../sentences/flags.ts';
-import { and } from '../sentences/list.ts';
-import { missingSigns } from '../sentences/signs.ts';
-import { noneConfirmed } from '../sentences/trust.ts';
-import { regionGaps } from '../sentences/unexamined.ts';
-import { shortSeries } from '../sentences/vitals.ts';
-import { plain, type Sentence } from '../text.ts';
-import { type Chunk, chunks } from './chunks.ts';
-import { readBack } from './read-back.ts';
-import { speak } from './speak.ts';
+import { type Chunk, chunks, countWords } from './chunks.ts';
+import { headlineOf } from './headline.ts';
+import { KEEPS, type Keep, RADIO_ORDERS, type RadioOrder, wordBudget } from './keep.ts';
+import { leftOut } from './left-out.ts';
+import { bare, lineOf, type RadioLine } from './line.ts';
+import { candidates, shortWho } from './short.ts';
+import { shortProblems } from './short-problems.ts';
 
-/** Problems told in the headline; the others follow under injuries. */
-const HEADLINE = 3;
+/** Problems that count as the worst; the others come after the mechanism and the breathing. */
+const WORST = 3;
+
+interface Item {
+  readonly keep: Keep;
+  readonly line: RadioLine;
+}
+
+interface Parts {
+  readonly opening: readonly RadioLine[];
+  readonly items: readonly Item[];
+  readonly closing: readonly RadioLine[];
+}
+
+const item =
+  (keep: Keep) =>
+  (line: RadioLine): Item => ({ keep, line });
+
+function partsOf(input: HandoffInput, day: Day): Parts {
+  const { red, tourniquets, critical, readBack } = headlineOf(input);
+  const who = shortWho(input.entries);
+  const out = leftOut(input);
+  const problems = shortProblems(input, day).map(lineOf);
+  const none = problems.length === 0 ? [item('worst')(bare('No present finding recorded'))] : [];
+  return {
+    opening: [...(who === null ? [] : [lineOf(who)]), ...red, ...tourniquets, ...critical],
+    items: [
+      ...none,
+      ...problems.map((line, index) => item(index < WORST ? 'worst' : 'problem')(line)),
+      ...candidates(input, day).map(({ keep, told }) => item(keep)(lineOf(told))),
+      ...(out === null ? [] : [item('not-examined')(out)]),
+    ],
+    closing: readBack,
+  };
+}
+
+const FURTHER = bare('Further details on request');
+/** Said in place of it where findings are among what was left out. */
+const FURTHER_FINDINGS = bare('More findings, further details on request');
+/** Said where what may never be left out takes more words than a report should have. */
+const LONG = bare('Long report');
+
+const isNever = (keep: Keep): boolean => KEEPS.some((row) => row.keep === keep && row.never);
+
+const wordsIn = (cut: readonly Chunk[]): number => cut.reduce((sum, { text }) => sum + countWords(text), 0);
+
+export interface Script {
+  readonly chunks: readonly Chunk[];
+  /** the lines of the body that were said, in the order said */
+  readonly said: readonly RadioLine[];
+  readonly words: number;
+  /** the words that it should have; more only where what may never be left out takes more */
+  readonly budget: number;
+}
+
+/** The script, and what went into it. */
+export function scriptOf(input: HandoffInput, order: RadioOrder = 'atmist'): Script {
+  const { opening, items, closing } = partsOf(input, dayOf(input.startedAt));
+  const places: readonly Keep[] = RADIO_ORDERS[order];
+  const budget = wordBudget(input);
+  const assemble = (kept: ReadonlySet<Item>, long: boolean): readonly RadioLine[] => {
+    const body = items
+      .filter((one) => kept.has(one))
+      .sort((a, b) => places.indexOf(a.keep) - places.indexOf(b.keep));
+    const missed = items.some(({ keep }, index) => {
+      const one = items[index];
+      return (keep === 'worst' || keep === 'problem') && one !== undefined && !kept.has(one);
+    });
+    return [
+      ...(long ? [LONG] : []),
+      ...opening,
+      ...body.map(({ line }) => line),
+      ...closing,
+      missed ? FURTHER_FINDINGS : FURTHER,
+    ];
+  };
+  const kept = new Set(items.filter(({ keep }) => isNever(keep)));
+  const over = wordsIn(chunks(assemble(kept, false))) > budget;
+  if (!over) fill(items, kept, (trial) => wordsIn(chunks(assemble(trial, false))) <= budget);
+  const lines = assemble(kept, over);
+  const cut = chunks(lines);
+  return { chunks: cut, said: lines, words: wordsIn(cut), budget };
+}
 
 /**
- * Regions whose negatives are always told, besides those where something was found; the other negatives are in the
- * written report, and the script says so. Common practice, no source.
+ * Adds to `kept`, in the order of the table, whatever still fits. Once one of a kind does not, no later one of that kind
+ * is taken in its stead: a lesser injury is never told in place of a worse one.
  */
-const ALWAYS_TOLD: readonly Region[] = ['neck', 'chest', 'abdomen', 'pelvis', 'back'];
-
-function headline(input: HandoffInput, worst: readonly Sentence[]): readonly Sentence[] {
-  const red = metFlags(input, 'red').map(({ text, evidence }) => ({
-    text: `Red criterion met: ${text}${evidenceMark(input, evidence)}.`,
-    entries: evidence,
-  }));
-  return [...(worst.length === 0 ? [plain('No present finding recorded.')] : worst), ...red];
+function fill(items: readonly Item[], kept: Set<Item>, fits: (trial: ReadonlySet<Item>) => boolean): void {
+  for (const { keep, never } of KEEPS) {
+    if (never) continue;
+    if (keep === 'problem' && items.some((one) => one.keep === 'worst' && !kept.has(one))) continue;
+    for (const one of items.filter((each) => each.keep === keep)) {
+      if (!fits(new Set([...kept, one]))) break;
+      kept.add(one);
+    }
+  }
 }
 
-function toldNegatives(input: HandoffInput, day: Day, problems: readonly Sentence[]): readonly Sentence[] {
-  const findings = input.entries.filter((entry) => stands(entry) && entry.kind === 'finding');
-  const found = new Set(
-    findings.flatMap((entry) => (entry.kind === 'finding' && entry.present ? [regionOf(entry.site)] : [])),
-  );
-  const isTold = (entry: Entry): boolean =>
-    entry.kind === 'finding' &&
-    (found.has(regionOf(entry.site)) || ALWAYS_TOLD.includes(regionOf(entry.site)));
-  const untold = findings.some((entry) => entry.kind === 'finding' && !entry.present && !isTold(entry));
-  return [
-    ...negatives(input.entries.filter(isTold), day, problems),
-    ...(untold ? [plain('Other negatives are in the written report.')] : []),
-  ];
-}
-
-function notExamined(input: HandoffInput): readonly Sentence[] {
-  if (input.coverage.length === 0) return [plain('What was not examined was not worked out.')];
-  const { none, part } = regionGaps(input.coverage);
-  const halves = part.length === 0 ? [] : [`examined only in part: ${and(part)}`];
-  if (none.length === 0 && part.length === 0) return [];
-  return [
-    plain(
-      `${[none.length === 0 ? 'No region left out' : `Not examined: ${and(none)}`, ...halves].join('; ')}.`,
-    ),
-  ];
-}
-
-/** `Pulse one one two`, as it is said on the air: no pause between a sign and its value. */
-const runOn = ({ text, entries }: Sentence): Sentence => ({
-  text: text.replace(/^([^:,]+): /, '$1 '),
-  entries,
-});
-
-function sentences(input: HandoffInput): readonly Sentence[] {
-  const day = dayOf(input.startedAt);
-  const problems = problemSentences(input, day);
-  const others = problems.slice(HEADLINE);
-  const care = careSentences(input.entries, day);
-  return [
-    ...(noneConfirmed(input.entries) ? [plain('Nothing in this report is confirmed.')] : []),
-    ...who(input.entries, day),
-    ...headline(input, problems.slice(0, HEADLINE)),
-    ...incidentTime(input.entries, day),
-    ...mechanism(input.entries, day),
-    ...(others.length === 0 ? [] : [plain('Other injuries.'), ...others]),
-    ...toldNegatives(input, day, problems),
-    ...csmSentences(input.entries, day, true),
-    ...notExamined(input),
-    ...series(input.entries).map((one) => runOn(shortSeries(one, day))),
-    ...missingSigns(input.entries),
-    ...(care.length === 0 ? [plain('Treatment: not recorded.')] : care),
-    ...readBack(input),
-  ];
-}
-
-/** The script in pieces of at most 40 words, each but the last ending in "break" and the last in "over". */
-export const radio = (input: HandoffInput): { readonly chunks: readonly Chunk[] } => ({
-  chunks: chunks(sentences(input).map(({ text, entries }) => ({ text: speak(text), entries }))),
+/**
+ * The short report in pieces of at most 40 words, each but the last ending in "break" and the last in "over"; whole in
+ * 120 words, or 60 where nothing is serious, unless what may never be left out takes more.
+ */
+export const radio = (
+  input: HandoffInput,
+  order: RadioOrder = 'atmist',
+): { readonly chunks: readonly Chunk[] } => ({
+  chunks: scriptOf(input, order).chunks,
 });

@@ -1,101 +1,100 @@
-// Circulation, sensation and motion: limbs share a sentence only where the same aspects were said alike in the same minute.
+// Circulation, sensation and motion: limbs share a sentence only where the same was said of each in all its words.
 
-import { type Entry, standing } from '../../record/entry.ts';
+import type { Entry } from '../../record/entry.ts';
 import { ASPECTS, type Side } from '../../terms/index.ts';
-import { clock, type Day, inOrder, minuteOf } from '../../timeline/index.ts';
+import { clock, type Day } from '../../timeline/index.ts';
 import type { Sentence } from '../text.ts';
+import { type CsmFact, csmFacts } from './csm-fact.ts';
 import { and, capital } from './list.ts';
-import { placeName, thePlace } from './place.ts';
-import { idsOf, markOf, trustOf } from './trust.ts';
+import { thePlace } from './place.ts';
+import { type Told, written } from './told.ts';
+import { unspokenIn } from './trust.ts';
 
-export type CsmEntry = Extract<Entry, { kind: 'csm' }>;
+type Facts = readonly [CsmFact, ...CsmFact[]];
 
-function details(entry: CsmEntry): string {
-  const words = [
-    entry.pulse === undefined ? undefined : `at the ${entry.pulse.replace('-', ' ')} pulse`,
-    entry.capRefillSeconds === undefined ? undefined : `capillary refill ${entry.capRefillSeconds} seconds`,
-    entry.warmth,
-    typeof entry.strength === 'number' ? `strength ${entry.strength} of 5` : strengthWord(entry.strength),
-    ...(entry.quality ?? []),
-  ].filter((word) => word !== undefined);
-  return words.length === 0 ? '' : `: ${words.join(', ')}`;
+/** What a limb's facts must share to stand in one sentence: the digit, yes or no, confirmation and time. */
+function limbKey({ latest, timed }: CsmFact, day: Day): string {
+  const { site, side, digit, present, state, at } = latest;
+  return [site, side, digit ?? '', present, state, timed ? clock(at, day) : ''].join('|');
 }
 
-const strengthWord = (strength: string | undefined): string | undefined =>
-  strength === undefined ? undefined : `strength ${strength}`;
+function grouped<T>(items: readonly T[], keyOf: (item: T) => string): readonly (readonly [T, ...T[]])[] {
+  const groups = new Map<string, [T, ...T[]]>();
+  for (const item of items) {
+    const group = groups.get(keyOf(item));
+    if (group === undefined) groups.set(keyOf(item), [item]);
+    else group.push(item);
+  }
+  return [...groups.values()];
+}
 
-const limb = (site: 'hand' | 'foot', side: Side | null): string => thePlace({ site, side });
+const inAspectOrder = (facts: Facts): Facts => {
+  const [first, ...others] = [...facts].sort(
+    (one, other) => ASPECTS.indexOf(one.latest.aspect) - ASPECTS.indexOf(other.latest.aspect),
+  );
+  return [first ?? facts[0], ...others];
+};
 
-const where = (entry: CsmEntry): string =>
-  entry.digit === undefined
-    ? limb(entry.site, entry.side)
-    : thePlace({ site: entry.digit, side: entry.side });
+const slotsOf = ({ entries }: CsmFact): string => unspokenIn(entries).join('; ');
+
+const isMixed = (facts: Facts): boolean => new Set(facts.map(slotsOf)).size > 1;
+
+/** `circulation (radial pulse present)`; the details of a single aspect follow the sentence instead. */
+function aspects(facts: Facts): string {
+  const apart = isMixed(facts);
+  return and(
+    facts.map((fact) => {
+      const details = facts.length === 1 ? [] : fact.details;
+      const all = [...details, ...(apart && slotsOf(fact) !== '' ? [slotsOf(fact)] : [])];
+      return `${fact.latest.aspect}${all.length === 0 ? '' : ` (${all.join(', ')})`}`;
+    }),
+  );
+}
 
 /** The limbs of a set in words; a left and a right hand that were said alike are both hands. */
-function limbs(entries: readonly CsmEntry[]): string {
+function limbs(sets: readonly Facts[]): string {
+  const firsts = sets.map(([{ latest }]) => latest);
   const names: string[] = [];
   for (const site of ['hand', 'foot'] as const) {
-    const sides = new Set(entries.filter((entry) => entry.site === site).map(({ side }) => side));
+    const sides = new Set<Side | null>(firsts.filter((one) => one.site === site).map(({ side }) => side));
     const pair = sides.has('left') && sides.has('right');
-    if (pair || sides.has('both')) names.push(placeName({ site, side: 'both' }));
+    if (pair || sides.has('both')) names.push(thePlace({ site, side: 'both' }));
     for (const side of ['left', 'right', 'midline', null] as const)
-      if (sides.has(side) && !(pair && (side === 'left' || side === 'right'))) names.push(limb(site, side));
+      if (sides.has(side) && !(pair && (side === 'left' || side === 'right')))
+        names.push(thePlace({ site, side }));
   }
   return and(names);
 }
 
-/** Alike in all but the limb: may share a sentence once each limb's aspects are known to be the same. */
-const setKey = (entry: CsmEntry, timed: boolean): string =>
-  [entry.present, minuteOf(entry.at), trustOf(entry), entry.digit ?? '', details(entry), timed].join('|');
-
-const limbKey = (entry: CsmEntry): string => `${entry.site}|${entry.side}`;
-
-function grouped<T>(items: readonly T[], keyOf: (item: T) => string): readonly (readonly T[])[] {
-  const groups = new Map<string, T[]>();
-  for (const item of items) groups.set(keyOf(item), [...(groups.get(keyOf(item)) ?? []), item]);
-  return [...groups.values()];
+function told(sets: readonly [Facts, ...Facts[]], day: Day): Told {
+  const [facts] = sets;
+  const [{ latest, timed, details }] = facts;
+  const place =
+    latest.digit === undefined ? limbs(sets) : thePlace({ site: latest.digit, side: latest.side });
+  const after = facts.length === 1 && details.length > 0 ? `: ${details.join(', ')}` : '';
+  const state = latest.present ? 'intact' : 'NOT intact';
+  const time = timed ? `, at ${clock(latest.at, day)}` : '';
+  const words = `${capital(aspects(facts))} ${state} in ${place}${after}${time}`;
+  const entries = sets.flatMap((set) => set.flatMap((fact) => fact.entries));
+  return { words, entries, ...(isMixed(facts) ? { slots: 'inside' as const } : {}) };
 }
 
-const aspectsOf = (entries: readonly CsmEntry[]): readonly string[] =>
-  ASPECTS.filter((aspect) => entries.some((entry) => entry.aspect === aspect));
-
-function sentence(entries: readonly CsmEntry[], first: CsmEntry, timed: boolean, day: Day): Sentence {
-  const aspects = and(aspectsOf(entries));
-  const place = first.digit === undefined ? limbs(entries) : where(first);
-  const state = first.present ? 'intact' : 'NOT intact';
-  const time = timed ? `, at ${clock(first.at, day)}` : '';
-  return {
-    text: `${capital(aspects)} ${state} in ${place}${details(first)}${time}${markOf(entries)}.`,
-    entries: idsOf(entries),
-  };
-}
-
-/** One sentence for each set of limbs alike; what is not intact comes first. `only` keeps intact or not-intact ones. */
-export function csmSentences(entries: readonly Entry[], day: Day, only?: boolean): readonly Sentence[] {
-  const all = standing(inOrder(entries), 'csm');
-  const times = new Map<string, Set<number>>();
-  for (const entry of all) {
-    const key = `${limbKey(entry)}|${entry.aspect}`;
-    times.set(key, (times.get(key) ?? new Set()).add(minuteOf(entry.at)));
-  }
-  const timed = (entry: CsmEntry): boolean =>
-    minuteOf(entry.at) !== minuteOf(entry.heardAt) ||
-    (times.get(`${limbKey(entry)}|${entry.aspect}`)?.size ?? 0) > 1;
-  const chosen = all.filter(({ present }) => only === undefined || present === only);
-  const alike = grouped(chosen, (entry) => setKey(entry, timed(entry))).flatMap((set) => {
-    const byLimb = grouped(set, (entry) => `${limbKey(entry)}|${entry.digit ?? ''}`);
-    return grouped(byLimb, (one) => {
-      const [first] = one;
-      return first?.digit === undefined ? aspectsOf(one).join() : `${limbKey(first)}|${first.digit}`;
-    }).map((sets) => sets.flat());
+/** One for each set of limbs alike; what is not intact comes first. `only` keeps intact or not-intact ones. */
+export function csmTold(entries: readonly Entry[], day: Day, only?: boolean): readonly Told[] {
+  const chosen = csmFacts(entries).filter(({ latest }) => only === undefined || latest.present === only);
+  const byLimb = grouped(chosen, (fact) => limbKey(fact, day)).map(inAspectOrder);
+  const sets = grouped(byLimb, (facts) => {
+    const [first] = facts;
+    const { digit, site, side, present, state, at } = first.latest;
+    const own = digit === undefined ? '' : `${digit} ${site} ${side}`;
+    const time = first.timed ? clock(at, day) : '';
+    return [own, present, state, time, slotsOf(first), aspects(facts), ...first.details].join('|');
   });
-  return alike
-    .flatMap((set) => {
-      const [first] = set;
-      return first === undefined
-        ? []
-        : [{ present: first.present, said: sentence(set, first, timed(first), day) }];
-    })
-    .sort((one, other) => Number(one.present) - Number(other.present))
-    .map(({ said }) => said);
+  return [...sets]
+    .sort(([[one]], [[other]]) => Number(one.latest.present) - Number(other.latest.present))
+    .map((set) => told(set, day));
 }
+
+/** One sentence for each set of limbs alike. */
+export const csmSentences = (entries: readonly Entry[], day: Day, only?: boolean): readonly Sentence[] =>
+  csmTold(entries, day, only).map(written);

@@ -2,28 +2,78 @@
 
 import { clock, type Day } from '../../timeline/index.ts';
 import type { Sentence } from '../text.ts';
+import { type Fact, type FindingEntry, factsOf } from './fact.ts';
 import type { FindingGroup } from './groups.ts';
+import { homeTail, isAtHome } from './home.ts';
 import { and, capital, once, or } from './list.ts';
 import { findingPhrase } from './phrase.ts';
-import { placeName, thePlace } from './place.ts';
-import { idsOf, markOf } from './trust.ts';
+import { noPlace, placeName } from './place.ts';
+import { type Told, written } from './told.ts';
+import { unspokenIn } from './trust.ts';
 
-/** The sentence without time, mark or full stop. */
-export function findingWords({ entries }: FindingGroup): string {
-  const [first] = entries;
-  const phrases = once(entries.map(findingPhrase));
-  if (first.present) return `${capital(placeName(first))}: ${and(phrases)}`;
-  // "No swelling of both wrists" could mean that one is swollen; with the place in front it cannot.
-  return first.side === 'both'
-    ? `${capital(placeName(first))}: no ${or(phrases)}`
-    : `No ${or(phrases)} of ${thePlace(first)}`;
+/** The facts of a group; where they are not worked out yet, each carries its time if the group asks for it. */
+function factsIn({ entries, timed, facts }: FindingGroup): readonly Fact[] {
+  return facts ?? factsOf(entries).map((fact) => (timed ? { ...fact, when: 'at' as const } : fact));
+}
+
+const timeOf = ({ latest, when }: Fact, day: Day): string =>
+  when === 'never' ? '' : ` ${when} ${clock(latest.at, day)}`;
+
+const partOf = ({ part }: FindingEntry): string => (part ?? []).map((word) => `${word} `).join('');
+
+/** Slots not spoken, where they differ from fact to fact, stand with the fact they are of. */
+const slotsOf = ({ entries }: Fact, apart: boolean): string => {
+  const slots = unspokenIn(entries);
+  return apart && slots.length > 0 ? ` (${slots.join('; ')})` : '';
+};
+
+/** `deformity and tenderness; distal swelling`: what has a part of its own stands apart, so that it lends it to none. */
+function presentWords(facts: readonly Fact[], apart: boolean, day: Day): string {
+  const said = (fact: Fact): string =>
+    `${partOf(fact.latest)}${findingPhrase(fact.latest)}${timeOf(fact, day)}${slotsOf(fact, apart)}`;
+  const whole = facts.filter(({ latest }) => latest.part === undefined).map(said);
+  const parts = facts.filter(({ latest }) => latest.part !== undefined).map(said);
+  return [...(whole.length === 0 ? [] : [and(once(whole))]), ...once(parts)].join('; ');
+}
+
+/** True where some facts of the group have a slot that was not spoken, and others have not. */
+const isMixed = (facts: readonly Fact[]): boolean =>
+  new Set(facts.map(({ entries }) => unspokenIn(entries).join())).size > 1;
+
+/** `deformity, swelling or tenderness`, as it stands under the "no" of a group of absent findings. */
+export const deniedWords = (group: FindingGroup): string =>
+  or(once(factsIn(group).map(({ latest }) => findingPhrase(latest))));
+
+/** ` at 14:20`: the time that all absent findings of the group share; empty where it need not be told. */
+export function deniedTime(group: FindingGroup, day: Day): string {
+  const [first] = factsIn(group);
+  return first === undefined ? '' : timeOf(first, day);
+}
+
+/** The group in words, with the mark of what was not spoken wherever it is not of the whole sentence. */
+export function findingTold(group: FindingGroup, day: Day): Told {
+  const facts = factsIn(group);
+  const [first] = group.entries;
+  const apart = isMixed(facts);
+  const told = { entries: group.entries, ...(apart ? { slots: 'inside' as const } : {}) };
+  if (isAtHome(first) && group.entries.every((entry) => isAtHome(entry) && entry.finding === first.finding)) {
+    const said = facts.map(
+      (fact) =>
+        `${findingPhrase(fact.latest)}${homeTail(first, first.present)}${timeOf(fact, day)}${slotsOf(fact, apart)}`,
+    );
+    return { ...told, words: first.present ? capital(and(said)) : `No ${or(said)}` };
+  }
+  if (first.present) {
+    const { site, side, level } = first;
+    const place = placeName({ site, side, ...(level === undefined ? {} : { level }) });
+    return { ...told, words: `${capital(place)}: ${presentWords(facts, apart, day)}` };
+  }
+  const time = deniedTime(group, day);
+  // "Of the back" is also a part of some other place; in front it is not.
+  return first.site === 'back'
+    ? { ...told, words: `${capital(placeName(first))}: no ${deniedWords(group)}${time}` }
+    : { ...told, words: `No ${deniedWords(group)} of ${noPlace(first)}${time}` };
 }
 
 /** `No deformity, swelling or tenderness of the right wrist (unconfirmed).` */
-export function findingSentence(group: FindingGroup, day: Day): Sentence {
-  const time = group.timed ? `, at ${clock(group.entries[0].at, day)}` : '';
-  return {
-    text: `${findingWords(group)}${time}${markOf(group.entries)}.`,
-    entries: idsOf(group.entries),
-  };
-}
+export const findingSentence = (group: FindingGroup, day: Day): Sentence => written(findingTold(group, day));

@@ -2,6 +2,7 @@
 
 import type { Flag, HandoffInput } from '../input.ts';
 import { plain, type Sentence } from '../text.ts';
+import { shortCriterion } from './criterion-words.ts';
 import { tidy } from './list.ts';
 import { markOf } from './trust.ts';
 
@@ -15,10 +16,27 @@ export function evidenceMark(input: HandoffInput, evidence: readonly string[]): 
 export const metFlags = (input: HandoffInput, level: Flag['level']): readonly Flag[] =>
   (input.flags ?? []).filter((flag) => flag.state === 'met' && flag.level === level);
 
-const metSentence = (input: HandoffInput, flag: Flag): Sentence => ({
-  text: `${flag.level === 'red' ? 'Red' : 'Yellow'} criterion met: ${tidy(flag.text)} [${tidy(flag.source)}]${evidenceMark(input, flag.evidence)}.`,
-  entries: flag.evidence,
-});
+/** The criterion and its reason; that local protocol decides is said once for all of them. */
+export const criterionText = ({ text }: Flag): string =>
+  tidy(tidy(text).replace(/\s*Local protocol decides$/, ''));
+
+/** `Guideline; code` in its two halves; the second is empty where the source has no code of its own. */
+function sourceParts({ source }: Flag): readonly [publication: string, code: string] {
+  const cut = source.lastIndexOf('; ');
+  return cut < 0 ? [tidy(source), ''] : [tidy(source.slice(0, cut)), tidy(source.slice(cut + 2))];
+}
+
+/** A publication that the flag before it has named is not named again. */
+function metSentence(input: HandoffInput, flag: Flag, before: Flag | undefined): Sentence {
+  const [publication, code] = sourceParts(flag);
+  const again = before !== undefined && code !== '' && sourceParts(before)[0] === publication;
+  const source = again ? `the same; ${code}` : tidy(flag.source);
+  const level = flag.level === 'red' ? 'Red' : 'Yellow';
+  return {
+    text: `${level} criterion met: ${criterionText(flag)} [${source}]${evidenceMark(input, flag.evidence)}.`,
+    entries: flag.evidence,
+  };
+}
 
 /** Met criteria, red first; then those that cannot be decided; then who decides. */
 export function flagSentences(input: HandoffInput): readonly Sentence[] {
@@ -26,13 +44,13 @@ export function flagSentences(input: HandoffInput): readonly Sentence[] {
   const met = [...metFlags(input, 'red'), ...metFlags(input, 'yellow')];
   const open = input.flags.filter(({ state }) => state === 'unknown');
   return [
-    ...met.map((flag) => metSentence(input, flag)),
+    ...met.map((flag, index) => metSentence(input, flag, met[index - 1])),
     ...(met.length === 0 ? [plain('No criterion is known to be met; that clears nothing.')] : []),
     ...(open.length === 0
       ? []
       : [
           {
-            text: `Cannot be decided from what was said: ${open.map(({ text }) => tidy(text)).join('; ')}.`,
+            text: `Cannot be decided from what was said: ${open.map(shortCriterion).join('; ')}.`,
             entries: [...new Set(open.flatMap(({ evidence }) => evidence))],
           },
         ]),

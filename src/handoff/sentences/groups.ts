@@ -1,47 +1,42 @@
-// Findings share a sentence only where place, side, yes-or-no, minute and trust are all the same: nothing is merged that was not said.
+// Findings share a sentence only where place, side, yes-or-no and confirmation are the same: what is listed together was
+// each said, and nothing is merged that was not.
 
 import { type Entry, standing } from '../../record/entry.ts';
 import { SITES, type Side } from '../../terms/index.ts';
 import { inOrder, minuteOf } from '../../timeline/index.ts';
+import { type Fact, type FindingEntry, factsOf } from './fact.ts';
+import { isAtHome } from './home.ts';
 import { trustOf } from './trust.ts';
 
-export type FindingEntry = Extract<Entry, { kind: 'finding' }>;
+export type { FindingEntry } from './fact.ts';
 
 export interface FindingGroup {
-  /** never empty; all alike in place, side, `present`, minute and trust */
+  /** never empty; all alike in site, side, level, `present` and confirmation */
   readonly entries: readonly [FindingEntry, ...FindingEntry[]];
-  /** true where the sentence must carry its time: it was spoken, or the same thing was said again at another time */
+  /** true where the sentence must carry the time of the first entry, if `facts` are not given */
   readonly timed: boolean;
+  /** the facts that the entries state, each with whether it needs its time */
+  readonly facts?: readonly Fact[];
+}
+
+/** A group as `findingGroups` makes it. */
+export interface FactGroup extends FindingGroup {
+  readonly facts: readonly [Fact, ...Fact[]];
 }
 
 const SIDE_ORDER: readonly (Side | null)[] = ['left', 'right', 'both', 'midline', null];
 
-const sameThing = (entry: FindingEntry): string =>
-  [entry.site, entry.side, entry.finding, entry.part ?? '', entry.level ?? ''].join('|');
-
-const groupKey = (entry: FindingEntry, timed: boolean): string =>
-  [
-    entry.site,
-    entry.side,
-    entry.part ?? '',
-    entry.level ?? '',
-    entry.present,
-    minuteOf(entry.at),
-    trustOf(entry),
-    timed,
-  ].join('|');
-
-/** True for a thing that was stated more than once, in another minute or with the other answer. */
-function saidAgain(findings: readonly FindingEntry[]): (entry: FindingEntry) => boolean {
-  const said = new Map<string, Set<string>>();
-  for (const entry of findings) {
-    const times = said.get(sameThing(entry)) ?? new Set();
-    said.set(sameThing(entry), times.add(`${minuteOf(entry.at)} ${entry.present}`));
-  }
-  return (entry) => (said.get(sameThing(entry))?.size ?? 0) > 1;
+/** Absent ones stand under one "no" with one place, so their part, time and marks must be the same too. */
+function groupKey({ latest, when }: Fact): string {
+  const { site, side, level, present, state, part, at } = latest;
+  const absent = present
+    ? []
+    : [part ?? '', when === 'never' ? '' : `${when} ${minuteOf(at)}`, trustOf(latest)];
+  const home = isAtHome(latest) ? latest.finding : '';
+  return [site, side, level ?? '', present, state, home, ...absent].join('|');
 }
 
-const inBodyOrder = (one: FindingGroup, other: FindingGroup): number => {
+const inBodyOrder = (one: FactGroup, other: FactGroup): number => {
   const [a] = one.entries;
   const [b] = other.entries;
   return (
@@ -52,17 +47,20 @@ const inBodyOrder = (one: FindingGroup, other: FindingGroup): number => {
   );
 };
 
+const groupOf = (facts: readonly [Fact, ...Fact[]]): FactGroup => {
+  const [first, ...others] = facts;
+  const entries = [...first.entries, ...others.flatMap((fact) => fact.entries)] as const;
+  return { entries, facts, timed: facts.some(({ when }) => when !== 'never') };
+};
+
 /** The standing findings in groups, head to toe; at one site the present ones first, then left before right. */
-export function findingGroups(entries: readonly Entry[]): readonly FindingGroup[] {
-  const findings = standing(inOrder(entries), 'finding');
-  const again = saidAgain(findings);
-  const groups = new Map<string, { entries: [FindingEntry, ...FindingEntry[]]; timed: boolean }>();
-  for (const entry of findings) {
-    const timed = again(entry) || minuteOf(entry.at) !== minuteOf(entry.heardAt);
-    const key = groupKey(entry, timed);
+export function findingGroups(entries: readonly Entry[]): readonly FactGroup[] {
+  const groups = new Map<string, [Fact, ...Fact[]]>();
+  for (const fact of factsOf(standing(inOrder(entries), 'finding'))) {
+    const key = groupKey(fact);
     const group = groups.get(key);
-    if (group === undefined) groups.set(key, { entries: [entry], timed });
-    else group.entries.push(entry);
+    if (group === undefined) groups.set(key, [fact]);
+    else group.push(fact);
   }
-  return [...groups.values()].sort(inBodyOrder);
+  return [...groups.values()].map(groupOf).sort(inBodyOrder);
 }

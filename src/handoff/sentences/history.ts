@@ -5,12 +5,17 @@ import type { Topic } from '../../terms/index.ts';
 import { clock, type Day, inOrder, minuteOf, topicName } from '../../timeline/index.ts';
 import { plain, type Sentence } from '../text.ts';
 import { tidy } from './list.ts';
-import { idsOf, markOf } from './trust.ts';
+import { joined, type Told, written } from './told.ts';
 
 export type HistoryEntry = Extract<Entry, { kind: 'history' }>;
 
+/** `Any blood thinners: No`: a question with its answer, as it was kept. */
+const ASKED = /^(?:any\s+)?(.+?):\s*(?:no|none|nope|nah|never|not (?:that i know(?: of)?|really))$/i;
+
 /** A denial in the teller's own negative words, or with nothing named, is quoted; else what is denied is named. */
 function denied(topic: Topic, text: string): string {
+  const asked = ASKED.exec(text)?.[1];
+  if (asked !== undefined) return `denies ${asked.charAt(0).toLowerCase()}${asked.slice(1)}`;
   if (text === '' || text.toLowerCase() === topic.replace('-', ' ')) return 'denied';
   return /^(no|none|not|nothing|never|nil|denies|denied|without)\b/i.test(text)
     ? `denied (“${text}”)`
@@ -33,10 +38,49 @@ export const ofTopic = (entries: readonly Entry[], topic: Topic): readonly Histo
 export const spokenTime = (entry: Entry, day: Day): string =>
   minuteOf(entry.at) === minuteOf(entry.heardAt) ? '' : `, at ${clock(entry.at, day)}`;
 
-export const historySentence = (entry: HistoryEntry, day: Day): Sentence => ({
-  text: `${topicName(entry.topic)}: ${told(entry)}${spokenTime(entry, day)}${markOf([entry])}.`,
-  entries: idsOf([entry]),
+export const historyTold = (entry: HistoryEntry, day: Day): Told => ({
+  words: `${topicName(entry.topic)}: ${told(entry)}${spokenTime(entry, day)}`,
+  entries: [entry],
 });
+
+export const historySentence = (entry: HistoryEntry, day: Day): Sentence => written(historyTold(entry, day));
+
+/** Told twice in the same words, at the same time and confirmed alike, it is told once. */
+function onceEach(
+  said: readonly HistoryEntry[],
+  day: Day,
+): readonly (readonly [HistoryEntry, ...HistoryEntry[]])[] {
+  const sets = new Map<string, [HistoryEntry, ...HistoryEntry[]]>();
+  for (const entry of said) {
+    const key = `${told(entry).toLowerCase()}|${spokenTime(entry, day)}|${entry.state}`;
+    const set = sets.get(key);
+    if (set === undefined) sets.set(key, [entry]);
+    else set.push(entry);
+  }
+  return [...sets.values()];
+}
+
+/** All that was told of the topic, confirmed first, as one; null where nothing was. */
+export function topicTold(entries: readonly Entry[], topic: Topic, day: Day): Told | null {
+  const said = ofTopic(entries, topic);
+  const ordered = [
+    ...said.filter(({ state }) => state === 'confirmed'),
+    ...said.filter(({ state }) => state !== 'confirmed'),
+  ];
+  const [first, ...others] = onceEach(ordered, day).map(
+    ([entry, ...same], index): Told => ({
+      words: `${index === 0 ? `${topicName(topic)}: ` : ''}${told(entry)}${spokenTime(entry, day)}`,
+      entries: [entry, ...same],
+    }),
+  );
+  return first === undefined ? null : joined([first, ...others]);
+}
+
+/** One sentence for the topic, or one that says it is not recorded. */
+export function topicSentence(entries: readonly Entry[], topic: Topic, day: Day): Sentence {
+  const all = topicTold(entries, topic, day);
+  return all === null ? plain(`${topicName(topic)}: not recorded.`) : written(all);
+}
 
 /** A sentence for each entry of the topic, or one that says it is not recorded. */
 export function topicSentences(entries: readonly Entry[], topic: Topic, day: Day): readonly Sentence[] {

@@ -17,6 +17,14 @@ const COUNTED: Partial<Record<Finding, string>> = {
   bite: 'bites',
   sting: 'stings',
   abnormality: 'abnormalities',
+  'loose-teeth': 'loose teeth',
+  'missing-teeth': 'missing teeth',
+};
+
+/** Findings whose name is a plural, said of one. */
+const OF_ONE: Partial<Record<Finding, string>> = {
+  'loose-teeth': 'loose tooth',
+  'missing-teeth': 'missing tooth',
 };
 
 type Named = Pick<FindingStatement, 'finding' | 'count' | 'size' | 'severity' | 'quality'>;
@@ -32,7 +40,7 @@ export function findingPhrase({ finding, count, size, severity, quality }: Named
     typeof severity === 'string' ? severity : undefined,
     ...short,
     size === undefined ? undefined : `${size.value} ${size.unit}`,
-    plural ?? findingName(finding),
+    plural ?? (count === 1 ? OF_ONE[finding] : undefined) ?? findingName(finding),
   ].filter((word) => word !== undefined);
   const after = [
     count !== undefined && !counted ? `${count} in number` : undefined,

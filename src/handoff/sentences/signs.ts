@@ -38,15 +38,23 @@ export function scoreSentences(input: HandoffInput): readonly Sentence[] {
   const { entries, scores } = input;
   if (scores === undefined) return [];
   const pressure = latest(entries, 'blood-pressure');
+  const onCard = (score: string, otherwise: readonly string[]): readonly string[] =>
+    input.scoreCards?.find((card) => card.score === score)?.evidence ?? otherwise;
   const burns = standing(entries, 'finding').filter(({ finding, present }) => finding === 'burn' && present);
   const rows: readonly (readonly [string, readonly string[]] | null)[] = [
-    scores.gcs === null ? null : [`GCS ${scores.gcs}`, latest(entries, 'gcs')],
+    scores.gcs === null ? null : [`GCS ${scores.gcs}`, onCard('gcs', latest(entries, 'gcs'))],
     scores.shockIndex === null
       ? null
-      : [`Shock index ${scores.shockIndex}`, [...latest(entries, 'pulse'), ...pressure]],
+      : [
+          `Shock index ${scores.shockIndex}`,
+          onCard('shock-index', [...latest(entries, 'pulse'), ...pressure]),
+        ],
     scores.meanArterialPressure === null
       ? null
-      : [`Mean arterial pressure ${scores.meanArterialPressure} mmHg`, pressure],
+      : [
+          `Mean arterial pressure ${scores.meanArterialPressure} mmHg`,
+          onCard('mean-arterial-pressure', pressure),
+        ],
     scores.burnPercent === null
       ? null
       : [`Burns ${scores.burnPercent}% of the body's surface`, burns.map(({ id }) => id)],

@@ -5,27 +5,40 @@ import type { Entry } from '../../record/entry.ts';
 /** The word that marks whatever the partner has not confirmed. */
 export const UNCONFIRMED = 'unconfirmed';
 
-/** `side carried`: side and yes-or-no that were not spoken, of an entry that nobody has confirmed. */
-const unspoken = (entry: Entry): readonly string[] =>
+/** How far a sentence can be relied on: all its entries are confirmed, none is, or some are. */
+export type Trust = 'confirmed' | 'unconfirmed' | 'in part';
+
+/** `side not spoken`: side and yes-or-no that were carried or worked out, of an entry that nobody has confirmed. */
+export const unspokenOf = (entry: Entry): readonly string[] =>
   entry.state !== 'heard'
     ? []
     : [
-        ...(entry.known?.side === undefined ? [] : [`side ${entry.known.side}`]),
-        ...(entry.known?.present === undefined ? [] : [`yes or no ${entry.known.present}`]),
+        ...(entry.known?.side === undefined ? [] : ['side not spoken']),
+        ...(entry.known?.present === undefined ? [] : ['yes or no not spoken']),
       ];
 
-/** The mark of one entry, such as `unconfirmed; side carried`; empty where it is confirmed. */
+/** Each slot that was not spoken of any of the entries, once. */
+export const unspokenIn = (entries: readonly Entry[]): readonly string[] => [
+  ...new Set(entries.flatMap(unspokenOf)),
+];
+
+/** The mark of one entry, such as `unconfirmed; side not spoken`; empty where it is confirmed. */
 export const trustOf = (entry: Entry): string =>
-  entry.state === 'heard' ? [UNCONFIRMED, ...unspoken(entry)].join('; ') : '';
+  entry.state === 'heard' ? [UNCONFIRMED, ...unspokenOf(entry)].join('; ') : '';
+
+/** How far a sentence on these entries can be relied on; one that rests on none claims nothing of the patient. */
+export function trustIn(entries: readonly Entry[]): Trust {
+  const heard = entries.filter(({ state }) => state === 'heard').length;
+  if (heard === 0) return 'confirmed';
+  return heard === entries.length ? 'unconfirmed' : 'in part';
+}
 
 /** The mark of a sentence that rests on these entries, with a space before it; empty where all are confirmed. */
 export function markOf(entries: readonly Entry[]): string {
-  const marks = [...new Set(entries.map(trustOf))];
-  if (marks.length === 1) return marks[0] === '' || marks[0] === undefined ? '' : ` (${marks[0]})`;
-  if (marks.length === 0) return '';
-  return entries.every((entry) => entry.state === 'heard')
-    ? ` (${UNCONFIRMED})`
-    : ` (${UNCONFIRMED} in part)`;
+  const trust = trustIn(entries);
+  if (trust === 'confirmed') return '';
+  const state = trust === 'unconfirmed' ? UNCONFIRMED : `${UNCONFIRMED} in part`;
+  return ` (${[state, ...unspokenIn(entries)].join('; ')})`;
 }
 
 /** True where there are standing entries and not one of them is confirmed. */

@@ -1,8 +1,9 @@
 // Vitals in prose: each reading with its time; the short form gives the first, the extremes and the last, and the count.
 
-import { clock, type Day, readingText, type Series, vitalName } from '../../timeline/index.ts';
+import { clock, type Day, minuteOf, readingText, type Series, vitalName } from '../../timeline/index.ts';
 import type { Sentence } from '../text.ts';
-import { idsOf, markOf } from './trust.ts';
+import { type Told, written } from './told.ts';
+import { markOf, trustIn } from './trust.ts';
 
 type Reading = Series['readings'][number];
 
@@ -64,33 +65,66 @@ export function trend(readings: readonly Reading[]): readonly Point[] {
 }
 
 /** Marks each reading where some are confirmed and some are not; else one mark stands at the end. */
-function said(points: readonly Point[], all: readonly Reading[], day: Day): string {
-  const mixed = new Set(all.map(({ state }) => state)).size > 1;
-  return points
-    .map(
-      ({ word, reading }) =>
-        `${word === null ? '' : `${word} `}${readingText(reading)} at ${clock(reading.at, day)}${mixed ? markOf([reading]) : ''}`,
-    )
-    .join('; ')
-    .concat(mixed ? '' : all.length > 1 ? markOf(all).replace('(', '(all ') : markOf(all));
+function said(series: Series, points: readonly Point[], count: string, day: Day): Told {
+  const { vital, readings } = series;
+  // Where only readings that are not told are unconfirmed, the sentence as a whole says "in part".
+  const mixed = trustIn(readings) === 'in part' && points.some(({ reading }) => reading.state === 'heard');
+  const words = points.map(
+    ({ word, reading }) =>
+      `${word === null ? '' : `${word} `}${readingText(reading)} at ${clock(reading.at, day)}${mixed ? markOf([reading]) : ''}`,
+  );
+  return {
+    words: `${vitalName(vital)}${count}: ${words.join('; ')}`,
+    entries: readings,
+    ...(mixed ? { state: 'inside' as const } : {}),
+  };
 }
 
+/** One for each reading; the same value within one minute is one reading, said again. */
+const apart = ({ readings }: Series): readonly Point[] =>
+  readings
+    .filter((reading, index) => {
+      const before = readings[index - 1];
+      return (
+        before === undefined ||
+        minuteOf(before.at) !== minuteOf(reading.at) ||
+        before.state !== reading.state ||
+        readingText(before) !== readingText(reading)
+      );
+    })
+    .map((reading) => ({ word: null, reading }));
+
+/** More readings than these are told by their trend; each of them is in the timeline's series. */
+const MOST_READINGS = 4;
+
+export const fullTold = (series: Series, day: Day): Told => said(series, apart(series), '', day);
+
+/** First, lowest and highest where they lie outside, and last, with the count of readings. */
+export function shortTold(series: Series, day: Day): Told {
+  const points = trend(apart(series).map(({ reading }) => reading));
+  const { length } = apart(series);
+  return said(series, points, length > points.length ? `, ${length} readings` : '', day);
+}
+
+/** Every reading where there are few, else the trend. */
+export const seriesTold = (series: Series, day: Day): Told =>
+  apart(series).length > MOST_READINGS ? shortTold(series, day) : fullTold(series, day);
+
 /** `Pulse: 92 at 14:10; 112 at 14:30 (unconfirmed).` Every reading. */
-export const fullSeries = ({ vital, readings }: Series, day: Day): Sentence => ({
-  text: `${vitalName(vital)}: ${said(
-    readings.map((reading) => ({ word: null, reading })),
-    readings,
-    day,
-  )}.`,
-  entries: idsOf(readings),
-});
+export const fullSeries = (series: Series, day: Day): Sentence => allMarked(series, fullTold(series, day));
 
 /** `Pulse, 4 readings: first 92 at 14:10; highest 124 at 14:20; last 112 at 14:30.` */
-export const shortSeries = ({ vital, readings }: Series, day: Day): Sentence => {
-  const points = trend(readings);
-  const count = readings.length > points.length ? `, ${readings.length} readings` : '';
-  return {
-    text: `${vitalName(vital)}${count}: ${said(points, readings, day)}.`,
-    entries: idsOf(readings),
-  };
-};
+export const shortSeries = (series: Series, day: Day): Sentence => allMarked(series, shortTold(series, day));
+
+/** Every reading of a short series, the trend of a long one. */
+export const seriesSentence = (series: Series, day: Day): Sentence =>
+  allMarked(series, seriesTold(series, day));
+
+/** One mark at the end of several readings is of them all, and says so. */
+function allMarked(series: Series, told: Told): Sentence {
+  const sentence = written(told);
+  const several = told.state !== 'inside' && apart(series).length > 1;
+  return several
+    ? { ...sentence, text: sentence.text.replace(/ \((unconfirmed[^()]*)\)\.$/, ' (all $1).') }
+    : sentence;
+}

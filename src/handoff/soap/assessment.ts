@@ -2,12 +2,13 @@
 
 import type { Day } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
-import { problemSentences } from '../problems.ts';
+import { problemsTold } from '../problems.ts';
 import { flagSentences } from '../sentences/flags.ts';
+import { written } from '../sentences/told.ts';
 import { type HandoffLine, heading, line, plain } from '../text.ts';
 
 export function assessment(input: HandoffInput, day: Day): readonly HandoffLine[] {
-  const problems = problemSentences(input, day);
+  const problems = problemsTold(input, day).map(written);
   return [
     heading('ASSESSMENT'),
     ...(problems.length === 0 ? [plain('No present finding recorded; that clears nothing.')] : problems).map(

@@ -3,15 +3,16 @@
 import { REGIONS, type Region, regionOf } from '../../terms/index.ts';
 import { type Day, series } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
-import { csmSentences } from '../sentences/csm.ts';
-import { findingSentence } from '../sentences/finding.ts';
+import { sectionIfSaid } from '../orders/section.ts';
+import { notExamined } from '../parts/injuries.ts';
+import { csmTold } from '../sentences/csm.ts';
+import { examinedTold } from '../sentences/examined.ts';
 import { findingGroups } from '../sentences/groups.ts';
-import { keptSentences } from '../sentences/kept.ts';
-import { and } from '../sentences/list.ts';
+import { keptLines } from '../sentences/kept.ts';
 import { missingSigns, scoreSentences } from '../sentences/signs.ts';
-import { placesIn } from '../sentences/unexamined.ts';
-import { fullSeries } from '../sentences/vitals.ts';
-import { type HandoffLine, heading, line, plain, type Sentence } from '../text.ts';
+import { written } from '../sentences/told.ts';
+import { seriesSentence } from '../sentences/vitals.ts';
+import { type HandoffLine, heading } from '../text.ts';
 import { COMPLAINTS } from './subjective.ts';
 
 const REGION_HEADINGS: Readonly<Record<Region, string>> = {
@@ -26,42 +27,25 @@ const REGION_HEADINGS: Readonly<Record<Region, string>> = {
   back: 'Back',
 };
 
-const section = (title: string, sentences: readonly Sentence[]): readonly HandoffLine[] =>
-  sentences.length === 0 ? [] : [heading(title), ...sentences.map(line)];
-
 function examination(input: HandoffInput, day: Day): readonly HandoffLine[] {
   const groups = findingGroups(
     input.entries.filter((entry) => entry.kind === 'finding' && !COMPLAINTS.includes(entry.finding)),
   );
-  return REGIONS.flatMap((region) =>
-    section(
-      REGION_HEADINGS[region],
-      groups
-        .filter(({ entries: [first] }) => regionOf(first.site) === region)
-        .map((group) => findingSentence(group, day)),
-    ),
-  );
-}
-
-/** What was not examined, and what was only looked at or felt; neither is ever shown as normal. */
-function notExamined({ coverage }: HandoffInput): readonly Sentence[] {
-  if (coverage.length === 0) return [plain('What was not examined was not worked out.')];
-  const none = placesIn(coverage, 'not-examined');
-  const touched = placesIn(coverage, 'touched');
-  return [
-    plain(none.length === 0 ? 'No site is listed as not examined.' : `Not examined: ${and(none)}.`),
-    ...(touched.length === 0 ? [] : [plain(`Touched, with nothing found or denied there: ${and(touched)}.`)]),
-  ];
+  return REGIONS.flatMap((region) => {
+    const here = groups.filter(({ entries: [first] }) => regionOf(first.site) === region);
+    return sectionIfSaid(REGION_HEADINGS[region], examinedTold(here, day).map(written));
+  });
 }
 
 export function objective(input: HandoffInput, day: Day): readonly HandoffLine[] {
-  const signs = series(input.entries).map((one) => fullSeries(one, day));
+  const { entries } = input;
+  const signs = series(entries).map((one) => seriesSentence(one, day));
   return [
     heading('OBJECTIVE'),
-    ...section('Signs', [...signs, ...missingSigns(input.entries), ...scoreSentences(input)]),
+    ...sectionIfSaid('Signs', [...signs, ...missingSigns(entries), ...scoreSentences(input)]),
     ...examination(input, day),
-    ...section('Circulation, sensation and motion', csmSentences(input.entries, day)),
-    ...section('Not examined', notExamined(input)),
-    ...section('Kept as said', keptSentences(input.entries, day)),
+    ...sectionIfSaid('Circulation, sensation and motion', csmTold(entries, day).map(written)),
+    ...sectionIfSaid('Not examined', notExamined(input)),
+    ...sectionIfSaid('Kept as said', keptLines(entries, day)),
   ];
 }

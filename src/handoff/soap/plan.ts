@@ -5,6 +5,7 @@ import type { Care } from '../../terms/index.ts';
 import { clock, type Day, inOrder, series } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { type CareEntry, careSentences } from '../sentences/care.ts';
+import { elapsed } from '../sentences/elapsed.ts';
 import { doubtSentences } from '../sentences/kept.ts';
 import { thePlace } from '../sentences/place.ts';
 import { markOf } from '../sentences/trust.ts';
@@ -13,14 +14,25 @@ import { type HandoffLine, heading, line, plain, type Sentence } from '../text.t
 /** Care after which circulation, sensation and motion beyond it are looked at again (from memory: NHTSA EMT teaching). */
 const BINDING: readonly Care[] = ['tourniquet', 'splint', 'traction-splint', 'bandage', 'sling', 'reduction'];
 
-const beyond = (entry: CareEntry, day: Day): Sentence => ({
-  text: `Recheck circulation, sensation and motion beyond the ${entry.care.replace('-', ' ')}${
-    entry.site === undefined ? '' : ` on ${thePlace({ site: entry.site, side: entry.side ?? null })}`
-  }, on since ${clock(entry.at, day)}${markOf([entry])}.`,
-  entries: [entry.id],
-});
+function beyond(entry: CareEntry, now: number, day: Day): Sentence {
+  const { care, site, side = null } = entry;
+  const place = site === undefined ? '' : ` on ${thePlace({ site, side })}`;
+  const on = elapsed(now - Date.parse(entry.at));
+  const since = `on since ${clock(entry.at, day)}${on === null ? '' : `, ${on}`}`;
+  return {
+    text: `Recheck circulation, sensation and motion beyond the ${care.replace('-', ' ')}${place}, ${since}${markOf([entry])}.`,
+    entries: [entry.id],
+  };
+}
 
-function rechecks({ entries }: HandoffInput, day: Day): readonly Sentence[] {
+/** Alike in care and place: the first of them is the one that counts. */
+const isFirst = (entry: CareEntry, index: number, all: readonly CareEntry[]): boolean =>
+  all.findIndex(
+    ({ care, site, side }) => care === entry.care && site === entry.site && side === entry.side,
+  ) === index;
+
+/** What is to be looked at again: the vitals, and the limb beyond whatever binds it. */
+export function rechecks({ entries, now }: HandoffInput, day: Day): readonly Sentence[] {
   const bound = standing(inOrder(entries), 'care').filter(({ care }) => BINDING.includes(care));
   const lastSign = series(entries)
     .flatMap(({ readings }) => readings.slice(-1))
@@ -34,7 +46,7 @@ function rechecks({ entries }: HandoffInput, day: Day): readonly Sentence[] {
     }, null);
   return [
     lastSign ?? plain('Vitals: none recorded; take a first set.'),
-    ...bound.map((entry) => beyond(entry, day)),
+    ...bound.filter(isFirst).map((entry) => beyond(entry, now, day)),
   ];
 }
 

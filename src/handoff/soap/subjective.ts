@@ -3,9 +3,10 @@
 import type { Finding, Topic } from '../../terms/index.ts';
 import { type Day, topicName } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
-import { findingSentence } from '../sentences/finding.ts';
+import { examinedTold } from '../sentences/examined.ts';
 import { findingGroups } from '../sentences/groups.ts';
-import { ofTopic, topicSentences } from '../sentences/history.ts';
+import { ofTopic, topicSentence } from '../sentences/history.ts';
+import { written } from '../sentences/told.ts';
 import { type HandoffLine, heading, line, plain } from '../text.ts';
 
 const PATIENT: readonly Topic[] = ['name', 'age', 'sex'];
@@ -28,10 +29,11 @@ export const COMPLAINTS: readonly Finding[] = ['pain', 'numbness', 'tingling'];
 export function subjective(input: HandoffInput, day: Day): readonly HandoffLine[] {
   const { entries } = input;
   const asked = (topics: readonly Topic[]): readonly HandoffLine[] =>
-    topics.flatMap((topic) => topicSentences(entries, topic, day)).map(line);
-  const complaints = findingGroups(
-    entries.filter((entry) => entry.kind === 'finding' && COMPLAINTS.includes(entry.finding)),
-  ).map((group) => line(findingSentence(group, day)));
+    topics.map((topic) => topicSentence(entries, topic, day)).map(line);
+  const complaints = examinedTold(
+    findingGroups(entries.filter((entry) => entry.kind === 'finding' && COMPLAINTS.includes(entry.finding))),
+    day,
+  ).map((told) => line(written(told)));
   const pain = OPQRST.filter((topic) => ofTopic(entries, topic).length > 0);
   const unasked = OPQRST.filter((topic) => !pain.includes(topic)).map((topic) =>
     topicName(topic).toLowerCase(),

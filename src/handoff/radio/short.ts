@@ -1,0 +1,141 @@
+// Everything else that a short report may say, each in few words with the entries it tells.
+
+import type { Entry } from '../../record/entry.ts';
+import { type Region, regionOf } from '../../terms/index.ts';
+import {
+  careName,
+  clock,
+  type Day,
+  readingText,
+  type Series,
+  series,
+  vitalName,
+} from '../../timeline/index.ts';
+import type { HandoffInput } from '../input.ts';
+import { injuryTimes } from '../parts/incident.ts';
+import { denials } from '../parts/injuries.ts';
+import { arrivals, needs } from '../parts/needs.ts';
+import { type CareEntry, caresTold, careText } from '../sentences/care.ts';
+import { shortCriterion } from '../sentences/criterion-words.ts';
+import { csmTold } from '../sentences/csm.ts';
+import { metFlags } from '../sentences/flags.ts';
+import { type HistoryEntry, ofTopic, told, topicTold } from '../sentences/history.ts';
+import { capital } from '../sentences/list.ts';
+import { thePlace } from '../sentences/place.ts';
+import type { Told } from '../sentences/told.ts';
+import { numberOf } from '../sentences/vitals.ts';
+import type { Keep } from './keep.ts';
+
+export interface Candidate {
+  readonly keep: Keep;
+  readonly told: Told;
+}
+
+/** `Age 41, male`; two answers to one question are both given, and one that was not given is passed over. */
+export function shortWho(entries: readonly Entry[]): Told | null {
+  const ages = ofTopic(entries, 'age');
+  const sexes = ofTopic(entries, 'sex');
+  const said = [
+    ...ages.map((entry) => `age ${entry.years ?? told(entry)}`),
+    ...sexes.map((entry) => told(entry)),
+  ];
+  return said.length === 0
+    ? null
+    : { words: capital([...new Set(said)].join(', ')), entries: [...ages, ...sexes] };
+}
+
+/** Words of a mechanism that still leave room for the injuries. */
+const MECHANISM_WORDS = 16;
+
+/** One telling of the mechanism: one said as such rather than taken for one, and the fullest that is short enough. */
+function shortMechanism(entries: readonly Entry[]): readonly Told[] {
+  const said = [...ofTopic(entries, 'mechanism')];
+  const length = (entry: HistoryEntry): number => told(entry).split(' ').length;
+  const [best] = said.sort(
+    (a, b) =>
+      Number(a.state !== 'confirmed') - Number(b.state !== 'confirmed') ||
+      Number(a.known?.topic !== undefined) - Number(b.known?.topic !== undefined) ||
+      Number(length(a) > MECHANISM_WORDS) - Number(length(b) > MECHANISM_WORDS) ||
+      length(b) - length(a),
+  );
+  return best === undefined ? [] : [{ words: `Mechanism: ${told(best)}`, entries: [best] }];
+}
+
+const last = ({ vital, readings }: Series): readonly Told[] => {
+  const reading = readings.at(-1);
+  return reading === undefined
+    ? []
+    : [{ words: `${vitalName(vital)} ${readingText(reading)}`, entries: [reading] }];
+};
+
+const BREATHING = ['respirations', 'oxygen-saturation', 'responsiveness'] as const;
+const TRENDS = ['pulse', 'blood-pressure', 'gcs'] as const;
+
+/** `First pulse 98 at 13:52`, where the last is another. */
+function firstReading({ vital, readings }: Series, day: Day): readonly Told[] {
+  const first = readings[0];
+  const now = readings.at(-1);
+  if (first === undefined || now === undefined || numberOf(first) === numberOf(now)) return [];
+  const value =
+    first.vital === 'pulse' || first.vital === 'gcs' ? `${numberOf(first) ?? ''}` : readingText(first);
+  const name = vital === 'gcs' ? 'GCS' : vitalName(vital).toLowerCase();
+  return [{ words: `First ${name} ${value} at ${clock(first.at, day)}`, entries: [first] }];
+}
+
+const place = ({ site, side }: CareEntry): string =>
+  site === undefined ? '' : ` to ${thePlace({ site, side: side ?? null })}`;
+
+/** Care by its name and place; a drug with its time, since the next dose goes by it. */
+function shortCare(input: HandoffInput, day: Day): readonly Told[] {
+  return caresTold(input.entries, day).flatMap((full) => {
+    const [entry] = full.entries;
+    if (entry?.kind !== 'care' || entry.care === 'tourniquet') return [];
+    if (entry.care === 'medication') return [full];
+    const text = careText(entry);
+    return [{ ...full, words: `${careName(entry.care)}${place(entry)}${text === '' ? '' : `, ${text}`}` }];
+  });
+}
+
+/** Regions whose denials are worth air time; common practice, no source. */
+const CORE: readonly Region[] = ['neck', 'chest', 'abdomen', 'pelvis', 'back'];
+
+function shortDenials(input: HandoffInput, day: Day): readonly Told[] {
+  const core = input.entries.filter(
+    (entry) => entry.kind === 'finding' && CORE.includes(regionOf(entry.site)),
+  );
+  return [...csmTold(input.entries, day, true).slice(0, 1), ...denials(core, day, [])];
+}
+
+const as =
+  (keep: Keep) =>
+  (one: Told): Candidate => ({ keep, told: one });
+
+/** All that may be said besides who, the critical values and the problems, in the order of each kind. */
+export function candidates(input: HandoffInput, day: Day): readonly Candidate[] {
+  const { entries } = input;
+  const all = series(entries);
+  const of = (vital: string): readonly Series[] => all.filter((one) => one.vital === vital);
+  const topic = (name: 'allergies' | 'medications' | 'past-history'): readonly Told[] => {
+    const one = topicTold(entries, name, day);
+    return one === null ? [] : [one];
+  };
+  const allergic = ofTopic(entries, 'allergies').some(({ present }) => present !== false);
+  const yellow = metFlags(input, 'yellow').map((flag): Told => {
+    const evidence = entries.filter(({ id }) => flag.evidence.includes(id));
+    return { words: `Yellow criterion: ${shortCriterion(flag)}`, entries: evidence, slots: 'inside' };
+  });
+  return [
+    ...injuryTimes(entries, day, input.now).map(as('time')),
+    ...shortMechanism(entries).map(as('mechanism')),
+    ...BREATHING.flatMap((vital) => of(vital).flatMap(last)).map(as('breathing')),
+    ...TRENDS.flatMap((vital) => of(vital).flatMap((one) => firstReading(one, day))).map(as('trend')),
+    ...shortCare(input, day).map(as('treatment')),
+    ...topic('allergies').map(as(allergic ? 'allergy' : 'history')),
+    ...topic('medications').map(as('medication')),
+    ...topic('past-history').map(as('history')),
+    ...arrivals(entries, day).map(as('arrival')),
+    ...needs(entries, day).map(as('needs')),
+    ...yellow.map(as('yellow')),
+    ...shortDenials(input, day).map(as('denial')),
+  ];
+}

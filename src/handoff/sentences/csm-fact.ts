@@ -1,0 +1,67 @@
+// Circulation, sensation or motion of one limb's end as one fact: said again alike it is told once, with its latest time.
+
+import { type Entry, standing } from '../../record/entry.ts';
+import { inOrder, minuteOf } from '../../timeline/index.ts';
+import { unspokenIn } from './trust.ts';
+
+export type CsmEntry = Extract<Entry, { kind: 'csm' }>;
+
+export interface CsmFact {
+  /** all that said it, earliest first; never empty */
+  readonly entries: readonly [CsmEntry, ...CsmEntry[]];
+  readonly latest: CsmEntry;
+  /** `radial pulse present, warm`: everything that was said of it within its minute */
+  readonly details: readonly string[];
+  /** true where its time must be told */
+  readonly timed: boolean;
+}
+
+/** What was said of it besides whether it is intact. */
+export function csmDetails(entry: CsmEntry): readonly string[] {
+  const pulse = entry.pulse?.replace('-', ' ');
+  return [
+    pulse === undefined ? undefined : entry.present ? `${pulse} pulse present` : `no ${pulse} pulse`,
+    entry.capRefillSeconds === undefined ? undefined : `capillary refill ${entry.capRefillSeconds} seconds`,
+    entry.warmth,
+    typeof entry.strength === 'number' ? `strength ${entry.strength} of 5` : undefined,
+    typeof entry.strength === 'string' ? `strength ${entry.strength}` : undefined,
+    ...(entry.quality ?? []),
+  ].filter((word) => word !== undefined);
+}
+
+const same = (one: CsmEntry, other: CsmEntry): boolean =>
+  one.site === other.site &&
+  one.side === other.side &&
+  one.digit === other.digit &&
+  one.aspect === other.aspect;
+
+/** Alike in all that was said; what differs in words stays together only within one minute. */
+function keyOf(entry: CsmEntry, all: readonly CsmEntry[]): string {
+  const { site, side, digit, aspect, present, state } = entry;
+  const others = all.filter((other) => same(entry, other));
+  const words = csmDetails(entry).join();
+  const alike = others.every((other) => other.present === present && csmDetails(other).join() === words);
+  const spoken = unspokenIn([entry]).join();
+  return [site, side, digit ?? '', aspect, present, state, spoken, alike ? '' : minuteOf(entry.at)].join('|');
+}
+
+/** The facts of limbs' ends, in the order each was first said. */
+export function csmFacts(entries: readonly Entry[]): readonly CsmFact[] {
+  const all = standing(inOrder(entries), 'csm');
+  const facts = new Map<string, [CsmEntry, ...CsmEntry[]]>();
+  for (const entry of all) {
+    const key = keyOf(entry, all);
+    const fact = facts.get(key);
+    if (fact === undefined) facts.set(key, [entry]);
+    else fact.push(entry);
+  }
+  return [...facts.values()].map((said) => {
+    const minutes = new Set(all.filter((entry) => same(entry, said[0])).map(({ at }) => minuteOf(at)));
+    return {
+      entries: said,
+      latest: said.at(-1) ?? said[0],
+      details: [...new Set(said.flatMap(csmDetails))],
+      timed: minutes.size > 1 || said.some(({ at, heardAt }) => minuteOf(at) !== minuteOf(heardAt)),
+    };
+  });
+}
