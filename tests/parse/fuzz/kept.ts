@@ -1,0 +1,87 @@
+// Finds the words of substance in an utterance that no frame holds, and says whether talk may leave them out.
+
+import { linkGrammars } from '../../../src/jsgf/index.ts';
+import { clausesOf, type Mood } from '../../../src/parse/clause.ts';
+import type { Context, Frame } from '../../../src/parse/index.ts';
+import { cover, type Element } from '../../../src/parse/islands/cover.ts';
+import { SLOTS, wordsOf } from '../../../src/parse/islands/match.ts';
+import { buildNetwork } from '../../../src/parse/islands/network.ts';
+import { rootRules } from '../../../src/parse/islands/roots.ts';
+import { afterWord, plantTree } from '../../../src/parse/islands/tree.ts';
+import { piecesOf } from '../../../src/parse/pieces/piece.ts';
+import { checkTag } from '../../../src/parse/tags.ts';
+import { type Token, tokenise } from '../../../src/parse/token.ts';
+import { grammarFiles } from '../../../src/replay/grammar-files.ts';
+
+export interface Unkept {
+  readonly word: string;
+  /** where it stands in the text */
+  readonly at: number;
+  /** how its clause was meant */
+  readonly mood: Mood | null;
+}
+
+export interface Keeping {
+  /** how many words of substance were said */
+  readonly substantive: number;
+  readonly unkept: readonly Unkept[];
+}
+
+// The files whose phrases say nothing of the patient by themselves: small words, talk with its moods and answers, no, and
+// the words that correct and command.
+const PLAIN_FILES = new Set(['small', 'talk', 'negation', 'commands']);
+const fileOf = (rule: string): string => rule.slice(0, rule.indexOf('.'));
+
+/** Looks at what was read of an utterance, with the grammar's own idea of which words are small. */
+export function keeper(): (text: string, context: Context, frames: readonly Frame[]) => Keeping {
+  const linked = linkGrammars(grammarFiles(), { checkTag });
+  if (linked.kind === 'errors') throw new Error(linked.errors.map(({ message }) => message).join('\n'));
+  const root = plantTree(buildNetwork(linked.grammars, rootRules(linked.grammars, SLOTS), SLOTS));
+  const known = new Map<string, boolean>();
+  // A word that may stand alone as a small word, as talk or as a no may be left out; a figure never.
+  const isPlain = (word: string): boolean => {
+    const before = known.get(word);
+    if (before !== undefined) return before;
+    const endings = afterWord(root, word)?.endings ?? [];
+    const plain = endings.some(({ rule }) => PLAIN_FILES.has(fileOf(rule)) && rule !== 'small.figure');
+    known.set(word, plain);
+    return plain;
+  };
+  const isFiller = (word: string): boolean =>
+    (afterWord(root, word)?.endings ?? []).some(({ rule }) => rule === 'talk.filler');
+  const readable = (word: string): boolean => /[\p{L}\p{N}]/u.test(word);
+
+  return (text, context, frames) => {
+    const all = tokenise(text);
+    const spoken = all.filter(({ word }) => readable(word) && !isPlain(word));
+    const isHeld = ({ from, to }: Token) => frames.some(({ span }) => from >= span[0] && to <= span[1]);
+    const free = spoken.filter((token) => !isHeld(token));
+    if (free.length === 0) return { substantive: spoken.length, unkept: [] };
+    const tokens = all.filter(({ word }) => !isFiller(word));
+    const elements = cover(root, tokens, wordsOf(tokens));
+    const clauses = clausesOf(piecesOf(elements, tokens.length), tokens, {
+      open: context.asked !== null,
+      asking: context.asking,
+    });
+    // A time that was said is kept as the time of what it was said of.
+    const timed = frames.some((frame) => frame.frame !== 'command' && frame.at !== undefined);
+    const isTime = (at: number) =>
+      timed &&
+      elements.some((element) => holds(element, at) && element.islands.some(({ file }) => file === 'times'));
+    const unkept = free
+      .map((token) => ({ token, at: tokens.indexOf(token) }))
+      .filter(({ at }) => !isTime(at))
+      .filter(
+        ({ at }) => !elements.some((element) => holds(element, at) && element.islands.every(isPlainIsland)),
+      )
+      .map(({ token, at }) => {
+        const clause = clauses.find(({ pieces }) => pieces.some(({ from, to }) => at >= from && at < to));
+        return { word: token.word, at: token.from, mood: clause?.mood ?? null };
+      });
+    return { substantive: spoken.length, unkept };
+  };
+}
+
+const holds = ({ from, to }: Element, at: number): boolean => at >= from && at < to;
+const isPlainIsland = ({ file, rule }: { readonly file: string; readonly rule: string }): boolean =>
+  PLAIN_FILES.has(file) && rule !== 'small.figure';
