@@ -7,12 +7,14 @@ import { rankOf } from './problem-order.ts';
 import { csmTold } from './sentences/csm.ts';
 import { type FindingEntry, isContrary } from './sentences/fact.ts';
 import { findingTold } from './sentences/finding.ts';
+import { foundTold } from './sentences/found.ts';
 import { type FactGroup, findingGroups } from './sentences/groups.ts';
 import { joined, type Told } from './sentences/told.ts';
 
 /** The standing answers that say the opposite of a present finding, in words, each with its time. */
-function against(absent: readonly FindingEntry[], group: FactGroup, day: Day): readonly Told[] {
-  const contrary = absent.filter((entry) => group.entries.some((present) => isContrary(present, entry)));
+function against(absent: readonly FindingEntry[], groups: readonly FactGroup[], day: Day): readonly Told[] {
+  const found = groups.flatMap(({ entries }) => entries);
+  const contrary = absent.filter((entry) => found.some((present) => isContrary(present, entry)));
   return findingGroups(contrary).map(({ entries }) => {
     const told = findingTold({ entries, timed: true }, day);
     return { ...told, words: `also said: ${told.words.replace(/^No /, 'no ')}` };
@@ -23,14 +25,15 @@ function against(absent: readonly FindingEntry[], group: FactGroup, day: Day): r
 export function problemsTold(input: HandoffInput, day: Day): readonly Told[] {
   const rank = rankOf(input);
   const absent = standing(input.entries, 'finding').filter(({ present }) => !present);
-  const findings = findingGroups(input.entries)
-    .filter(({ entries: [first] }) => first.present)
-    .map((group) => joined([findingTold(group, day), ...against(absent, group, day)]));
-  const limbs = csmTold(input.entries, day, false);
+  const present = findingGroups(input.entries).filter(({ entries: [first] }) => first.present);
+  const findings = foundTold(present, day).map(({ groups, told }) => ({
+    told: joined([told, ...against(absent, groups, day)]),
+    rank: rank(groups.flatMap(({ entries }) => entries)),
+  }));
+  const limbs = csmTold(input.entries, day, false).map((told) => ({ told, rank: rank(told.entries) }));
   const own = (input.problems ?? [])
     .filter(({ by, struck }) => by === 'responder' && !struck)
-    .map((problem): Told => ({ words: `${problem.text} (added by the responder)`, entries: [] }));
-  const ranked = [...findings, ...limbs].map((told) => ({ told, rank: rank(told.entries) }));
-  const sorted = [...ranked].sort((one, other) => one.rank - other.rank).map(({ told }) => told);
-  return [...sorted, ...own];
+    .map(({ text }): Told => ({ words: `${text} (added by the responder)`, entries: [] }));
+  const sorted = [...findings, ...limbs].sort((one, other) => one.rank - other.rank);
+  return [...sorted.map(({ told }) => told), ...own];
 }

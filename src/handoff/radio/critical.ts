@@ -86,7 +86,7 @@ const sitePhrase = (site: Site, side: Side | null): string =>
       ? `${siteName(site)} on both sides`
       : `${side} ${siteName(site)}`;
 
-/** `tourniquet right thigh at one three five one`: each place once, with the first time said of it. */
+/** `tourniquet right thigh, one three five one`: each place once, with the first time said of it. */
 function tourniquets({ entries, startedAt }: HandoffInput): readonly CriticalValue[] {
   const day = dayOf(startedAt);
   const all = standing(inOrder(entries), 'care').filter(({ care }) => care === 'tourniquet');
@@ -99,7 +99,7 @@ function tourniquets({ entries, startedAt }: HandoffInput): readonly CriticalVal
       const time = clock(entry.at, day);
       return {
         name: 'tourniquet',
-        spoken: `tourniquet${where} at ${speak(time)}`,
+        spoken: `tourniquet${where}, ${speak(time)}`,
         numbers: [Number(time.slice(-5).replace(':', ''))],
         side: entry.side ?? null,
         entries: same.map(({ id }) => id),
@@ -132,7 +132,7 @@ export function criticalValues(input: HandoffInput): readonly CriticalValue[] {
       all,
       'blood-pressure',
       ['blood-pressure', 'lowest-pressure'],
-      ['blood pressure', 'lowest pressure'],
+      ['pressure', 'lowest pressure'],
     ),
     ...lastAndLowest(all, 'gcs', ['gcs', 'lowest-gcs'], ['GCS', 'lowest GCS']),
     ...lastAndLowest(all, 'pulse', ['pulse', 'pulse'], ['pulse', 'pulse']).slice(0, 1),

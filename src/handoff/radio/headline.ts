@@ -45,30 +45,31 @@ function redLines(values: readonly CriticalValue[]): readonly RadioLine[] {
 }
 
 /** The parts of the GCS, where the sum does not tell them: 15 and 3 have one way each. */
-function gcsParts(input: HandoffInput, value: CriticalValue): string {
+function gcsParts(input: HandoffInput, value: CriticalValue): readonly RadioLine[] {
   const reading = series(input.entries)
     .find(({ vital }) => vital === 'gcs')
     ?.readings.find(({ id }) => value.entries.includes(id));
-  if (reading?.vital !== 'gcs') return '';
+  if (reading?.vital !== 'gcs') return [];
   const { eye, verbal, motor, total } = reading.value;
-  if (total === undefined || total === 15 || total === 3) return '';
+  if (total === undefined || total === 15 || total === 3) return [];
   const parts = [
     eye === undefined ? [] : [`eye ${eye}`],
     verbal === undefined ? [] : [`verbal ${verbal}`],
     motor === undefined ? [] : [`motor ${motor}`],
   ].flat();
-  return parts.length === 0 ? '' : `, ${speak(parts.join(', '))}`;
+  return parts.length === 0 ? [] : [lineFor(speak(`GCS of ${parts.join(', ')}`), [value], value.trust)];
 }
 
 const isNumber = ({ name }: CriticalValue): boolean => name !== 'red-criterion' && name !== 'tourniquet';
 
-const valueLine = (value: CriticalValue, more = ''): RadioLine =>
-  lineFor(`${capital(value.spoken)}${more}`, [value], value.trust);
+const valueLine = (value: CriticalValue): RadioLine => lineFor(capital(value.spoken), [value], value.trust);
 
 export interface Headline {
   readonly red: readonly RadioLine[];
   readonly tourniquets: readonly RadioLine[];
   readonly critical: readonly RadioLine[];
+  /** `GCS of eye three, verbal four, motor six`, where the sum leaves them open */
+  readonly gcsParts: readonly RadioLine[];
   /** the request, with the same values once more; nothing where there is none */
   readonly readBack: readonly RadioLine[];
 }
@@ -81,9 +82,8 @@ export function headlineOf(input: HandoffInput): Headline {
   return {
     red,
     tourniquets,
-    critical: values
-      .filter(isNumber)
-      .map((value) => valueLine(value, value.name.endsWith('gcs') ? gcsParts(input, value) : '')),
+    critical: values.filter(isNumber).map((value) => valueLine(value)),
+    gcsParts: values.filter(({ name }) => name === 'gcs').flatMap((value) => gcsParts(input, value)),
     readBack:
       asked.length === 0 ? [] : [bare('Read back:'), ...asked].map((one) => ({ ...one, block: 'read back' })),
   };

@@ -22,6 +22,8 @@ export const KEEPS = [
   { keep: 'mechanism', never: false },
   { keep: 'time', never: false },
   { keep: 'breathing', never: false },
+  // The sum was said; its parts say where it was lost.
+  { keep: 'gcs-parts', never: false },
   { keep: 'arrival', never: false },
   { keep: 'problem', never: false },
   // Done already: the receiver sees most of it.
@@ -49,6 +51,7 @@ export const RADIO_ORDERS = {
     'not-examined',
     'yellow',
     'breathing',
+    'gcs-parts',
     'trend',
     'treatment',
     'allergy',
@@ -66,6 +69,7 @@ export const RADIO_ORDERS = {
     'not-examined',
     'yellow',
     'breathing',
+    'gcs-parts',
     'trend',
     'treatment',
     'allergy',
@@ -87,6 +91,7 @@ export const RADIO_ORDERS = {
     'not-examined',
     'yellow',
     'breathing',
+    'gcs-parts',
     'trend',
     'needs',
     'arrival',

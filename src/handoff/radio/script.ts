@@ -1,6 +1,7 @@
 // A radio report that can be read aloud as it stands: who, the headline, then the order chosen, as far as the words go;
 // at the end what to read back. What it leaves out is in the further details.
 
+import { stands } from '../../record/entry.ts';
 import { type Day, dayOf } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { type Chunk, chunks, countWords } from './chunks.ts';
@@ -12,11 +13,13 @@ import { candidates, shortWho } from './short.ts';
 import { shortProblems } from './short-problems.ts';
 
 /** Problems that count as the worst; the others come after the mechanism and the breathing. */
-const WORST = 3;
+const WORST = 2;
 
 interface Item {
   readonly keep: Keep;
   readonly line: RadioLine;
+  /** fewer words of the same, for when the line does not fit */
+  readonly brief?: RadioLine;
 }
 
 interface Parts {
@@ -30,17 +33,24 @@ const item =
   (line: RadioLine): Item => ({ keep, line });
 
 function partsOf(input: HandoffInput, day: Day): Parts {
-  const { red, tourniquets, critical, readBack } = headlineOf(input);
+  const { red, tourniquets, critical, gcsParts, readBack } = headlineOf(input);
   const who = shortWho(input.entries);
   const out = leftOut(input);
-  const problems = shortProblems(input, day).map(lineOf);
+  const problems = shortProblems(input, day).map(
+    ({ full, brief }, index): Item => ({
+      keep: index < WORST ? 'worst' : 'problem',
+      line: lineOf(full),
+      brief: lineOf(brief),
+    }),
+  );
   const none = problems.length === 0 ? [item('worst')(bare('No present finding recorded'))] : [];
   return {
     opening: [...(who === null ? [] : [lineOf(who)]), ...red, ...tourniquets, ...critical],
     items: [
       ...none,
-      ...problems.map((line, index) => item(index < WORST ? 'worst' : 'problem')(line)),
+      ...problems,
       ...candidates(input, day).map(({ keep, told }) => item(keep)(lineOf(told))),
+      ...gcsParts.map(item('gcs-parts')),
       ...(out === null ? [] : [item('not-examined')(out)]),
     ],
     closing: readBack,
@@ -53,61 +63,76 @@ const FURTHER_FINDINGS = bare('More findings, further details on request');
 /** Said where what may never be left out takes more words than a report should have. */
 const LONG = bare('Long report');
 
+const isInjury = (keep: Keep): boolean => keep === 'worst' || keep === 'problem';
+
 const isNever = (keep: Keep): boolean => KEEPS.some((row) => row.keep === keep && row.never);
 
 const wordsIn = (cut: readonly Chunk[]): number => cut.reduce((sum, { text }) => sum + countWords(text), 0);
 
+/** What was found and stands: a report in which some of it is not told says that there are more findings. */
+const foundIds = (input: HandoffInput): readonly string[] =>
+  input.entries
+    .filter(
+      (entry) =>
+        stands(entry) && (entry.kind === 'finding' ? entry.present : entry.kind === 'csm' && !entry.present),
+    )
+    .map(({ id }) => id);
+
 export interface Script {
   readonly chunks: readonly Chunk[];
-  /** the lines of the body that were said, in the order said */
+  /** the lines that were said, in the order said */
   readonly said: readonly RadioLine[];
   readonly words: number;
   /** the words that it should have; more only where what may never be left out takes more */
   readonly budget: number;
 }
 
+/** The line that is said of each item that is kept. */
+type Kept = ReadonlyMap<Item, RadioLine>;
+
 /** The script, and what went into it. */
 export function scriptOf(input: HandoffInput, order: RadioOrder = 'atmist'): Script {
   const { opening, items, closing } = partsOf(input, dayOf(input.startedAt));
   const places: readonly Keep[] = RADIO_ORDERS[order];
   const budget = wordBudget(input);
-  const assemble = (kept: ReadonlySet<Item>, long: boolean): readonly RadioLine[] => {
+  const found = foundIds(input);
+  const assemble = (kept: Kept, long: boolean): readonly RadioLine[] => {
     const body = items
       .filter((one) => kept.has(one))
-      .sort((a, b) => places.indexOf(a.keep) - places.indexOf(b.keep));
-    const missed = items.some(({ keep }, index) => {
-      const one = items[index];
-      return (keep === 'worst' || keep === 'problem') && one !== undefined && !kept.has(one);
-    });
-    return [
-      ...(long ? [LONG] : []),
-      ...opening,
-      ...body.map(({ line }) => line),
-      ...closing,
-      missed ? FURTHER_FINDINGS : FURTHER,
-    ];
+      .sort((a, b) => places.indexOf(a.keep) - places.indexOf(b.keep))
+      .flatMap((one) => kept.get(one) ?? []);
+    const told = new Set(body.flatMap(({ entries }) => entries));
+    const more = found.some((id) => !told.has(id));
+    return [...(long ? [LONG] : []), ...opening, ...body, more ? FURTHER_FINDINGS : FURTHER, ...closing];
   };
-  const kept = new Set(items.filter(({ keep }) => isNever(keep)));
-  const over = wordsIn(chunks(assemble(kept, false))) > budget;
-  if (!over) fill(items, kept, (trial) => wordsIn(chunks(assemble(trial, false))) <= budget);
+  const must = new Map(items.filter(({ keep }) => isNever(keep)).map((one) => [one, one.line]));
+  const over = wordsIn(chunks(assemble(must, false))) > budget;
+  const kept = over
+    ? must
+    : filled(items, must, (trial) => wordsIn(chunks(assemble(trial, false))) <= budget);
   const lines = assemble(kept, over);
   const cut = chunks(lines);
   return { chunks: cut, said: lines, words: wordsIn(cut), budget };
 }
 
 /**
- * Adds to `kept`, in the order of the table, whatever still fits. Once one of a kind does not, no later one of that kind
- * is taken in its stead: a lesser injury is never told in place of a worse one.
+ * What is kept, with whatever still fits added in the order of the table. Once an injury does not, none after it is taken
+ * in its stead: a lesser one is never told in place of a worse one.
  */
-function fill(items: readonly Item[], kept: Set<Item>, fits: (trial: ReadonlySet<Item>) => boolean): void {
+function filled(items: readonly Item[], must: Kept, fits: (trial: Kept) => boolean): Kept {
+  const kept = new Map(must);
+  const isOut = (keep: Keep): boolean => items.some((one) => one.keep === keep && !kept.has(one));
   for (const { keep, never } of KEEPS) {
-    if (never) continue;
-    if (keep === 'problem' && items.some((one) => one.keep === 'worst' && !kept.has(one))) continue;
+    if (never || (keep === 'problem' && isOut('worst'))) continue;
     for (const one of items.filter((each) => each.keep === keep)) {
-      if (!fits(new Set([...kept, one]))) break;
-      kept.add(one);
+      const line = [one.line, one.brief].find(
+        (words) => words !== undefined && fits(new Map([...kept, [one, words]])),
+      );
+      if (line !== undefined) kept.set(one, line);
+      else if (isInjury(keep)) break;
     }
   }
+  return kept;
 }
 
 /**

@@ -7,11 +7,12 @@ import type { HandoffInput } from '../input.ts';
 import { findingRank, rankOf } from '../problem-order.ts';
 import { csmTold } from '../sentences/csm.ts';
 import { type Fact, type FindingEntry, factsOf, isContrary } from '../sentences/fact.ts';
+import { sharedPart } from '../sentences/finding.ts';
 import { and, capital, once } from '../sentences/list.ts';
 import { findingPhrase } from '../sentences/phrase.ts';
 import { type Place, placeName } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
-import { unspokenIn } from '../sentences/trust.ts';
+import { unspokenOfFact } from '../sentences/trust.ts';
 
 /** Facts of one place that a short report tells; the others are further details. */
 const FACTS = 3;
@@ -37,24 +38,33 @@ const isBare = (entry: FindingEntry): boolean =>
 
 const partOf = ({ part }: FindingEntry): string => (part ?? []).map((word) => `${word} `).join('');
 
-/** True where another fact of the place says the same in more words, or says how it was later. */
-function isOutdone({ latest }: Fact, others: readonly Fact[]): boolean {
-  return others.some(({ latest: other }) => {
-    if (other === latest || other.finding !== latest.finding) return false;
-    if (isBare(latest) && latest.part === undefined && (!isBare(other) || other.part !== undefined))
-      return true;
-    return (
-      STATES.includes(latest.finding) &&
-      `${other.part}` === `${latest.part}` &&
-      Date.parse(other.at) > Date.parse(latest.at)
-    );
-  });
-}
+/** True where the second says what the first does, and more. */
+const isWithin = ({ latest }: Fact, { latest: other }: Fact): boolean =>
+  other !== latest &&
+  other.finding === latest.finding &&
+  isBare(latest) &&
+  latest.part === undefined &&
+  (!isBare(other) || other.part !== undefined);
+
+/** True where the second says how the first was later. */
+const isLater = ({ latest }: Fact, { latest: other }: Fact): boolean =>
+  other.finding === latest.finding &&
+  STATES.includes(latest.finding) &&
+  `${other.part}` === `${latest.part}` &&
+  Date.parse(other.at) > Date.parse(latest.at);
+
+/** True where another fact of the place is told instead. */
+const isOutdone = (fact: Fact, others: readonly Fact[]): boolean =>
+  others.some((other) => isWithin(fact, other) || isLater(fact, other));
+
+const againstOf = ({ latest }: Fact, denied: readonly FindingEntry[]): FindingEntry | undefined =>
+  denied.findLast((entry) => isContrary(latest, entry));
 
 /** The fact, with when it was denied where it was. */
-function phrase({ latest }: Fact, denied: readonly FindingEntry[], day: Day): string {
-  const words = `${partOf(latest)}${findingPhrase(latest)}`;
-  const against = denied.findLast((entry) => isContrary(latest, entry));
+function phrase(fact: Fact, shared: boolean, denied: readonly FindingEntry[], day: Day): string {
+  const { latest } = fact;
+  const words = `${shared ? '' : partOf(latest)}${findingPhrase(latest)}`;
+  const against = againstOf(fact, denied);
   return against === undefined
     ? words
     : `${words} at ${clock(latest.at, day)} but denied at ${clock(against.at, day)}`;
@@ -63,28 +73,47 @@ function phrase({ latest }: Fact, denied: readonly FindingEntry[], day: Day): st
 interface Problem {
   readonly place: Place;
   readonly what: string;
-  readonly facts: readonly Fact[];
-  readonly slots: 'inside' | undefined;
+  /** what it tells: its facts, what lies within them, and what was said against them */
+  readonly entries: readonly FindingEntry[];
+  readonly state: FindingEntry['state'];
+  readonly slots: 'inside' | readonly string[];
 }
 
-function problemOf(facts: readonly [Fact, ...Fact[]], denied: readonly FindingEntry[], day: Day): Problem {
+function problemOf(
+  facts: readonly [Fact, ...Fact[]],
+  most: number,
+  denied: readonly FindingEntry[],
+  day: Day,
+): Problem {
   const [{ latest }] = facts;
   const worst = facts
     .filter((fact) => !isOutdone(fact, facts))
     .sort((one, other) => findingRank(one.latest) - findingRank(other.latest))
-    .slice(0, FACTS);
-  const slots = new Set(worst.map(({ entries }) => unspokenIn(entries).join('; ')));
+    .slice(0, most);
+  const slots = new Set(worst.map(({ entries }) => unspokenOfFact(entries).join('; ')));
+  const part = sharedPart(worst);
+  const within = facts.filter((fact) => worst.some((other) => isWithin(fact, other)));
   const said = worst.map((fact) => {
-    const own = unspokenIn(fact.entries);
+    const own = unspokenOfFact(fact.entries);
     const mark = slots.size > 1 && own.length > 0 ? ` (${own.join('; ')})` : '';
-    return `${phrase(fact, denied, day)}${mark}`;
+    return `${phrase(fact, part !== undefined, denied, day)}${mark}`;
   });
   const { site, side, level } = latest;
   return {
-    place: { site, side, ...(level === undefined ? {} : { level }) },
+    place: {
+      site,
+      side,
+      ...(level === undefined ? {} : { level }),
+      ...(part === undefined ? {} : { part }),
+    },
     what: once(said).join(', '),
-    facts: worst,
-    slots: slots.size > 1 ? 'inside' : undefined,
+    entries: [
+      ...worst.flatMap(({ entries }) => entries),
+      ...within.flatMap(({ entries }) => entries),
+      ...worst.flatMap((fact) => againstOf(fact, denied) ?? []),
+    ],
+    state: latest.state,
+    slots: slots.size > 1 ? 'inside' : unspokenOfFact(worst[0]?.entries ?? []),
   };
 }
 
@@ -95,9 +124,10 @@ function named(
   problem: Problem,
   all: readonly Problem[],
 ): { readonly name: string; readonly of: readonly Problem[] } {
-  const { place, what } = problem;
+  const { place, what, state } = problem;
   const alike = all.filter(
-    (one) => one.place.site === 'ribs' && one.place.side === place.side && one.what === what,
+    (one) =>
+      one.place.site === 'ribs' && one.place.side === place.side && one.state === state && one.what === what,
   );
   const levels = alike.flatMap(({ place: { level } }) => level?.replace('rib-', '') ?? []);
   if (place.site !== 'ribs' || levels.length < 2 || levels.length < alike.length || place.side === null)
@@ -118,21 +148,36 @@ function grouped(facts: readonly Fact[]): readonly (readonly [Fact, ...Fact[]])[
   return [...places.values()];
 }
 
-/** `Right thigh: lateral 10 cm laceration, controlled bleeding`, worst place first. */
-export function shortProblems(input: HandoffInput, day: Day): readonly Told[] {
+export interface ShortProblem {
+  /** `Right thigh: controlled bleeding, lateral 10 cm laceration` */
+  readonly full: Told;
+  /** its worst finding alone */
+  readonly brief: Told;
+}
+
+/** The problems, worst place first. */
+export function shortProblems(input: HandoffInput, day: Day): readonly ShortProblem[] {
+  const brief = placesTold(input, 1, day);
+  return placesTold(input, FACTS, day).map((full) => ({
+    full,
+    brief: brief.find(({ entries }) => entries.some((entry) => full.entries.includes(entry))) ?? full,
+  }));
+}
+
+function placesTold(input: HandoffInput, most: number, day: Day): readonly Told[] {
   const rank = rankOf(input);
   const findings = standing(inOrder(input.entries), 'finding');
   const facts = factsOf(findings).filter(({ latest }) => latest.present);
   const denied = findings.filter(({ present }) => !present);
-  const problems = grouped(facts).map((place) => problemOf(place, denied, day));
+  const problems = grouped(facts).map((place) => problemOf(place, most, denied, day));
   const told = problems.flatMap((problem): readonly Told[] => {
     const { name, of } = named(problem, problems);
     if (of[0] !== problem) return [];
     return [
       {
         words: `${capital(name)}: ${problem.what}`,
-        entries: of.flatMap((one) => one.facts.flatMap(({ entries }) => entries)),
-        ...(problem.slots === undefined ? {} : { slots: problem.slots }),
+        entries: of.flatMap((one) => one.entries),
+        slots: problem.slots,
       },
     ];
   });

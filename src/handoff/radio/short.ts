@@ -47,18 +47,22 @@ export function shortWho(entries: readonly Entry[]): Told | null {
 /** Words of a mechanism that still leave room for the injuries. */
 const MECHANISM_WORDS = 16;
 
-/** One telling of the mechanism: one said as such rather than taken for one, and the fullest that is short enough. */
+/** Lower is told rather: confirmed, said as the mechanism, the responder's own words rather than "I …", not too long. */
+const preference = (entry: HistoryEntry): readonly number[] => [
+  Number(entry.state !== 'confirmed'),
+  Number(/^i\b/i.test(told(entry))),
+  Number(entry.known?.topic !== undefined),
+  Number(told(entry).split(' ').length > MECHANISM_WORDS),
+  -told(entry).length,
+];
+
+/** One telling of the mechanism; the others are further details. */
 function shortMechanism(entries: readonly Entry[]): readonly Told[] {
-  const said = [...ofTopic(entries, 'mechanism')];
-  const length = (entry: HistoryEntry): number => told(entry).split(' ').length;
-  const [best] = said.sort(
-    (a, b) =>
-      Number(a.state !== 'confirmed') - Number(b.state !== 'confirmed') ||
-      Number(a.known?.topic !== undefined) - Number(b.known?.topic !== undefined) ||
-      Number(length(a) > MECHANISM_WORDS) - Number(length(b) > MECHANISM_WORDS) ||
-      length(b) - length(a),
-  );
-  return best === undefined ? [] : [{ words: `Mechanism: ${told(best)}`, entries: [best] }];
+  const [best] = [...ofTopic(entries, 'mechanism')].sort((one, other) => {
+    const theirs = preference(other);
+    return preference(one).reduce((sum, value, index) => sum || value - (theirs[index] ?? 0), 0);
+  });
+  return best === undefined ? [] : [{ words: capital(told(best)), entries: [best] }];
 }
 
 const last = ({ vital, readings }: Series): readonly Told[] => {

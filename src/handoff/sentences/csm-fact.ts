@@ -2,7 +2,7 @@
 
 import { type Entry, standing } from '../../record/entry.ts';
 import { inOrder, minuteOf } from '../../timeline/index.ts';
-import { unspokenIn } from './trust.ts';
+import { unspokenOf, unspokenOfFact } from './trust.ts';
 
 export type CsmEntry = Extract<Entry, { kind: 'csm' }>;
 
@@ -10,7 +10,7 @@ export interface CsmFact {
   /** all that said it, earliest first; never empty */
   readonly entries: readonly [CsmEntry, ...CsmEntry[]];
   readonly latest: CsmEntry;
-  /** `radial pulse present, warm`: everything that was said of it within its minute */
+  /** `radial pulse present`, `warm`: what was said of it, each with the mark of what was not spoken of it alone */
   readonly details: readonly string[];
   /** true where its time must be told */
   readonly timed: boolean;
@@ -38,11 +38,20 @@ const same = (one: CsmEntry, other: CsmEntry): boolean =>
 /** Alike in all that was said; what differs in words stays together only within one minute. */
 function keyOf(entry: CsmEntry, all: readonly CsmEntry[]): string {
   const { site, side, digit, aspect, present, state } = entry;
-  const others = all.filter((other) => same(entry, other));
   const words = csmDetails(entry).join();
-  const alike = others.every((other) => other.present === present && csmDetails(other).join() === words);
-  const spoken = unspokenIn([entry]).join();
-  return [site, side, digit ?? '', aspect, present, state, spoken, alike ? '' : minuteOf(entry.at)].join('|');
+  const alike = all
+    .filter((other) => same(entry, other))
+    .every((other) => other.present === present && csmDetails(other).join() === words);
+  return [site, side, digit ?? '', aspect, present, state, alike ? '' : minuteOf(entry.at)].join('|');
+}
+
+function detailsIn(entries: readonly CsmEntry[]): readonly string[] {
+  const shared = unspokenOfFact(entries);
+  return entries.flatMap((entry) => {
+    const own = unspokenOf(entry).filter((slot) => !shared.includes(slot));
+    const mark = own.length === 0 ? '' : ` (${own.join('; ')})`;
+    return csmDetails(entry).map((detail) => `${detail}${mark}`);
+  });
 }
 
 /** The facts of limbs' ends, in the order each was first said. */
@@ -60,7 +69,7 @@ export function csmFacts(entries: readonly Entry[]): readonly CsmFact[] {
     return {
       entries: said,
       latest: said.at(-1) ?? said[0],
-      details: [...new Set(said.flatMap(csmDetails))],
+      details: [...new Set(detailsIn(said))],
       timed: minutes.size > 1 || said.some(({ at, heardAt }) => minuteOf(at) !== minuteOf(heardAt)),
     };
   });

@@ -8,7 +8,7 @@ import { type CsmFact, csmFacts } from './csm-fact.ts';
 import { and, capital } from './list.ts';
 import { thePlace } from './place.ts';
 import { type Told, written } from './told.ts';
-import { unspokenIn } from './trust.ts';
+import { unspokenOfFact } from './trust.ts';
 
 type Facts = readonly [CsmFact, ...CsmFact[]];
 
@@ -35,7 +35,7 @@ const inAspectOrder = (facts: Facts): Facts => {
   return [first ?? facts[0], ...others];
 };
 
-const slotsOf = ({ entries }: CsmFact): string => unspokenIn(entries).join('; ');
+const slotsOf = ({ entries }: CsmFact): string => unspokenOfFact(entries).join('; ');
 
 const isMixed = (facts: Facts): boolean => new Set(facts.map(slotsOf)).size > 1;
 
@@ -76,7 +76,8 @@ function told(sets: readonly [Facts, ...Facts[]], day: Day): Told {
   const time = timed ? `, at ${clock(latest.at, day)}` : '';
   const words = `${capital(aspects(facts))} ${state} in ${place}${after}${time}`;
   const entries = sets.flatMap((set) => set.flatMap((fact) => fact.entries));
-  return { words, entries, ...(isMixed(facts) ? { slots: 'inside' as const } : {}) };
+  const slots = isMixed(facts) ? ('inside' as const) : unspokenOfFact(facts[0].entries);
+  return { words, entries, slots };
 }
 
 /** One for each set of limbs alike; what is not intact comes first. `only` keeps intact or not-intact ones. */

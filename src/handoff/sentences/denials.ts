@@ -8,7 +8,7 @@ import { isAtHome } from './home.ts';
 import { or } from './list.ts';
 import { noPlace, placeName } from './place.ts';
 import type { Told } from './told.ts';
-import { trustOf } from './trust.ts';
+import { unspokenOfFact } from './trust.ts';
 
 /** More places than these in one sentence cannot be kept in mind; common practice, no source. */
 const MOST_PLACES = 6;
@@ -22,8 +22,11 @@ const ends = (group: FactGroup): string => {
 function shareKey(group: FactGroup, day: Day): string | null {
   const [first] = group.entries;
   if (first.site === 'back' || ends(group) !== '||' || isAtHome(first)) return null;
-  return [first.state, trustOf(first), deniedWords(group), deniedTime(group, day)].join('|');
+  return [first.state, slotsOf(group), deniedWords(group), deniedTime(group, day)].join('|');
 }
+
+/** What nobody spoke of a group of denials: the same of each of its facts. */
+const slotsOf = ({ facts: [first] }: FactGroup): readonly string[] => unspokenOfFact(first.entries);
 
 const sharedSide = (groups: readonly FactGroup[]): Side | null => {
   const [first] = groups;
@@ -48,6 +51,7 @@ function shared(groups: readonly [FactGroup, ...FactGroup[]], day: Day): Told {
   return {
     words: `No ${deniedWords(first)} of ${places(groups)}${deniedTime(first, day)}`,
     entries: groups.flatMap(({ entries }) => entries),
+    slots: slotsOf(first),
     clauses: groups.map((group) => findingTold(group, day)),
   };
 }
@@ -76,5 +80,6 @@ export function comparedTold(group: FactGroup, day: Day): Told {
   return {
     words: `${placeName(first)}: no ${deniedWords(group)}${deniedTime(group, day)}`,
     entries: group.entries,
+    slots: slotsOf(group),
   };
 }

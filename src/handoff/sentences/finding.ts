@@ -9,7 +9,7 @@ import { and, capital, once, or } from './list.ts';
 import { findingPhrase } from './phrase.ts';
 import { noPlace, placeName } from './place.ts';
 import { type Told, written } from './told.ts';
-import { unspokenIn } from './trust.ts';
+import { unspokenOfFact } from './trust.ts';
 
 /** The facts of a group; where they are not worked out yet, each carries its time if the group asks for it. */
 function factsIn({ entries, timed, facts }: FindingGroup): readonly Fact[] {
@@ -23,22 +23,31 @@ const partOf = ({ part }: FindingEntry): string => (part ?? []).map((word) => `$
 
 /** Slots not spoken, where they differ from fact to fact, stand with the fact they are of. */
 const slotsOf = ({ entries }: Fact, apart: boolean): string => {
-  const slots = unspokenIn(entries);
+  const slots = unspokenOfFact(entries);
   return apart && slots.length > 0 ? ` (${slots.join('; ')})` : '';
 };
 
+/** The part that all facts of a place have in common, which then belongs to the place; else undefined. */
+export function sharedPart(facts: readonly Fact[]): FindingEntry['part'] {
+  const [first] = facts;
+  const part = first?.latest.part;
+  return facts.every(({ latest }) => `${latest.part}` === `${part}`) ? part : undefined;
+}
+
 /** `deformity and tenderness; distal swelling`: what has a part of its own stands apart, so that it lends it to none. */
 function presentWords(facts: readonly Fact[], apart: boolean, day: Day): string {
+  const shared = sharedPart(facts) !== undefined;
   const said = (fact: Fact): string =>
-    `${partOf(fact.latest)}${findingPhrase(fact.latest)}${timeOf(fact, day)}${slotsOf(fact, apart)}`;
-  const whole = facts.filter(({ latest }) => latest.part === undefined).map(said);
-  const parts = facts.filter(({ latest }) => latest.part !== undefined).map(said);
+    `${shared ? '' : partOf(fact.latest)}${findingPhrase(fact.latest)}${timeOf(fact, day)}${slotsOf(fact, apart)}`;
+  const isWhole = ({ latest }: Fact): boolean => shared || latest.part === undefined;
+  const whole = facts.filter(isWhole).map(said);
+  const parts = facts.filter((fact) => !isWhole(fact)).map(said);
   return [...(whole.length === 0 ? [] : [and(once(whole))]), ...once(parts)].join('; ');
 }
 
 /** True where some facts of the group have a slot that was not spoken, and others have not. */
 const isMixed = (facts: readonly Fact[]): boolean =>
-  new Set(facts.map(({ entries }) => unspokenIn(entries).join())).size > 1;
+  new Set(facts.map(({ entries }) => unspokenOfFact(entries).join())).size > 1;
 
 /** `deformity, swelling or tenderness`, as it stands under the "no" of a group of absent findings. */
 export const deniedWords = (group: FindingGroup): string =>
@@ -55,7 +64,8 @@ export function findingTold(group: FindingGroup, day: Day): Told {
   const facts = factsIn(group);
   const [first] = group.entries;
   const apart = isMixed(facts);
-  const told = { entries: group.entries, ...(apart ? { slots: 'inside' as const } : {}) };
+  const slots = apart ? ('inside' as const) : unspokenOfFact(facts[0]?.entries ?? []);
+  const told = { entries: group.entries, slots };
   if (isAtHome(first) && group.entries.every((entry) => isAtHome(entry) && entry.finding === first.finding)) {
     const said = facts.map(
       (fact) =>
@@ -65,7 +75,13 @@ export function findingTold(group: FindingGroup, day: Day): Told {
   }
   if (first.present) {
     const { site, side, level } = first;
-    const place = placeName({ site, side, ...(level === undefined ? {} : { level }) });
+    const part = sharedPart(facts);
+    const place = placeName({
+      site,
+      side,
+      ...(level === undefined ? {} : { level }),
+      ...(part === undefined ? {} : { part }),
+    });
     return { ...told, words: `${capital(place)}: ${presentWords(facts, apart, day)}` };
   }
   const time = deniedTime(group, day);

@@ -6,7 +6,7 @@ import { SITES, type Side } from '../../terms/index.ts';
 import { inOrder, minuteOf } from '../../timeline/index.ts';
 import { type Fact, type FindingEntry, factsOf } from './fact.ts';
 import { isAtHome } from './home.ts';
-import { trustOf } from './trust.ts';
+import { unspokenOfFact } from './trust.ts';
 
 export type { FindingEntry } from './fact.ts';
 
@@ -27,11 +27,11 @@ export interface FactGroup extends FindingGroup {
 const SIDE_ORDER: readonly (Side | null)[] = ['left', 'right', 'both', 'midline', null];
 
 /** Absent ones stand under one "no" with one place, so their part, time and marks must be the same too. */
-function groupKey({ latest, when }: Fact): string {
+function groupKey({ entries, latest, when }: Fact): string {
   const { site, side, level, present, state, part, at } = latest;
   const absent = present
     ? []
-    : [part ?? '', when === 'never' ? '' : `${when} ${minuteOf(at)}`, trustOf(latest)];
+    : [part ?? '', when === 'never' ? '' : `${when} ${minuteOf(at)}`, unspokenOfFact(entries)];
   const home = isAtHome(latest) ? latest.finding : '';
   return [site, side, level ?? '', present, state, home, ...absent].join('|');
 }

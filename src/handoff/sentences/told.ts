@@ -2,27 +2,34 @@
 
 import type { Entry } from '../../record/entry.ts';
 import type { Sentence } from '../text.ts';
-import { idsOf, markOf, trustIn, unspokenIn } from './trust.ts';
+import { idsOf, trustIn, UNCONFIRMED, unspokenIn } from './trust.ts';
 
 export interface Told {
   /** prose without mark or full stop; slots that were not spoken are marked in it only where `slots` says so */
   readonly words: string;
   readonly entries: readonly Entry[];
-  /** `inside` where each part of the words carries its own mark of what was not spoken */
-  readonly slots?: 'inside';
+  /** what was not spoken, if not simply all of it; `inside` where each part of the words carries its own mark of that */
+  readonly slots?: 'inside' | readonly string[];
   /** `inside` where each part of the words says whether it is confirmed */
   readonly state?: 'inside';
   /** where the words join several things said, each of them by itself */
   readonly clauses?: readonly Told[];
 }
 
-const stateOnly = (entries: readonly Entry[]): string =>
-  markOf(entries.map((entry) => ({ ...entry, known: {} })));
+/** What is to be marked as not spoken after the words. */
+const slotsAfter = ({ slots, state, entries }: Told): readonly string[] =>
+  slots === 'inside' || state === 'inside' ? [] : (slots ?? unspokenIn(entries));
+
+const stateOf = (entries: readonly Entry[]): string => {
+  const trust = trustIn(entries);
+  return trust === 'in part' ? `${UNCONFIRMED} in part` : trust === 'unconfirmed' ? UNCONFIRMED : '';
+};
 
 /** The sentence as it is written: `Right wrist: swelling (unconfirmed; side not spoken).` */
 export function written(told: Told): Sentence {
-  const mark =
-    told.state === 'inside' ? '' : told.slots === 'inside' ? stateOnly(told.entries) : markOf(told.entries);
+  const state = told.state === 'inside' ? '' : stateOf(told.entries);
+  const marks = [state, ...slotsAfter(told)].filter((word) => word !== '');
+  const mark = marks.length === 0 ? '' : ` (${marks.join('; ')})`;
   return {
     text: `${told.words}${mark}.`,
     entries: idsOf(told.entries),
@@ -32,7 +39,7 @@ export function written(told: Told): Sentence {
 
 /** The words with what was not spoken marked in them, whatever is confirmed: ` (side not spoken)`. */
 export function withSlots(told: Told): string {
-  const slots = told.slots === 'inside' || told.state === 'inside' ? [] : unspokenIn(told.entries);
+  const slots = slotsAfter(told);
   return `${told.words}${slots.length === 0 ? '' : ` (${slots.join('; ')})`}`;
 }
 

@@ -17,6 +17,12 @@ export const unspokenOf = (entry: Entry): readonly string[] =>
         ...(entry.known?.present === undefined ? [] : ['yes or no not spoken']),
       ];
 
+/** Slots that nobody spoke in any of several statements of one fact: said with its side once, its side was spoken. */
+export function unspokenOfFact(entries: readonly Entry[]): readonly string[] {
+  const [first, ...others] = entries.map(unspokenOf);
+  return (first ?? []).filter((slot) => others.every((slots) => slots.includes(slot)));
+}
+
 /** Each slot that was not spoken of any of the entries, once. */
 export const unspokenIn = (entries: readonly Entry[]): readonly string[] => [
   ...new Set(entries.flatMap(unspokenOf)),
