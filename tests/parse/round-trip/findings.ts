@@ -46,7 +46,9 @@ export function nounFinding(sampler: Sampler): Phrase {
     const odd = ['adj', 'present', 'at', 'for', 'home', 'predicate', 'weak', 'own'].some((key) =>
       has(phrase, key),
     );
-    if (!odd && !OF_A_LIMB.test(phrase.text) && phrase.tag('finding') !== null) return phrase;
+    // "D cap of the shoulder" is a cap of the shoulder too.
+    const initials = phrase.tags('finding').length > 1;
+    if (!odd && !initials && !OF_A_LIMB.test(phrase.text) && phrase.tag('finding') !== null) return phrase;
   }
 }
 
@@ -75,12 +77,13 @@ function stated(sampler: Sampler): Sentence {
   if (has(phrase, 'predicate') || !present)
     return { rule, lines: [`${place.text} ${has(phrase, 'adj') ? 'is ' : ''}${phrase.text}`], wants, never };
   if (has(phrase, 'adj')) return { rule, lines: [`${place.text} ${is} ${phrase.text}`], wants, never };
+  const joined = phrase.tags('finding').length > 1 ? `${place.text}, ${phrase.text}` : null;
   const lines = chance.pick([
     [`${place.text} ${phrase.text}`],
     [`${phrase.text} of the ${place.text}`],
     [`${place.text}, ${phrase.text}`],
   ]);
-  return { rule, lines: lines.map(withoutDoubles), wants, never };
+  return { rule, lines: (joined === null ? lines : [joined]).map(withoutDoubles), wants, never };
 }
 
 /** "Of the" before a phrase that has its own article or preposition is not said. */

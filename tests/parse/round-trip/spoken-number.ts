@@ -37,9 +37,12 @@ export function sayNumber(value: number, chance: Chance): string {
   if (whole < 1000) return hundreds(whole, chance) + point;
   const rest = whole % 1000;
   const thousands = `${UNITS[Math.floor(whole / 1000)]} thousand`;
-  return rest === 0
-    ? thousands
-    : `${thousands} ${rest < 100 ? `and ${belowHundred(rest)}` : hundreds(rest, chance)}`;
+  if (rest === 0) return thousands;
+  // After the thousands nobody says "one ninety" for a hundred and ninety.
+  const over = rest < 100 ? '' : `${UNITS[Math.floor(rest / 100)]} hundred`;
+  return [thousands, over, ...(rest % 100 === 0 ? [] : ['and', belowHundred(rest % 100)])]
+    .filter((word) => word !== '')
+    .join(' ');
 }
 
 /** A time on the clock of twenty-four hours, from ten o'clock on: "fourteen twenty two", "fourteen oh five", "14:05". */
