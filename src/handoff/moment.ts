@@ -10,11 +10,14 @@ const offsetMinutes = (iso: string): number => {
   return found[1] === '-' ? -minutes : minutes;
 };
 
-/** `14:40`, or with its date where that is not the day of the start. */
-export function madeAt(input: HandoffInput): string {
-  const there = new Date(input.now + offsetMinutes(input.startedAt) * 60_000);
+/** A moment (milliseconds since the epoch) by the clock of the place; with its date where that is another day. */
+export function clockThere(input: HandoffInput, moment: number): string {
+  const there = new Date(moment + offsetMinutes(input.startedAt) * 60_000);
   return clock(there.toISOString(), dayOf(input.startedAt));
 }
+
+/** `14:40`, or with its date where that is not the day of the start. */
+export const madeAt = (input: HandoffInput): string => clockThere(input, input.now);
 
 /** `14:02` */
 export const beganAt = (input: HandoffInput): string => clock(input.startedAt, dayOf(input.startedAt));

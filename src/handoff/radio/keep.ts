@@ -39,13 +39,12 @@ export const KEEPS = [
 
 export type Keep = (typeof KEEPS)[number]['keep'];
 
-/** The order of what is said after the headline; the headline is the same in each. */
+/** The order of what is said after the headline; that is the same in each, and ends in the worst injuries. */
 export const RADIO_ORDERS = {
   /** age and headline are said; then time, mechanism, injuries, signs, treatment, arrival and requirements */
   atmist: [
     'time',
     'mechanism',
-    'worst',
     'problem',
     'denial',
     'not-examined',
@@ -63,7 +62,6 @@ export const RADIO_ORDERS = {
   'imist-ambo': [
     'mechanism',
     'time',
-    'worst',
     'problem',
     'denial',
     'not-examined',
@@ -79,7 +77,6 @@ export const RADIO_ORDERS = {
     'needs',
   ],
   sbar: [
-    'worst',
     'mechanism',
     'time',
     'allergy',

@@ -6,7 +6,7 @@ import { type Day, dayOf } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { type Chunk, chunks, countWords } from './chunks.ts';
 import { headlineOf } from './headline.ts';
-import { KEEPS, type Keep, RADIO_ORDERS, type RadioOrder, wordBudget } from './keep.ts';
+import { CLEAN_WORDS, KEEPS, type Keep, RADIO_ORDERS, type RadioOrder, wordBudget } from './keep.ts';
 import { leftOut } from './left-out.ts';
 import { bare, lineOf, type RadioLine } from './line.ts';
 import { candidates, shortWho } from './short.ts';
@@ -34,6 +34,8 @@ const item =
 
 function partsOf(input: HandoffInput, day: Day): Parts {
   const { red, tourniquets, critical, gcsParts, readBack } = headlineOf(input);
+  // Where nothing is serious, a lesser injury is more news than how the patient breathes.
+  const isCalm = wordBudget(input) === CLEAN_WORDS;
   const who = shortWho(input.entries);
   const out = leftOut(input);
   const problems = shortProblems(input, day).map(
@@ -49,7 +51,9 @@ function partsOf(input: HandoffInput, day: Day): Parts {
     items: [
       ...none,
       ...problems,
-      ...candidates(input, day).map(({ keep, told }) => item(keep)(lineOf(told))),
+      ...candidates(input, day).map(({ keep, told }) =>
+        item(isCalm && keep === 'breathing' ? 'trend' : keep)(lineOf(told)),
+      ),
       ...gcsParts.map(item('gcs-parts')),
       ...(out === null ? [] : [item('not-examined')(out)]),
     ],

@@ -1,0 +1,3 @@
+// Promises that a value which was read back wrong, or not at all, is said to be so; nothing is taken as read back.
+
+export { compareReadBack, type ReadBackRow } from './compare.ts';

@@ -1,0 +1,3 @@
+// Promises a second report that says only what changed since the first, each with its time.
+
+export { radioUpdate, updateSince } from './update.ts';
