@@ -35,7 +35,7 @@ function stateSaid(entry: ReturnType<Chart['at']>[number]): CoverageState {
 }
 
 /** The rows of one site: what was said of it, and what was said of the wider sites that hold it. */
-export function coverageAt(chart: Chart, site: Site): readonly CoverageRow[] {
+function worked(chart: Chart, site: Site): readonly CoverageRow[] {
   const states = new Map<RowSide, CoverageState>();
   const paired = isPaired(site);
   const raise = (side: RowSide, state: CoverageState): void => {
@@ -70,10 +70,15 @@ function rowsOf(site: Site, states: ReadonlyMap<RowSide, CoverageState>): readon
   });
 }
 
+const RULE_AT = Object.fromEntries(
+  SITES.map((site) => [site, (chart: Chart) => worked(chart, site)]),
+) as Readonly<Record<Site, Rule<readonly CoverageRow[]>>>;
+
 /** A rule for each site, in exam order. */
-export const COVERAGE_RULES: readonly Rule<readonly CoverageRow[]>[] = SITES.map(
-  (site) => (chart) => coverageAt(chart, site),
-);
+export const COVERAGE_RULES: readonly Rule<readonly CoverageRow[]>[] = SITES.map((site) => RULE_AT[site]);
+
+/** The rows of one site. */
+export const coverageAt = (chart: Chart, site: Site): readonly CoverageRow[] => chart.ask(RULE_AT[site]);
 
 /**
  * One row for each unpaired site, a left and a right one for each paired site, in exam order. `both` marks both rows.

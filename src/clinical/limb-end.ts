@@ -1,6 +1,9 @@
 // What was said of circulation, sensation or motion at a limb's end: whole, impaired (weak, decreased) or lost.
 
-import type { EntryOf } from './chart.ts';
+import { ASPECTS, type Aspect } from '../terms/index.ts';
+import type { Chart, EntryOf, Rule } from './chart.ts';
+import { bothOf, type Place } from './place.ts';
+import { sidesOf } from './side.ts';
 
 type LimbCheck = EntryOf<'csm'>;
 
@@ -30,8 +33,38 @@ export const isAbsent = (entry: LimbCheck): boolean =>
       entry.capRefillSeconds === undefined &&
       (entry.quality ?? []).length === 0));
 
-/** In a word, for a sentence: `no pulse`, `weak`, `cold`, `intact`. */
-export function limbWord(entry: LimbCheck): 'intact' | 'weak or less' | 'not intact' {
+/** How it is, in a word or two: `intact`, `weak`, `cold`, `refill 4 s`, `absent`. */
+export function limbWord(entry: LimbCheck): string {
   if (!isImpaired(entry)) return 'intact';
-  return isLess(entry) && (entry.present || entry.aspect !== 'circulation') ? 'weak or less' : 'not intact';
+  if (entry.aspect === 'motion' && isWeak(entry.strength))
+    return typeof entry.strength === 'number' ? `strength ${entry.strength} of 5` : (entry.strength ?? '');
+  const quality = (entry.quality ?? []).filter((word) => LESS.test(word));
+  if (quality.length > 0) return quality.join(', ');
+  if (isAbsent(entry)) return 'absent';
+  if (entry.capRefillSeconds !== undefined) return `refill ${entry.capRefillSeconds} s`;
+  return entry.warmth ?? 'not intact';
+}
+
+export const LIMB_ENDS: readonly Place[] = [...bothOf('hand'), ...bothOf('foot')];
+
+const keyOf = (end: Place, aspect: Aspect): string => `${end.site} ${end.side} ${aspect}`;
+
+/** A rule for each end and aspect, so that the many questions about one share its answer. */
+const CHECKS: ReadonlyMap<string, Rule<readonly LimbCheck[]>> = new Map(
+  LIMB_ENDS.flatMap((end) =>
+    ASPECTS.map((aspect) => [
+      keyOf(end, aspect),
+      (chart: Chart): readonly LimbCheck[] =>
+        chart
+          .at(end.site)
+          .filter((entry) => entry.kind === 'csm')
+          .filter((entry) => entry.aspect === aspect && sidesOf(entry.site, entry.side).includes(end.side)),
+    ]),
+  ),
+);
+
+/** What was said of one aspect of one limb's end or of a digit of it, earliest first. */
+export function checksOf(chart: Chart, end: Place, aspect: Aspect): readonly LimbCheck[] {
+  const rule = CHECKS.get(keyOf(end, aspect));
+  return rule === undefined ? [] : chart.ask(rule);
 }

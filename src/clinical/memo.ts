@@ -41,23 +41,29 @@ export function askAfter(before: Memo | null, entries: readonly Entry[]): Asked 
   const { changed, ...cut } = cutAfter(before?.cut ?? null, entries);
   const answers =
     before === null || changed === null ? new Map<Rule<unknown>, Answered>() : untouched(before, changed);
+  // What the rule in hand has looked at; a rule that asks another one waits for it with its own.
+  let looked = new Set<SliceName>();
   const answered = (rule: Rule<unknown>): Answered => {
     const known = answers.get(rule);
     if (known !== undefined) return known;
-    const looked = new Set<SliceName>();
-    const chart = chartOfSlices(cut.slices, {
-      noted: (name) => looked.add(name),
-      ask: <T>(other: Rule<T>): T => {
-        const answer = answered(other);
-        // Whatever the other rule looked at, this one rests on too.
-        for (const name of answer.looked) looked.add(name);
-        return answer.answer as T;
-      },
-    });
+    const waiting = looked;
+    looked = new Set();
     const fresh = { answer: rule(chart), looked };
+    looked = waiting;
     answers.set(rule, fresh);
     return fresh;
   };
+  const chart = chartOfSlices(cut.slices, {
+    noted: (name) => {
+      looked.add(name);
+    },
+    ask: <T>(rule: Rule<T>): T => {
+      const { answer, looked: there } = answered(rule);
+      // Whatever the other rule looked at, the one that asked it rests on too.
+      for (const name of there) looked.add(name);
+      return answer as T;
+    },
+  });
   return {
     // The answers are kept by the rule itself, so what lies there is that rule's answer.
     ask: <T>(rule: Rule<T>): T => answered(rule).answer as T,

@@ -31,6 +31,11 @@ export const speaksOf = (place: Place, site: Site, side: Side | null): boolean =
 /** The wider sites of each site, looked up once: every rule asks for them. */
 const HOLDERS = new Map(SITES.map((site) => [site, new Set(holdersOf(site))]));
 
+/** A site with the wider sites that hold it, nearest first. */
+export const SELF_AND_HOLDERS = Object.fromEntries(
+  SITES.map((site) => [site, [site, ...holdersOf(site)]]),
+) as unknown as Readonly<Record<Site, readonly Site[]>>;
+
 const isHeldBy = (site: Site, outer: Site): boolean => HOLDERS.get(site)?.has(outer) === true;
 
 /** True where a statement on `site`, `side` takes in all of this place: it names it, or a wider site that holds it. */

@@ -87,13 +87,18 @@ export interface Worked {
 export function reckonAfter(before: Memo | null, entries: readonly Entry[], options: ReckonOptions): Worked {
   const { ask, memo } = askAfter(before, entries);
   const each = <T>(rules: readonly Rule<T>[]): readonly T[] => rules.map(ask);
-  const rows = each(COVERAGE_RULES).flat();
+  const every = <T>(rules: readonly Rule<readonly T[]>[]): readonly T[] => {
+    const rows: T[] = [];
+    for (const rule of rules) for (const row of ask(rule)) rows.push(row);
+    return rows;
+  };
+  const rows = every(COVERAGE_RULES);
   const sets = ask(vitals.setsOf);
   const flags = each(FLAG_RULES);
-  const patterns = each(PATTERN_RULES).flat();
+  const patterns = every(PATTERN_RULES);
   const cards = each(SCORE_RULES[options.saturationScale ?? 1]);
   const burns = ask(burnsOf);
-  const listed = problemsOf(each(PROBLEM_RULES).flat(), flags, options.problems);
+  const listed = problemsOf(every(PROBLEM_RULES), flags, options.problems);
   const stability = stabilityOf(ask(vitalsTaken), flags, patterns);
   return {
     reckoning: {
@@ -101,19 +106,19 @@ export function reckonAfter(before: Memo | null, entries: readonly Entry[], opti
       remaining: remaining(rows),
       steps: each(exam.STEP_RULES),
       limbEnds: each(exam.LIMB_END_RULES),
-      focus: each(exam.FOCUS_RULES).flat(),
+      focus: every(exam.FOCUS_RULES),
       rechecks: ask(exam.rechecksOf),
       scores: scoresOf(cards, burns),
       scoreCards: cards,
       childRanges: ask(childRanges),
-      series: each(vitals.SERIES_RULES).flat(),
+      series: every(vitals.SERIES_RULES),
       sets,
       due: vitals.dueOf(sets, stability, options.now, options.due),
       flags,
       burns,
       spine: { note: SPINE_NOTE, items: each(SPINE_RULES) },
       patterns,
-      conflicts: each(CONFLICT_RULES).flat(),
+      conflicts: every(CONFLICT_RULES),
       clocks: ask(clockedOf).map((clocked) => clockAt(clocked, options.now)),
       problems: listed.problems,
       problemQuestions: listed.questions,

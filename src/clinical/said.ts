@@ -1,9 +1,9 @@
 // What was found and what was denied on the body: a denial counts for the place it names and for all that lies in it.
 
-import { type Finding, holdersOf, type Site } from '../terms/index.ts';
+import { FINDINGS, type Finding, type Site } from '../terms/index.ts';
 import { type Answer, no, unknown } from './answer.ts';
-import type { Chart, EntryOf } from './chart.ts';
-import { isWithin, type Place, placeText, takesIn } from './place.ts';
+import type { Chart, EntryOf, Rule } from './chart.ts';
+import { isWithin, type Place, placeText, SELF_AND_HOLDERS, takesIn } from './place.ts';
 
 export type FindingEntry = EntryOf<'finding'>;
 
@@ -25,37 +25,46 @@ export const foundAt = (
 ): readonly FindingEntry[] =>
   findings.flatMap((finding) => chart.found(finding)).filter((entry) => sites.includes(entry.site));
 
-/** The denials of a finding, or of anything abnormal, by the site they name. */
-type Denied = ReadonlyMap<Site, readonly FindingEntry[]>;
+type BySite = ReadonlyMap<Site, readonly FindingEntry[]>;
 
-function deniedBySite(chart: Chart, finding: Finding): Denied {
-  const bySite = new Map<Site, FindingEntry[]>();
-  const denied =
-    finding === 'abnormality'
-      ? chart.denied(finding)
-      : [...chart.denied(finding), ...chart.denied('abnormality')];
-  for (const entry of denied) {
-    const there = bySite.get(entry.site);
-    if (there === undefined) bySite.set(entry.site, [entry]);
+function bySite(entries: readonly FindingEntry[]): BySite {
+  const sites = new Map<Site, FindingEntry[]>();
+  for (const entry of entries) {
+    const there = sites.get(entry.site);
+    if (there === undefined) sites.set(entry.site, [entry]);
     else there.push(entry);
   }
-  return bySite;
+  return sites;
 }
 
-const NOTHING: readonly FindingEntry[] = [];
+/** A rule for each finding: its denials by the site they name. The many questions about one share its answer. */
+const DENIED = Object.fromEntries(
+  FINDINGS.map((finding) => [finding, (chart: Chart) => bySite(chart.denied(finding))]),
+) as Readonly<Record<Finding, Rule<BySite>>>;
+
+/** The denials of a finding, and those of anything abnormal. */
+type Denied = readonly BySite[];
+
+const deniedOf = (chart: Chart, finding: Finding): Denied =>
+  finding === 'abnormality'
+    ? [chart.ask(DENIED.abnormality)]
+    : [chart.ask(DENIED[finding]), chart.ask(DENIED.abnormality)];
 
 /** A place is ruled out by a denial at it or at a wider site that takes it in. */
-const denialsOf = (denied: Denied, place: Place): readonly FindingEntry[] =>
-  [place.site, ...holdersOf(place.site)].flatMap((site) =>
-    (denied.get(site) ?? NOTHING).filter((entry) => takesIn(place, entry.site, entry.side)),
-  );
+function denialsOf(denied: Denied, place: Place): readonly FindingEntry[] {
+  const ruledOut: FindingEntry[] = [];
+  for (const site of SELF_AND_HOLDERS[place.site])
+    for (const sites of denied)
+      for (const entry of sites.get(site) ?? []) if (takesIn(place, site, entry.side)) ruledOut.push(entry);
+  return ruledOut;
+}
 
 /**
  * The denials that rule the finding out for the whole place: of that finding, or of anything abnormal, at the place or
  * at a wider one.
  */
 export const denials = (chart: Chart, place: Place, finding: Finding): readonly FindingEntry[] =>
-  denialsOf(deniedBySite(chart, finding), place);
+  denialsOf(deniedOf(chart, finding), place);
 
 /** A place, or the parts that together make it up. */
 export interface Zone {
@@ -72,7 +81,7 @@ function zoneDenials(denied: Denied, zone: Zone): readonly FindingEntry[] {
 
 /** No where each of the findings was denied in every zone, else unknown with the places where that was not said. */
 export function deniedInAll(chart: Chart, zones: readonly Zone[], findings: readonly Finding[]): Answer {
-  const all = findings.map((finding) => deniedBySite(chart, finding));
+  const all = findings.map((finding) => deniedOf(chart, finding));
   const asked = zones.map((zone) => ({ zone, denied: all.map((denied) => zoneDenials(denied, zone)) }));
   const open = asked.filter((each) => each.denied.some((denied) => denied.length === 0));
   if (open.length === 0) return no(asked.flatMap((each) => each.denied.flat()));

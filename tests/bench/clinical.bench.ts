@@ -1,65 +1,105 @@
-// How long one reckoning takes on a long invented examination; run by hand or by the benchmark script.
+// What one more entry in a long invented examination costs to reckon, beside what one sentence costs to parse.
 
-import { performance } from 'node:perf_hooks';
-import { reckon } from '../../src/clinical/index.ts';
+import { readFileSync } from 'node:fs';
+import { type Memo, reckon, reckonAfter } from '../../src/clinical/index.ts';
+import { createReader } from '../../src/parse/index.ts';
 import type { Entry } from '../../src/record/entry.ts';
-import { FINDINGS, isPaired, SITES } from '../../src/terms/index.ts';
+import { grammarFiles } from '../../src/replay/grammar-files.ts';
 import {
-  age,
-  breaths,
+  cared,
   clock,
-  csmAllFour,
+  csm,
   denied,
+  entry,
   found,
   gcs,
   minute,
   pressure,
   pulse,
-  saturation,
   told,
 } from '../clinical/build.ts';
+import { type Bench, medianOf, type Row } from './bench.ts';
+import { longExam } from './long-exam.ts';
 
-/** About 400 entries: each site with six denials or findings, twelve sets of vitals, four rounds of the limbs' ends. */
-export function longExam(): readonly Entry[] {
-  const body = SITES.flatMap((site, index) =>
-    FINDINGS.slice(0, 6).map((finding, turn) => {
-      const side = isPaired(site) ? 'both' : null;
-      const facts = { at: minute(index) };
-      return (index * 6 + turn) % 17 === 0
-        ? found(site, side, finding, facts)
-        : denied(site, side, finding, facts);
-    }),
-  );
-  const sets = Array.from({ length: 12 }, (_, set) => [
-    pulse(80 + set * 3, set * 5),
-    pressure(126 - set * 3, 80 - set, set * 5),
-    breaths(16 + set, set * 5),
-    saturation(98 - set, false, set * 5),
-    gcs(4, 5, 6, set * 5),
-  ]).flat();
-  const ends = [0, 15, 30, 45].flatMap((at) => csmAllFour(at));
-  return [age(42), told('mechanism', 'fell twenty feet'), ...body, ...sets, ...ends];
-}
+const RUNS = 400;
+const WARM_UP = 300;
+const NOW = { now: clock(60) };
+const at = { at: minute(60) };
 
-/** Median and slowest of so many reckonings, in milliseconds. */
-export function benchClinical(runs = 200): {
-  readonly name: string;
-  readonly entries: number;
-  readonly runs: number;
-  readonly medianMs: number;
-  readonly slowestMs: number;
-} {
-  const entries = longExam();
-  const times = Array.from({ length: runs }, () => {
-    const start = performance.now();
-    reckon(entries, { now: clock(60) });
-    return performance.now() - start;
-  }).sort((a, b) => a - b);
-  return {
-    name: 'one reckoning',
-    entries: entries.length,
-    runs,
-    medianMs: times[Math.floor(runs / 2)] ?? 0,
-    slowestMs: times.at(-1) ?? 0,
+const MORE: readonly (readonly [string, () => Entry])[] = [
+  ['swelling denied', () => denied('knee', 'left', 'swelling', at)],
+  ['a whole leg unremarkable', () => denied('leg', 'left', 'abnormality', at)],
+  ['a deformity found', () => found('wrist', 'left', 'deformity', at)],
+  ['motion of a foot intact', () => csm('foot', 'left', 'motion', true, at)],
+  ['a pulse', () => pulse(99, 60)],
+  ['a pressure', () => pressure(104, 70, 60)],
+  ['a GCS', () => gcs(4, 5, 6, 60)],
+  ['a medication told', () => told('medications', 'aspirin', undefined, at)],
+  ['a splint', () => cared('splint', 'wrist', 'left', 60)],
+  ['a note', () => entry({ kind: 'note', text: 'the dog ran off with a shoe' }, at)],
+];
+
+/** The sentences of an invented examination that is shipped as a demonstration. */
+const sentences = (): readonly string[] =>
+  readFileSync(new URL('../../public/demo/ridge-fall.talk', import.meta.url), 'utf8')
+    .split('\n')
+    .map((line) => line.replace(/^\[[^\]]*\]\s*/, '').trim())
+    .filter((line) => line !== '' && !/^[#@]/.test(line));
+
+/** Median cost of one sentence, each read in the context of those before it. */
+function parsing(): number {
+  const made = createReader(grammarFiles());
+  if (made.kind === 'errors') throw new Error('the grammar has errors');
+  const { reader } = made;
+  const lines = sentences();
+  let context = reader.begin();
+  const say = (line: number): void => {
+    if (line % lines.length === 0) context = reader.begin();
+    const text = lines[line % lines.length] ?? '';
+    context = reader.read({ text, heardAt: 0, zone: 'UTC' }, context).context;
   };
+  for (let line = 0; line < lines.length * 5; line += 1) say(line);
+  return medianOf(lines.length * 5, (run) => run, say);
 }
+
+function oneMore(base: readonly Entry[], memo: Memo, make: () => Entry): number {
+  const work = (entries: readonly Entry[]): void => {
+    reckonAfter(memo, entries, NOW);
+  };
+  for (let run = 0; run < WARM_UP; run += 1) work([...base, make()]);
+  return medianOf(RUNS, () => [...base, make()], work);
+}
+
+const reckoning: Bench = {
+  title: 'Reckoning after one more entry in a long examination, beside parsing one sentence',
+  method: `${longExam().length} entries; median of ${RUNS} runs each, against the median sentence of a demonstration, in one run`,
+  run: (): readonly Row[] => {
+    const base = longExam();
+    const { memo } = reckonAfter(null, base, NOW);
+    for (let run = 0; run < 5; run += 1) for (const [, make] of MORE) oneMore(base, memo, make);
+    const sentence = parsing();
+    const row = (what: string, medianMs: number): Row => ({ what, medianMs, ratio: medianMs / sentence });
+    const full = medianOf(
+      50,
+      () => base,
+      (entries) => {
+        reckon(entries, NOW);
+      },
+    );
+    return [
+      row('parsing one sentence', sentence),
+      ...MORE.map(([what, make]) => row(what, oneMore(base, memo, make))),
+      row(
+        'nothing new, a minute later',
+        medianOf(
+          RUNS,
+          () => base,
+          (entries) => void reckonAfter(memo, entries, { now: clock(61) }),
+        ),
+      ),
+      row('everything from nothing', full),
+    ];
+  },
+};
+
+export const benches: readonly Bench[] = [reckoning];

@@ -38,7 +38,7 @@ describe('the ends of the limbs', () => {
   it('show the latest', () => {
     const { limbEnds } = at([...csmAllFour(), csm('foot', 'left', 'sensation', false, { at: minute(9) })]);
     expect(limbEnds.filter((end) => end.state === 'not-intact').map((end) => end.text)).toEqual([
-      'sensation of the left foot: not intact',
+      'sensation of the left foot: absent',
     ]);
   });
   it('are not checked by an intact single toe', () => {

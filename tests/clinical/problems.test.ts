@@ -61,8 +61,8 @@ describe('the problem list', () => {
     const weak = csm('hand', 'left', 'motion', true, {}, { strength: 'weak' });
     const less = csm('foot', 'right', 'sensation', false, {}, { quality: ['decreased'] });
     expect(reckoned([weak, less]).problems.map((problem) => problem.text)).toEqual([
-      'left hand: motion weak or less',
-      'right foot: sensation weak or less',
+      'left hand: motion weak',
+      'right foot: sensation decreased',
     ]);
   });
 });

@@ -1,12 +1,15 @@
 // What must hold of every reckoning, tried on random invented records.
 
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { type Reckoning, reckon } from '../../src/clinical/index.ts';
 import { type Entry, stands } from '../../src/record/entry.ts';
 import { isPaired } from '../../src/terms/index.ts';
 import { record } from './arbitrary.ts';
 import { clock } from './build.ts';
+
+// Random records take longer than a hand-made one, and longer still beside other work.
+vi.setConfig({ testTimeout: 60_000 });
 
 const at = (entries: readonly Entry[]): Reckoning => reckon(entries, { now: clock(60) });
 

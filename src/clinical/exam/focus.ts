@@ -1,9 +1,9 @@
 // The focused examination of a hurt limb: the site, the joint above and below, and the limb's end.
 
-import { ASPECTS, holdersOf, SITES, type Site } from '../../terms/index.ts';
+import { ASPECTS, SITES, type Site } from '../../terms/index.ts';
 import type { Chart, Rule } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
-import { type Place, placeText, takesIn } from '../place.ts';
+import { type Place, placeText, SELF_AND_HOLDERS, takesIn } from '../place.ts';
 import { sidesOf } from '../side.ts';
 import { COMMON_PRACTICE } from '../source.ts';
 import { csmAt } from './limb-ends.ts';
@@ -38,7 +38,7 @@ export interface Focus extends Reckoned {
 
 /** Was anything found or denied at the place itself, or at a wider one that takes it in? */
 const examined = (chart: Chart, place: Place): boolean =>
-  [place.site, ...holdersOf(place.site)].some((site) =>
+  SELF_AND_HOLDERS[place.site].some((site) =>
     chart.at(site).some((entry) => entry.kind === 'finding' && takesIn(place, site, entry.side)),
   );
 

@@ -1,13 +1,11 @@
 // Circulation, sensation and motion of both hands and both feet: the latest of each, or not checked.
 
-import { ASPECTS, type Aspect, type Site } from '../../terms/index.ts';
+import { ASPECTS, type Aspect } from '../../terms/index.ts';
 import type { Chart, EntryOf, Rule } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
-import { isImpaired } from '../limb-end.ts';
+import { checksOf, isImpaired, LIMB_ENDS, limbWord } from '../limb-end.ts';
 import { type Place, placeText } from '../place.ts';
-import { sidesOf } from '../side.ts';
 import { COMMON_PRACTICE } from '../source.ts';
-import { LIMB_ENDS } from '../triage/loss.ts';
 
 export interface LimbEnd extends Reckoned {
   readonly place: Place;
@@ -16,17 +14,9 @@ export interface LimbEnd extends Reckoned {
   readonly text: string;
 }
 
-const checksAt = (chart: Chart, site: Site): readonly EntryOf<'csm'>[] =>
-  chart.at(site).filter((entry) => entry.kind === 'csm');
-
 /** The entries on one aspect of one limb's end as a whole, earliest first; a single digit is not the whole. */
 export const csmAt = (chart: Chart, end: Place, aspect: Aspect): readonly EntryOf<'csm'>[] =>
-  checksAt(chart, end.site).filter(
-    (entry) =>
-      entry.aspect === aspect &&
-      (entry.digit === undefined || isImpaired(entry)) &&
-      sidesOf(entry.site, entry.side).includes(end.side),
-  );
+  checksOf(chart, end, aspect).filter((entry) => entry.digit === undefined || isImpaired(entry));
 
 /** A rule for each of twelve rows: two hands and two feet, three aspects each. */
 export const LIMB_END_RULES: readonly Rule<LimbEnd>[] = LIMB_ENDS.flatMap((place) =>
@@ -38,7 +28,7 @@ export const LIMB_END_RULES: readonly Rule<LimbEnd>[] = LIMB_ENDS.flatMap((place
       place,
       aspect,
       state,
-      text: `${name}: ${state.replaceAll('-', ' ')}`,
+      text: `${name}: ${latest === undefined ? 'not checked' : limbWord(latest)}`,
       ...reckoned(latest === undefined ? [] : [latest], COMMON_PRACTICE, latest === undefined ? [name] : []),
     };
   }),

@@ -3,10 +3,10 @@
 import { ASPECTS, type Care } from '../../terms/index.ts';
 import { type Chart, clockText, timeOf } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
+import { LIMB_ENDS } from '../limb-end.ts';
 import { isWithin, type Place, placeText } from '../place.ts';
 import { sidesOf } from '../side.ts';
 import { COMMON_PRACTICE } from '../source.ts';
-import { LIMB_ENDS } from '../triage/loss.ts';
 import { csmAt } from './limb-ends.ts';
 
 export interface Recheck extends Reckoned {

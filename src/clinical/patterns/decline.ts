@@ -1,11 +1,10 @@
 // A falling GCS, a body that cools, and a limb that loses its pulse.
 
-import { type Chart, clockText, vitalsOf } from '../chart.ts';
-import { placeText } from '../place.ts';
+import { type Chart, clockText, type Rule, vitalsOf } from '../chart.ts';
+import { checksOf, isAbsent, isImpaired, LIMB_ENDS, limbWord } from '../limb-end.ts';
+import { type Place, placeText } from '../place.ts';
 import { gcsReadings } from '../score/gcs.ts';
-import { sidesOf } from '../side.ts';
 import { COMMON_PRACTICE } from '../source.ts';
-import { LIMB_ENDS } from '../triage/loss.ts';
 import { type Pattern, patternOf } from './pattern.ts';
 
 /** The last sum under the best before it. */
@@ -54,19 +53,18 @@ export function skinCooling(chart: Chart): readonly Pattern[] {
   return [patternOf('skin-cooling', text, [from, last], COMMON_PRACTICE)];
 }
 
-/** A hand or foot whose circulation was intact and is so no longer. */
-export const lostLimbPulses = (chart: Chart): readonly Pattern[] =>
-  LIMB_ENDS.flatMap((end) => {
-    const read = chart.csm.filter(
-      (entry) =>
-        entry.aspect === 'circulation' &&
-        entry.digit === undefined &&
-        entry.site === end.site &&
-        sidesOf(entry.site, entry.side).includes(end.side),
-    );
-    const last = read.at(-1);
-    const from = read.findLast((entry) => entry.present);
-    if (last === undefined || from === undefined || last.present) return [];
-    const text = `${placeText(end.site, end.side)}: circulation intact ${clockText(from)}, lost ${clockText(last)}`;
-    return [patternOf('limb-pulse-lost', text, [from, last], COMMON_PRACTICE)];
-  });
+/** A hand or foot whose circulation was better before: its pulse is gone, or it is weaker, colder or slower to refill. */
+const worseLimb = (chart: Chart, end: Place): readonly Pattern[] => {
+  const read = checksOf(chart, end, 'circulation').filter((entry) => entry.digit === undefined);
+  const last = read.at(-1);
+  if (last === undefined || !isImpaired(last)) return [];
+  const gone = isAbsent(last);
+  const from = read.findLast((entry) => (gone ? !isAbsent(entry) : !isImpaired(entry)));
+  if (from === undefined) return [];
+  const text = `${placeText(end.site, end.side)}: circulation ${limbWord(from)} ${clockText(from)}, ${limbWord(last)} ${clockText(last)}`;
+  return [patternOf(gone ? 'limb-pulse-lost' : 'limb-circulation-less', text, [from, last], COMMON_PRACTICE)];
+};
+
+export const LIMB_RULES: readonly Rule<readonly Pattern[]>[] = LIMB_ENDS.map(
+  (end) => (chart) => worseLimb(chart, end),
+);

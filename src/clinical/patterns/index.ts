@@ -2,7 +2,7 @@
 
 import type { Rule } from '../chart.ts';
 import { pulsePressureWidening, pulseUpPressureDown } from './circulation.ts';
-import { cooling, fallingGcs, lostLimbPulses, skinCooling } from './decline.ts';
+import { cooling, fallingGcs, LIMB_RULES, skinCooling } from './decline.ts';
 import type { Pattern } from './pattern.ts';
 
 export type { Pattern } from './pattern.ts';
@@ -13,5 +13,5 @@ export const PATTERN_RULES: readonly Rule<readonly Pattern[]>[] = [
   fallingGcs,
   cooling,
   skinCooling,
-  lostLimbPulses,
+  ...LIMB_RULES,
 ];

@@ -11,7 +11,8 @@ export interface Pattern extends Reckoned {
     | 'gcs-falling'
     | 'cooling'
     | 'skin-cooling'
-    | 'limb-pulse-lost';
+    | 'limb-pulse-lost'
+    | 'limb-circulation-less';
   /** starts with `trend:` and gives the numbers */
   readonly text: string;
 }

@@ -33,18 +33,25 @@ export function gcsSum(eye: GcsPart | null, verbal: GcsPart | null, motor: GcsPa
     : null;
 }
 
+interface Timed {
+  readonly entry: VitalEntry<'gcs'>;
+  readonly at: number;
+}
+
 interface Gathered {
   readonly parts: Readonly<Record<GcsComponent, GcsPart | null>>;
   readonly entries: readonly VitalEntry<'gcs'>[];
 }
 
 /** The components an entry names, and those it does not from the nearest entries before it in the same set. */
-function gathered(said: readonly VitalEntry<'gcs'>[], index: number): Gathered {
+function gathered(said: readonly Timed[], index: number): Gathered {
   const parts: Record<GcsComponent, GcsPart | null> = { eye: null, verbal: null, motor: null };
   const entries: VitalEntry<'gcs'>[] = [];
-  const last = said[index];
-  for (const entry of said.slice(0, index + 1).toReversed()) {
-    if (last !== undefined && timeOf(last) - timeOf(entry) > SET_MINUTES * 60_000) break;
+  const last = said[index]?.at ?? 0;
+  for (let back = index; back >= 0; back -= 1) {
+    const before = said[back];
+    if (before === undefined || last - before.at > SET_MINUTES * 60_000) break;
+    const { entry } = before;
     for (const component of COMPONENTS) {
       const part = entry.value[component];
       if (part === undefined || parts[component] !== null) continue;
@@ -60,9 +67,8 @@ function gathered(said: readonly VitalEntry<'gcs'>[], index: number): Gathered {
  * said alone takes the components said just before it only where they add up to it.
  */
 export function gcsReadings(chart: Chart): readonly GcsReading[] {
-  const said = vitalsOf(chart, 'gcs');
-  return said.map((entry, index) => {
-    const at = timeOf(entry);
+  const said = vitalsOf(chart, 'gcs').map((entry) => ({ entry, at: timeOf(entry) }));
+  return said.map(({ entry, at }, index) => {
     const whole = gathered(said, index);
     const { total } = entry.value;
     const own = {

@@ -1,15 +1,15 @@
 // The criteria of a ruined or amputated limb.
 
-import type { Site } from '../../terms/index.ts';
+import { ASPECTS, type Site } from '../../terms/index.ts';
 import { type Answer, any, no, unknown, yes } from '../answer.ts';
 import { type Chart, type EntryOf, timeOf } from '../chart.ts';
-import { isAbsent, isImpaired } from '../limb-end.ts';
+import { checksOf, isAbsent, isImpaired, LIMB_ENDS } from '../limb-end.ts';
 import { isWithin, type Place, placeText } from '../place.ts';
 import { denials, deniedInAll, foundWithin } from '../said.ts';
 import { sidesOf } from '../side.ts';
 import { EVENT_TOPICS, mentionOf } from '../told/mention.ts';
 import * as zones from '../zones.ts';
-import { intactInAllFour, LIMB_ENDS } from './loss.ts';
+import { intactInAllFour } from './loss.ts';
 import { named, places } from './reason.ts';
 
 const LIMBS: readonly Site[] = ['arm', 'leg'];
@@ -71,9 +71,8 @@ export function amputation(chart: Chart): Answer {
   return any(
     LIMB_ENDS.map((end): Answer => {
       const limb: Place = { site: end.site === 'hand' ? 'arm' : 'leg', side: end.side };
-      const intact = chart.csm.filter(
-        (entry) =>
-          entry.site === end.site && entry.present && sidesOf(entry.site, entry.side).includes(end.side),
+      const intact = ASPECTS.flatMap((aspect) => checksOf(chart, end, aspect)).filter(
+        (entry) => entry.present,
       );
       const ruledOut = [...intact, ...denials(chart, limb, 'amputation')];
       return ruledOut.length > 0

@@ -3,21 +3,10 @@
 import type { Entry } from '../../record/entry.ts';
 import type { Aspect } from '../../terms/index.ts';
 import { type Answer, no, unknown, yes } from '../answer.ts';
-import type { Chart, EntryOf } from '../chart.ts';
-import { isImpaired } from '../limb-end.ts';
-import { type Place, placeText } from '../place.ts';
+import type { Chart } from '../chart.ts';
+import { checksOf, isImpaired, LIMB_ENDS } from '../limb-end.ts';
+import { placeText } from '../place.ts';
 import { foundWithin } from '../said.ts';
-import { sidesOf } from '../side.ts';
-
-export const LIMB_ENDS: readonly Place[] = [
-  { site: 'hand', side: 'left' },
-  { site: 'hand', side: 'right' },
-  { site: 'foot', side: 'left' },
-  { site: 'foot', side: 'right' },
-];
-
-const atEnd = (entry: EntryOf<'csm'>, end: Place): boolean =>
-  entry.site === end.site && sidesOf(entry.site, entry.side).includes(end.side);
 
 /** The entries that say an aspect is intact in all of each of the four ends; what lacks is named. */
 export function intactInAllFour(chart: Chart, aspects: readonly Aspect[]): Answer {
@@ -25,9 +14,8 @@ export function intactInAllFour(chart: Chart, aspects: readonly Aspect[]): Answe
   const missing: string[] = [];
   for (const end of LIMB_ENDS)
     for (const aspect of aspects) {
-      const intact = chart.csm.filter(
-        (entry) =>
-          entry.aspect === aspect && entry.digit === undefined && atEnd(entry, end) && !isImpaired(entry),
+      const intact = checksOf(chart, end, aspect).filter(
+        (entry) => entry.digit === undefined && !isImpaired(entry),
       );
       evidence.push(...intact);
       if (intact.length === 0) missing.push(`${aspect} of the ${placeText(end.site, end.side)}`);

@@ -54,16 +54,18 @@ export function pulseOverSystolic(chart: Chart): Answer {
   ];
   const age = ageBetween(chart, 10, Number.POSITIVE_INFINITY);
   if (missing.length > 0) return all([age, unknown(missing, [...pulses, ...pressures])]);
-  const pairs = pulses.flatMap((pulse) =>
-    pressures
-      .filter((pressure) => Math.abs(timeOf(pulse) - timeOf(pressure)) <= PAIR_MINUTES * 60_000)
-      .map((pressure) => ({
+  const taken = pressures.map((pressure) => ({ pressure, at: timeOf(pressure) }));
+  const pairs = pulses.flatMap((pulse) => {
+    const at = timeOf(pulse);
+    return taken
+      .filter((each) => Math.abs(at - each.at) <= PAIR_MINUTES * 60_000)
+      .map(({ pressure }) => ({
         pulse,
         pressure,
         rate: pulse.value.rate ?? 0,
         systolic: pressure.value.systolic,
-      })),
-  );
+      }));
+  });
   if (pairs.length === 0)
     return all([age, unknown(['a pulse and a pressure taken together'], [...pulses, ...pressures])]);
   const over = pairs.filter((pair) => pair.rate > pair.systolic);

@@ -1,6 +1,6 @@
 // The numbers that a vital's reading holds, each under one name and unit, for series and comparisons.
 
-import { type Chart, type EntryOf, timeOf, vitalsOf } from '../chart.ts';
+import { type Chart, type EntryOf, type Rule, timeOf, vitalsOf } from '../chart.ts';
 import { gcsReadings } from '../score/gcs.ts';
 
 export const MEASURES = [
@@ -61,7 +61,9 @@ function numberIn(entry: EntryOf<'vital'>, measure: Measure): number | null | un
 }
 
 /** Every number that was read of a measure, earliest first; a GCS counts where it has a sum. */
-export function pointsOf(chart: Chart, measure: Measure): readonly Point[] {
+export const pointsOf = (chart: Chart, measure: Measure): readonly Point[] => chart.ask(POINTS[measure]);
+
+function pointsIn(chart: Chart, measure: Measure): readonly Point[] {
   if (measure === 'gcs')
     return chart.ask(gcsReadings).flatMap((reading): Point[] => {
       const entry = reading.entries[0];
@@ -76,3 +78,8 @@ export function pointsOf(chart: Chart, measure: Measure): readonly Point[] {
     return typeof value === 'number' ? [{ measure, value, at: timeOf(entry), entry }] : [];
   });
 }
+
+/** A rule for each measure: its series, its jumps and its units are asked of the same points. */
+const POINTS = Object.fromEntries(
+  MEASURES.map((measure) => [measure, (chart: Chart) => pointsIn(chart, measure)]),
+) as Readonly<Record<Measure, Rule<readonly Point[]>>>;

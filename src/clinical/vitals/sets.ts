@@ -16,21 +16,22 @@ export interface VitalSet {
 
 /** The sets in order, each with the minutes since the one before. */
 export function setsOf(chart: Chart): readonly VitalSet[] {
-  const groups: EntryOf<'vital'>[][] = [];
+  const groups: { readonly from: number; to: number; readonly entries: EntryOf<'vital'>[] }[] = [];
   for (const entry of chart.vitals) {
+    const at = timeOf(entry);
     const open = groups.at(-1);
-    const first = open?.[0];
-    if (open === undefined || first === undefined || timeOf(entry) - timeOf(first) > SET_MINUTES * 60_000)
-      groups.push([entry]);
-    else open.push(entry);
+    if (open === undefined || at - open.from > SET_MINUTES * 60_000)
+      groups.push({ from: at, to: at, entries: [entry] });
+    else {
+      open.to = at;
+      open.entries.push(entry);
+    }
   }
-  const times = groups.map((entries) => entries.map(timeOf));
-  return groups.map((entries, index) => {
-    const from = Math.min(...(times[index] ?? []));
-    const before = times[index - 1]?.[0];
+  return groups.map(({ from, to, entries }, index) => {
+    const before = groups[index - 1]?.from;
     return {
       from,
-      to: Math.max(...(times[index] ?? [])),
+      to,
       vitals: [...new Set(entries.map((entry) => entry.vital))],
       entries,
       minutesSince: before === undefined ? null : (from - before) / 60_000,
