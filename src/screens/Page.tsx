@@ -1,32 +1,19 @@
 // The whole page: head, notices, the panels that fit beside each other, the foot, and at most one sheet over them.
 
-import type { FunctionComponent } from 'preact';
 import { ChangeSheet } from './entries/ChangeSheet.tsx';
-import { Entries } from './entries/Entries.tsx';
 import { Cautions } from './frame/Cautions.tsx';
 import { Foot } from './frame/Foot.tsx';
 import { Header } from './frame/Header.tsx';
 import { More } from './frame/More.tsx';
 import { Notices } from './frame/Notices.tsx';
-import { PANEL_NAMES, PANELS, type Panel, shown } from './frame/panels.ts';
+import { PANEL_NAMES, PANELS, shown } from './frame/panels.ts';
 import { useTools } from './frame/tools.ts';
-import { Left } from './left/Left.tsx';
 import { Banner } from './play/Banner.tsx';
 import { Records } from './records/Records.tsx';
-import { Report } from './report/Report.tsx';
-import { Signs } from './signs/Signs.tsx';
 import { Talk } from './talk/Talk.tsx';
 
-const VIEWS: Readonly<Record<Panel, FunctionComponent>> = {
-  talk: Talk,
-  entries: Entries,
-  left: Left,
-  signs: Signs,
-  report: Report,
-};
-
 export function Page() {
-  const { panel, columns } = useTools();
+  const { panel, columns, later } = useTools();
   const now = shown(panel.value, columns.value);
   // The talk panel stays even where it is not shown, so that a line half typed is not lost.
   const panels = PANELS.filter((one) => one === 'talk' || now.includes(one));
@@ -37,7 +24,7 @@ export function Page() {
       <Notices />
       <main class={`panels columns-${now.length}`}>
         {panels.map((one) => {
-          const View = VIEWS[one];
+          const View = one === 'talk' ? Talk : (later.value?.views[one] ?? Waiting);
           return (
             <section
               key={one}
@@ -59,6 +46,8 @@ export function Page() {
     </div>
   );
 }
+
+const Waiting = () => <p class="empty">Getting ready …</p>;
 
 function Sheets() {
   const { sheet, changing } = useTools();

@@ -39,6 +39,7 @@ const desk = createDesk({
 const tools: Tools = {
   desk,
   derived: derive(desk),
+  later: signal(null),
   player: createPlayer(desk),
   ear: createEar(recognitionIn(window), navigator.language, ({ text, confidence, alternatives }) =>
     say(desk, [text], { engine: 'browser', confidence, alternatives }),
@@ -75,8 +76,9 @@ if (root !== null)
   );
 
 async function prepare(): Promise<void> {
-  const { buildReader } = await import('./desk/build-reader.ts');
-  const { reader, fault } = buildReader();
+  const { makeReady } = await import('./later/index.ts');
+  const { reader, fault, ...later } = makeReady(desk, tools.derived);
+  tools.later.value = later;
   if (fault !== null) desk.notice.value = trouble(fault);
   await openLast(desk, reader);
   desk.reader.value = reader;

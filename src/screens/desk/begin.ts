@@ -2,9 +2,9 @@
 
 import { formatIso } from '../../parse/times/index.ts';
 import { beginExam } from '../../record/index.ts';
-import type { TalkReader } from './build-reader.ts';
 import type { Desk } from './desk.ts';
 import type { OpenRecord, RecordKind } from './open-record.ts';
+import type { TalkReader } from './reader.ts';
 
 export interface NewRecord {
   readonly kind: RecordKind;

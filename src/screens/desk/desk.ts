@@ -2,9 +2,9 @@
 
 import { type Signal, signal } from '@preact/signals';
 import type { Keeper } from '../records/keeper.ts';
-import type { TalkReader } from './build-reader.ts';
 import type { Notice } from './notice.ts';
 import type { OpenRecord } from './open-record.ts';
+import type { TalkReader } from './reader.ts';
 
 /** What is said before the reader is built waits here, with the time it was said at. */
 export interface Waiting {

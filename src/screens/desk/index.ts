@@ -1,7 +1,6 @@
 // Promises the open record and what can be done with it; views show it and never alter it themselves.
 
 export { beginRecord, recordToUse } from './begin.ts';
-export type { BuiltReader, TalkReader } from './build-reader.ts';
 export { type Derived, derive } from './derived.ts';
 export { createDesk, type Desk, setRecord } from './desk.ts';
 export { type Changed, change, confirm, restate, strike } from './hand.ts';
@@ -14,4 +13,5 @@ export {
   type RecordKind,
   timeIn,
 } from './open-record.ts';
+export type { TalkReader } from './reader.ts';
 export { say, sayWaiting } from './say.ts';

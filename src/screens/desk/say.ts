@@ -3,9 +3,9 @@
 import { batch } from '@preact/signals';
 import { hearUtterance } from '../../record/index.ts';
 import { recordToUse } from './begin.ts';
-import type { TalkReader } from './build-reader.ts';
 import { type Desk, setRecord } from './desk.ts';
 import { timeIn } from './open-record.ts';
+import type { TalkReader } from './reader.ts';
 
 export interface Said {
   /** which ear heard it: `typed`, `pasted`, `browser` … */

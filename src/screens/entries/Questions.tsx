@@ -1,12 +1,13 @@
 // Entries that are at odds with each other, each as the question that settles it, with the entries a press away.
 
-import { useTools } from '../frame/tools.ts';
+import { useTools, useWorked } from '../frame/tools.ts';
 import { EntryLine } from './EntryLine.tsx';
 import { sentenceText } from './sentence.ts';
 
 export function Questions() {
   const { derived, changing } = useTools();
-  const { conflicts } = derived.reckoning.value;
+  const { reckoning } = useWorked();
+  const { conflicts } = reckoning.value;
   if (conflicts.length === 0) return null;
   const entries = derived.entries.value;
   return (

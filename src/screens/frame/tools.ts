@@ -4,6 +4,7 @@ import type { Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Derived, Desk } from '../desk/index.ts';
+import type { Later } from '../later/index.ts';
 import type { Ear } from '../listen/ear.ts';
 import type { Player } from '../play/player.ts';
 import type { Look } from './look.ts';
@@ -15,6 +16,8 @@ export type Sheet = 'cautions' | 'records' | 'more' | null;
 export interface Tools {
   readonly desk: Desk;
   readonly derived: Derived;
+  /** what is fetched after the page is shown; null until it is there */
+  readonly later: Signal<Later | null>;
   readonly player: Player;
   readonly ear: Ear;
   readonly update: Update;
@@ -35,4 +38,11 @@ export function useTools(): Tools {
   const tools = useContext(Context);
   if (tools === null) throw new Error('a view stands outside the page');
   return tools;
+}
+
+/** What was worked out from the record; only the panels that come with it may ask. */
+export function useWorked(): Later['worked'] {
+  const later = useTools().later.value;
+  if (later === null) throw new Error('a view stands before its reckoning');
+  return later.worked;
 }

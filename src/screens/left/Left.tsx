@@ -1,12 +1,12 @@
 // What is left to examine, in exam order, and what is to be looked at again; what was not examined is never shown as normal.
 
 import { nextStep, uncompared } from '../../clinical/index.ts';
-import { useTools } from '../frame/tools.ts';
+import { useWorked } from '../frame/tools.ts';
 import { byRegion, rowName, touchedOnly } from './left.ts';
 
 export function Left() {
-  const { derived } = useTools();
-  const { coverage, remaining, steps, rechecks, focus, limbEnds } = derived.reckoning.value;
+  const { reckoning } = useWorked();
+  const { coverage, remaining, steps, rechecks, focus, limbEnds } = reckoning.value;
   const next = nextStep(steps);
   const left = byRegion(remaining);
   const ends = limbEnds.filter(({ state }) => state === 'not-checked');

@@ -1,12 +1,30 @@
 // The radio script one piece at a time; it holds still while it is being read, and says when the record has moved on.
 
 import { useState } from 'preact/hooks';
-import { radio } from '../../handoff/index.ts';
-import { useTools } from '../frame/tools.ts';
+import { radio, radioDetails } from '../../handoff/index.ts';
+import { useWorked } from '../frame/tools.ts';
 
+const PARTS = { script: 'Radio script', details: 'Further details' } as const;
+type Part = keyof typeof PARTS;
+
+/** The short script, or whatever it left out, for those who ask for it. */
 export function RadioScript() {
-  const { derived } = useTools();
-  const fresh = radio(derived.report.value).chunks.map(({ text }) => text);
+  const [part, setPart] = useState<Part>('script');
+  const other: Part = part === 'script' ? 'details' : 'script';
+  return (
+    <section class="radio" aria-label={PARTS[part]}>
+      <Pieces key={part} part={part} />
+      <button type="button" class="button wide" onClick={() => setPart(other)}>
+        {other === 'details' ? 'Further details' : 'Back to the script'}
+      </button>
+    </section>
+  );
+}
+
+function Pieces({ part }: { readonly part: Part }) {
+  const { report } = useWorked();
+  const made = part === 'script' ? radio(report.value) : radioDetails(report.value);
+  const fresh = made.chunks.map(({ text }) => text);
   const [reading, setReading] = useState<readonly string[] | null>(null);
   const [place, setPlace] = useState(0);
   const script = reading ?? fresh;
@@ -16,10 +34,11 @@ export function RadioScript() {
     setReading(to === 0 ? null : script);
     setPlace(to);
   };
+  if (script.length === 0) return <p class="empty">{PARTS[part]}: nothing to tell.</p>;
   return (
-    <section class="radio" aria-labelledby="radio-title">
-      <h3 id="radio-title">
-        Radio script, piece {at + 1} of {script.length}
+    <>
+      <h3>
+        {PARTS[part]}, piece {at + 1} of {script.length}
       </h3>
       <p class="radio-text" aria-live="polite">
         {script[at]}
@@ -45,6 +64,6 @@ export function RadioScript() {
           Next piece
         </button>
       </div>
-    </section>
+    </>
   );
 }

@@ -1,26 +1,31 @@
 // The report panel: the radio script above the timeline, or the handover in one of the written orders.
 
 import { useSignal } from '@preact/signals';
-import { mist, soap } from '../../handoff/index.ts';
-import { useTools } from '../frame/tools.ts';
+import { imistAmbo, mist, sbar, soap } from '../../handoff/index.ts';
+import { useTools, useWorked } from '../frame/tools.ts';
 import { RadioScript } from './RadioScript.tsx';
 import { Timeline } from './Timeline.tsx';
 import { Written } from './Written.tsx';
 
 const VIEWS = [
   ['radio', 'Radio, timeline'],
-  ['mist', 'ATMIST'],
-  ['soap', 'SOAP'],
+  ['ATMIST', 'ATMIST'],
+  ['IMIST-AMBO', 'IMIST-AMBO'],
+  ['SBAR', 'SBAR'],
+  ['SOAP', 'SOAP'],
 ] as const;
 
+const WRITTEN = { ATMIST: mist, 'IMIST-AMBO': imistAmbo, SBAR: sbar, SOAP: soap } as const;
+
 export function Report() {
-  const { derived, desk } = useTools();
+  const { desk } = useTools();
+  const { report } = useWorked();
   const view = useSignal<(typeof VIEWS)[number][0]>('radio');
   if (desk.record.value === null)
     return <p class="empty">No record yet. Reports are made from what was said.</p>;
   return (
     <>
-      <div class="choices even">
+      <div class="choices thirds">
         {VIEWS.map(([id, name]) => (
           <button
             key={id}
@@ -35,14 +40,14 @@ export function Report() {
           </button>
         ))}
       </div>
-      {view.value === 'radio' && (
+      {view.value === 'radio' ? (
         <>
           <RadioScript />
           <Timeline />
         </>
+      ) : (
+        <Written name={view.value} text={WRITTEN[view.value](report.value)} />
       )}
-      {view.value === 'mist' && <Written name="ATMIST" text={mist(derived.report.value)} />}
-      {view.value === 'soap' && <Written name="SOAP" text={soap(derived.report.value)} />}
     </>
   );
 }

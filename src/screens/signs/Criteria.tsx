@@ -1,11 +1,11 @@
 // The triage criteria: those met, those that cannot be decided, those not met; none of them decides anything here.
 
-import { useTools } from '../frame/tools.ts';
+import { useWorked } from '../frame/tools.ts';
 import { Reckoned } from './Reckoned.tsx';
 
 export function Criteria() {
-  const { derived } = useTools();
-  const { flags } = derived.reckoning.value;
+  const { reckoning } = useWorked();
+  const { flags } = reckoning.value;
   const met = flags.filter(({ state }) => state === 'met');
   const rest = [
     ['Cannot be decided from what was said', flags.filter(({ state }) => state === 'unknown')],

@@ -1,13 +1,13 @@
 // Vital signs, trends, scores and triage criteria, each with what it lacks and where it was published.
 
-import { useTools } from '../frame/tools.ts';
+import { useWorked } from '../frame/tools.ts';
 import { Criteria } from './Criteria.tsx';
 import { LatestSigns } from './LatestSigns.tsx';
 import { Reckoned } from './Reckoned.tsx';
 
 export function Signs() {
-  const { derived } = useTools();
-  const { due, patterns, scoreCards, burns, clocks, spine } = derived.reckoning.value;
+  const { reckoning } = useWorked();
+  const { due, patterns, scoreCards, burns, clocks, spine } = reckoning.value;
   const timed = clocks.filter(({ minutes }) => minutes !== null);
   return (
     <>

@@ -1,10 +1,8 @@
 // The reader of talk, built when the page is already there; a faulty grammar costs understanding, never words.
 
-import { type Context, createReader } from '../../parse/index.ts';
-import type { ReadsTalk } from '../../record/index.ts';
+import { createReader } from '../../parse/index.ts';
+import type { TalkReader } from '../desk/index.ts';
 import { grammarFiles } from './grammar.ts';
-
-export type TalkReader = ReadsTalk<Context>;
 
 export interface BuiltReader {
   readonly reader: TalkReader;

@@ -1,0 +1,23 @@
+// Promises what the page can be shown without and is fetched right after: the reader, the reckoning, their panels.
+
+import type { FunctionComponent } from 'preact';
+import type { Derived, Desk } from '../desk/index.ts';
+import { Entries } from '../entries/Entries.tsx';
+import type { Panel } from '../frame/panels.ts';
+import { Left } from '../left/Left.tsx';
+import { Report } from '../report/Report.tsx';
+import { Signs } from '../signs/Signs.tsx';
+import { type BuiltReader, buildReader } from './build-reader.ts';
+import { type Worked, workOut } from './worked.ts';
+
+export interface Later {
+  readonly worked: Worked;
+  readonly views: Readonly<Record<Exclude<Panel, 'talk'>, FunctionComponent>>;
+}
+
+/** The panels and the reader, built now. */
+export const makeReady = (desk: Desk, derived: Derived): Later & BuiltReader => ({
+  worked: workOut(desk, derived),
+  views: { entries: Entries, left: Left, signs: Signs, report: Report },
+  ...buildReader(),
+});
