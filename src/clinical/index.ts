@@ -15,6 +15,7 @@ export {
   TAUGHT,
   uncompared,
 } from './exam/index.ts';
+export { leftParts, leftText } from './left-text.ts';
 export type { Memo } from './memo.ts';
 export type { Pattern } from './patterns/index.ts';
 export type { Problem } from './problems/index.ts';

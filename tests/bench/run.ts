@@ -1,5 +1,4 @@
-// Runs every benchmark of this folder, or those whose file is named, and prints what each costs beside another.
-// A benchmark is a file *.bench.ts that exports `benches`; its folder and nothing else makes it known.
+// Runs what every *.bench.ts of this folder exports as `benches`, or those named, and prints what each costs beside another.
 
 import { readdirSync } from 'node:fs';
 import type { Bench } from './bench.ts';
