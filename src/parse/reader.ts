@@ -1,11 +1,11 @@
 // Reads talk: an utterance and a context in, frames and a context out. Never throws, and keeps what it does not understand.
 
 import { type GrammarError, linkGrammars } from '../jsgf/index.ts';
-import { clausesOf } from './clause.ts';
+import { clausesOf } from './clauses/cut.ts';
 import { readClause } from './compose/clause.ts';
-import { mergeGcs } from './compose/merge-gcs.ts';
 import { noteLeftovers } from './compose/notes.ts';
 import { state, type Talk } from './compose/talk.ts';
+import { mergeGcs } from './compose/vitals/merge-gcs.ts';
 import { type Context, NOTHING_SAID } from './context.ts';
 import type { Reading } from './frame.ts';
 import { cover } from './islands/cover.ts';
@@ -13,7 +13,7 @@ import { SLOTS, wordsOf } from './islands/match.ts';
 import { buildNetwork } from './islands/network.ts';
 import { rootRules } from './islands/roots.ts';
 import { afterWord, type Branch, plantTree } from './islands/tree.ts';
-import { piecesOf } from './pieces/piece.ts';
+import { piecesOf } from './pieces/roles.ts';
 import { checkTag, readTag } from './tags.ts';
 import { type Token, tokenise } from './token.ts';
 import type { Utterance } from './utterance.ts';

@@ -2,14 +2,15 @@
 
 import { isPaired, type Side, type Statement } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
-import { tagOf } from '../islands/island.ts';
-import { type Piece, readingOf } from '../pieces/piece.ts';
-import { siteGroup } from './attach.ts';
-import { endOf } from './csm.ts';
-import { itemsOf } from './exam.ts';
-import { sideIn } from './side-in.ts';
-import { shareSides, withSides } from './sides.ts';
-import { bear, type HowKnown, otherSide, place, type Said, state, type Talk } from './talk.ts';
+import { type Piece, readingOf, tagIn } from '../pieces/piece.ts';
+import { endOf } from './csm/limb-ends.ts';
+import { itemsOf } from './exam/items.ts';
+import { namedUpTo } from './exam/mind.ts';
+import { isChatter } from './light.ts';
+import type { SaidSide } from './sites/said-side.ts';
+import { otherSide } from './sites/side.ts';
+import { sideIn } from './sites/side-in.ts';
+import { bear, type HowKnown, place, type Said, state, type Talk } from './talk.ts';
 
 /** The piece that says "the same", where what was last said can be said again; null where it is mere talk. */
 export function sameIn(talk: Talk, pieces: readonly Piece[]): Piece | null {
@@ -19,7 +20,7 @@ export function sameIn(talk: Talk, pieces: readonly Piece[]): Piece | null {
   const before = pieces.slice(0, pieces.indexOf(piece));
   if (sitesBefore(talk, before).length > 0) return piece;
   // A side alone before it: "right one the same"; with more words it is another place, which nobody can guess.
-  const alone = before.every(({ role }) => role === 'side' || role === 'small' || role === 'talk');
+  const alone = before.every((one) => one.role === 'side' || isChatter(one));
   return alone && sideIn(before) !== null ? piece : null;
 }
 
@@ -27,20 +28,13 @@ export function sameIn(talk: Talk, pieces: readonly Piece[]): Piece | null {
 function sitesBefore(talk: Talk, pieces: readonly Piece[]): readonly SiteRef[] {
   const items = itemsOf(talk, pieces);
   const last = items.findLastIndex((one) => one.type === 'site');
-  if (last < 0) return [];
-  return shareSides(
-    siteGroup(items, talk.tokens, last).flatMap((index) => {
-      const item = items[index];
-      return item?.type === 'site' ? withSides(item.phrase, talk.context.sites) : [];
-    }),
-  );
+  return last < 0 ? [] : namedUpTo(talk, items, last);
 }
 
 /** States the last findings again of the side or the site that is named with `piece`. */
 export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): void {
   const before = pieces.slice(0, pieces.indexOf(piece) + 1);
-  const island = readingOf(piece, 'sides.same');
-  const named = island === null ? null : (tagOf(island, 'side') as Side | 'mirror' | null);
+  const named = tagIn(piece, 'sides.same', 'side') as SaidSide | null;
   const sites = sitesBefore(talk, before);
   const alone = named ?? (sites.length === 0 ? (sideIn(before)?.side ?? null) : null);
   const from = before.find(({ role }) => role === 'site' || role === 'side')?.from ?? piece.from;
@@ -52,36 +46,36 @@ export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): v
   };
   const places: readonly (SiteRef | null)[] = sites.length === 0 ? [null] : sites;
   const said = places.flatMap((site) =>
-    talk.context.last.flatMap((statement): Said[] => {
+    talk.context.last.flatMap((statement): readonly Said[] => {
       const again =
-        site === null || sameSite(statement, site)
+        site === null || isAt(statement, site)
           ? onSide(statement, named ?? site?.side ?? alone)
           : atSite(statement, site);
       return again === null ? [] : [{ statement: again, known, from, to: piece.to }];
     }),
   );
+  if (said.length === 0) return;
   state(talk, said);
-  if (said.length > 0) for (const one of before) place(talk, one);
-  const turned = said.flatMap(({ statement }) =>
-    statement.kind === 'finding' ? [{ site: statement.site, side: statement.side }] : [],
-  );
-  const first = turned[0];
-  if (first !== undefined)
-    bear(talk, { sites: [{ ...first, sideKnown: 'carried', parts: [], level: null }] });
+  place(talk, ...before);
+  const turned = said.map(({ statement }) => statement).find(({ kind }) => kind === 'finding');
+  if (turned?.kind === 'finding')
+    bear(talk, {
+      sites: [{ site: turned.site, side: turned.side, sideKnown: 'carried', parts: [], level: null }],
+    });
 }
 
-const sameSite = (statement: Statement, ref: SiteRef): boolean =>
+const isAt = (statement: Statement, ref: SiteRef): boolean =>
   (statement.kind === 'finding' && statement.site === ref.site) ||
   (statement.kind === 'csm' && statement.site === endOf(ref.site));
 
-function onSide(statement: Statement, named: Side | 'mirror' | null): Statement | null {
+function onSide(statement: Statement, named: SaidSide | null): Statement | null {
   if (statement.kind !== 'finding' && statement.kind !== 'csm') return null;
   if (!isPaired(statement.site) && statement.side === null) return null;
-  const side = named === 'mirror' || named === null ? otherSide(statement.side) : named;
+  const side: Side | null = named === 'mirror' || named === null ? otherSide(statement.side) : named;
   // What was said of both sides, or of none, has no other side to be the same on.
   return side === null || side === 'both' || side === statement.side ? null : { ...statement, side };
 }
 
-// Only what was not there is said again of another site: "elbow no swelling, wrist the same".
+// A finding is said again of another site ("elbow no swelling, wrist the same"); a limb's check is not.
 const atSite = (statement: Statement, ref: SiteRef): Statement | null =>
   statement.kind === 'finding' ? { ...statement, site: ref.site, side: ref.side } : null;

@@ -1,13 +1,14 @@
 // The talk being read: its tokens, what has been understood of it so far, and the context that grows with it.
 
-import type { Known, Side, Site, Statement } from '../../terms/index.ts';
-import type { Clause } from '../clause.ts';
-import type { Context, SiteRef } from '../context.ts';
+import type { Known, Statement } from '../../terms/index.ts';
+import type { Clause } from '../clauses/clause.ts';
+import type { Context } from '../context.ts';
 import type { Frame } from '../frame.ts';
-import type { Piece } from '../pieces/piece.ts';
+import type { Span } from '../span.ts';
 import type { Token } from '../token.ts';
 import type { Utterance } from '../utterance.ts';
 
+/** How each slot that was not spoken came to be known. */
 export type HowKnown = Readonly<Record<string, Exclude<Known, 'spoken'>>>;
 
 /** The work in hand for one utterance; only the functions of compose/ change it, and it never leaves them. */
@@ -21,16 +22,14 @@ export interface Talk {
   context: Context;
   group: number;
   /** sites named in a question that is not answered yet; each leaves a visit where it stays so */
-  asking: Said[];
+  asking: readonly Said[];
   /** the time said in the clause in hand */
   at: number | undefined;
 }
 
-export interface Said {
+/** A statement with the words it came from. */
+export interface Said extends Span {
   readonly statement: Statement;
-  /** token positions of the words it came from */
-  readonly from: number;
-  readonly to: number;
   readonly known?: HowKnown;
   readonly doubt?: readonly string[];
 }
@@ -49,8 +48,14 @@ export const spanOf = (talk: Talk, from: number, to: number): readonly [number, 
 ];
 
 /** Marks tokens as understood. */
-export function place(talk: Talk, ...spans: readonly { readonly from: number; readonly to: number }[]): void {
+export function place(talk: Talk, ...spans: readonly Span[]): void {
   for (const { from, to } of spans) for (let at = from; at < to; at++) talk.placed[at] = true;
+}
+
+/** True where every token of a stretch was understood. */
+export function isPlaced(talk: Talk, { from, to }: Span): boolean {
+  for (let at = from; at < to; at++) if (talk.placed[at] !== true) return false;
+  return to > from;
 }
 
 /** Adds statements said as one; they share a group, and "same on the right" means them. */
@@ -70,32 +75,19 @@ export function state(talk: Talk, said: readonly Said[]): void {
       group,
     });
   }
-  const exam = said
-    .map(({ statement }) => statement)
-    .filter(({ kind }) => kind === 'finding' || kind === 'csm');
-  if (exam.length > 0) talk.context = { ...talk.context, last: exam };
-  const kept = said
-    .map(({ statement }) => statement)
-    .filter(({ kind }) => kind !== 'visit' && kind !== 'note');
-  if (kept.length > 0) talk.context = { ...talk.context, said: kept };
+  const statements = said.map(({ statement }) => statement);
+  const exam = statements.filter(({ kind }) => kind === 'finding' || kind === 'csm');
+  if (exam.length > 0) bear(talk, { last: exam });
+  const kept = statements.filter(({ kind }) => kind !== 'visit' && kind !== 'note');
+  if (kept.length > 0) bear(talk, { said: kept });
+}
+
+/** Keeps words as they were said. */
+export function note(talk: Talk, { from, to }: Span): void {
+  state(talk, [{ statement: { kind: 'note', text: textOf(talk, from, to) }, from, to }]);
 }
 
 /** Changes what is in mind. */
 export function bear(talk: Talk, change: Partial<Context>): void {
   talk.context = { ...talk.context, ...change };
 }
-
-/** The words of a piece. */
-export const wordsOfPiece = (talk: Talk, piece: Piece): readonly string[] =>
-  talk.tokens.slice(piece.from, piece.to).map(({ word }) => word);
-
-export const plainSite = (site: Site, side: Side | null = null): SiteRef => ({
-  site,
-  side,
-  sideKnown: side === null ? null : 'spoken',
-  parts: [],
-  level: null,
-});
-
-export const otherSide = (side: Side | null): Side | null =>
-  side === 'left' ? 'right' : side === 'right' ? 'left' : side;

@@ -1,17 +1,19 @@
 // The time said in a sentence ("at fourteen twelve", "ten minutes ago"), as an instant.
 
-import type { Clause } from '../clause.ts';
+import type { Clause } from '../clauses/clause.ts';
 import { hasTag } from '../islands/island.ts';
 import { type Piece, readingOf } from '../pieces/piece.ts';
 import { resolveTime, type SpokenTime } from '../times/index.ts';
 import { place, type Talk } from './talk.ts';
 
-/** The spoken time that goes with a clause: its own, or the one that stands alone in its sentence. */
+/**
+ * The spoken time that goes with a clause, in milliseconds since the epoch: its own, or the one that stands alone in its
+ * sentence; undefined where none was said.
+ */
 export function timeFor(talk: Talk, clause: Clause): number | undefined {
-  const own = clause.pieces.filter((piece) => isTime(piece, clause));
+  const own = timesIn(clause);
   const sentence = talk.clauses.filter((one) => one.sentence === clause.sentence);
-  const all =
-    own.length > 0 ? own : sentence.flatMap((one) => one.pieces.filter((piece) => isTime(piece, one)));
+  const all = own.length > 0 ? own : sentence.flatMap(timesIn);
   if (all.length !== 1 && own.length === 0) return undefined;
   const piece = all.at(-1);
   const time = piece === undefined ? null : spokenIn(piece);
@@ -20,15 +22,17 @@ export function timeFor(talk: Talk, clause: Clause): number | undefined {
   return resolveTime(time, talk.utterance.heardAt, talk.utterance.zone);
 }
 
+const timesIn = (clause: Clause): readonly Piece[] => clause.pieces.filter((piece) => isTime(piece, clause));
+
 function isTime(piece: Piece, clause: Clause): boolean {
   const time = piece.role === 'time' ? spokenIn(piece) : null;
   if (time === null) return false;
   const island = readingOf(piece, 'times.when');
   if (island === null || !hasTag(island, 'ago-only') || time.kind !== 'clock') return true;
-  // A bare clock time counts beside care ("tourniquet, fourteen twelve"); elsewhere it may be any two numbers.
-  // and in a correction it may be the time that is corrected.
+  // A bare clock time in a correction may be the time that is corrected.
   if (clause.mood === 'correction')
     return clause.pieces.every(({ role }) => role === 'time' || role === 'small' || role === 'correction');
+  // It counts beside care ("tourniquet, fourteen twelve"); elsewhere it may be any two numbers.
   return clause.pieces.some((one) => one.role === 'care') && time.twentyFour;
 }
 

@@ -1,7 +1,7 @@
-// A piece is an element of the utterance with the part it most likely plays; other readings of the same words stay at hand.
+// A piece is a stretch of words with the part it most likely plays; other readings of the same words stay at hand.
 
-import type { Element } from '../islands/cover.ts';
-import { hasTag, type Island } from '../islands/island.ts';
+import { hasTag, type Island, tagOf } from '../islands/island.ts';
+import type { Span } from '../span.ts';
 
 export type Role =
   | 'correction'
@@ -31,82 +31,12 @@ export type Role =
   | 'small'
   | 'unknown';
 
-export interface Piece {
+export interface Piece extends Span {
   readonly role: Role;
-  /** token positions, `to` past the last */
-  readonly from: number;
-  readonly to: number;
   /** most likely first; the first is the one the role comes from */
   readonly islands: readonly Island[];
   /** the same words are also plain talk, so this role holds only where something beside it asks for it */
   readonly weak: boolean;
-}
-
-// The one list that says which reading of the same words is tried first.
-const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
-  ['strike', rule('commands.strike')],
-  ['mark', rule('commands.mark')],
-  ['correction', rule('commands.correction')],
-  ['command', rule('commands.command')],
-  ['ask', rule('csm.ask')],
-  ['ask', rule('history.ask')],
-  ['history', file('history')],
-  ['care', file('care')],
-  ['limbs', rule('csm.limbs')],
-  ['vital', (island) => island.file === 'vitals' && !hasTag(island, 'heading')],
-  ['csm', file('csm')],
-  ['vital', file('vitals')],
-  ['finding', rule('findings.finding')],
-  ['site', file('sites')],
-  ['same', rule('sides.same')],
-  ['side', (island) => island.file === 'sides' && hasTag(island, 'side')],
-  ['part', (island) => island.file === 'sides' && hasTag(island, 'part')],
-  ['attribute', file('findings')],
-  ['time', file('times')],
-  ['figure', rule('small.figure')],
-  ['intention', rule('talk.intention')],
-  ['mood', (island) => hasTag(island, 'mood')],
-  ['asking', rule('talk.asking')],
-  ['answer', rule('talk.answer')],
-  ['negation', file('negation')],
-  ['talk', file('talk')],
-  ['small', rule('small.small')],
-];
-
-function rule(name: string) {
-  return (island: Island) => island.rule === name;
-}
-
-function file(name: string) {
-  return (island: Island) => island.file === name;
-}
-
-const isPlain = (island: Island): boolean => island.file === 'small' || island.file === 'talk';
-
-/** The pieces of an utterance, one for each element and one for each word between them. */
-export function piecesOf(elements: readonly Element[], size: number): readonly Piece[] {
-  const pieces: Piece[] = [];
-  let at = 0;
-  const upTo = (end: number) => {
-    for (; at < end; at++) pieces.push({ role: 'unknown', from: at, to: at + 1, islands: [], weak: false });
-  };
-  for (const element of elements) {
-    upTo(element.from);
-    pieces.push(pieceOf(element));
-    at = element.to;
-  }
-  upTo(size);
-  return pieces;
-}
-
-function pieceOf({ from, to, islands }: Element): Piece {
-  for (const [role, fits] of ORDER) {
-    const mine = islands.filter(fits);
-    if (mine.length === 0) continue;
-    const others = islands.filter((island) => !mine.includes(island));
-    return { role, from, to, islands: [...mine, ...others], weak: others.some(isPlain) };
-  }
-  return { role: 'unknown', from, to, islands, weak: false };
 }
 
 /** The piece's reading from this rule or file of the grammar, or null. */
@@ -122,3 +52,25 @@ export const isSmall = (piece: Piece, kind: string): boolean => {
 /** True where any reading of the piece carries this tag. */
 export const marked = (piece: Piece, key: string, value?: string): boolean =>
   piece.islands.some((island) => hasTag(island, key, value));
+
+/** The value of this tag in the piece's reading from this rule or file, or null. */
+export const tagIn = (piece: Piece, name: string, key: string): string | null => {
+  const island = readingOf(piece, name);
+  return island === null ? null : tagOf(island, key);
+};
+
+/** The value of this tag in the reading that the piece's role comes from, or null. */
+export const likelyTag = (piece: Piece, key: string): string | null => {
+  const [island] = piece.islands;
+  return island === undefined ? null : tagOf(island, key);
+};
+
+/** True where the reading that the piece's role comes from carries this tag. */
+export const isLikely = (piece: Piece, key: string, value?: string): boolean => {
+  const [island] = piece.islands;
+  return island !== undefined && hasTag(island, key, value);
+};
+
+/** The number that the piece is, where it may be a bare one, or null. */
+export const figureIn = (piece: Piece): number | null =>
+  readingOf(piece, 'small.figure')?.slots[0]?.value ?? null;

@@ -1,0 +1,22 @@
+// Whether a yes or a no stands for itself, or begins what it denies ("no deformity").
+
+import { isLikely, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { isPaused } from '../span.ts';
+import type { Token } from '../token.ts';
+
+// What may stand between a "no" and the finding that it denies.
+const SKIPPED: ReadonlySet<Role> = new Set(['small', 'talk', 'side', 'part', 'site', 'attribute', 'figure']);
+
+/** True where the yes or no at `i` stands for itself and does not begin "no deformity" or "no left arm pain". */
+export function answers(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const piece = pieces[i];
+  if (piece === undefined || readingOf(piece, 'negation') === null || isPaused(tokens, piece)) return true;
+  for (let k = i + 1; k < pieces.length; k++) {
+    const next = pieces[k];
+    if (next === undefined) break;
+    if (next.role === 'finding') return isLikely(next, 'adj') && k > i + 1;
+    if (next.role === 'csm' || next.role === 'history' || next.role === 'care') return k > i + 1;
+    if (!SKIPPED.has(next.role) || isPaused(tokens, next)) return true;
+  }
+  return true;
+}

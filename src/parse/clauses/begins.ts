@@ -1,0 +1,174 @@
+// Whether a piece begins a clause of another mood or turns the one in hand; the rules stand in one list and the first counts.
+
+import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
+import type { Token } from '../token.ts';
+import { answers } from './answers.ts';
+import type { Mood } from './clause.ts';
+import { colour } from './colour.ts';
+import { corrects, takesBack } from './corrects.ts';
+import type { Draft } from './draft.ts';
+import { moodOf } from './mood-words.ts';
+
+/** A piece in its place, and what was said before it. */
+export interface Place {
+  readonly piece: Piece;
+  readonly pieces: readonly Piece[];
+  readonly i: number;
+  readonly tokens: readonly Token[];
+  /** the clause in hand says something already */
+  readonly full: boolean;
+  /** the clause in hand asks something */
+  readonly asked: boolean;
+  /** an earlier question waits for its answer */
+  readonly waiting: boolean;
+  readonly draft: Draft;
+}
+
+/** `begin`: a clause of this mood begins; `become`: the clause in hand is of this mood after all. */
+export interface Turn {
+  readonly turn: 'begin' | 'become';
+  readonly mood: Mood;
+}
+
+/** A rule's answer: a turn, `stay` where the piece goes on as it was, or null where the next rule decides. */
+type Rule = (place: Place) => Turn | 'stay' | null;
+
+const begin = (mood: Mood): Turn => ({ turn: 'begin', mood });
+const become = (mood: Mood): Turn => ({ turn: 'become', mood });
+
+const RULES: readonly Rule[] = [
+  order,
+  correction,
+  answer,
+  goingOn,
+  bareAsking,
+  tagQuestion,
+  question,
+  newMood,
+  intention,
+  outOfMood,
+  done,
+  takenBack,
+  reading,
+];
+
+/** How the mood changes at a piece; null where it does not. */
+export function moodAt(place: Place): Turn | null {
+  for (const rule of RULES) {
+    const said = rule(place);
+    if (said !== null) return said === 'stay' ? null : said;
+  }
+  return null;
+}
+
+function order({ piece: { role } }: Place): Turn | null {
+  return role === 'strike' || role === 'mark' || role === 'command' ? begin(role) : null;
+}
+
+function correction({ piece, pieces, i, tokens }: Place): Turn | null {
+  return piece.role === 'correction' && corrects(pieces, i, tokens) ? begin('correction') : null;
+}
+
+const isAnswer = (piece: Piece): boolean => readingOf(piece, 'talk.answer') !== null;
+
+function answer({ piece, pieces, i, tokens, full, asked, waiting, draft }: Place): Turn | 'stay' | null {
+  if (!isAnswer(piece)) return null;
+  // "The left one yes, the right one no": each answer has its side before it.
+  if (waiting && !full && draft.pieces.some(({ role }) => role === 'side')) return become('answer');
+  if (draft.mood === 'answer' && pieces[i - 1]?.role === 'side') return 'stay';
+  const open = asked || (waiting && !full && draft.mood === 'statement');
+  return open && answers(pieces, i, tokens) ? begin('answer') : null;
+}
+
+function goingOn({ draft: { mood } }: Place): 'stay' | null {
+  return mood === 'correction' || mood === 'strike' || mood === 'command' ? 'stay' : null;
+}
+
+// "The sternum does not hurt": a bare "does" asks only where a clause begins.
+function bareAsking({ piece, full, draft }: Place): 'stay' | null {
+  const bare =
+    piece.role === 'asking' && piece.weak && piece.to - piece.from === 1 && !marked(piece, 'article');
+  return bare && full && draft.mood === 'statement' ? 'stay' : null;
+}
+
+// "You have no pain, do you": what was said becomes a question.
+function tagQuestion({ piece, pieces, i, tokens, full, draft }: Place): Turn | null {
+  const pause = pauseAfter(tokens, piece);
+  const last = i === pieces.length - 1 || pause === 'end' || pause === 'ask';
+  const isTag = readingOf(piece, 'talk.tag') !== null;
+  return full && draft.mood === 'statement' && last && isTag ? become('question') : null;
+}
+
+function question({ piece, pieces, i, draft }: Place): Turn | 'stay' | null {
+  if (piece.role !== 'asking' && piece.role !== 'ask') return null;
+  if (draft.mood === 'instruction' && piece.role === 'asking') return 'stay';
+  const before = pieces[i - 1]?.role;
+  return before === 'asking' || before === 'negation' || before === 'ask' ? 'stay' : begin('question');
+}
+
+function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn | 'stay' | null {
+  const mood = isPlanned(piece, pieces, i) ? 'plan' : moodOf(piece);
+  // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
+  if (mood !== 'supposing' && mood !== 'plan' && mood !== 'instruction') return null;
+  if (mood === 'instruction' && !mayTell(pieces, i, tokens)) return 'stay';
+  const coloured =
+    mood === 'plan' && draft.mood === 'statement' && colour(piece, draft.pieces, pieces, i) !== null;
+  // "Tell me if it hurts" is one instruction, and "does it hurt if…" one question.
+  const within =
+    draft.mood === 'instruction' || ((draft.mood === 'supposing' || draft.mood === 'question') && !full);
+  return coloured || within ? 'stay' : begin(mood);
+}
+
+// "Going to put a tourniquet on" is a plan; "going to check your leg" is what is being done.
+const isPlanned = (piece: Piece, pieces: readonly Piece[], i: number): boolean =>
+  marked(piece, 'mood', 'plan') && pieces.slice(i + 1).find(({ role }) => role !== 'small')?.role === 'care';
+
+// An instruction opens what is said: "he can bend it" tells nobody to bend anything.
+function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const before = pieces[i - 1];
+  if (before === undefined || isPaused(tokens, before)) return true;
+  if (isSmall(before, 'person') && !isSmall(before, 'you')) return false;
+  const { role } = before;
+  return (
+    role === 'small' ||
+    role === 'talk' ||
+    role === 'answer' ||
+    role === 'intention' ||
+    role === 'unknown' ||
+    role === 'mood'
+  );
+}
+
+function intention({ piece, pieces, i, full, draft }: Place): Turn | 'stay' | null {
+  if (piece.role !== 'intention' || !(full || draft.mood !== 'statement')) return null;
+  return colour(piece, draft.pieces, pieces, i) === null ? begin('statement') : 'stay';
+}
+
+const isOutOfMood = ({ mood }: Draft): boolean =>
+  mood === 'supposing' || mood === 'instruction' || mood === 'plan';
+
+// A "no" or a "yes" after what was supposed or told begins something stated.
+function outOfMood({ piece, pieces, i, tokens, full, waiting, draft }: Place): Turn | null {
+  if (!isOutOfMood(draft) || !full) return null;
+  if (!isAnswer(piece) && readingOf(piece, 'talk.courtesy') === null) return null;
+  if (isAnswer(piece) && waiting && answers(pieces, i, tokens)) return begin('answer');
+  return i > 0 && piece.role !== 'site' ? begin('statement') : null;
+}
+
+// What was done or measured, after a pause, is no part of what was told or planned before it.
+function done({ piece, tokens, draft }: Place): Turn | null {
+  const isDone =
+    (piece.role === 'care' && (marked(piece, 'on') || marked(piece, 'put'))) ||
+    (piece.role === 'vital' && (piece.islands[0]?.slots.length ?? 0) > 0);
+  const leaves = isOutOfMood(draft) || draft.mood === 'question';
+  return leaves && isDone && pauseBefore(tokens, piece) !== '' ? begin('statement') : null;
+}
+
+function takenBack({ pieces, i, full }: Place): Turn | null {
+  return full && takesBack(pieces, i) ? begin('correction') : null;
+}
+
+function reading({ piece, asked }: Place): Turn | null {
+  return asked && piece.role === 'vital' ? begin('statement') : null;
+}

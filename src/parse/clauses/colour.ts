@@ -1,0 +1,30 @@
+// The moods that colour the clause they stand in: somebody else's, the examiner's own, long ago, or put off till later.
+
+import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
+import type { Mood } from './clause.ts';
+import { moodOf } from './mood-words.ts';
+
+const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history', 'same']);
+
+/** The mood that piece `i` gives to a statement whose pieces so far are `said`, or null. */
+export function colour(
+  piece: Piece,
+  said: readonly Piece[],
+  pieces: readonly Piece[],
+  i: number,
+): Mood | null {
+  const mood = moodOf(piece);
+  if (mood === 'others' || mood === 'own' || mood === 'past') return mood;
+  const namesOnly = said.some(({ role }) => role === 'site') && !said.some(({ role }) => STATING.has(role));
+  const next = pieces.slice(i + 1).find(({ role }) => role !== 'small');
+  const promised = marked(piece, 'future') && next?.role !== 'site' && next?.role !== 'side';
+  if ((mood === 'plan' || promised || marked(piece, 'mood', 'later')) && namesOnly) return 'plan';
+  return calls(pieces, i) ? 'others' : null;
+}
+
+// "Bram you're bleeding": a name that is called before "you" may be anybody's; what is said to it is kept in words.
+function calls(pieces: readonly Piece[], i: number): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  const called = piece?.role === 'unknown' && i === 0;
+  return called && next !== undefined && (isSmall(next, 'you') || marked(next, 'you'));
+}

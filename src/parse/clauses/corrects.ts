@@ -1,0 +1,29 @@
+// Whether words that may take something back do so here, by what follows them.
+
+import { marked, type Piece } from '../pieces/piece.ts';
+import { pauseAfter } from '../span.ts';
+import type { Token } from '../token.ts';
+
+/** A firm correction always is one; "sorry" or "no wait" only where a side, a site or a number follows. */
+export function corrects(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const piece = pieces[i];
+  if (piece === undefined) return false;
+  if (marked(piece, 'correct', 'firm')) return true;
+  for (const next of pieces.slice(i + 1)) {
+    const { role } = next;
+    if (role === 'side' || role === 'figure' || role === 'vital' || role === 'site') return true;
+    // "Sorry, laceration" corrects; "actually there is swelling" says something new.
+    if (role === 'finding') return !marked(piece, 'hedge');
+    if (role === 'correction') continue;
+    if (role !== 'small' && role !== 'talk' && role !== 'negation' && role !== 'answer') return false;
+    if (pauseAfter(tokens, next) === 'end') return false;
+  }
+  return false;
+}
+
+/** "Swelling left ankle no the right": a "no" with nothing after it but a side. */
+export function takesBack(pieces: readonly Piece[], i: number): boolean {
+  const [piece, next, after] = [pieces[i], pieces[i + 1], pieces[i + 2]];
+  if (piece === undefined || next === undefined || !marked(piece, 'plain')) return false;
+  return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
+}

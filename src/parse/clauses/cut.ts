@@ -1,0 +1,70 @@
+// Cuts an utterance into clauses at its full stops, its dashes, and wherever a piece begins something meant another way.
+
+import type { Piece } from '../pieces/piece.ts';
+import { pauseAfter, pauseBefore } from '../span.ts';
+import type { Token } from '../token.ts';
+import { moodAt } from './begins.ts';
+import type { Clause } from './clause.ts';
+import { colour } from './colour.ts';
+import { type Draft, isFull } from './draft.ts';
+import { asksAtTheEnd, withoutTag } from './late-question.ts';
+import { isWholeStrike } from './strikes.ts';
+
+/** What earlier talk left: a question that waits for its answer, or one that was answered a breath ago. */
+export interface Before {
+  readonly open: boolean;
+  readonly asking: boolean;
+}
+
+/** The clauses of an utterance in the order spoken. */
+export function clausesOf(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  before: Before,
+): readonly Clause[] {
+  const clauses: Clause[] = [];
+  let sentence = 0;
+  let waiting = before.open;
+  let draft: Draft = { pieces: [], mood: 'statement', sentence };
+  const close = () => {
+    if (draft.pieces.length > 0) {
+      const clause = settled(draft, tokens, before.asking);
+      clauses.push(clause);
+      waiting = isWaiting(clause, isFull(draft.pieces), waiting);
+    }
+    draft = { pieces: [], mood: 'statement', sentence };
+  };
+  pieces.forEach((piece, i) => {
+    const pause = i === 0 ? '' : pauseBefore(tokens, piece);
+    if (pause === 'end' || pause === 'ask') {
+      sentence++;
+      close();
+    } else if (pause === 'dash' && draft.mood !== 'mark') close();
+    const full = isFull(draft.pieces);
+    const asked = draft.mood === 'question' && full;
+    if (isWholeStrike(draft, piece, pauseBefore(tokens, piece))) close();
+    // What is marked is marked as it stands, to the end of its sentence.
+    const turn =
+      draft.mood === 'mark' ? null : moodAt({ piece, pieces, i, tokens, full, asked, waiting, draft });
+    if (turn?.turn === 'begin') close();
+    if (turn !== null) draft.mood = turn.mood;
+    else if (draft.mood === 'statement') draft.mood = colour(piece, draft.pieces, pieces, i) ?? draft.mood;
+    draft.pieces.push(piece);
+  });
+  close();
+  return clauses;
+}
+
+function settled(draft: Draft, tokens: readonly Token[], asking: boolean): Clause {
+  const { pieces, sentence } = draft;
+  const pause = pauseAfter(tokens, pieces.at(-1) ?? { to: 0 });
+  const asks = draft.mood === 'statement' && (pause === 'ask' || asksAtTheEnd(pieces, tokens, asking));
+  const mood = asks ? 'question' : draft.mood;
+  return { pieces: mood === 'question' ? withoutTag(pieces, tokens) : pieces, mood, sentence, pause };
+}
+
+/** Whether a question waits for its answer after this clause. */
+function isWaiting({ mood }: Clause, full: boolean, waiting: boolean): boolean {
+  if (mood === 'question') return full || waiting;
+  return mood === 'answer' || (mood === 'statement' && full) ? false : waiting;
+}

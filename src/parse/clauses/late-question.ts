@@ -1,0 +1,42 @@
+// Questions that only their end or the talk before them gives away: "no pain in your back, right", "and your shoulders".
+
+import { type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import type { Token } from '../token.ts';
+
+const NAMING: ReadonlySet<Role> = new Set(['site', 'small', 'side', 'part', 'talk', 'intention', 'mood']);
+
+/** True where these pieces ask, though nothing in them opens a question; `asking`: the talk before them did. */
+export const asksAtTheEnd = (pieces: readonly Piece[], tokens: readonly Token[], asking: boolean): boolean =>
+  hasTagQuestion(pieces, tokens) || asksOn(pieces, tokens, asking);
+
+/** The pieces of a question with the "right" at its end as mere talk. */
+export function withoutTag(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {
+  const last = pieces.at(-1);
+  if (last === undefined || !hasTagQuestion(pieces, tokens)) return pieces;
+  return [...pieces.slice(0, -1), { ...last, role: 'talk' }];
+}
+
+// "No pain in your back, right": a "right" at the end of what is said to the patient asks for a yes or a no.
+function hasTagQuestion(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
+  const [last, before] = [pieces.at(-1), pieces.at(-2)];
+  if (last === undefined || before === undefined || pieces.length < 4) return false;
+  const isRight =
+    last.weak &&
+    last.to - last.from === 1 &&
+    readingOf(last, 'talk.courtesy') !== null &&
+    last.role === 'side';
+  return (
+    isRight &&
+    before.role === 'site' &&
+    tokens.slice(pieces[0]?.from, last.from).some(({ word }) => word === 'your') &&
+    pieces.some(({ role }) => role === 'finding')
+  );
+}
+
+// "And your shoulders" after a question asks the same of another site.
+function asksOn(pieces: readonly Piece[], tokens: readonly Token[], asking: boolean): boolean {
+  const site = pieces.find(({ role }) => role === 'site');
+  if (site === undefined || !pieces.every(({ role }) => NAMING.has(role))) return false;
+  const lead = tokens.slice(pieces[0]?.from, site.to).map(({ word }) => word);
+  return lead.includes('and') && (asking || lead.includes('your'));
+}

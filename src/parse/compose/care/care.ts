@@ -1,0 +1,106 @@
+// Composes care given, with the site it was given at and what was given.
+
+import type { Care, CareStatement } from '../../../terms/index.ts';
+import type { SiteRef } from '../../context.ts';
+import { type Island, tagOf } from '../../islands/island.ts';
+import { type Piece, readingOf } from '../../pieces/piece.ts';
+import { around, type Span } from '../../span.ts';
+import type { Reach } from '../negations/reach.ts';
+import { type Attachment, attach } from '../sites/attach.ts';
+import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
+import { looseSide } from '../sites/loose-side.ts';
+import { knownSide } from '../sites/side.ts';
+import { sitesOf } from '../sites/sides.ts';
+import { type HowKnown, type Talk, textOf } from '../talk.ts';
+import { isGiven, isInstrument } from './given.ts';
+import { textOfCare } from './remedy.ts';
+
+export interface FoundCare extends Span {
+  readonly statements: readonly { readonly statement: CareStatement; readonly known: HowKnown }[];
+  /** pieces of the clause that it took in */
+  readonly spans: readonly Span[];
+}
+
+/** The care in a clause; care that is negated is none and stays for a note. `mind` is the sites in mind. */
+export function careOf(
+  talk: Talk,
+  items: readonly Item[],
+  mind: readonly SiteRef[],
+  reach: Reach,
+): { readonly found: readonly FoundCare[]; readonly usedSites: ReadonlySet<number> } {
+  const usedSites = new Set<number>();
+  const found: FoundCare[] = [];
+  for (const [i, group] of attach(items, talk.tokens, (item) => hasRole(item, 'care'))) {
+    const piece = pieceOf(items[i]);
+    const island = piece === null ? null : readingOf(piece, 'care');
+    if (piece === null || island === null || tagOf(island, 'care') === null) continue;
+    if (reach.polarity(piece.from, false) !== 'stated') continue;
+    const last = found.at(-1);
+    // "Packing the wound on the thigh with gauze": what it was done with is no care of its own.
+    if (last !== undefined && isInstrument(talk.tokens, piece, island)) {
+      found[found.length - 1] = { ...last, to: piece.to, spans: [...last.spans, piece] };
+      continue;
+    }
+    if (!isGiven(talk.tokens, items, i, group.length > 0)) continue;
+    for (const index of group) usedSites.add(index);
+    found.push(careAt(talk, items, i, piece, island, group, mind));
+  }
+  return { found: withoutRepeats(found), usedSites };
+}
+
+function careAt(
+  talk: Talk,
+  items: readonly Item[],
+  i: number,
+  piece: Piece,
+  island: Island,
+  group: Attachment,
+  mind: readonly SiteRef[],
+): FoundCare {
+  const phrases = phrasesAt(items, group);
+  const refs = sitesOf(phrases, mind);
+  const side = refs.some((ref) => ref.side === null) ? looseSide(items, talk.tokens, i, mind) : null;
+  const text = textOfCare(talk.tokens, items, i, piece, island);
+  const statement: CareStatement = {
+    kind: 'care',
+    care: tagOf(island, 'care') as Care,
+    ...(text.says ? { text: textOf(talk, text.from, text.to) } : {}),
+  };
+  const spans = [
+    piece,
+    ...phrases,
+    { from: piece.from, to: text.to },
+    ...(side === null ? [] : [side.piece]),
+  ];
+  return {
+    statements:
+      refs.length === 0
+        ? [{ statement, known: {} }]
+        : refs.map((ref) => ({
+            statement: { ...statement, site: ref.site, side: ref.side ?? side?.side ?? null },
+            known: ref.side === null ? {} : knownSide(ref.sideKnown),
+          })),
+    ...around(spans),
+    spans,
+  };
+}
+
+// "Splint on the knee with the quick splint", "blanket on for warming": one thing named twice in a breath is one care.
+function withoutRepeats(found: readonly FoundCare[]): readonly FoundCare[] {
+  const out: FoundCare[] = [];
+  for (const one of found) {
+    const mine = first(one);
+    const like = out.findIndex((other) => repeats(first(other), mine));
+    const earlier = out[like];
+    if (earlier === undefined || mine?.care === 'medication') out.push(one);
+    else
+      out[like] = { ...earlier, to: Math.max(earlier.to, one.to), spans: [...earlier.spans, ...one.spans] };
+  }
+  return out;
+}
+
+const first = (one: FoundCare): CareStatement | undefined => one.statements[0]?.statement;
+
+const repeats = (other: CareStatement | undefined, mine: CareStatement | undefined): boolean =>
+  other?.care === mine?.care &&
+  (mine?.site === undefined || (other?.site === mine.site && other.side === mine.side));

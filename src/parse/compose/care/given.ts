@@ -1,0 +1,44 @@
+// Whether a word for care says that it was given, or only names a thing that is or was at hand.
+
+import { hasTag, type Island } from '../../islands/island.ts';
+import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { hasRole, type Item, pieceOf } from '../sites/item.ts';
+import { endOfRemedy } from './remedy.ts';
+
+/** The thing alone ("tourniquet") is care only with a word that it was put on, a site or a time; an act is care by itself. */
+export function isGiven(
+  tokens: readonly Token[],
+  items: readonly Item[],
+  i: number,
+  hasSite: boolean,
+): boolean {
+  const piece = pieceOf(items[i]);
+  const island = piece === null ? null : readingOf(piece, 'care');
+  if (piece === null || island === null) return false;
+  // "He is splinting" is how he breathes; a splint has a limb.
+  if (hasTag(island, 'needs-site') && !hasSite) return false;
+  if (isOnAlready(tokens, items, i)) return false;
+  if (hasTag(island, 'takes')) return endOfRemedy(tokens, items, i, piece, island) > piece.to;
+  if (!hasTag(island, 'noun') || hasSite || hasTag(island, 'on') || hasTag(island, 'put')) return true;
+  return items.some((item) => hasRole(item, 'time'));
+}
+
+/** "With gauze", "with a splint": what care was given with. */
+export function isInstrument(tokens: readonly Token[], piece: Piece, island: Island): boolean {
+  if (!hasTag(island, 'noun')) return false;
+  const [before, earlier] = [tokens[piece.from - 1]?.word, tokens[piece.from - 2]?.word];
+  return before === 'with' || (before === 'a' && earlier === 'with') || tokens[piece.from]?.word === 'with';
+}
+
+// "After the splint" names a splint that is on already.
+function isOnAlready(tokens: readonly Token[], items: readonly Item[], i: number): boolean {
+  for (let k = i - 1; k >= 0; k--) {
+    const piece = pieceOf(items[k]);
+    if (piece === null || isPaused(tokens, piece)) return false;
+    if (isSmall(piece, 'before')) return true;
+    if (!isSmall(piece, 'article')) return false;
+  }
+  return false;
+}

@@ -1,0 +1,54 @@
+// The words that say what was given: a drug with its dose, or whatever follows a bare "gave".
+
+import { hasTag, type Island, tagOf } from '../../islands/island.ts';
+import type { Piece, Role } from '../../pieces/piece.ts';
+import { isPaused, type Span } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { type Item, pieceOf } from '../sites/item.ts';
+
+const REMEDY: ReadonlySet<Role> = new Set(['unknown', 'figure', 'small', 'attribute']);
+
+/** "Gave him ‹some drug› by mouth": past the last word after a bare "gave" that is its text; else past the care itself. */
+export function endOfRemedy(
+  tokens: readonly Token[],
+  items: readonly Item[],
+  i: number,
+  piece: Piece,
+  island: Island,
+): number {
+  if (!hasTag(island, 'takes')) return piece.to;
+  let end = piece.to;
+  let named = false;
+  for (const item of items.slice(i + 1)) {
+    const next = pieceOf(item);
+    if (next === null || isPaused(tokens, { to: end }) || !REMEDY.has(next.role)) break;
+    end = next.to;
+    named ||= next.role === 'unknown';
+  }
+  return named ? end : piece.to;
+}
+
+/** Where the text of care lies, and whether it has one: a medication has, and what was said with a number. */
+export function textOfCare(
+  tokens: readonly Token[],
+  items: readonly Item[],
+  i: number,
+  piece: Piece,
+  island: Island,
+): Span & { readonly says: boolean } {
+  const isMedication = tagOf(island, 'care') === 'medication';
+  return {
+    from: isMedication ? startOfRemedy(tokens, piece, island) : piece.from,
+    to: endOfRemedy(tokens, items, i, piece, island),
+    says: isMedication || island.slots.length > 0,
+  };
+}
+
+const GIVING = /^(gave|given|giving|administered|i|we|had|took|has|another|repeat|got|he|she|just)$/;
+
+function startOfRemedy(tokens: readonly Token[], piece: Piece, island: Island): number {
+  if (hasTag(island, 'takes')) return piece.to;
+  // "Gave four milligrams of it" begins at the dose, "paracetamol one gram" at the drug.
+  const dose = island.slots[0]?.from;
+  return dose !== undefined && GIVING.test(tokens[piece.from]?.word ?? '') ? dose : piece.from;
+}

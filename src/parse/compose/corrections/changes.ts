@@ -1,0 +1,127 @@
+// What a correction changes: the first of these ways that its words allow, in the order of one list.
+
+import type { Vital } from '../../../terms/index.ts';
+import type { Change, CorrectionTarget, StatementFrame } from '../../frame.ts';
+import { figureIn, likelyTag, type Piece } from '../../pieces/piece.ts';
+import { itemsOf } from '../exam/items.ts';
+import { attributesOf, joinAttributes } from '../findings/attributes.ts';
+import { hasRole, isSmallItem, phraseOf } from '../sites/item.ts';
+import { sideIn } from '../sites/side-in.ts';
+import type { Talk } from '../talk.ts';
+import { vitalFromFigure } from '../vitals/vital.ts';
+import { type StateAll, wouldSay } from './dry-run.ts';
+import { findingIn, presenceIn } from './said-anew.ts';
+import { renamedBy, sameTarget, targetOf } from './target.ts';
+
+export interface Changed {
+  readonly change: Change;
+  readonly target: CorrectionTarget;
+  /** the statement that the correction's own words make */
+  readonly basis?: StatementFrame;
+  /** milliseconds since the epoch, where the time is what is corrected */
+  readonly at?: number;
+}
+
+/** The changes of one way, or null where the words do not go that way. */
+type Way = (talk: Talk, pieces: readonly Piece[], stateAll: StateAll) => readonly Changed[] | null;
+
+const WAYS: readonly Way[] = [wholly, time, site, side, finding, attributes, presence, number];
+
+/** The changes that these pieces make; null where nothing in them can stand in the place of anything. */
+export function changesOf(
+  talk: Talk,
+  pieces: readonly Piece[],
+  stateAll: StateAll,
+): readonly Changed[] | null {
+  for (const way of WAYS) {
+    const changed = way(talk, pieces, stateAll);
+    if (changed !== null) return changed.length > 0 ? changed : null;
+  }
+  return null;
+}
+
+function wholly(talk: Talk, pieces: readonly Piece[], stateAll: StateAll): readonly Changed[] | null {
+  const statements = wouldSay(talk, pieces, stateAll);
+  if (statements.length === 0) return null;
+  const renamed = renamedBy(talk.context, statements);
+  return statements.map((basis) => ({
+    change: { change: 'statement', statement: basis.statement },
+    target: renamed ?? targetOf(basis),
+    basis,
+  }));
+}
+
+// "Correction, nine thirty five": the thing stands and its time is another.
+function time({ at, context }: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  if (at === undefined || !pieces.every(({ role }) => role === 'time' || role === 'small')) return null;
+  return context.said.map((statement) => ({
+    change: { change: 'statement', statement },
+    target: sameTarget(statement),
+    at,
+  }));
+}
+
+function site(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const items = itemsOf(talk, pieces);
+  const ref = phraseOf(items.findLast((item) => item.type === 'site'))?.sites[0];
+  if (ref === undefined) return null;
+  const turned = ref.side ?? sideIn(pieces)?.side ?? null;
+  // "The forearm is the left one" turns what was said of the forearm, whatever was said since.
+  const link = items.some((item) => isSmallItem(item, 'link') || hasRole(item, 'asking'));
+  if (link && turned !== null && ref.side === null)
+    return [{ change: { change: 'side', side: turned }, target: { site: ref.site } }];
+  const change: Change = {
+    change: 'site',
+    site: ref.site,
+    ...(turned === null ? {} : { side: turned }),
+    ...(ref.level === null ? {} : { level: ref.level }),
+  };
+  return [{ change, target: {} }];
+}
+
+function side(_talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const said = sideIn(pieces);
+  if (said === null) return null;
+  const target = said.instead === null ? {} : { side: said.instead };
+  return [{ change: { change: 'side', side: said.side }, target }];
+}
+
+function finding(_talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const said = findingIn(pieces);
+  return said === null ? null : [{ change: { change: 'finding', finding: said }, target: {} }];
+}
+
+// "Correction, severe": the finding stands, and what was said of it is another.
+function attributes(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const said = pieces.flatMap((piece) => attributesOf(piece) ?? []).reduce(joinAttributes, {});
+  const findings = talk.context.said.filter((statement) => statement.kind === 'finding');
+  if (Object.keys(said).length === 0 || findings.length === 0) return null;
+  return findings.map((one) => {
+    const statement = { ...one, ...said };
+    return { change: { change: 'statement', statement }, target: sameTarget(statement) };
+  });
+}
+
+function presence(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const present = presenceIn(pieces);
+  if (present === null || talk.context.said.length === 0) return null;
+  return [{ change: { change: 'present', present }, target: {} }];
+}
+
+function number(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const figure = pieces.findLast((piece) => piece.role === 'figure');
+  const value = figure === undefined ? null : figureIn(figure);
+  if (value === null) return null;
+  const vital = vitalMeant(talk, pieces);
+  const read = vital === null ? null : vitalFromFigure(vital, value);
+  if (vital === null || read === null) return [{ change: { change: 'number', value }, target: {} }];
+  return [{ change: { change: 'statement', statement: read.statement }, target: { kind: 'vital', vital } }];
+}
+
+function vitalMeant(talk: Talk, pieces: readonly Piece[]): Vital | null {
+  const named = pieces.find((piece) => piece.role === 'vital');
+  if (named !== undefined) return likelyTag(named, 'vital') as Vital | null;
+  const last = talk.context.said.find((statement) => statement.kind === 'vital')?.vital ?? null;
+  // A bare number for these needs the unit worked out again; the others keep what else was said of them.
+  return last === 'glucose' || last === 'temperature' ? last : null;
+}

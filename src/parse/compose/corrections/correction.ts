@@ -1,0 +1,37 @@
+// Composes a correction: what is put in the place of what was said, and which earlier words it means.
+
+import type { Clause } from '../../clauses/clause.ts';
+import { marked, type Piece } from '../../pieces/piece.ts';
+import { type Span, spanned } from '../../span.ts';
+import { place, spanOf, type Talk, textOf } from '../talk.ts';
+import { type Changed, changesOf } from './changes.ts';
+import type { StateAll } from './dry-run.ts';
+
+/** Corrects with the words of this clause; false where nothing in it can stand in the place of anything. */
+export function correct(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
+  const changes = changesOf(talk, saidAnew(clause), stateAll);
+  if (changes === null) return false;
+  const span = spanned(clause.pieces);
+  for (const change of changes) frame(talk, change, span);
+  place(talk, span);
+  return true;
+}
+
+function saidAnew({ pieces }: Clause): readonly Piece[] {
+  const said = pieces.filter((piece) => piece.role !== 'correction');
+  // "No, the right": the "no" takes back, and does not negate what follows.
+  return said[0] !== undefined && marked(said[0], 'plain') ? said.slice(1) : said;
+}
+
+function frame(talk: Talk, { change, target, basis, at = basis?.at }: Changed, { from, to }: Span): void {
+  talk.frames.push({
+    frame: 'correction',
+    target,
+    change,
+    heard: textOf(talk, from, to),
+    span: spanOf(talk, from, to),
+    known: basis?.known ?? {},
+    doubt: basis?.doubt ?? [],
+    ...(at === undefined ? {} : { at }),
+  });
+}

@@ -1,0 +1,59 @@
+// Takes back what was said: the last thing, or what is named.
+
+import type { Clause } from '../../clauses/clause.ts';
+import type { CorrectionTarget } from '../../frame.ts';
+import { likelyTag, type Piece } from '../../pieces/piece.ts';
+import { spanned } from '../../span.ts';
+import { itemsOf } from '../exam/items.ts';
+import { phrasesIn } from '../sites/item.ts';
+import { place, spanOf, type Talk, textOf } from '../talk.ts';
+import { findingIn } from './said-anew.ts';
+
+/** Strikes what the clause names after its strike word, or the last thing said. */
+export function strike(talk: Talk, clause: Clause): void {
+  const span = spanned(clause.pieces);
+  const { from, to } = span;
+  talk.frames.push({
+    frame: 'correction',
+    target: named(talk, clause.pieces.slice(1)),
+    change: { change: 'strike' },
+    heard: textOf(talk, from, to),
+    span: spanOf(talk, from, to),
+    known: {},
+    doubt: [],
+  });
+  place(talk, span);
+}
+
+function named(talk: Talk, pieces: readonly Piece[]): CorrectionTarget {
+  const finding = findingIn(pieces);
+  const site = phrasesIn(itemsOf(talk, pieces)).flatMap((phrase) => phrase.sites.slice(0, 1));
+  const last = site.at(-1);
+  const side = site.findLast((ref) => ref.side !== null)?.side ?? null;
+  return {
+    ...(finding === null ? {} : { kind: 'finding', finding }),
+    ...Object.assign({}, ...pieces.map(thing)),
+    ...(last === undefined ? {} : { site: last.site }),
+    ...(side === null ? {} : { side }),
+  };
+}
+
+/** The kind of thing that a piece names, and which one, in the words of the grammar. */
+function thing(piece: Piece): CorrectionTarget {
+  const tagged = <K extends 'vital' | 'care' | 'topic'>(kind: 'vital' | 'care' | 'history', key: K) => {
+    const value = likelyTag(piece, key);
+    return value === null ? {} : { kind, [key]: value as NonNullable<CorrectionTarget[K]> };
+  };
+  switch (piece.role) {
+    case 'vital':
+      return tagged('vital', 'vital');
+    case 'care':
+      return tagged('care', 'care');
+    case 'history':
+      return tagged('history', 'topic');
+    case 'csm':
+      return likelyTag(piece, 'pulse') === null ? { kind: 'csm' } : {};
+    default:
+      return {};
+  }
+}

@@ -1,0 +1,105 @@
+// Composes circulation, sensation and motion at a limb's end from the phrases of a clause and the limb they mean.
+
+import type { SiteRef } from '../../context.ts';
+import { hasTag, type Island, numberOf } from '../../islands/island.ts';
+import { type Piece, readingOf } from '../../pieces/piece.ts';
+import { around } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import type { Reach } from '../negations/reach.ts';
+import { type Attachment, attach } from '../sites/attach.ts';
+import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
+import { looseSide } from '../sites/loose-side.ts';
+import { sitesOf } from '../sites/sides.ts';
+import { aspectsOf, detailsOf } from './details.ts';
+import { withEllipses } from './ellipsis.ts';
+import type { ClauseCsm, FoundCsm } from './found-csm.ts';
+import { lateSeconds } from './late-seconds.ts';
+import { ALL_FOUR, endsOf } from './limb-ends.ts';
+import { presenceAt, sharePresence } from './presence.ts';
+
+const isCsm = (item: Item): boolean => hasRole(item, 'csm');
+
+/** The circulation, sensation and motion findings of a clause; `mind` is the sites in mind. */
+export function csmOf(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  mind: readonly SiteRef[],
+  reach: Reach,
+): ClauseCsm {
+  const found: FoundCsm[] = [];
+  for (const [i, group] of attach(items, tokens, isCsm)) {
+    const piece = pieceOf(items[i]);
+    const island = piece === null ? null : readingOf(piece, 'csm');
+    const one =
+      piece === null || island === null
+        ? null
+        : csmAt({ items, tokens, mind, reach }, i, piece, island, group);
+    if (one !== null) found.push(one);
+  }
+  const shared = withEllipses(sharePresence(found), items, mind);
+  // A bare noun of which nothing was said ("feeling your collarbones") takes no site.
+  const usedSites = new Set(shared.flatMap((one) => (one.present === null ? [] : one.group)));
+  return { found: shared, usedSites };
+}
+
+interface InHand {
+  readonly items: readonly Item[];
+  readonly tokens: readonly Token[];
+  readonly mind: readonly SiteRef[];
+  readonly reach: Reach;
+}
+
+function csmAt(
+  { items, tokens, mind, reach }: InHand,
+  i: number,
+  piece: Piece,
+  island: Island,
+  group: Attachment,
+): FoundCsm | null {
+  const phrases = phrasesAt(items, group);
+  const spoken = sitesOf(phrases, mind);
+  const side = spoken.some((ref) => ref.sideKnown === 'spoken') ? null : looseSide(items, tokens, i, mind);
+  const limbs = items.findIndex((item) => hasRole(item, 'limbs'));
+  const all = pieceOf(items[limbs]);
+  const isAll = all !== null && (phrases.length === 0 || isOfAll(items, i, limbs, group));
+  const { ends, endSpoken } = isAll
+    ? { ends: ALL_FOUR, endSpoken: true }
+    : endsOf(island, spoken, mind, side?.side ?? null);
+  const late = lateSeconds(items, i, island);
+  const seconds = numberOf(island, 'seconds') ?? late?.value ?? null;
+  if (hasTag(island, 'spoken-site') && !endSpoken) return null;
+  // "My hands are freezing": a cold hand that is somebody's own is not the patient's.
+  const owned = phrases.length === 0 ? ends.length === 0 : phrases.some((phrase) => phrase.mine);
+  if (hasTag(island, 'csm-warmth') && owned) return null;
+  if (ends.length === 0 && (seconds === null || hasTag(island, 'limb-only'))) return null;
+  const presence = presenceAt(items, i, island, reach, seconds);
+  const spans = [
+    piece,
+    ...phrases,
+    ...(side === null ? [] : [side.piece]),
+    ...(all === null ? [] : [all]),
+    ...(presence.negation === null ? [] : [presence.negation]),
+    ...(late === null ? [] : [late.piece]),
+  ];
+  return {
+    piece,
+    aspects: aspectsOf(island),
+    ends,
+    present: presence.present,
+    endSpoken,
+    group,
+    details: { ...detailsOf(island), ...(seconds === null ? {} : { capRefillSeconds: seconds }) },
+    known: presence.inferred ? { present: 'inferred' } : {},
+    doubt: side?.doubt ?? [],
+    ...around(spans),
+    spans,
+    refillSeconds: ends.length === 0 ? seconds : null,
+    negatedFrom: presence.negation?.from ?? null,
+  };
+}
+
+// "All four limbs have pulses and movement, no sensation in the feet": only what stands next to the feet is said of them.
+function isOfAll(items: readonly Item[], i: number, limbs: number, group: Attachment): boolean {
+  const site = group[0] ?? i;
+  return limbs < i && site > i && items.slice(i + 1, site).some(isCsm);
+}

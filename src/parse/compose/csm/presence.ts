@@ -1,0 +1,98 @@
+// Whether a check of a limb found what it looked for, and how that is known.
+
+import { hasTag, type Island, tagOf } from '../../islands/island.ts';
+import { readingOf } from '../../pieces/piece.ts';
+import type { Span } from '../../span.ts';
+import type { Reach } from '../negations/reach.ts';
+import { hasRole, type Item, isSmallItem, pieceOf } from '../sites/item.ts';
+import type { FoundCsm } from './found-csm.ts';
+
+// Schriger DL, Baraff L. Ann Emerg Med 1988;17:932-935: two seconds as the recommended upper limit of normal.
+const REFILL_LIMIT_SECONDS = 2;
+
+interface Presence {
+  readonly present: boolean | null;
+  /** worked out from a measure and not said as present or absent */
+  readonly inferred: boolean;
+  /** the words that deny it, or that call it normal */
+  readonly negation: Span | null;
+}
+
+const said = (present: boolean, negation: Span | null): Presence => ({ present, inferred: false, negation });
+
+/** The presence of the check at item `i`; `seconds` is its refill time, where it is one. */
+export function presenceAt(
+  items: readonly Item[],
+  i: number,
+  island: Island,
+  reach: Reach,
+  seconds: number | null,
+): Presence {
+  if (seconds !== null) return { present: seconds <= REFILL_LIMIT_SECONDS, inferred: true, negation: null };
+  const negation = negationAt(items, island.from, reach);
+  const negated = negation !== null;
+  const warmth = tagOf(island, 'warmth');
+  if (warmth !== null) return { present: (warmth === 'warm') !== negated, inferred: true, negation };
+  if (hasTag(island, 'csm-warmth')) return said(!negated, negation);
+  const word = tagOf(island, 'present');
+  if (word !== null) return said((word === 'yes') !== negated, negation);
+  if (hasTag(island, 'noun')) {
+    if (negated) return said(false, negation);
+    if (isHad(items, i)) return said(true, null);
+    const normal = normalAfter(items, i);
+    if (normal !== null) return said(true, normal);
+  }
+  return { present: null, inferred: false, negation: null };
+}
+
+function negationAt(items: readonly Item[], at: number, reach: Reach): Span | null {
+  const span = reach.span(at, false);
+  if (span === null) return null;
+  // "Intact in both hands, absent in both feet": the denial is said of the limb that follows it.
+  return reach.kind(at, false) === 'after' && leadsToSite(items, span.from) ? null : span;
+}
+
+function leadsToSite(items: readonly Item[], from: number): boolean {
+  const at = items.findIndex((item) => pieceOf(item)?.from === from);
+  return at >= 0 && items.slice(at + 1).find((item) => !hasRole(item, 'small'))?.type === 'site';
+}
+
+// "All four limbs have pulses and movement".
+function isHad(items: readonly Item[], i: number): boolean {
+  for (let k = i - 1; k >= 0; k--) {
+    const piece = pieceOf(items[k]);
+    if (piece?.role === 'csm') continue;
+    if (piece?.role !== 'small') return false;
+    if (piece.to - piece.from === 1 && isSmallItem(items[k], 'having')) return true;
+    if (!isSmallItem(items[k], 'join')) return false;
+  }
+  return false;
+}
+
+// "Sensation in the left hand is normal": the first finding after the noun calls it so.
+function normalAfter(items: readonly Item[], i: number): Span | null {
+  const piece = pieceOf(items.slice(i + 1).find((item) => hasRole(item, 'finding')));
+  const finding = piece === null ? null : readingOf(piece, 'findings.finding');
+  const normal =
+    finding !== null && tagOf(finding, 'present') === 'false' && tagOf(finding, 'finding') === 'abnormality';
+  return normal ? { from: finding.from, to: finding.to } : null;
+}
+
+// "Sensation and movement": a word or two may join the members of a list, and no more.
+const JOINED = 2;
+
+/** "Sensation and movement intact": a list shares what is said of its last member. */
+export function sharePresence(found: readonly FoundCsm[]): readonly FoundCsm[] {
+  const out: FoundCsm[] = [];
+  for (const one of found.toReversed()) {
+    const next = out[0];
+    const shares =
+      one.present === null &&
+      next !== undefined &&
+      next.present !== null &&
+      next.piece.from - one.piece.to <= JOINED &&
+      !(next.negatedFrom !== null && next.negatedFrom >= one.piece.to);
+    out.unshift(shares ? { ...one, present: next.present, to: Math.max(one.to, next.to) } : one);
+  }
+  return out;
+}

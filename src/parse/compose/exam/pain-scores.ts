@@ -1,0 +1,43 @@
+// "Left wrist, six out of ten" is how bad the pain is there; with no site it is the pain score.
+
+import { around } from '../../span.ts';
+import { findingStatement } from '../findings/finding-statement.ts';
+import type { FoundFinding } from '../findings/found-finding.ts';
+import { type Item, phraseOf, pieceOf } from '../sites/item.ts';
+import { withSides } from '../sites/sides.ts';
+import { plainSite } from '../sites/site-ref.ts';
+import { place, state, type Talk } from '../talk.ts';
+import { vitalOf } from '../vitals/vital.ts';
+
+/** States the pain scores that no finding took; a site that one takes is put among the `used`. */
+export function statePainScores(
+  talk: Talk,
+  items: readonly Item[],
+  found: readonly FoundFinding[],
+  used: Set<number>,
+): void {
+  for (const piece of items.flatMap((item) => pieceOf(item) ?? [])) {
+    const [island] = piece.islands;
+    if (island?.rule !== 'vitals.pain-score') continue;
+    if (found.some((one) => one.spans.some((span) => span.from === piece.from))) continue;
+    const read = vitalOf(island);
+    if (read === null || read.statement.vital !== 'pain-score') continue;
+    const at = items.findIndex((item) => item.type === 'site');
+    const phrase = used.has(at) ? null : phraseOf(items[at]);
+    if (phrase === null) {
+      state(talk, [{ ...read, from: piece.from, to: piece.to }]);
+      place(talk, piece);
+      continue;
+    }
+    used.add(at);
+    const { score } = read.statement.value;
+    state(
+      talk,
+      withSides(phrase, talk.context.sites).map(({ site, side }) => ({
+        statement: findingStatement('pain', plainSite(site, side), score > 0, { severity: score }),
+        ...around([piece, phrase]),
+      })),
+    );
+    place(talk, piece, phrase);
+  }
+}

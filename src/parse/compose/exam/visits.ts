@@ -1,0 +1,51 @@
+// What sites leave behind when nothing was said of them: they were looked at, and a side alone turns the ones in mind.
+
+import { isPaired } from '../../../terms/index.ts';
+import type { Role } from '../../pieces/piece.ts';
+import { hasRole, type Item, pieceOf } from '../sites/item.ts';
+import { isMirror } from '../sites/said-side.ts';
+import { knownSide, otherSide } from '../sites/side.ts';
+import { sideIn } from '../sites/side-in.ts';
+import { withSides } from '../sites/sides.ts';
+import { bear, place, type Said, state, type Talk } from '../talk.ts';
+
+/** The visits of the sites named in a stretch that are not among the `used`; their words have found their place. */
+export function visitsOf(talk: Talk, items: readonly Item[], used: ReadonlySet<number>): readonly Said[] {
+  return items.flatMap((item, i): readonly Said[] => {
+    if (item.type !== 'site' || used.has(i)) return [];
+    const { from, to } = item.phrase;
+    place(talk, item.phrase);
+    return withSides(item.phrase, talk.context.sites).map(({ site, side, sideKnown }) => ({
+      statement: { kind: 'visit', site, side },
+      known: knownSide(sideKnown),
+      from,
+      to,
+    }));
+  });
+}
+
+/** States the visits of a stretch, or turns the site in mind where only a side was said. */
+export function stateVisits(talk: Talk, items: readonly Item[], used: ReadonlySet<number>): void {
+  state(talk, visitsOf(talk, items, used));
+  turn(talk, items);
+}
+
+const TURNING: ReadonlySet<Role> = new Set(['side', 'small', 'talk', 'intention', 'mood', 'negation']);
+
+// "Now the other side", "starting on the left".
+function turn(talk: Talk, items: readonly Item[]): void {
+  const pieces = items.flatMap((item) => pieceOf(item) ?? []);
+  if (pieces.length < items.length || !pieces.every(({ role }) => TURNING.has(role))) return;
+  const side = pieceOf(items.find((item) => hasRole(item, 'side')));
+  const mirrors = pieces.some(isMirror);
+  if (!mirrors && (side === null || side.weak)) return;
+  const named = mirrors || side === null ? null : (sideIn([side])?.side ?? null);
+  const sites = talk.context.sites.map((ref) => ({
+    ...ref,
+    side: isPaired(ref.site) ? (named ?? otherSide(ref.side)) : ref.side,
+    sideKnown: 'carried' as const,
+  }));
+  if (sites.length === 0) return;
+  bear(talk, { sites });
+  place(talk, ...pieces);
+}

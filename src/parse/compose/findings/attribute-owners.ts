@@ -1,0 +1,54 @@
+// Which finding each attribute of a clause belongs to: the one straight after it, or else the one before it.
+
+import { isSmall, likelyTag, type Piece, type Role } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { type Item, pieceOf } from '../sites/item.ts';
+import { type Attributes, attributesOf, countAt } from './attributes.ts';
+
+export interface Owned {
+  /** item index of the finding */
+  readonly finding: number;
+  readonly piece: Piece;
+  readonly attributes: Attributes;
+}
+
+/** The attributes of a clause with the finding of each; those that belong to none are left out. */
+export const ownedAttributes = (items: readonly Item[], tokens: readonly Token[]): readonly Owned[] =>
+  items.flatMap((item, i): readonly Owned[] => {
+    const piece = pieceOf(item);
+    const attributes = piece === null ? null : (attributesOf(piece) ?? countAt(items, i));
+    if (piece === null || attributes === null) return [];
+    // A part names where on the site, so it looks back first ("swelling, distal third") and then on ("mid shaft deformity").
+    const ways = piece.role === 'part' ? ([-1, 1] as const) : ([1, -1] as const);
+    const finding = near(items, tokens, i, ways[0]) ?? near(items, tokens, i, ways[1]);
+    return finding === null ? [] : [{ finding, piece, attributes }];
+  });
+
+// What may stand between an attribute and its finding.
+const CALM: ReadonlySet<Role> = new Set([
+  'small',
+  'attribute',
+  'figure',
+  'part',
+  'talk',
+  'answer',
+  'side',
+  'vital',
+]);
+
+function near(items: readonly Item[], tokens: readonly Token[], i: number, step: 1 | -1): number | null {
+  for (let k = i + step; k >= 0 && k < items.length; k += step) {
+    const between = step === 1 ? pieceOf(items[k - 1]) : null;
+    if (between !== null && isPaused(tokens, between)) return null;
+    const piece = pieceOf(items[k]);
+    if (piece === null) {
+      if (step === 1) return null;
+      continue;
+    }
+    if (piece.role === 'finding') return likelyTag(piece, 'present') === 'false' ? null : k;
+    if (step === 1 && (isSmall(piece, 'join') || isSmall(piece, 'link'))) return null;
+    if (!CALM.has(piece.role)) return null;
+  }
+  return null;
+}

@@ -1,0 +1,77 @@
+// Where a finding is: the sites said, its own home ("tracheal deviation"), or the sites in mind.
+
+import { isSite, regionOf, type Side, type Site } from '../../../terms/index.ts';
+import type { SiteRef } from '../../context.ts';
+import { type Island, tagOf } from '../../islands/island.ts';
+import { plainSite } from '../sites/site-ref.ts';
+
+/**
+ * The sites of a finding; none where it can be at none of them. The grammar's tags say where it may be: `at` is there
+ * and nowhere else ("trachea deviated"), `for` only where such a site was said or is in mind, `home` where none was.
+ */
+export function placesOf(
+  island: Island,
+  spoken: readonly SiteRef[],
+  mind: readonly SiteRef[],
+  side: Side | null,
+): readonly SiteRef[] {
+  return inMidline(island, placed(island, spoken, mind, side));
+}
+
+function placed(
+  island: Island,
+  spoken: readonly SiteRef[],
+  mind: readonly SiteRef[],
+  side: Side | null,
+): readonly SiteRef[] {
+  const at = sitesIn(island, 'at');
+  if (at.length > 0 && spoken.every(({ site }) => isInRegionOf(at, site)))
+    return fixed(island, at, side ?? spoken.find((ref) => ref.side !== null)?.side ?? null);
+  const refs = spoken.length > 0 ? spoken : sideOfMind(mind, side);
+  const only = sitesIn(island, 'for');
+  const home = sitesIn(island, 'home');
+  if (only.length > 0 && (refs.length === 0 || !refs.every(({ site }) => isInRegionOf(only, site))))
+    return [];
+  if (
+    only.length === 0 &&
+    spoken.length === 0 &&
+    home.length > 0 &&
+    !mind.some(({ site }) => isInRegionOf(home, site))
+  )
+    return home.map((site) => plainSite(site, side));
+  return side === null ? refs : refs.map((ref) => ({ ...ref, side, sideKnown: 'spoken' }));
+}
+
+function fixed(island: Island, at: readonly Site[], said: Side | null): readonly SiteRef[] {
+  const own = tagOf(island, 'both') === null ? null : 'both';
+  const side = said ?? own;
+  const inferred = own !== null && side === own;
+  return at.map((site) => ({
+    ...plainSite(site, side),
+    ...(inferred ? { sideKnown: 'inferred' as const } : {}),
+  }));
+}
+
+/** True where a finding is at its own home and not at a site in mind. */
+export const isAtHome = (island: Island, refs: readonly SiteRef[], mind: readonly SiteRef[]): boolean => {
+  const [at, home] = [sitesIn(island, 'at'), sitesIn(island, 'home')];
+  return refs.every(
+    ({ site }) => at.includes(site) || (home.includes(site) && !mind.some((one) => one.site === site)),
+  );
+};
+
+const isInRegionOf = (sites: readonly Site[], site: Site): boolean =>
+  sites.some((one) => regionOf(one) === regionOf(site));
+
+// With a side of its own a site in mind is named once, whatever sides of it are in mind.
+const sideOfMind = (mind: readonly SiteRef[], side: Side | null): readonly SiteRef[] =>
+  side === null ? mind : mind.filter(({ site }, i) => mind.findIndex((one) => one.site === site) === i);
+
+// "Midline tenderness at L three" says the side in its own words.
+const inMidline = (island: Island, refs: readonly SiteRef[]): readonly SiteRef[] =>
+  tagOf(island, 'side') !== 'midline'
+    ? refs
+    : refs.map((ref) => (ref.side === null ? { ...ref, side: 'midline', sideKnown: 'spoken' } : ref));
+
+const sitesIn = (island: Island, key: string): readonly Site[] =>
+  (tagOf(island, key) ?? '').split('+').filter(isSite);

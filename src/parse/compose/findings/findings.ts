@@ -1,0 +1,123 @@
+// Composes the findings of a clause: each with its site and side, whether it is there, and what is said of it.
+
+import type { Finding } from '../../../terms/index.ts';
+import type { SiteRef } from '../../context.ts';
+import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
+import { type Piece, readingOf } from '../../pieces/piece.ts';
+import { around } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { type Reach, reachIn } from '../negations/reach.ts';
+import { type Attachment, attach } from '../sites/attach.ts';
+import { type Item, phrasesAt, pieceOf } from '../sites/item.ts';
+import { looseSide } from '../sites/loose-side.ts';
+import { sitesOf } from '../sites/sides.ts';
+import { type Owned, ownedAttributes } from './attribute-owners.ts';
+import { type Attributes, joinAttributes } from './attributes.ts';
+import { hearsNo, soundsLike } from './doubts.ts';
+import { excepted, otherwiseSided } from './exceptions.ts';
+import { isAtHome, placesOf } from './finding-place.ts';
+import type { ClauseFindings, FoundFinding } from './found-finding.ts';
+import { polarityAt } from './polarity.ts';
+import { isPredicate } from './predicate.ts';
+import { turnedSide } from './turned-side.ts';
+
+/** The clause in hand; `mind` is the site or sites in mind where it names none. */
+interface InHand {
+  readonly items: readonly Item[];
+  readonly tokens: readonly Token[];
+  readonly mind: readonly SiteRef[];
+  readonly reach: Reach;
+  readonly owned: readonly Owned[];
+}
+
+/** The findings of a clause. `mind` is the site or sites in mind where it names none; `end` is past its last token. */
+export function findingsOf(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  mind: readonly SiteRef[],
+  end: number,
+): ClauseFindings {
+  const reach = reachIn(items, end);
+  const inHand = { items, tokens, mind, reach, owned: ownedAttributes(items, tokens) };
+  const usedSites = new Set<number>();
+  const found: FoundFinding[] = [];
+  for (const [i, group] of attach(items, tokens)) {
+    const piece = pieceOf(items[i]);
+    const island = piece === null ? null : readingOf(piece, 'findings.finding');
+    if (piece === null || island === null) continue;
+    const one = findingAt(inHand, i, piece, island, group);
+    if (one === null) continue;
+    for (const index of group) usedSites.add(index);
+    found.push(one);
+  }
+  const exceptions = excepted(items, found, mind);
+  if (exceptions.site !== null && exceptions.found.length > 0) usedSites.add(exceptions.site);
+  found.push(...exceptions.found);
+  found.push(...otherwiseSided(items, found));
+  return { found: consistent(found), usedSites, reach };
+}
+
+function findingAt(
+  { items, tokens, mind, reach, owned }: InHand,
+  i: number,
+  piece: Piece,
+  island: Island,
+  group: Attachment,
+): FoundFinding | null {
+  if (hasTag(island, 'predicate') && !isPredicate(items, tokens, i, group.at(-1) ?? null, island, mind))
+    return null;
+  const phrases = phrasesAt(items, group);
+  const sideless = phrases.every(({ sites }) => sites.every(({ sideKnown }) => sideKnown !== 'spoken'));
+  const side = sideless
+    ? looseSide(items, tokens, i, mind)
+    : turnedSide(items, tokens, i, group.at(-1) ?? i, mind);
+  const refs = placesOf(island, sitesOf(phrases, mind), mind, side?.side ?? null);
+  if (refs.length === 0) return null;
+  const mine = owned.filter((owner) => owner.finding === i);
+  const polarity = polarityAt(items, tokens, i, island, reach);
+  const negation = reach.span(piece.from, hasTag(island, 'adj'));
+  const spans = [
+    piece,
+    ...phrases,
+    ...mine.map((owner) => owner.piece),
+    ...(side === null ? [] : [side.piece]),
+    ...(negation === null ? [] : [negation]),
+  ];
+  const base = tagOf(island, 'present') !== 'false';
+  return {
+    piece,
+    findings: tagsOf(island, 'finding') as Finding[],
+    refs,
+    siteSpoken: phrases.length > 0,
+    atHome: phrases.length === 0 && isAtHome(island, refs, mind),
+    sideSpoken: side !== null,
+    polarity,
+    present: base !== (polarity === 'negated'),
+    attributes: mine.map(({ attributes }) => attributes).reduce(joinAttributes, ownAttributes(island)),
+    ...around(spans),
+    spans,
+    doubt: [
+      ...(side?.doubt ?? []),
+      ...soundsLike(phrases, island),
+      ...(polarity === 'stated' && base ? hearsNo(items[i - 1]) : []),
+    ],
+  };
+}
+
+const ownAttributes = (island: Island): Attributes => {
+  const quality = tagsOf(island, 'quality');
+  return quality.length > 0 ? { quality } : {};
+};
+
+// "Abrasion, nothing else" cannot be free of anything: where something is there, the site is not called normal.
+const consistent = (found: readonly FoundFinding[]): readonly FoundFinding[] =>
+  found.filter(
+    (one) =>
+      one.present ||
+      one.findings.length !== 1 ||
+      one.findings[0] !== 'abnormality' ||
+      !found.some((other) => other.present && shareSite(other.refs, one.refs)),
+  );
+
+const shareSite = (a: readonly SiteRef[], b: readonly SiteRef[]): boolean =>
+  a.some((one) => b.some((other) => one.site === other.site && one.side === other.side));

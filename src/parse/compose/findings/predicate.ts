@@ -1,0 +1,60 @@
+// Whether a word that is said of a site ("fine", "intact", "nothing") is said of one here, or is mere talk.
+
+import type { SiteRef } from '../../context.ts';
+import { hasTag, type Island } from '../../islands/island.ts';
+import { isSmall, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { hasRole, type Item, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
+
+/**
+ * "Fine" counts as what is said of a site straight before it ("the elbow is fine"), "looks fine" of the site in mind too.
+ * `site` is the item that the word at `i` would belong to, or null for the site in mind.
+ */
+export function isPredicate(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  site: number | null,
+  island: Island,
+  mind: readonly SiteRef[],
+): boolean {
+  const piece = pieceOf(items[i]);
+  if (piece === null) return false;
+  // "Crepitus negative": the word denies the finding before it and says nothing of the site.
+  if (tagIn(piece, 'negation', 'negation') === 'after' && hasRole(items[i - 1], 'finding')) return false;
+  const nothing = hasTag(island, 'nothing');
+  // "Nothing deep" says what there is not nothing of.
+  if (nothing && goesOn(piece, pieceOf(items[i + 1]), tokens)) return false;
+  const soft = hasTag(island, 'soft');
+  if (site === null) {
+    if (mind.length === 0) return false;
+    if (items.slice(0, i).some((item) => hasRole(item, 'side'))) return true;
+    return !soft && tokens.length <= island.to - island.from + 2;
+  }
+  // "Good range of motion in the elbow" leads to its site.
+  if (site > i) return nothing || (!soft && (i + 1 === site || phraseOf(items[site])?.led === true));
+  return isSaidOf(items, tokens, i, site, soft);
+}
+
+const APART: ReadonlySet<Role> = new Set(['unknown', 'mood', 'intention']);
+
+function isSaidOf(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  site: number,
+  soft: boolean,
+): boolean {
+  const between = items.slice(site + 1, i);
+  const pieces = between.flatMap((item) => pieceOf(item) ?? []);
+  if (pieces.length < between.length || pieces.some(({ role }) => APART.has(role))) return false;
+  if (!soft || pieces.some((piece) => isSmall(piece, 'link') || piece.role === 'finding')) return true;
+  const last = items[i - 1];
+  return last === undefined || !isPaused(tokens, wordsOf(last));
+}
+
+const GOING_ON: ReadonlySet<Role> = new Set(['unknown', 'attribute', 'part', 'care', 'vital']);
+
+const goesOn = (piece: Piece, next: Piece | null, tokens: readonly Token[]): boolean =>
+  next !== null && !isPaused(tokens, piece) && GOING_ON.has(next.role);

@@ -1,0 +1,80 @@
+// The patient's free words in answer to a question of history: "Penicillin. I come out in a rash."
+
+import type { Topic } from '../../../terms/index.ts';
+import type { Clause } from '../../clauses/clause.ts';
+import { figureIn, marked, type Role } from '../../pieces/piece.ts';
+import { spanned } from '../../span.ts';
+import { dryRun, type StateAll } from '../corrections/dry-run.ts';
+import { isChatter } from '../light.ts';
+import { bear, place, state, type Talk } from '../talk.ts';
+import { answeredTopic } from './history.ts';
+import { isAge } from './measured.ts';
+
+// A clause with one of these says something of its own.
+const OTHER_TALK: ReadonlySet<Role> = new Set([
+  'vital',
+  'care',
+  'csm',
+  'history',
+  'intention',
+  'same',
+  'ask',
+  'asking',
+]);
+
+// In answer to these a patient names sites and feelings freely ("down my arm", "when I breathe in").
+const FEELINGS: ReadonlySet<Topic> = new Set<Topic>([
+  'events',
+  'provocation',
+  'quality',
+  'radiation',
+  'onset',
+  'symptoms',
+]);
+
+/** Takes a clause for the answer to the open question of history; false where it says something of its own. */
+export function answerFreely(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
+  const { asked } = talk.context;
+  if (asked?.about !== 'topic') return false;
+  if (isFree(talk, clause, asked.topic, stateAll)) take(talk, clause, asked.topic);
+  else if (asked.topic === 'events' && tellsMechanism(clause)) take(talk, clause, 'mechanism');
+  else return false;
+  return true;
+}
+
+// Free words answer a question of history unless they examine, command or set out to do something else.
+function isFree(talk: Talk, { pieces }: Clause, topic: Topic, stateAll: StateAll): boolean {
+  if (pieces.every(isChatter) || pieces.some(({ role }) => OTHER_TALK.has(role))) return false;
+  const finds = dryRun(talk, pieces, stateAll).some(
+    ({ statement, known }) => statement.kind === 'finding' && known.site === undefined,
+  );
+  return FEELINGS.has(topic) || !finds;
+}
+
+// "What happened?" "My tip caught and I fell": the whole answer is the mechanism.
+const tellsMechanism = (clause: Clause): boolean =>
+  clause.pieces.some((piece) => piece.role === 'history' && marked(piece, 'topic', 'mechanism'));
+
+function take(talk: Talk, clause: Clause, topic: Topic): void {
+  const { from } = spanned(clause.pieces);
+  const to = endOfAnswer(talk, clause);
+  const found = answeredTopic(talk, topic, from, to);
+  bear(talk, { asked: null });
+  if (found === null) return;
+  const figure = clause.pieces.find((piece) => piece.role === 'figure');
+  const age = topic === 'age' && figure !== undefined ? figureIn(figure) : null;
+  const years = age !== null && isAge(age) ? { years: age } : {};
+  state(talk, [{ statement: { ...found.statement, ...years }, known: found.known, from, to }]);
+  place(talk, { from, to });
+}
+
+// The clauses after a free answer belong to it while they name no place of their own.
+function endOfAnswer(talk: Talk, clause: Clause): number {
+  let { to: end } = spanned(clause.pieces);
+  for (const { mood, pieces } of talk.clauses.slice(talk.clauses.indexOf(clause) + 1)) {
+    if (mood !== 'statement' || pieces.every(isChatter)) break;
+    if (pieces.some(({ role, weak }) => OTHER_TALK.has(role) || (role === 'site' && !weak))) break;
+    end = pieces.at(-1)?.to ?? end;
+  }
+  return end;
+}

@@ -1,0 +1,20 @@
+// States the history of a clause, or leaves its topic open for what is said next.
+
+import type { Piece } from '../../pieces/piece.ts';
+import { bear, place, state, type Talk } from '../talk.ts';
+import { isOpen } from './found-history.ts';
+import { historyOf } from './history.ts';
+
+/** States the history at `i`; returns the token past its words. */
+export function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, negated: boolean): number {
+  const piece = pieces[i];
+  if (piece === undefined) return 0;
+  const found = historyOf(talk, pieces.slice(i), negated);
+  if (isOpen(found)) {
+    bear(talk, { asked: { about: 'topic', topic: found.topic } });
+    return piece.to;
+  }
+  state(talk, found);
+  place(talk, ...found);
+  return found.at(-1)?.to ?? piece.to;
+}

@@ -1,0 +1,60 @@
+// Composes history from its opening words and the patient's own words that follow, as said.
+
+import type { HistoryStatement, Topic } from '../../../terms/index.ts';
+import { hasTag, numberOf, tagOf } from '../../islands/island.ts';
+import { type Piece, readingOf } from '../../pieces/piece.ts';
+import { type Talk, textOf } from '../talk.ts';
+import type { FoundHistory, OpenTopic } from './found-history.ts';
+import { ageOf, weightOf } from './measured.ts';
+import { endOfName, endOfText, opensText, startOfText } from './text.ts';
+
+/** What one history piece says with the pieces after it; `pieces` is the rest of the clause from that piece on. */
+export function historyOf(
+  talk: Talk,
+  pieces: readonly Piece[],
+  negated: boolean,
+): readonly FoundHistory[] | OpenTopic {
+  const [piece] = pieces;
+  const island = piece === undefined ? null : readingOf(piece, 'history');
+  const topic = island === null ? null : (tagOf(island, 'topic') as Topic | null);
+  if (piece === undefined || island === null || topic === null) return [];
+  const { from, to } = piece;
+  const give = (text: string, end: number, more: Partial<HistoryStatement> = {}): readonly FoundHistory[] => [
+    { statement: { kind: 'history', topic, text, ...more }, known: {}, from, to: end },
+  ];
+  // "My name is …" is the patient's only in answer to being asked: the responder has a name too.
+  if (hasTag(island, 'mine') && !isAsked(talk, topic)) return [];
+  const whole = hasTag(island, 'whole');
+  if (hasTag(island, 'denied') || (negated && (hasTag(island, 'noun') || whole)))
+    return give(textOf(talk, from, to), to, { present: false });
+  if (topic === 'age') return ageOf(talk, island, piece);
+  if (topic === 'sex') return give(tagOf(island, 'sex') ?? textOf(talk, from, to), to);
+  if (topic === 'weight' && numberOf(island, 'weight') !== null) return weightOf(talk, island, piece);
+  if (whole) return give(textOf(talk, from, to), to);
+  const wholeOn = hasTag(island, 'whole-on');
+  const end = endOfText(talk.tokens, pieces, wholeOn || topic === 'mechanism');
+  if (wholeOn) return give(textOf(talk, from, end), end);
+  // "Taking this glove off" takes no drug.
+  if (hasTag(island, 'guard') && !opensText(talk.tokens, pieces[1])) return [];
+  if (end === to) return { topic, from, to };
+  // "Name is Ilse Brandt and…": a name is short.
+  const past = hasTag(island, 'short') ? endOfName(talk.tokens, to, end) : end;
+  const start = startOfText(talk.tokens, to, past);
+  if (start >= past) return { topic, from, to };
+  return give(textOf(talk, start, past), past, negated ? { present: false } : {});
+}
+
+const isAsked = (talk: Talk, topic: Topic): boolean =>
+  talk.context.asked?.about === 'topic' && talk.context.asked.topic === topic;
+
+/** Free words in answer to a question of history, or null where nothing is left of them. */
+export function answeredTopic(talk: Talk, topic: Topic, from: number, to: number): FoundHistory | null {
+  const start = startOfText(talk.tokens, from, to);
+  if (start >= to) return null;
+  return {
+    statement: { kind: 'history', topic, text: textOf(talk, start, to) },
+    known: { topic: 'carried' },
+    from: start,
+    to,
+  };
+}

@@ -1,0 +1,46 @@
+// Age and weight as numbers, where they are ones that a patient can have.
+
+import { type Island, numberOf, tagOf } from '../../islands/island.ts';
+import type { Span } from '../../span.ts';
+import { inRecordUnit } from '../../units.ts';
+import { type Talk, textOf } from '../talk.ts';
+import type { FoundHistory, OpenTopic } from './found-history.ts';
+
+// No living person is known to be older, heavier or lighter than about this (common practice, no source).
+const MOST_YEARS = 120;
+const WEIGHT_KG = { least: 0.3, most: 400 };
+
+/** True for an age in years that a patient can have. */
+export const isAge = (years: number): boolean => years >= 0 && years <= MOST_YEARS;
+
+/** The age in years, months converted, and the sex where it is said with it. */
+export function ageOf(talk: Talk, island: Island, { from, to }: Span): readonly FoundHistory[] | OpenTopic {
+  const said = numberOf(island, 'years');
+  const months = numberOf(island, 'months');
+  if (said === null && months === null) return { topic: 'age', from, to };
+  const years = said ?? inRecordUnit({ value: months ?? 0, unit: 'month' })?.value ?? null;
+  if (years === null || !isAge(years)) return [];
+  const text = textOf(talk, from, to);
+  const sex = tagOf(island, 'sex');
+  return [
+    { statement: { kind: 'history', topic: 'age', text, years }, known: {}, from, to },
+    ...(sex === null
+      ? []
+      : [{ statement: { kind: 'history', topic: 'sex', text: sex } as const, known: {}, from, to }]),
+  ];
+}
+
+const MASS: Readonly<Record<string, 'kilogram' | 'pound' | 'stone'>> = {
+  lb: 'pound',
+  stone: 'stone',
+  kg: 'kilogram',
+};
+
+/** The weight in kilograms, pounds and stones converted. */
+export function weightOf(talk: Talk, island: Island, { from, to }: Span): readonly FoundHistory[] {
+  const unit = MASS[tagOf(island, 'unit') ?? 'kg'] ?? 'kilogram';
+  const kg = inRecordUnit({ value: numberOf(island, 'weight') ?? 0, unit })?.value ?? null;
+  if (kg === null || kg < WEIGHT_KG.least || kg > WEIGHT_KG.most) return [];
+  const text = textOf(talk, from, to);
+  return [{ statement: { kind: 'history', topic: 'weight', text, kg }, known: {}, from, to }];
+}

@@ -1,0 +1,84 @@
+// How far the patient's own words reach after the words that open a topic.
+
+import { marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { isPaused, pauseAfter, pauseBefore } from '../../span.ts';
+import type { Token } from '../../token.ts';
+
+const STRONG: ReadonlySet<Role> = new Set([
+  'vital',
+  'history',
+  'ask',
+  'asking',
+  'strike',
+  'mark',
+  'command',
+  'csm',
+  'same',
+  'intention',
+]);
+
+// "Slipped on the ice" names no ice that was put on anybody: care breaks a text only where it was given.
+const isStrong = (piece: Piece, paused: boolean): boolean =>
+  piece.role === 'care'
+    ? paused || marked(piece, 'on') || marked(piece, 'put') || marked(piece, 'verb')
+    : STRONG.has(piece.role) && !(piece.role === 'intention' && piece.weak);
+
+/**
+ * Past the last token of the text that the first of these pieces opens: it runs on to the full stop, or to the next
+ * thing that is stated in its own right. A `loose` text takes in more history that follows without a pause.
+ */
+export function endOfText(tokens: readonly Token[], pieces: readonly Piece[], loose: boolean): number {
+  let end = pieces[0]?.to ?? 0;
+  for (let k = 1; k < pieces.length; k++) {
+    const piece = pieces[k];
+    if (piece === undefined) break;
+    const pause = pauseAfter(tokens, pieces[k - 1] ?? { to: 1 });
+    if (pause === 'end' || pause === 'ask') break;
+    if (isStrong(piece, pause !== '') && !(loose && piece.role === 'history' && pause === '')) break;
+    if (pause !== '' && startsStatement(pieces, k)) break;
+    end = piece.to;
+  }
+  return end;
+}
+
+// After a comma, a finding or a site that is not part of a plain list begins a statement of its own.
+function startsStatement(pieces: readonly Piece[], k: number): boolean {
+  const [first, second] = pieces.slice(k, k + 4).filter((piece) => piece.role !== 'small');
+  if (first === undefined || second === undefined) return false;
+  if (first.role === 'negation' || first.role === 'finding') return second.role !== 'unknown';
+  const isPlace = first.role === 'side' || first.role === 'site';
+  return isPlace && (second.role === 'finding' || second.role === 'site');
+}
+
+const CLOSED: ReadonlySet<Role> = new Set(['site', 'vital', 'intention', 'talk']);
+
+// Words that name no drug after "taking": what is taken is then a thing, a part in something, or over.
+const NO_TEXT =
+  /^(this|that|the|it|these|those|off|you|your|his|her|him|them|me|us|care|over|place|part|turns)$/;
+
+/** True where the piece after a guarded opening can be its text. */
+export const opensText = (tokens: readonly Token[], next: Piece | undefined): boolean =>
+  next !== undefined &&
+  !CLOSED.has(next.role) &&
+  !NO_TEXT.test(tokens[next.from]?.word ?? '') &&
+  pauseBefore(tokens, next) === '';
+
+const LEAD = /^(is|are|was|to|of|that|includes?|um|well|yeah|yes|it)$/;
+
+/** The first token of a text, past the small words that lead to it. */
+export function startOfText(tokens: readonly Token[], from: number, to: number): number {
+  let at = from;
+  while (at < to && LEAD.test(tokens[at]?.word ?? '')) at++;
+  return at;
+}
+
+const MOST_NAMES = 3;
+const AFTER_NAME = /^(i|and|he|she|is|from|who|but)$/;
+
+/** Past a name: it runs to the first pause, and over three words at most. */
+export function endOfName(tokens: readonly Token[], from: number, end: number): number {
+  const most = Math.min(end, from + MOST_NAMES);
+  for (let at = from; at < most; at++)
+    if (isPaused(tokens, { to: at + 1 }) || AFTER_NAME.test(tokens[at + 1]?.word ?? '')) return at + 1;
+  return most;
+}

@@ -1,0 +1,37 @@
+// Where a denied list ends at its site: "no pain in the neck, tenderness in the back".
+
+import { hasTag } from '../../islands/island.ts';
+import { readingOf, tagIn } from '../../pieces/piece.ts';
+import { hasRole, type Item, isSmallItem, pieceOf } from '../sites/item.ts';
+
+const isFinding = (item: Item | undefined): boolean => hasRole(item, 'finding');
+
+/** True where "or" stands straight before item `i`. */
+export const joinedByOr = (items: readonly Item[], i: number): boolean => isOr(items[i - 1]);
+
+function isOr(item: Item | undefined): boolean {
+  const piece = pieceOf(item);
+  const small = piece === null ? null : readingOf(piece, 'small');
+  return small !== null && hasTag(small, 'or');
+}
+
+/** True where the site at `i` follows findings and closes their list, unless "or" or "and" goes on. */
+export function closesList(items: readonly Item[], i: number): boolean {
+  if (!items.slice(0, i).some(isFinding)) return false;
+  // "Denies neck pain and back pain" goes on in the same order.
+  if (goesOn(items, i)) return false;
+  const next = pieceOf(items[i + 1]);
+  if (next === null || isOr(items[i + 1])) return false;
+  const small = readingOf(next, 'small');
+  if (small !== null && hasTag(small, 'small', 'join')) return items[i + 2]?.type !== 'site';
+  // "Deformity of the wrist: none", "swelling of the ankle is absent" reach back over the site.
+  return !(tagIn(next, 'negation', 'negation') ?? '').endsWith('after');
+}
+
+function goesOn(items: readonly Item[], i: number): boolean {
+  const before = items[i - 1];
+  const joined = isSmallItem(before, 'join') || isSmallItem(before, 'or');
+  if (!joined || !isFinding(items[i + 1])) return false;
+  const finding = items.slice(0, i).findLastIndex(isFinding);
+  return items[finding - 1]?.type === 'site';
+}

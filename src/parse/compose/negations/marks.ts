@@ -1,0 +1,90 @@
+// Where the negations of a clause stand, which way each reaches, and where their reach is cut off.
+
+import { hasTag } from '../../islands/island.ts';
+import type { NegationKind, NegationMark } from '../../negation.ts';
+import { isLikely, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
+import { hasRole, type Item } from '../sites/item.ts';
+import { closesList, joinedByOr } from './list-end.ts';
+
+export interface FoundMark {
+  readonly mark: NegationMark;
+  /** it denies nouns only: an adjective after it begins something stated */
+  readonly nouns: boolean;
+  /** "without": a "not" before it undoes it */
+  readonly lack?: boolean;
+}
+
+/** The marks of a clause's items in order. */
+export const marksIn = (items: readonly Item[]): readonly FoundMark[] =>
+  withoutDoubles(items.flatMap((item, i) => marksAt(items, item, i)));
+
+// "Not without pain" has pain, and says so weakly: neither word denies it.
+const withoutDoubles = (found: readonly FoundMark[]): readonly FoundMark[] =>
+  found.filter((one, i) => {
+    const [before, next] = [found[i - 1], found[i + 1]];
+    const undone = one.lack === true && before?.mark.end === one.mark.start && before.mark.kind === 'before';
+    const undoes = next?.lack === true && one.mark.end === next.mark.start && one.mark.kind === 'before';
+    return !undone && !undoes;
+  });
+
+const stopAt = (at: number): FoundMark => ({ mark: { start: at, end: at, kind: 'stop' }, nouns: false });
+
+const deny = (start: number, end: number): FoundMark => ({
+  mark: { start, end, kind: 'before' },
+  nouns: false,
+});
+
+function marksAt(items: readonly Item[], item: Item, i: number): readonly FoundMark[] {
+  if (item.type === 'site') {
+    const { from, to, denied } = item.phrase;
+    if (denied) return [deny(from, to)];
+    return closesList(items, i) ? [stopAt(to)] : [];
+  }
+  const { piece } = item;
+  // A phrase that says "no" itself ("no known allergies", "can not feel") goes on reaching over what is joined to it.
+  if (piece.role === 'history' || piece.role === 'csm') return [];
+  const island = readingOf(piece, 'negation');
+  if (island === null) return unmarkedAt(items, piece, i);
+  const kind = tagIn(piece, 'negation', 'negation') as NegationKind | null;
+  if (kind === null) return [];
+  const follows = hasRole(lastLoud(items, i), 'finding');
+  // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
+  if (piece.role === 'finding' && !(kind === 'after' && follows)) return [];
+  // "None loose": a "none" with an adjective straight after it and no finding before it denies what follows.
+  const ahead = kind === 'after' && !follows && isAdjective(items[i + 1]);
+  return [
+    {
+      mark: { start: piece.from, end: piece.to, kind: ahead ? 'before' : kind },
+      nouns: hasTag(island, 'nouns'),
+      lack: hasTag(island, 'lack'),
+    },
+  ];
+}
+
+// Words that are no negation of the grammar's and yet deny, or end a denial.
+function unmarkedAt(items: readonly Item[], piece: Piece, i: number): readonly FoundMark[] {
+  if (piece.role === 'finding' && likelyTag(piece, 'present') === 'false') return [];
+  // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
+  if (piece.role === 'answer' && marked(piece, 'answer', 'no')) return [deny(piece.from, piece.to)];
+  // An adjective after "no" and a noun begins something stated: "no deformity, tender over the radius".
+  const begins = isAdjective(items[i]) && !joinedByOr(items, i) && isAfterNoun(items, i);
+  return begins ? [stopAt(piece.from)] : [];
+}
+
+const isAdjective = (item: Item | undefined): boolean =>
+  item?.type === 'piece' && item.piece.role === 'finding' && isLikely(item.piece, 'adj');
+
+/** The item before `i` that is no small word. */
+const lastLoud = (items: readonly Item[], i: number): Item | undefined =>
+  items.slice(0, i).findLast((item) => !hasRole(item, 'small'));
+
+function isAfterNoun(items: readonly Item[], i: number): boolean {
+  for (let k = i - 1; k >= 0; k--) {
+    const item = items[k];
+    if (item?.type !== 'piece') return false;
+    const { piece } = item;
+    if (piece.role === 'negation') return isLikely(piece, 'nouns');
+    if (piece.role === 'finding') return true;
+  }
+  return false;
+}

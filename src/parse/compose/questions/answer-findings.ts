@@ -1,0 +1,94 @@
+// A yes or a no to a question after findings, with what the answer adds: how bad, where, on which side.
+
+import type { SeverityWord } from '../../../terms/index.ts';
+import type { Piece } from '../../pieces/piece.ts';
+import type { Span } from '../../span.ts';
+import { type Attributes, attributesOf, joinAttributes } from '../findings/attributes.ts';
+import { findingStatement } from '../findings/finding-statement.ts';
+import { isChatter } from '../light.ts';
+import { note, place, state, type Talk, textOf } from '../talk.ts';
+import { sitesOfAnswer } from './answer-site.ts';
+import type { AnswerWord } from './answer-word.ts';
+import { echoedFindings, hasOwnFindings } from './echo.ts';
+import { type AskedFindings, settle } from './settle.ts';
+
+interface FindingsAnswer {
+  readonly word: AnswerWord;
+  readonly severity: SeverityWord | null;
+  /** "I do": a whole sentence that cannot be taken the other way */
+  readonly explicit: boolean;
+  /** the words of the answer itself */
+  readonly span: Span;
+}
+
+/** States what the answer settles of the findings asked after; returns the pieces after it that still have to be read. */
+export function answerFindings(
+  talk: Talk,
+  asked: AskedFindings,
+  { word, severity, explicit, span }: FindingsAnswer,
+  rest: readonly Piece[],
+): readonly Piece[] {
+  const says = hasOwnFindings(asked, rest);
+  // "I do" and "yes, a little" settle a question put in the negative; a bare "yes" does not.
+  const settled = explicit || severity !== null;
+  const ambiguous = word === 'yes' && ((asked.negative && !settled) || asked.findings.length > 1);
+  if (asked.sites.length === 0 && word === 'no') {
+    denyAll(talk, asked, span);
+    return rest;
+  }
+  if (asked.sites.length === 0 || (ambiguous && !says)) {
+    note(talk, { from: span.from, to: rest.at(-1)?.to ?? span.to });
+    place(talk, ...rest);
+    return [];
+  }
+  // "Yeah, tender right there": the answer's own words say more than the question did.
+  if (ambiguous || (word === 'yes' && says)) return rest;
+  const more = word === 'yes' ? moreOf(rest) : NOTHING_MORE;
+  const sites = word === 'yes' ? sitesOfAnswer(talk, rest, asked.sites) : asked.sites;
+  const { quality, ...others } = joinAttributes(severity === null ? {} : { severity }, more.attributes);
+  settle(
+    talk,
+    sites.flatMap((ref) =>
+      asked.findings.map((one) => ({
+        statement: findingStatement(one.finding, ref, word === 'yes', {
+          ...others,
+          quality: word === 'yes' ? [...one.quality, ...(quality ?? [])] : [],
+        }),
+        known: {
+          site: 'carried',
+          finding: 'carried',
+          ...(sites === asked.sites && ref.side !== null ? { side: 'carried' } : {}),
+        } as const,
+        from: span.from,
+        to: more.pieces.at(-1)?.to ?? span.to,
+      })),
+    ),
+  );
+  const taken = [...more.pieces, ...echoedFindings(asked, rest)];
+  place(talk, ...taken);
+  const isPlaceTaken = word === 'yes' || sites !== asked.sites;
+  return rest.filter(
+    (piece) => !taken.includes(piece) && !(isPlaceTaken && (piece.role === 'site' || piece.role === 'side')),
+  );
+}
+
+interface More {
+  readonly attributes: Attributes;
+  readonly pieces: readonly Piece[];
+}
+
+const NOTHING_MORE: More = { attributes: {}, pieces: [] };
+
+/** What the pieces after a yes say of the finding, up to the first that says something else. */
+function moreOf(rest: readonly Piece[]): More {
+  const end = rest.findIndex((piece) => attributesOf(piece) === null && !isChatter(piece));
+  const pieces = (end < 0 ? rest : rest.slice(0, end)).filter((piece) => attributesOf(piece) !== null);
+  return { pieces, attributes: pieces.map((piece) => attributesOf(piece) ?? {}).reduce(joinAttributes, {}) };
+}
+
+// "Any numbness anywhere?" "No": it has no one site, so it is a symptom denied in the words of the question.
+function denyAll(talk: Talk, asked: AskedFindings, { from, to }: Span): void {
+  const text = `${asked.text}: ${textOf(talk, from, to)}`;
+  const statement = { kind: 'history', topic: 'symptoms', text, present: false } as const;
+  state(talk, [{ statement, known: { topic: 'inferred' }, from, to }]);
+}

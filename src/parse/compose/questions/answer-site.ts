@@ -1,0 +1,61 @@
+// Answers that say themselves where: "just my nose", "a little bit, in the left hand", "yeah, on the right side".
+
+import type { Clause } from '../../clauses/clause.ts';
+import type { SiteRef } from '../../context.ts';
+import { marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { spanned } from '../../span.ts';
+import { itemsOf } from '../exam/items.ts';
+import { findingStatement } from '../findings/finding-statement.ts';
+import { phrasesIn } from '../sites/item.ts';
+import { sideIn } from '../sites/side-in.ts';
+import { sitesOf } from '../sites/sides.ts';
+import { wholeSite } from '../sites/site-ref.ts';
+import { bear, type HowKnown, place, type Talk } from '../talk.ts';
+import { type AskedFindings, settle } from './settle.ts';
+
+/** The sites of a yes: those its own words name, those asked after on the side it names, or else those asked after. */
+export function sitesOfAnswer(
+  talk: Talk,
+  rest: readonly Piece[],
+  asked: readonly SiteRef[],
+): readonly SiteRef[] {
+  const phrases = phrasesIn(itemsOf(talk, rest));
+  if (phrases.length > 0) {
+    place(talk, ...phrases);
+    const refs = sitesOf(phrases, asked);
+    bear(talk, { sites: refs.map(wholeSite) });
+    return refs;
+  }
+  const side = sideIn(rest)?.side ?? null;
+  if (side === null) return asked;
+  place(talk, ...rest.filter(({ role }) => role === 'side'));
+  return asked.map((ref) => ({ ...ref, side, sideKnown: 'spoken' }));
+}
+
+const PLAIN: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'negation']);
+
+/** "Are you bleeding anywhere?" "Just my nose": a site alone answers where; false where the clause says more or else. */
+export function answersWithSite(talk: Talk, clause: Clause, asked: AskedFindings): boolean {
+  const phrases = phrasesIn(itemsOf(talk, clause.pieces));
+  const plain = clause.pieces.every((piece) => PLAIN.has(piece.role) && !marked(piece, 'negation', 'before'));
+  if (!plain || phrases.length === 0 || asked.negative || asked.findings.length > 1) return false;
+  if (asked.sites.length > 0 && !phrases.every((phrase) => phrase.mine)) return false;
+  const refs = sitesOf(phrases, []);
+  bear(talk, { asked: null, sites: refs.map(wholeSite) });
+  settle(
+    talk,
+    refs.flatMap((ref) =>
+      asked.findings.map(({ finding, quality }) => {
+        const known: HowKnown = {
+          finding: 'carried',
+          present: 'inferred',
+          ...(ref.sideKnown === 'inferred' ? { side: 'inferred' } : {}),
+        };
+        const statement = findingStatement(finding, { ...ref, level: null }, true, { quality });
+        return { statement, known, ...spanned(clause.pieces) };
+      }),
+    ),
+  );
+  place(talk, ...clause.pieces);
+  return true;
+}

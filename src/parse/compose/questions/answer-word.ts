@@ -1,0 +1,31 @@
+// The yes, the no or the "not sure" that opens an answer, and how bad its words make it.
+
+import type { SeverityWord } from '../../../terms/index.ts';
+import type { Clause } from '../../clauses/clause.ts';
+import { type Piece, tagIn } from '../../pieces/piece.ts';
+import { isChatter } from '../light.ts';
+
+export type AnswerWord = 'yes' | 'no' | 'unsure';
+
+export interface Answered {
+  readonly word: AnswerWord;
+  /** the pieces that are the answer itself, with the small words before them */
+  readonly heads: readonly Piece[];
+  readonly severity: SeverityWord | null;
+}
+
+/** The answer that a piece is, or null. */
+export const wordOf = (piece: Piece): AnswerWord | null =>
+  tagIn(piece, 'talk.answer', 'answer') as AnswerWord | null;
+
+/** The answer at a clause's start ("well, yes, yeah a little"), or null. */
+export function answerWord({ pieces }: Clause): Answered | null {
+  const start = pieces.findIndex((piece) => wordOf(piece) !== null || !isChatter(piece));
+  const first = pieces[start];
+  const word = first === undefined ? null : wordOf(first);
+  if (word === null) return null;
+  const after = pieces.findIndex((piece, i) => i > start && wordOf(piece) !== word);
+  const heads = after < 0 ? pieces : pieces.slice(0, after);
+  const severities = heads.map((piece) => tagIn(piece, 'talk.answer', 'severity') as SeverityWord | null);
+  return { word, heads, severity: severities.find((one) => one !== null) ?? null };
+}

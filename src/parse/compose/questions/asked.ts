@@ -1,0 +1,111 @@
+// What a question asks after: the findings, the limb check, the topic or the vital sign in its words.
+
+import type { Aspect, Finding, Topic, Vital } from '../../../terms/index.ts';
+import type { Clause } from '../../clauses/clause.ts';
+import type { Asked } from '../../context.ts';
+import { hasTag, tagOf } from '../../islands/island.ts';
+import { isSmall, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
+import { spanned } from '../../span.ts';
+import { csmOf } from '../csm/csm.ts';
+import { toEnd } from '../csm/limb-ends.ts';
+import { findingsOf } from '../findings/findings.ts';
+import type { ClauseFindings } from '../findings/found-finding.ts';
+import type { Reach } from '../negations/reach.ts';
+import type { Item } from '../sites/item.ts';
+import { type Talk, textOf } from '../talk.ts';
+
+/** What a clause asks after, its items given; null where it asks nothing that an answer could settle. */
+export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Asked | null {
+  const { from, to } = spanned(clause.pieces);
+  const findings = findingsOf(items, talk.tokens, talk.context.sites, to);
+  return (
+    first(clause.pieces, (piece) => askedBy(talk, piece)) ??
+    askedFindings(clause, findings, textOf(talk, from, to)) ??
+    askedBare(clause, textOf(talk, from, to)) ??
+    askedCsm(talk, items, findings.reach) ??
+    first(clause.pieces, (piece) => askedNoun(talk, piece)) ??
+    askedAgain(talk, items)
+  );
+}
+
+function first(pieces: readonly Piece[], ask: (piece: Piece) => Asked | null): Asked | null {
+  for (const piece of pieces) {
+    const asked = ask(piece);
+    if (asked !== null) return asked;
+  }
+  return null;
+}
+
+// A phrase of the grammar that is a question by itself ("any allergies", "can you feel me touching").
+function askedBy(talk: Talk, piece: Piece): Asked | null {
+  const history = readingOf(piece, 'history.ask');
+  if (history !== null) {
+    const topic = tagOf(history, 'asks') as Topic | null;
+    if (topic !== null) return topicOf(talk, piece, topic, hasTag(history, 'item'));
+    const vital = tagOf(history, 'asks-vital') as Vital | null;
+    if (vital !== null) return { about: 'vital', vital };
+  }
+  const aspect = tagIn(piece, 'csm.ask', 'ask') as Aspect | null;
+  const ends = aspect === null ? [] : talk.context.sites.flatMap((ref) => toEnd(ref, null));
+  return aspect === null || ends.length === 0 ? null : { about: 'csm', aspects: [aspect], ends };
+}
+
+const topicOf = (talk: Talk, { from, to }: Piece, topic: Topic, isItem: boolean): Asked => ({
+  about: 'topic',
+  topic,
+  ...(isItem ? { item: textOf(talk, from, to) } : {}),
+});
+
+function askedFindings(clause: Clause, { found }: ClauseFindings, text: string): Asked | null {
+  const asked = found.filter((one) => one.piece.role === 'finding');
+  const [one] = asked;
+  if (one === undefined) return null;
+  return {
+    about: 'findings',
+    findings: asked.flatMap(({ findings, attributes }) =>
+      findings.map((finding) => ({ finding, quality: attributes.quality ?? [] })),
+    ),
+    // "Where does it hurt?" and "any numbness anywhere?" are asked of no site in mind.
+    sites: one.siteSpoken || !isWhere(clause) ? one.refs : [],
+    negative: asked.some(({ polarity }) => polarity === 'negated'),
+    text,
+  };
+}
+
+const isWhere = (clause: Clause): boolean =>
+  clause.pieces.some((piece) => marked(piece, 'where') || isSmall(piece, 'where'));
+
+// A finding that has no place, since none was said and none is in mind.
+function askedBare(clause: Clause, text: string): Asked | null {
+  const island = clause.pieces
+    .map((piece) => readingOf(piece, 'findings.finding'))
+    .find((one) => one !== null && !hasTag(one, 'predicate'));
+  const finding = island == null ? null : (tagOf(island, 'finding') as Finding | null);
+  if (island == null || finding === null || tagOf(island, 'present') === 'false') return null;
+  return { about: 'findings', findings: [{ finding, quality: [] }], sites: [], negative: false, text };
+}
+
+function askedCsm(talk: Talk, items: readonly Item[], reach: Reach): Asked | null {
+  const [csm] = csmOf(items, talk.tokens, talk.context.sites, reach).found;
+  return csm === undefined || csm.ends.length === 0
+    ? null
+    : { about: 'csm', aspects: csm.aspects, ends: csm.ends };
+}
+
+function askedNoun(talk: Talk, piece: Piece): Asked | null {
+  if (piece.role === 'history' && readingOf(piece, 'history') !== null) {
+    const topic = (tagIn(piece, 'history', 'topic') ?? 'events') as Topic;
+    return topicOf(talk, piece, topic, topic === 'events' || topic === 'symptoms');
+  }
+  const vital = piece.role === 'vital' ? (likelyTag(piece, 'vital') as Vital | null) : null;
+  return vital === null ? null : { about: 'vital', vital };
+}
+
+// "And your back?" asks again what was asked of the site before.
+function askedAgain(talk: Talk, items: readonly Item[]): Asked | null {
+  const before = talk.context.askedBefore;
+  const sites = items.some((item) => item.type === 'site') ? talk.context.sites : [];
+  if (sites.length > 0 && before?.about === 'findings') return { ...before, sites };
+  const ends = sites.flatMap((ref) => toEnd(ref, null));
+  return ends.length > 0 && before?.about === 'csm' ? { ...before, ends } : null;
+}

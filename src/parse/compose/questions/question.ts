@@ -1,0 +1,42 @@
+// Composes a question: its sites are borne in mind, and what it asks after stays open for the answer to take up.
+
+import type { Clause } from '../../clauses/clause.ts';
+import type { SiteRef } from '../../context.ts';
+import { itemsOf } from '../exam/items.ts';
+import { visitsOf } from '../exam/visits.ts';
+import { phrasesIn } from '../sites/item.ts';
+import { plainSite } from '../sites/site-ref.ts';
+import { bear, place, type Talk } from '../talk.ts';
+import { askedOf } from './asked.ts';
+
+/** Opens the question of a clause; its sites become visits where nobody answers. */
+export function ask(talk: Talk, clause: Clause): void {
+  const items = itemsOf(talk, clause.pieces);
+  const visits = visitsOf(talk, items, new Set());
+  talk.asking = [...talk.asking, ...visits];
+  if (visits.length > 0) {
+    const refs = phrasesIn(items).flatMap((phrase) => phrase.sites);
+    const sites = visits.flatMap(({ statement }) =>
+      statement.kind === 'visit' ? [plainSite(statement.site, statement.side)] : [],
+    );
+    bear(talk, { sites: sites.map((ref, i) => asSaid(ref, refs[i])) });
+  }
+  const asked = askedOf(talk, clause, items);
+  if (asked === null) return;
+  place(talk, ...clause.pieces);
+  bear(talk, { asked, askedBefore: asked });
+}
+
+// A visit keeps the site and its side; the spot on it, and how its side was known, stand in the words.
+const asSaid = (visited: SiteRef, said: SiteRef | undefined): SiteRef => ({
+  ...visited,
+  sideKnown: said?.sideKnown ?? (visited.side === null ? null : 'carried'),
+  parts: said?.parts ?? [],
+  level: said?.level ?? null,
+});
+
+/** Opens the question of "tell me if it hurts" about the site in mind, without a visit where nobody answers. */
+export function askQuietly(talk: Talk, clause: Clause): void {
+  const asked = askedOf(talk, clause, itemsOf(talk, clause.pieces));
+  if (asked?.about === 'findings' && asked.sites.length > 0) bear(talk, { asked, askedBefore: asked });
+}

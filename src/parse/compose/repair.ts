@@ -1,0 +1,38 @@
+// Reads a clause that takes something back, with what was left open before it.
+
+import type { Clause } from '../clauses/clause.ts';
+import type { Piece } from '../pieces/piece.ts';
+import { correct } from './corrections/correction.ts';
+import { STATING, stateAll } from './state-all.ts';
+import { isPlaced, type Talk } from './talk.ts';
+
+/** Reads a correction; where it corrects nothing, its words are a statement. */
+export function readCorrection(talk: Talk, clause: Clause): void {
+  const open = openFinding(talk, clause);
+  const rest = clause.pieces.filter(({ role }) => role !== 'correction');
+  if (open.length > 0) stateAll(talk, [...open, ...clause.pieces.slice(1)]);
+  else if (repairsSite(talk, rest)) {
+    talk.frames.pop();
+    stateAll(talk, rest);
+  } else if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
+}
+
+// "Swelling to the right, no, the left wrist": a finding whose site comes only with the correction.
+function openFinding(talk: Talk, clause: Clause): readonly Piece[] {
+  const before = talk.clauses[talk.clauses.indexOf(clause) - 1];
+  const names = (pieces: readonly Piece[]) => pieces.some(({ role }) => role === 'site');
+  if (before?.mood !== 'statement' || before.sentence !== clause.sentence) return [];
+  if (!names(clause.pieces) || names(before.pieces)) return [];
+  return before.pieces.filter((piece) => piece.role === 'finding' && !isPlaced(talk, piece));
+}
+
+// "Left hand, sorry, right hand: the fingers are fine": a site named and taken back before anything was said of it.
+function repairsSite(talk: Talk, rest: readonly Piece[]): boolean {
+  const last = talk.frames.at(-1);
+  return (
+    last?.frame === 'statement' &&
+    last.statement.kind === 'visit' &&
+    rest.some(({ role }) => role === 'site') &&
+    rest.some(({ role }) => STATING.has(role))
+  );
+}

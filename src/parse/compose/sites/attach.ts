@@ -1,0 +1,131 @@
+// Which sites each finding of a clause belongs to: the one before it, the one it leads to, or the one in mind.
+
+import { holdersOf } from '../../../terms/index.ts';
+import { isLikely, type Role } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
+import { type Attaches, groupFrom, groupUpTo, isQuiet, pauseAfterItem } from './site-group.ts';
+
+/** Indexes of the site items a finding belongs to; empty: the site in mind. */
+export type Attachment = readonly number[];
+
+const isFinding: Attaches = (item) => hasRole(item, 'finding');
+
+/** For each item that is a finding (or whatever `attaches` says), the sites it belongs to. */
+export function attach(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  attaches: Attaches = isFinding,
+): ReadonlyMap<number, Attachment> {
+  const result = new Map<number, Attachment>();
+  const used = new Set<number>();
+  let findingFirst = false;
+  for (const [i, item] of items.entries()) {
+    if (!attaches(item)) continue;
+    const before = lastSite(items, i);
+    // With no site before it in the clause, a later one is meant rather than the one in mind ("bruise, size of a fist, right hip").
+    const after = nextSite(items, tokens, i, attaches) ?? (before === null ? anySite(items, i) : null);
+    const choice = choose({ items, tokens, i, before, after, used, findingFirst, attaches });
+    if (choice === null) {
+      result.set(i, []);
+      continue;
+    }
+    if (choice === after) findingFirst = true;
+    const group =
+      choice === after ? groupFrom(items, tokens, choice, attaches) : groupUpTo(items, tokens, choice);
+    for (const index of group) used.add(index);
+    result.set(i, group);
+  }
+  return result;
+}
+
+interface Choice {
+  readonly items: readonly Item[];
+  readonly tokens: readonly Token[];
+  readonly i: number;
+  readonly before: number | null;
+  readonly after: number | null;
+  readonly used: ReadonlySet<number>;
+  /** an earlier finding of the clause led to its site */
+  readonly findingFirst: boolean;
+  readonly attaches: Attaches;
+}
+
+function choose({ items, tokens, i, before, after, used, findingFirst, attaches }: Choice): number | null {
+  const led = after !== null && phraseOf(items[after])?.led === true;
+  if (before !== null && !used.has(before) && !items.slice(before + 1, i).some(attaches)) {
+    // "The left arm has bruising at the elbow": the narrower place that it leads to is the one.
+    if (led && isWithin(items[after], items[before]) && !items.slice(i + 1, after).some(attaches))
+      return after;
+    // A heading with a pause after it yields to a site that the finding leads to: "right leg, swelling over the knee".
+    const heading = led && pauseAfterItem(items, tokens, before) !== '';
+    return heading ? after : before;
+  }
+  if (led || before === null) return after;
+  if (after !== null && findingFirst && isAdjacent(items, tokens, i, after)) return after;
+  if (after !== null && isAttributive(items, tokens, i, after)) return after;
+  return before;
+}
+
+function isWithin(inner: Item | undefined, outer: Item | undefined): boolean {
+  const [a, b] = [phraseOf(inner)?.sites[0], phraseOf(outer)?.sites[0]];
+  if (a === undefined || b === undefined) return false;
+  return holdersOf(a.site).includes(b.site) || (a.site === b.site && a.level !== null);
+}
+
+function lastSite(items: readonly Item[], i: number): number | null {
+  const at = items.slice(0, i).findLastIndex((item) => item.type === 'site');
+  return at < 0 ? null : at;
+}
+
+const PASSED: ReadonlySet<Role> = new Set([
+  'attribute',
+  'figure',
+  'negation',
+  'answer',
+  'vital',
+  'part',
+  'talk',
+  'small',
+]);
+
+// Only what belongs to the list of findings may stand between a finding and the site it leads to.
+function nextSite(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  attaches: Attaches,
+): number | null {
+  for (let k = i + 1; k < items.length; k++) {
+    const item = items[k];
+    if (item === undefined) return null;
+    if (item.type === 'site') {
+      const paused = pauseAfterItem(items, tokens, k - 1) !== '';
+      return paused && !item.phrase.led && k - 1 > i ? null : k;
+    }
+    if (attaches(item)) continue;
+    if (!PASSED.has(item.piece.role) || isSmallItem(item, 'before')) return null;
+  }
+  return null;
+}
+
+function anySite(items: readonly Item[], i: number): number | null {
+  for (let k = i + 1; k < items.length; k++) {
+    if (items[k]?.type === 'site') return k;
+    // "Weak because of the thumb" is not said of the thumb.
+    if (isSmallItem(items[k], 'before')) return null;
+  }
+  return null;
+}
+
+const isAdjacent = (items: readonly Item[], tokens: readonly Token[], i: number, site: number): boolean =>
+  items.slice(i + 1, site).every(isQuiet) && pauseAfterItem(items, tokens, i) === '';
+
+// "Swollen right knee": an adjective straight before a site, and not what an "is" says of the site before.
+function isAttributive(items: readonly Item[], tokens: readonly Token[], i: number, site: number): boolean {
+  const [item, piece] = [items[i], pieceOf(items[i])];
+  if (item === undefined || piece === null || site !== i + 1) return false;
+  if (!isLikely(piece, 'adj') || isLikely(piece, 'predicate')) return false;
+  return !isPaused(tokens, wordsOf(item)) && !isSmallItem(items[i - 1], 'link');
+}

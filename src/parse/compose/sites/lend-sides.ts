@@ -1,0 +1,28 @@
+// A site without a side takes that of a wider or narrower one in its clause: "fingers are warm on the left hand".
+
+import { isPaired } from '../../../terms/index.ts';
+import type { SiteRef } from '../../context.ts';
+import { type Item, phrasesIn } from './item.ts';
+import { sameLimb } from './limb.ts';
+import { isNested } from './nested-sites.ts';
+
+/** The items with sides lent to the sites that lack one. */
+export function lendSides(items: readonly Item[]): readonly Item[] {
+  return items.map((item, i) => {
+    if (item.type !== 'site') return item;
+    const [ref, ...others] = item.phrase.sites;
+    if (ref === undefined || others.length > 0 || ref.sideKnown === 'spoken' || !isPaired(ref.site))
+      return item;
+    const earlier = phrasesIn(items.slice(0, i)).map(({ sites }) => sites[0]);
+    const later = phrasesIn(items.slice(i + 1)).map(({ sites }) => sites[0]);
+    const giver =
+      [later[0], earlier.at(-1)].find((one) => isSpoken(one) && isNested(ref, one)) ??
+      // "Down the right leg, thigh fine, knee swollen": the limb's side holds for what follows of it.
+      earlier.findLast((one) => isSpoken(one) && sameLimb(one.site, ref.site));
+    if (giver?.side == null) return item;
+    const sideKnown = isNested(ref, giver) ? 'spoken' : 'carried';
+    return { type: 'site', phrase: { ...item.phrase, sites: [{ ...ref, side: giver.side, sideKnown }] } };
+  });
+}
+
+const isSpoken = (ref: SiteRef | undefined): ref is SiteRef => ref?.sideKnown === 'spoken';

@@ -1,0 +1,43 @@
+// "The little finger on the left hand", "the right leg just above the ankle": one place, named by the narrower site.
+
+import { holdersOf, isPaired } from '../../../terms/index.ts';
+import type { SiteRef } from '../../context.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { type Item, isSmallItem, phraseOf, type SitePhrase } from './item.ts';
+
+/** True where one of the two sites holds the other. */
+export const isNested = (a: SiteRef, b: SiteRef): boolean =>
+  holdersOf(a.site).includes(b.site) || holdersOf(b.site).includes(a.site);
+
+/** The items with neighbours that name one place joined. */
+export function joinNested(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const out: Item[] = [];
+  for (const item of items) {
+    const at = out.findLastIndex((one) => one.type === 'site');
+    const [before, after] = [phraseOf(out[at]), phraseOf(item)];
+    const joints = out.slice(at + 1);
+    const phrase =
+      before !== null && after !== null && joints.every(isJoint)
+        ? merged(before, after, joints.length > 0, tokens)
+        : null;
+    if (phrase === null) out.push(item);
+    else out.splice(at, 1 + joints.length, { type: 'site', phrase });
+  }
+  return out;
+}
+
+const isJoint = (item: Item): boolean =>
+  (isSmallItem(item, 'preposition') || isSmallItem(item, 'article')) && !isSmallItem(item, 'join');
+
+function merged(a: SitePhrase, b: SitePhrase, jointed: boolean, tokens: readonly Token[]): SitePhrase | null {
+  const [refA, refB] = [a.sites[0], b.sites[0]];
+  if (refA === undefined || refB === undefined || a.sites.length > 1 || b.sites.length > 1) return null;
+  if (isPaused(tokens, a) || (!b.led && !jointed) || !isNested(refA, refB)) return null;
+  const [inner, outer] = holdersOf(refA.site).includes(refB.site) ? [refA, refB] : [refB, refA];
+  if (inner.side !== null && outer.side !== null && inner.side !== outer.side && inner.sideKnown === 'spoken')
+    return null;
+  const sided = outer.sideKnown === 'spoken' && isPaired(inner.site) && inner.sideKnown !== 'spoken';
+  const ref = sided ? { ...inner, side: outer.side, sideKnown: outer.sideKnown } : inner;
+  return { ...a, to: b.to, sites: [ref], doubtful: false, homophone: a.homophone ?? b.homophone };
+}

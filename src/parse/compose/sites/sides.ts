@@ -1,0 +1,63 @@
+// Gives each site its side: the spoken one, the list's, the limb's in mind, or none; and says how it was known.
+
+import { isPaired, type Known, type Side } from '../../../terms/index.ts';
+import type { SiteRef } from '../../context.ts';
+import type { SitePhrase } from './item.ts';
+import { limbOf } from './limb.ts';
+import { oneSide, otherSide } from './side.ts';
+
+/** The sites of a list of phrases, with the sides that they say, share and carry. */
+export const sitesOf = (phrases: readonly SitePhrase[], mind: readonly SiteRef[]): readonly SiteRef[] =>
+  shareSides(phrases.flatMap((phrase) => withSides(phrase, mind)));
+
+/** The sites of a phrase with their sides, in the light of the sites in mind. */
+export function withSides(phrase: SitePhrase, mind: readonly SiteRef[]): readonly SiteRef[] {
+  return phrase.sites.map((ref) => {
+    if (phrase.mirrored) return mirror(ref, mind);
+    if (ref.side !== null || !isPaired(ref.site)) return ref;
+    return carried(ref, mind);
+  });
+}
+
+function mirror(ref: SiteRef, mind: readonly SiteRef[]): SiteRef {
+  const side = otherSide(oneSide(mind));
+  return { ...ref, side, sideKnown: side === null ? null : 'carried' };
+}
+
+function carried(ref: SiteRef, mind: readonly SiteRef[]): SiteRef {
+  const limb = limbOf(ref.site);
+  const from = mind.find(
+    ({ site, side }) =>
+      side !== null && side !== 'midline' && (site === ref.site || (limb !== null && limbOf(site) === limb)),
+  );
+  return from === undefined ? ref : withSide(ref, from.side, 'carried');
+}
+
+const withSide = (ref: SiteRef, side: Side | null, sideKnown: Known): SiteRef => ({
+  ...ref,
+  side,
+  sideKnown,
+});
+
+/** A list of sites shares a side that was said once: "left hip, thigh and knee", "hip and knee on the left". */
+function shareSides(refs: readonly SiteRef[]): readonly SiteRef[] {
+  const out: SiteRef[] = [];
+  for (const ref of refs) {
+    const giver = out.at(-1);
+    const lacks = isPaired(ref.site) && (ref.side === null || ref.sideKnown === 'carried');
+    out.push(
+      lacks && giver?.side && giver.sideKnown !== 'inferred' ? withSide(ref, giver.side, 'carried') : ref,
+    );
+  }
+  const last = out.at(-1);
+  if (last?.side == null || last.sideKnown !== 'spoken') return unlike(out);
+  return unlike(
+    out.map((ref) => (isPaired(ref.site) && ref.side === null ? withSide(ref, last.side, 'carried') : ref)),
+  );
+}
+
+// "Shin and calf" name one site twice.
+const unlike = (refs: readonly SiteRef[]): readonly SiteRef[] => {
+  const keys = refs.map((ref) => JSON.stringify({ ...ref, sideKnown: null }));
+  return refs.filter((_, i) => keys.indexOf(keys[i] ?? '') === i);
+};

@@ -1,0 +1,68 @@
+// "Neck, chest and back", "hip and knee": sites joined by a word, or three and more by pauses, are meant together.
+
+import { pauseAfter } from '../../span.ts';
+import type { Pause, Token } from '../../token.ts';
+import { hasRole, type Item, isSmallItem, wordsOf } from './item.ts';
+
+/** True for an item that is said of a site: a finding, a check of a limb, care. */
+export type Attaches = (item: Item) => boolean;
+
+/** The pause that was marked after the item at `index`. */
+export const pauseAfterItem = (items: readonly Item[], tokens: readonly Token[], index: number): Pause => {
+  const item = items[index];
+  return item === undefined ? '' : pauseAfter(tokens, wordsOf(item));
+};
+
+/** True for small words and attributes that neither join two things nor say one of the other. */
+export const isQuiet = (item: Item): boolean =>
+  (hasRole(item, 'small') || hasRole(item, 'attribute')) &&
+  !isSmallItem(item, 'join') &&
+  !isSmallItem(item, 'link');
+
+/** The sites that begin at `first` and are meant together. */
+export function groupFrom(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  first: number,
+  attaches: Attaches,
+): readonly number[] {
+  const group = [first];
+  let joined = false;
+  for (let k = first + 1; k < items.length; k++) {
+    const item = items[k];
+    if (item?.type === 'site') {
+      if (ownsWhatFollows(items, tokens, k, attaches)) break;
+      if (!joined && pauseAfterItem(items, tokens, k - 1) === '' && !item.phrase.led) break;
+      group.push(k);
+    } else if (isSmallItem(item, 'join')) joined = true;
+    else if (item === undefined || !isQuiet(item)) break;
+  }
+  return joined || group.length > 2 ? group : [first];
+}
+
+// "… and left knee is bruised": a site that something is said of does not belong to the list before it.
+function ownsWhatFollows(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  k: number,
+  attaches: Attaches,
+): boolean {
+  const next = items[k + 1];
+  if (next === undefined || pauseAfterItem(items, tokens, k) !== '') return false;
+  return attaches(next) || isSmallItem(next, 'link');
+}
+
+/** The sites that end at `last` and are meant together. */
+export function groupUpTo(items: readonly Item[], tokens: readonly Token[], last: number): readonly number[] {
+  const group = [last];
+  let joined = false;
+  for (let k = last - 1; k >= 0; k--) {
+    const item = items[k];
+    if (item?.type === 'site') {
+      if (!joined && pauseAfterItem(items, tokens, k) === '') break;
+      group.unshift(k);
+    } else if (isSmallItem(item, 'join')) joined = true;
+    else if (item === undefined || !isQuiet(item)) break;
+  }
+  return joined || group.length > 2 ? group : [last];
+}

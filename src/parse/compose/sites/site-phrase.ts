@@ -1,0 +1,81 @@
+// One site phrase from its pieces: which sites, on which side, which part of them, and how sure its words are.
+
+import { isPaired, isSite, type Known, type Part, type Side, type Site } from '../../../terms/index.ts';
+import type { SiteRef } from '../../context.ts';
+import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
+import { isLikely, isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
+import { isPaused, pauseBefore } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import type { SitePhrase } from './item.ts';
+import { levelsOf } from './levels.ts';
+import { isMirror, partsOf, sideBefore } from './said-side.ts';
+
+/** The phrase of these pieces around a site; `lead` is the piece before them. */
+export function sitePhrase(
+  pieces: readonly Piece[],
+  site: Piece,
+  lead: Piece | undefined,
+  tokens: readonly Token[],
+): SitePhrase {
+  const island = readingOf(site, 'sites') as Island;
+  const { from } = pieces[0] ?? site;
+  const { to } = pieces.at(-1) ?? site;
+  const sides = pieces.flatMap((piece) =>
+    piece.role === 'side' || isMirror(piece) ? [sideBefore(piece)] : [],
+  );
+  const own = tagOf(island, 'side') as Side | null;
+  const spoken = sides.find((side): side is Side => side !== null && side !== 'mirror') ?? own;
+  const parts = [
+    ...pieces.flatMap((piece) => (piece.role === 'part' ? partsOf(piece) : [])),
+    ...(tagsOf(island, 'part') as Part[]),
+  ];
+  const sites = (tagOf(island, 'site') ?? '').split('+').filter(isSite);
+  const mine = lead !== undefined && isSmall(lead, 'mine');
+  const owned = mine || (lead !== undefined && isSmall(lead, 'owner'));
+  return {
+    from,
+    to,
+    sites: sites.flatMap((one) => refsOf(one, spoken, island, parts)),
+    led: startsWithPreposition(pieces, tokens) || leads(lead, tokens),
+    mirrored: sides.includes('mirror'),
+    doubtful: site.weak && pieces.length === 1 && !owned,
+    mine: mine || pieces.some((piece) => isSmall(piece, 'mine')),
+    denied: pieces.some((piece) => piece.role === 'side' && readingOf(piece, 'negation') !== null),
+    homophone: pieces.some(
+      (piece) => (piece.role === 'side' || piece === site) && isLikely(piece, 'homophone'),
+    )
+      ? tokens
+          .slice(from, to)
+          .map(({ word }) => word)
+          .join(' ')
+      : null,
+  };
+}
+
+function refsOf(site: Site, spoken: Side | null, island: Island, parts: readonly Part[]): readonly SiteRef[] {
+  const plural = spoken === null && hasTag(island, 'plural') && isPaired(site);
+  const side: Side | null = plural ? 'both' : spoken;
+  const sideKnown: Known | null = side === null ? null : plural ? 'inferred' : 'spoken';
+  const ref = { site, side, sideKnown, parts: [...new Set(parts)] };
+  const levels = levelsOf(island);
+  return levels.length === 0 ? [{ ...ref, level: null }] : levels.map((level) => ({ ...ref, level }));
+}
+
+const PREPOSITIONS =
+  /^(to|on|over|of|in|at|along|down|round|around|only|just|from|across|under|behind|near)$/;
+
+const isPreposition = (token: Token | undefined): boolean => PREPOSITIONS.test(token?.word ?? '');
+
+/** True where these pieces open with a preposition of their own ("on the left" as one phrase of the grammar). */
+export const startsWithPreposition = (pieces: readonly Piece[], tokens: readonly Token[]): boolean => {
+  const [first] = pieces;
+  return first !== undefined && first.role !== 'site' && isPreposition(tokens[first.from]);
+};
+
+function leads(lead: Piece | undefined, tokens: readonly Token[]): boolean {
+  if (lead === undefined) return false;
+  if (isSmall(lead, 'preposition') && !isPaused(tokens, lead)) return true;
+  // "To his chin": the owner stands between the preposition and the site.
+  const owner = isSmall(lead, 'owner') || isSmall(lead, 'mine');
+  return owner && isPreposition(tokens[lead.from - 1]) && pauseBefore(tokens, lead) === '';
+}

@@ -1,0 +1,64 @@
+// How far a site phrase reaches around its site: the sides, parts and articles that belong to it, and what leads to it.
+
+import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
+import { isPaused, pauseAfter } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { isMirror } from './said-side.ts';
+
+/** The index of the first piece that belongs to the site at `i`: sides, parts and articles straight before it. */
+export function reachBack(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  i: number,
+  stop: number,
+): number {
+  let start = i;
+  for (let k = i - 1; k >= stop; k--) {
+    const piece = pieces[k];
+    if (piece === undefined || isPaused(tokens, piece)) break;
+    const before = readingOf(piece, 'sides.side-before') ?? readingOf(piece, 'sides.part-before');
+    if (before !== null && (piece.role === 'side' || piece.role === 'part')) start = k;
+    else if (isMirror(piece)) start = k;
+    else if (!isSmall(piece, 'article')) break;
+  }
+  return start;
+}
+
+/** The index past the last piece that belongs to the site at `i`: sides, parts straight after it. */
+export function reachOn(pieces: readonly Piece[], tokens: readonly Token[], i: number): number {
+  let end = i + 1;
+  for (let k = i + 1; k < pieces.length; k++) {
+    const before = pieces[k - 1];
+    const piece = pieces[k];
+    if (piece === undefined || before === undefined) break;
+    // "Under the ribs, left side": a side that can be nothing else may come after a comma.
+    const pause = pauseAfter(tokens, before);
+    const late = k === i + 1 && pause === 'pause' && piece.role === 'side' && !piece.weak;
+    if (pause !== '' && !late) break;
+    const after = readingOf(piece, 'sides.side-after') ?? readingOf(piece, 'sides.part-after');
+    if (after === null || (piece.role !== 'side' && piece.role !== 'part')) break;
+    if (belongsToNext(pieces, tokens, k)) break;
+    end = k + 1;
+  }
+  return end;
+}
+
+// "Elbow left wrist": the side belongs to the wrist, where both could be meant.
+function belongsToNext(pieces: readonly Piece[], tokens: readonly Token[], k: number): boolean {
+  const piece = pieces[k];
+  if (piece === undefined || isPaused(tokens, piece)) return false;
+  for (const next of pieces.slice(k + 1)) {
+    if (next.role === 'site') return !next.weak;
+    if (next.role !== 'side' && next.role !== 'part' && !isSmall(next, 'article')) return false;
+    if (isPaused(tokens, next)) return false;
+  }
+  return false;
+}
+
+/** What leads to a site phrase that begins at `start`: the piece before its articles ("at the elbow"). */
+export function leadOf(pieces: readonly Piece[], tokens: readonly Token[], start: number): Piece | undefined {
+  return pieces.slice(0, start).findLast((piece) => {
+    const plain = isSmall(piece, 'article') && !isSmall(piece, 'owner') && !isSmall(piece, 'mine');
+    return isPaused(tokens, piece) || !plain;
+  });
+}

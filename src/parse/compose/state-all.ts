@@ -1,0 +1,65 @@
+// Everything a stretch of pieces states: vital signs and history by themselves, the examination in between.
+
+import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { spanned } from '../span.ts';
+import { stateExam } from './exam/exam.ts';
+import { itemsOf } from './exam/items.ts';
+import { stateHistory } from './history/history-said.ts';
+import { reachIn } from './negations/reach.ts';
+import { sameAgain, sameIn } from './same.ts';
+import type { Talk } from './talk.ts';
+import { stateVital } from './vitals/vital-said.ts';
+
+/** The roles that state something of the patient besides a site. */
+export const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history']);
+
+/** States what these pieces say, in the order said. */
+export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
+  const same = sameIn(talk, pieces);
+  if (same === null) {
+    stateInOrder(talk, pieces);
+    return;
+  }
+  // What stands before it in the clause is the place it is said of, or a statement of its own.
+  const at = pieces.indexOf(same);
+  const [before, after] = [pieces.slice(0, at), pieces.slice(at + 1)];
+  if (before.some(({ role }) => STATING.has(role))) stateAll(talk, before);
+  sameAgain(talk, pieces, same);
+  if (after.length > 0) stateAll(talk, after);
+}
+
+function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
+  let stretch: Piece[] = [];
+  const flush = () => {
+    if (stretch.length > 0) stateExam(talk, stretch);
+    stretch = [];
+  };
+  const reach = reachIn(itemsOf(talk, pieces), spanned(pieces).to);
+  for (let i = 0; i < pieces.length; i++) {
+    const piece = pieces[i];
+    if (piece === undefined) continue;
+    if (piece.role === 'history') {
+      const end = stateHistory(talk, pieces, i, reach.polarity(piece.from, false) === 'negated');
+      flush();
+      while ((pieces[i + 1]?.from ?? end) < end) i++;
+    } else if (piece.role === 'vital' && isOfSite(piece, pieces)) stretch.push(asCsm(piece));
+    else if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
+      const taken = stateVital(talk, pieces, i);
+      if (taken === 0) stretch.push(piece);
+      else flush();
+      i += Math.max(0, taken - 1);
+    } else stretch.push(piece);
+  }
+  flush();
+}
+
+// "Left foot pale and cool" is said of the foot and not of the skin as a vital sign.
+const isOfSite = (piece: Piece, pieces: readonly Piece[]): boolean =>
+  marked(piece, 'bare') &&
+  marked(piece, 'vital', 'skin') &&
+  pieces.some(({ role, weak }) => role === 'site' && !weak);
+
+const asCsm = (piece: Piece): Piece => ({
+  ...piece,
+  role: readingOf(piece, 'csm') === null ? 'unknown' : 'csm',
+});

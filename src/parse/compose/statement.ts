@@ -1,0 +1,71 @@
+// Reads a clause that states: an answer without a yes or no, a side turned, or something new.
+
+import type { Clause } from '../clauses/clause.ts';
+import type { Piece } from '../pieces/piece.ts';
+import { marked } from '../pieces/piece.ts';
+import { isPaused } from '../span.ts';
+import { correct } from './corrections/correction.ts';
+import { answerFreely } from './history/free-answer.ts';
+import { isLight } from './light.ts';
+import { answer } from './questions/answer.ts';
+import { answersWithSite } from './questions/answer-site.ts';
+import { answerWord } from './questions/answer-word.ts';
+import { sideIn } from './sites/side-in.ts';
+import { stateAll } from './state-all.ts';
+import { bear, type Talk } from './talk.ts';
+import { stateFigureAnswer } from './vitals/vital-said.ts';
+
+/** Reads a statement in the light of the question that is open. */
+export function readStatement(talk: Talk, clause: Clause): void {
+  const { asked } = talk.context;
+  if (answerFreely(talk, clause, stateAll) || answerWithFigure(talk, clause)) return;
+  // "I don't see any": a negation alone, in answer to a question.
+  const bareNo = answerWord(clause) !== null && clause.pieces.every(isLight);
+  if (bareNo && (asked?.about === 'findings' || asked?.about === 'csm')) {
+    answer(talk, clause);
+    return;
+  }
+  if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
+  // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
+  if (asked === null && turnSide(talk, clause)) return;
+  const before = talk.frames.length;
+  stateAll(talk, clause.pieces);
+  const stated = talk.frames
+    .slice(before)
+    .some((frame) => frame.frame === 'statement' && frame.statement.kind !== 'visit');
+  if (stated) bear(talk, { asked: null });
+}
+
+/** Reads an answer, and what is said after it. */
+export function readAnswer(talk: Talk, clause: Clause): void {
+  const { asked } = talk.context;
+  if (answerWithFigure(talk, clause)) return;
+  const rest = answer(talk, clause);
+  if (asked === null && turnSide(talk, clause)) return;
+  if (rest.length > 0) stateAll(talk, rest);
+  if (asked?.about === 'findings' && talk.context.asked === null) talk.asking = [];
+}
+
+function answerWithFigure(talk: Talk, clause: Clause): boolean {
+  const { asked } = talk.context;
+  if (asked?.about !== 'vital' || !stateFigureAnswer(talk, clause.pieces, asked.vital)) return false;
+  bear(talk, { asked: null });
+  return true;
+}
+
+/** Takes a "no" with nothing but a side or a figure after it for a correction. */
+function turnSide(talk: Talk, clause: Clause): boolean {
+  const [first, ...rest] = clause.pieces;
+  if (first === undefined || !marked(first, 'plain')) return false;
+  const turning = rest.filter(({ role, weak }) => role !== 'small' && (role !== 'talk' || !weak));
+  const turned = { ...clause, pieces: rest };
+  // "No, forty five": only a number stands against what was said.
+  if (turning.length === 1 && turning[0]?.role === 'figure') return correct(talk, turned, stateAll);
+  if (turning.length === 0 || !turning.every(isPlace) || sideIn(rest) === null) return false;
+  // "No left forearm" takes nothing back unless a pause or an article parts the two.
+  const parted = isPaused(talk.tokens, first);
+  const article = rest[0] !== undefined && rest[0].to - rest[0].from > 1;
+  return (parted || article) && correct(talk, turned, stateAll);
+}
+
+const isPlace = ({ role }: Piece): boolean => role === 'side' || role === 'site' || role === 'talk';

@@ -1,0 +1,46 @@
+// A Glasgow Coma Scale whose parts are ones that it has and add up to its total; parts said apart are joined into one.
+
+import type { GcsPart } from '../../../terms/index.ts';
+import { type Island, numberOf, tagOf } from '../../islands/island.ts';
+import { isWholeWithin, type Read } from './vital-read.ts';
+
+// Teasdale G, Jennett B. Lancet 1974;2:81-84: eye 1-4, verbal 1-5, motor 1-6 (from memory). "Not testable" leaves no total.
+const MOST = { eye: 4, verbal: 5, motor: 6 } as const;
+const TOTAL_BOUNDS = [3, 15] as const;
+
+export interface Scores {
+  readonly eye?: GcsPart;
+  readonly verbal?: GcsPart;
+  readonly motor?: GcsPart;
+  readonly total?: number;
+}
+
+/** The total of these scores: the one said or their sum; none with a part not testable; `misfit` where the two differ. */
+export function totalOf({ eye, verbal, motor, total }: Scores): number | 'misfit' | null {
+  const parts = [eye, verbal, motor];
+  const sum = parts.every((part): part is number => typeof part === 'number')
+    ? parts.reduce((all, part) => all + part, 0)
+    : null;
+  // One of the numbers was misheard, and nobody can tell which.
+  if (total !== undefined && sum !== null && total !== sum) return 'misfit';
+  return parts.includes('NT') ? null : (total ?? sum);
+}
+
+/** The coma scale of an island. */
+export function gcsOf(island: Island): Read {
+  const parts: { eye?: GcsPart; verbal?: GcsPart; motor?: GcsPart } = {};
+  for (const part of ['eye', 'verbal', 'motor'] as const) {
+    const score = tagOf(island, part) === 'NT' ? 'NT' : numberOf(island, part);
+    if (score === null) continue;
+    if (score !== 'NT' && !isWholeWithin(score, [1, MOST[part]])) return null;
+    parts[part] = score;
+  }
+  const said = numberOf(island, 'total');
+  if (said !== null && !isWholeWithin(said, TOTAL_BOUNDS)) return null;
+  const total = totalOf({ ...parts, ...(said === null ? {} : { total: said }) });
+  if (total === 'misfit' || (total === null && Object.keys(parts).length === 0)) return null;
+  return {
+    reading: { vital: 'gcs', value: { ...parts, ...(total === null ? {} : { total }) } },
+    known: said === null && total !== null ? { total: 'inferred' } : {},
+  };
+}

@@ -1,0 +1,82 @@
+// States the vital signs of a clause, their numbers straight after their names or apart from them; impossible ones are left.
+
+import type { Vital } from '../../../terms/index.ts';
+import { hasTag } from '../../islands/island.ts';
+import { figureIn, likelyTag, marked, type Piece, readingOf } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import { isLight } from '../light.ts';
+import { place, type Said, state, type Talk } from '../talk.ts';
+import { vitalFromFigure, vitalOf } from './vital.ts';
+import type { VitalRead } from './vital-read.ts';
+
+/** States the vital sign at `i`; returns how many pieces it took (0: its numbers cannot be). */
+export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): number {
+  const piece = pieces[i];
+  const [island] = piece?.islands ?? [];
+  if (piece === undefined || island === undefined) return 0;
+  if (hasTag(island, 'heading')) return stateHeading(talk, pieces, i);
+  // "Temp thirty four nine": a figure that runs straight on may belong to the number, so neither is taken.
+  const next = pieces[i + 1];
+  const runsOn = next?.role === 'figure' && !next.weak && !isPaused(talk.tokens, piece);
+  if (runsOn && island.slots.at(-1)?.to === piece.to) return 0;
+  for (const reading of piece.islands.filter((one) => one.file === 'vitals')) {
+    const read = vitalOf(reading);
+    if (read === null) continue;
+    const { from, to } = piece;
+    const doubt = reading.slots.some((slot) => slot.loose) ? ['A number was heard as another word.'] : [];
+    settle(talk, { ...read, from, to, doubt });
+    return 1;
+  }
+  return 0;
+}
+
+function settle(talk: Talk, said: Said): void {
+  state(talk, [said]);
+  place(talk, said);
+}
+
+// "Pulse … ninety two": the figure may come after a pause or a few small words.
+function stateHeading(talk: Talk, pieces: readonly Piece[], i: number): number {
+  const heading = pieces[i];
+  const vital = heading === undefined ? null : (likelyTag(heading, 'vital') as Vital | null);
+  if (heading === undefined || vital === null) return 0;
+  for (let k = i + 1; k < pieces.length; k++) {
+    const piece = pieces[k];
+    if (piece === undefined) break;
+    const pressure = vital === 'blood-pressure' && piece.role === 'vital' && marked(piece, 'bare');
+    if (pressure || piece.role === 'figure') {
+      const read = pressure ? pressureIn(piece) : fromFigure(vital, piece);
+      if (read === null) return 0;
+      settle(talk, { ...read, from: heading.from, to: piece.to });
+      return k - i + 1;
+    }
+    if (!isLight(piece) && piece.role !== 'time') break;
+  }
+  return 0;
+}
+
+// "Pressure at fifteen twenty was ninety four over sixty": the name comes first, the time between, and nothing is inferred.
+function pressureIn(figures: Piece): VitalRead | null {
+  const island = readingOf(figures, 'vitals.blood-pressure');
+  const read = island === null ? null : vitalOf(island);
+  return read === null ? null : { ...read, known: {} };
+}
+
+/** The vital sign that a bare figure gives under this name, or null. */
+function fromFigure(vital: Vital, figure: Piece): VitalRead | null {
+  const value = figureIn(figure);
+  return value === null ? null : vitalFromFigure(vital, value);
+}
+
+/** States a figure that answers a question after a vital sign; false where the pieces hold none, or more than one thing. */
+export function stateFigureAnswer(talk: Talk, pieces: readonly Piece[], vital: Vital): boolean {
+  const figure = pieces.find((piece) => piece.role === 'figure');
+  if (figure === undefined || pieces.some((piece) => piece.role === 'vital' || piece.role === 'site'))
+    return false;
+  const read = fromFigure(vital, figure);
+  if (read === null) return false;
+  const from = pieces[0]?.from ?? figure.from;
+  const to = pieces.at(-1)?.to ?? figure.to;
+  settle(talk, { ...read, known: { ...read.known, vital: 'carried' }, from, to });
+  return true;
+}

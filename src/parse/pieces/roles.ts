@@ -1,0 +1,71 @@
+// The one list that says which reading of the same words is tried first, and the pieces that it gives.
+
+import type { Element } from '../islands/cover.ts';
+import { hasTag, type Island } from '../islands/island.ts';
+import type { Piece, Role } from './piece.ts';
+
+const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
+  ['strike', rule('commands.strike')],
+  ['mark', rule('commands.mark')],
+  ['correction', rule('commands.correction')],
+  ['command', rule('commands.command')],
+  ['ask', rule('csm.ask')],
+  ['ask', rule('history.ask')],
+  ['history', file('history')],
+  ['care', file('care')],
+  ['limbs', rule('csm.limbs')],
+  ['vital', (island) => island.file === 'vitals' && !hasTag(island, 'heading')],
+  ['csm', file('csm')],
+  ['vital', file('vitals')],
+  ['finding', rule('findings.finding')],
+  ['site', file('sites')],
+  ['same', rule('sides.same')],
+  ['side', (island) => island.file === 'sides' && hasTag(island, 'side')],
+  ['part', (island) => island.file === 'sides' && hasTag(island, 'part')],
+  ['attribute', file('findings')],
+  ['time', file('times')],
+  ['figure', rule('small.figure')],
+  ['intention', rule('talk.intention')],
+  ['mood', (island) => hasTag(island, 'mood')],
+  ['asking', rule('talk.asking')],
+  ['answer', rule('talk.answer')],
+  ['negation', file('negation')],
+  ['talk', file('talk')],
+  ['small', rule('small.small')],
+];
+
+function rule(name: string) {
+  return (island: Island) => island.rule === name;
+}
+
+function file(name: string) {
+  return (island: Island) => island.file === name;
+}
+
+const isPlain = (island: Island): boolean => island.file === 'small' || island.file === 'talk';
+
+/** The pieces of an utterance, one for each element and one for each word between them. */
+export function piecesOf(elements: readonly Element[], size: number): readonly Piece[] {
+  const pieces: Piece[] = [];
+  let at = 0;
+  const upTo = (end: number) => {
+    for (; at < end; at++) pieces.push({ role: 'unknown', from: at, to: at + 1, islands: [], weak: false });
+  };
+  for (const element of elements) {
+    upTo(element.from);
+    pieces.push(pieceOf(element));
+    at = element.to;
+  }
+  upTo(size);
+  return pieces;
+}
+
+function pieceOf({ from, to, islands }: Element): Piece {
+  for (const [role, fits] of ORDER) {
+    const mine = islands.filter(fits);
+    if (mine.length === 0) continue;
+    const others = islands.filter((island) => !mine.includes(island));
+    return { role, from, to, islands: [...mine, ...others], weak: others.some(isPlain) };
+  }
+  return { role: 'unknown', from, to, islands, weak: false };
+}
