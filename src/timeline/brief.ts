@@ -50,7 +50,9 @@ function finding(said: FindingStatement): string {
 function csm(said: CsmStatement): string {
   const details = [
     said.digit?.replace('-', ' '),
-    said.pulse === undefined ? undefined : `at the ${said.pulse.replace('-', ' ')} pulse`,
+    said.pulse === undefined
+      ? undefined
+      : `${said.present ? '' : 'no '}${said.pulse.replace('-', ' ')} pulse${said.present ? ' present' : ''}`,
     said.capRefillSeconds === undefined ? undefined : `refill ${said.capRefillSeconds} s`,
     said.warmth,
     typeof said.strength === 'number' ? `strength ${said.strength} of 5` : said.strength,

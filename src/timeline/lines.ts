@@ -1,8 +1,9 @@
-// Every entry of the record has its line, in the order it was true; one that no longer stands is shown as such.
+// Every entry of the record is in a line, in the order it was true; one that no longer stands is shown as such.
 
 import type { Entry, EntryState } from '../record/entry.ts';
 import { brief } from './brief.ts';
 import { clock, type Day, dayOf } from './clock.ts';
+import { folded } from './folded.ts';
 import { GAP_MINUTES, gaps } from './gaps.ts';
 import { marksOf } from './marks.ts';
 import { inOrder } from './order.ts';
@@ -21,7 +22,7 @@ export interface TimelineLine {
   /** ISO: when it was so; of a gap, when it began */
   readonly at: string;
   readonly text: string;
-  /** the ids of the entries that the line shows; of a struck or replaced one too */
+  /** the ids of the entries that the line shows, that of its words first; of a struck or replaced one too */
   readonly entries: readonly string[];
   readonly state: EntryState | 'gap';
 }
@@ -58,14 +59,14 @@ export function timelineLines(input: TimelineInput): readonly TimelineLine[] {
   const day = dayOf(input.startedAt);
   const byId = new Map(input.entries.map((entry) => [entry.id, entry]));
   const before = earlierReadings(input.entries);
-  const said = inOrder(input.entries).map((entry): TimelineLine => {
+  const said = folded(inOrder(input.entries)).map(({ entry, others }): TimelineLine => {
     const standsNow = entry.state === 'heard' || entry.state === 'confirmed';
     const marks = standsNow ? [...repeat(entry, before, day), ...marksOf(entry, day)] : [];
     const text = standsNow ? brief(entry) : lost(entry, byId);
     return {
       at: entry.at,
       text: oneLine(marks.length === 0 ? text : `${text} (${marks.join('; ')})`),
-      entries: [entry.id],
+      entries: [entry.id, ...others.map(({ id }) => id)],
       state: entry.state,
     };
   });

@@ -2,7 +2,7 @@
 
 import { type Entry, standing } from '../record/entry.ts';
 import { VITALS, type Vital } from '../terms/index.ts';
-import { clock, type Day } from './clock.ts';
+import { clock, type Day, minuteOf } from './clock.ts';
 import { vitalName } from './names.ts';
 import { inOrder } from './order.ts';
 import { readingText } from './reading.ts';
@@ -24,9 +24,21 @@ export function series(entries: readonly Entry[]): readonly Series[] {
   })).filter((one) => one.readings.length > 0);
 }
 
+/** The readings without one that says the same again within its minute. */
+const apart = (readings: Series['readings']): Series['readings'] =>
+  readings.filter((reading, index) => {
+    const before = readings[index - 1];
+    return (
+      before === undefined ||
+      before.state !== reading.state ||
+      minuteOf(before.at) !== minuteOf(reading.at) ||
+      readingText(before) !== readingText(reading)
+    );
+  });
+
 /** `Pulse: 14:06 92, 14:20 112 (unconfirmed)`; an unconfirmed reading is marked. */
 export const seriesText = ({ vital, readings }: Series, day: Day): string =>
-  `${vitalName(vital)}: ${readings
+  `${vitalName(vital)}: ${apart(readings)
     .map(
       (entry) =>
         `${clock(entry.at, day)} ${readingText(entry)}${entry.state === 'heard' ? ' (unconfirmed)' : ''}`,

@@ -33,7 +33,9 @@ describe('the time of the incident', () => {
   const fall = (at?: string) =>
     made('a', { kind: 'history', topic: 'mechanism', text: 'fell' }, at === undefined ? {} : { at });
   test('is the time spoken with the mechanism', () => {
-    expect(texts([fall(clockTime('13:20'))])).toContain('Time of incident: 13:20.');
+    expect(texts([fall(clockTime('13:20'))])).toContain(
+      'Time of incident: 13:20, 1 hour 20 minutes before this report.',
+    );
   });
   test('is not the time at which the mechanism was told', () => {
     expect(texts([fall()])).toContain('Time of incident: not recorded.');
@@ -73,6 +75,27 @@ test('an answer against an injury stands beside it, once', () => {
     made(id, { kind: 'finding', site: 'thigh', side: 'left', finding: 'bleeding', present }, { time });
   const said = texts([at('a', true, '14:08'), at('b', false, '14:20')]);
   expect(said.filter((text) => text.includes('bleeding'))).toEqual([
-    'Left thigh: bleeding, at 14:08. Also said: No bleeding of the left thigh, at 14:20.',
+    'Left thigh: bleeding at 14:08; also said: no bleeding of the left thigh at 14:20.',
   ]);
+});
+
+describe('when help arrives and what is needed', () => {
+  const rows = [
+    ['the aircraft is twelve minutes out', 'Arrival, said at 14:06: “the aircraft is twelve minutes out”.'],
+    ['ETA ten', 'Arrival, said at 14:06: “ETA ten”.'],
+    ['we need a stretcher', 'Needed, said at 14:06: “we need a stretcher”.'],
+  ] as const;
+  test.each(rows)('is quoted where %j was said', (text, line) => {
+    expect(texts([made('a', { kind: 'note', text })])).toContain(line);
+  });
+  test.each(['the rope is frayed', 'he kneeled down', 'no need to worry about the metal'])(
+    'is not made out of %j',
+    (text) => {
+      const said = texts([made('a', { kind: 'note', text })]);
+      expect(said.filter((line) => /^(Arrival|Needed)/.test(line))).toEqual([]);
+    },
+  );
+  test('has no part of its own where nothing was said', () => {
+    expect(texts([]).filter((text) => /^[ER] {2}/.test(text))).toEqual([]);
+  });
 });

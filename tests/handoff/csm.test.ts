@@ -42,7 +42,7 @@ test('a limb that is not intact is told apart, and first', () => {
     ),
   );
   const lost =
-    'Circulation NOT intact in the left foot: at the dorsalis pedis pulse, capillary refill 4 seconds, cool.';
+    'Circulation NOT intact in the left foot: no dorsalis pedis pulse, capillary refill 4 seconds, cool.';
   expect(said).toContain(lost);
   expect(said).toContain('Circulation, sensation and motion intact in both hands and the right foot.');
   expect(said).toContain('Sensation and motion intact in the left foot.');
@@ -64,4 +64,29 @@ test('a digit is named in place of its limb', () => {
     digit: 'little-finger',
   });
   expect(texts([entry])).toContain('Sensation NOT intact in the right little finger.');
+});
+
+test('what was said of one aspect stands beside it, and the others keep their sentence', () => {
+  const said = texts(
+    fours((one) => (one.site === 'hand' && one.aspect === 'circulation' ? { ...one, pulse: 'radial' } : one)),
+  );
+  expect(said).toContain('Circulation (radial pulse present), sensation and motion intact in both hands.');
+  expect(said).toContain('Circulation, sensation and motion intact in both feet.');
+});
+
+test('the same said again is told once, with its latest time and both entries', () => {
+  const again = (id: string, time: string) =>
+    made(id, { kind: 'csm', site: 'foot', side: 'left', aspect: 'motion', present: true }, { time });
+  const line = soap(input([again('a', '14:06'), again('b', '14:20')])).lines.find(
+    ({ role, text }) => role === 'line' && text.startsWith('Motion'),
+  );
+  expect(line).toMatchObject({ text: 'Motion intact in the left foot, at 14:20.', entries: ['a', 'b'] });
+});
+
+test('a limb that was intact and then was not is told both ways, each with its time', () => {
+  const at = (id: string, present: boolean, time: string) =>
+    made(id, { kind: 'csm', site: 'foot', side: 'left', aspect: 'motion', present }, { time });
+  const said = texts([at('a', true, '14:06'), at('b', false, '14:20')]);
+  expect(said).toContain('Motion NOT intact in the left foot, at 14:20.');
+  expect(said).toContain('Motion intact in the left foot, at 14:06.');
 });

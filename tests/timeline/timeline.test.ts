@@ -52,6 +52,21 @@ describe('a line reads in a second: side first in capitals, a negative ending in
       'LEFT foot: circulation intact: NO',
     ],
     [
+      {
+        kind: 'csm',
+        site: 'foot',
+        side: 'right',
+        aspect: 'circulation',
+        present: false,
+        pulse: 'dorsalis-pedis',
+      },
+      'RIGHT foot: circulation intact: NO (no dorsalis pedis pulse)',
+    ],
+    [
+      { kind: 'csm', site: 'hand', side: 'left', aspect: 'circulation', present: true, pulse: 'radial' },
+      'LEFT hand: circulation intact (radial pulse present)',
+    ],
+    [
       { kind: 'csm', site: 'hand', side: 'right', aspect: 'motion', present: true, strength: 4 },
       'RIGHT hand: motion intact (strength 4 of 5)',
     ],
@@ -130,14 +145,14 @@ test('a struck entry and a replaced one are shown as such, with what stands in i
   ]);
 });
 
-test('every entry of any record has one line, and what does not stand never opens like what does', () => {
+test('every entry of any record is in one line, and what does not stand never opens like what does', () => {
   fc.assert(
     fc.property(record, (entries) => {
       const lines = timelineLines({ startedAt: STARTED, entries });
       const ids = lines.flatMap((line) => line.entries);
       expect([...ids].sort()).toEqual(entries.map(({ id }) => id).sort());
       for (const entry of entries) {
-        const line = lines.find(({ entries: [id] }) => id === entry.id);
+        const line = lines.find((one) => one.entries.includes(entry.id));
         expect(/^(STRUCK|REPLACED), does not stand: /.test(line?.text ?? '')).toBe(!stands(entry));
         expect(/\bunconfirmed\b/.test(line?.text ?? '')).toBe(entry.state === 'heard');
       }
@@ -190,5 +205,47 @@ describe('repeats of a vital', () => {
   });
   test('make no series where there is one reading', () => {
     expect(text([pulse('a', 92, '14:10')])).not.toContain('Series');
+  });
+});
+
+describe('what needs no line of its own', () => {
+  const look = (facts: Parameters<typeof made>[2] = {}) =>
+    made('look', { kind: 'visit', site: 'forearm', side: 'right' }, facts);
+  const lines = (entries: Parameters<typeof timelineText>[0]['entries']) =>
+    timelineLines({ startedAt: STARTED, entries }).map((line) => [line.text, line.entries]);
+  test('a look stands with what was found there', () => {
+    expect(lines([look(), made('cut', cut)])).toEqual([['RIGHT forearm: laceration 3 cm', ['cut', 'look']]]);
+  });
+  test('the same said again in its minute stands with the first', () => {
+    expect(lines([made('one', cut), made('two', cut)])).toEqual([
+      ['RIGHT forearm: laceration 3 cm', ['one', 'two']],
+    ]);
+  });
+  const own: readonly [string, Parameters<typeof timelineText>[0]['entries']][] = [
+    [
+      'a look at another side',
+      [made('look', { kind: 'visit', site: 'forearm', side: 'left' }), made('cut', cut)],
+    ],
+    [
+      'a look at a wider place',
+      [made('look', { kind: 'visit', site: 'arm', side: 'right' }), made('cut', cut)],
+    ],
+    ['a look some minutes away', [look(), made('cut', cut, { time: '14:09' })]],
+    ['a look that is not confirmed, at what is', [look({ state: 'heard' }), made('cut', cut)]],
+    ['a look that is in doubt', [look({ doubt: ['which arm?'] }), made('cut', cut)]],
+    ['a look that was struck', [look({ state: 'struck' }), made('cut', cut)]],
+    ['a look at what was struck', [look(), made('cut', cut, { state: 'struck' })]],
+    ['the same said a minute later', [made('one', cut), made('two', cut, { time: '14:07' })]],
+    ['the same said with another mark', [made('one', cut), made('two', cut, { known: { side: 'carried' } })]],
+    ['the same said with the other answer', [made('one', cut), made('two', { ...cut, present: false })]],
+  ];
+  test.each(own)('is not %s', (_, entries) => {
+    const said = timelineLines({ startedAt: STARTED, entries }).filter(({ state }) => state !== 'gap');
+    expect(said.map((line) => line.entries.length)).toEqual([1, 1]);
+  });
+  test('is not a second reading of a vital with another value', () => {
+    const pulse = (id: string, rate: number) => made(id, { kind: 'vital', vital: 'pulse', value: { rate } });
+    expect(text([pulse('a', 92), pulse('b', 94)])).toContain('Pulse: 14:06 92; 14:06 94');
+    expect(text([pulse('a', 92), pulse('b', 92)])).toContain('Pulse: 14:06 92');
   });
 });

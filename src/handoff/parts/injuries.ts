@@ -9,7 +9,7 @@ import { deniedTold } from '../sentences/denials.ts';
 import { findingGroups } from '../sentences/groups.ts';
 import { and } from '../sentences/list.ts';
 import { type Told, written } from '../sentences/told.ts';
-import { placesIn } from '../sentences/unexamined.ts';
+import { placesIn, untold } from '../sentences/unexamined.ts';
 import { plain, type Sentence } from '../text.ts';
 
 /** The pertinent negatives gathered, head to toe; without those that `given` tells already. */
@@ -25,7 +25,7 @@ export function denials(entries: readonly Entry[], day: Day, given: readonly Tol
 export function notExamined({ coverage }: HandoffInput): readonly Sentence[] {
   if (coverage.length === 0) return [plain('What was not examined was not worked out.')];
   const none = placesIn(coverage, 'not-examined');
-  const touched = placesIn(coverage, 'touched');
+  const touched = untold(coverage);
   return [
     plain(none.length === 0 ? 'No site is listed as not examined.' : `Not examined: ${and(none)}.`),
     ...(touched.length === 0 ? [] : [plain(`Touched, with nothing found or denied there: ${and(touched)}.`)]),

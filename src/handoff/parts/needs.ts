@@ -8,9 +8,9 @@ import type { Told } from '../sentences/told.ts';
 /** Words that tell an arrival; ours, no source. */
 const ARRIVAL = /\bE\.?T\.?A\b|\b(?:minutes?|mins?|hours?)\s+(?:out|away)\b|\b(?:arriv|inbound)\w*/i;
 
-/** Words that ask for something; ours, no source. */
+/** Words that ask for something; ours, no source. "No need", "I need to look" and "I need you to" ask for nothing. */
 const NEED =
-  /\b(?:we(?:'ll| will)? need|needs?|request\w*|require\w*|send (?:us|me|a|an|the|more)|bring (?:us|a|an|the|more)|ask for)\b/i;
+  /(?<!\b(?:no|not|don't|won't)\s)\bneeds?\b(?!\s+(?:to|you)\b)|\b(?:request\w*|require\w*|send (?:us|me|a|an|the|more)|bring (?:us|a|an|the|more)|ask for)\b/i;
 
 type Kept = Extract<Entry, { kind: 'note' | 'mark' }>;
 

@@ -15,7 +15,7 @@ import { doubtSentences, keptTogether } from '../sentences/kept.ts';
 import { and } from '../sentences/list.ts';
 import { missingSigns, scoreSentences } from '../sentences/signs.ts';
 import type { Told } from '../sentences/told.ts';
-import { placesIn } from '../sentences/unexamined.ts';
+import { placesIn, untold } from '../sentences/unexamined.ts';
 import { seriesTold } from '../sentences/vitals.ts';
 import type { Sentence } from '../text.ts';
 import { type Chunk, chunks } from './chunks.ts';
@@ -46,7 +46,7 @@ function notExamined({ coverage }: HandoffInput): readonly RadioLine[] {
     places.length === 0 ? [] : [bare(speak(`${title}: ${and(places)}`))];
   return [
     ...named('Not examined', placesIn(coverage, 'not-examined')),
-    ...named('Touched, with nothing found or denied there', placesIn(coverage, 'touched')),
+    ...named('Touched, with nothing found or denied there', untold(coverage)),
   ];
 }
 

@@ -1,7 +1,7 @@
 // What was not examined, in the one phrase that a radio report has room for.
 
 import type { HandoffInput } from '../input.ts';
-import { and } from '../sentences/list.ts';
+import { and, capital } from '../sentences/list.ts';
 import { regionGaps } from '../sentences/unexamined.ts';
 import { bare, type RadioLine } from './line.ts';
 import { speak } from './speak.ts';
@@ -19,10 +19,11 @@ const namedOr = (places: readonly string[], what: string): string =>
 export function leftOut(input: HandoffInput): RadioLine | null {
   if (input.coverage.length === 0) return bare('What was not examined was not worked out');
   if (nothingAt(input)) return bare('Nothing examined head to toe');
-  const { none, part } = regionGaps(input.coverage);
-  if (none.length === 0 && part.length === 0) return null;
-  const whole = none.length === 0 ? '' : `Not examined: ${and(none)}`;
-  const half = part.length === 0 ? '' : `examined in part: ${namedOr(part, 'other regions')}`;
-  const said = [whole, half].filter((words) => words !== '').join(', ');
-  return bare(speak(said.charAt(0).toUpperCase() + said.slice(1)));
+  const { none, looked, part } = regionGaps(input.coverage);
+  const said = [
+    none.length === 0 ? '' : `not examined: ${and(none)}`,
+    looked.length === 0 ? '' : `only looked at: ${and(looked)}`,
+    part.length === 0 ? '' : `examined in part: ${namedOr(part, 'regions')}`,
+  ].filter((words) => words !== '');
+  return said.length === 0 ? null : bare(speak(capital(said.join(', '))));
 }

@@ -20,7 +20,7 @@ import { shortCriterion } from '../sentences/criterion-words.ts';
 import { csmTold } from '../sentences/csm.ts';
 import { metFlags } from '../sentences/flags.ts';
 import { type HistoryEntry, ofTopic, told, topicTold } from '../sentences/history.ts';
-import { capital } from '../sentences/list.ts';
+import { and, capital } from '../sentences/list.ts';
 import { thePlace } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
 import { numberOf } from '../sentences/vitals.ts';
@@ -71,6 +71,15 @@ const last = ({ vital, readings }: Series): readonly Told[] => {
     ? []
     : [{ words: `${vitalName(vital)} ${readingText(reading)}`, entries: [reading] }];
 };
+
+/** The values that are asked back, where they were not taken: silence would be heard as nothing wrong. */
+function missing(entries: readonly Entry[]): readonly Told[] {
+  const taken = new Set(series(entries).map(({ vital }) => vital));
+  const names = TRENDS.filter((vital) => !taken.has(vital)).map((vital) =>
+    vital === 'gcs' ? 'GCS' : vital.replace('blood-', ''),
+  );
+  return names.length === 0 ? [] : [{ words: `Not recorded: ${and(names)}`, entries: [] }];
+}
 
 const BREATHING = ['respirations', 'oxygen-saturation', 'responsiveness'] as const;
 const TRENDS = ['pulse', 'blood-pressure', 'gcs'] as const;
@@ -129,6 +138,7 @@ export function candidates(input: HandoffInput, day: Day): readonly Candidate[] 
     return { words: `Yellow criterion: ${shortCriterion(flag)}`, entries: evidence, slots: 'inside' };
   });
   return [
+    ...missing(entries).map(as('breathing')),
     ...injuryTimes(entries, day, input.now).map(as('time')),
     ...shortMechanism(entries).map(as('mechanism')),
     ...BREATHING.flatMap((vital) => of(vital).flatMap(last)).map(as('breathing')),

@@ -33,8 +33,8 @@ const UNIT_WORDS: Readonly<Record<string, string>> = {
 /** In this order: a slash between figures before the figures themselves, the figures before stray signs. */
 const RULES: readonly Rule[] = [
   ...UNITS,
-  [/\bside not spoken; yes or no not spoken\b/g, 'side and yes or no to be confirmed'],
-  [/\b(side|yes or no) not spoken\b/g, '$1 to be confirmed'],
+  [/\bside (?:carried|inferred); yes or no (?:carried|inferred)\b/g, 'side and yes or no to be confirmed'],
+  [/\b(side|yes or no) (?:carried|inferred)\b/g, '$1 to be confirmed'],
   // A scale's end is its name, not a measured figure.
   [/\bout of 10\b/g, 'out of ten'],
   [/(\d{4})-(\d{2})-(\d{2})/g, (_, year, month, date) => `date ${year} ${month} ${date},`],

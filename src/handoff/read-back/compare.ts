@@ -3,7 +3,7 @@
 import type { CriticalValue } from '../radio/critical.ts';
 import { speak } from '../radio/speak.ts';
 import { capital } from '../sentences/list.ts';
-import { isNegated, numbersIn, type Stretch, sideIn, stretches, wordsHeard } from './heard.ts';
+import { allDigits, isNegated, numbersIn, type Stretch, sideIn, stretches, wordsHeard } from './heard.ts';
 
 export interface ReadBackRow {
   readonly kind: 'matched' | 'differs' | 'missing';
@@ -78,7 +78,7 @@ const written = (numbers: readonly number[]): string => numbers.join(' ');
 
 function sameNumbers(value: CriticalValue, { words }: Stretch): boolean {
   const numbers = numbersIn(words);
-  if (value.name === 'tourniquet') return numbers.includes(value.numbers[0] ?? Number.NaN);
+  if (value.name === 'tourniquet') return allDigits(words) === value.numbers[0];
   if (!value.name.endsWith('gcs') || value.numbers.length > 1)
     return written(numbers) === written(value.numbers);
   // Of the GCS the parts may be said besides the sum: after it, or before the word "total".
@@ -99,7 +99,7 @@ function compareStretch(value: CriticalValue, said: Stretch): ReadBackRow {
   return matched(value);
 }
 
-/** A criterion is read back where each of its words was, in one of the stretches; a "no" before them turns it. */
+/** A criterion is read back where each of its words was, after the word "red criteria"; a "no" among them turns it. */
 function compareCriterion(value: CriticalValue, all: readonly Stretch[]): ReadBackRow {
   const wanted = [...keysOf(wordsHeard(value.spoken))];
   const own = new Set(wordsHeard(value.spoken));
@@ -117,13 +117,14 @@ function compareCriterion(value: CriticalValue, all: readonly Stretch[]): ReadBa
  * whose name was said twice is held against the last of them. Never throws; what cannot be told is `missing`.
  */
 export function compareReadBack(critical: readonly CriticalValue[], heard: string): readonly ReadBackRow[] {
-  const words = wordsHeard(heard);
-  const all = stretches(words);
-  const whole: Stretch = { name: 'red-criterion', words };
+  const all = stretches(wordsHeard(heard));
   const sided = critical.filter(({ name }) => name === 'tourniquet');
   return critical.map((value) => {
     if (value.name === 'red-criterion')
-      return compareCriterion(value, [...all.filter(({ name }) => name === 'red-criterion'), whole]);
+      return compareCriterion(
+        value,
+        all.filter(({ name }) => name === 'red-criterion'),
+      );
     const named = all.filter(({ name }) => name === value.name);
     if (value.name === 'tourniquet' && sided.length > 1) {
       const fits = named.find((said) => compareStretch(value, said).kind === 'matched');

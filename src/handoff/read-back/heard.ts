@@ -68,19 +68,36 @@ export function stretches(words: readonly string[]): readonly Stretch[] {
   return found;
 }
 
-/** The numbers said, in order; the longest reading of each: "one one two" is 112. */
-export function numbersIn(words: readonly string[]): readonly number[] {
-  const numbers: number[] = [];
+interface SaidNumber {
+  readonly value: number;
+  /** its digits, zeros in front kept where they were said */
+  readonly digits: string;
+}
+
+function readAll(words: readonly string[]): readonly SaidNumber[] {
+  const numbers: SaidNumber[] = [];
   for (let at = 0; at < words.length; ) {
     const [reading] = readNumbers(words, at);
     if (reading === undefined) at += 1;
     else {
-      numbers.push(reading.value);
+      numbers.push({ value: reading.value, digits: reading.digits ?? `${reading.value}` });
       at = reading.end;
     }
   }
   return numbers;
 }
+
+/** The numbers said, in order; the longest reading of each: "one one two" is 112. */
+export const numbersIn = (words: readonly string[]): readonly number[] =>
+  readAll(words).map(({ value }) => value);
+
+/** The number that all the digits make, in whatever groups they were said: "thirteen fifty one" is 1351. */
+export const allDigits = (words: readonly string[]): number =>
+  Number(
+    readAll(words)
+      .map(({ digits }) => digits)
+      .join(''),
+  );
 
 /** The side said, `both` where left and right were; null where none was. */
 export function sideIn(words: readonly string[]): Side | null {

@@ -25,7 +25,7 @@ const stateOf = (entries: readonly Entry[]): string => {
   return trust === 'in part' ? `${UNCONFIRMED} in part` : trust === 'unconfirmed' ? UNCONFIRMED : '';
 };
 
-/** The sentence as it is written: `Right wrist: swelling (unconfirmed; side not spoken).` */
+/** The sentence as it is written: `Right wrist: swelling (unconfirmed; side carried).` */
 export function written(told: Told): Sentence {
   const state = told.state === 'inside' ? '' : stateOf(told.entries);
   const marks = [state, ...slotsAfter(told)].filter((word) => word !== '');
@@ -37,7 +37,7 @@ export function written(told: Told): Sentence {
   };
 }
 
-/** The words with what was not spoken marked in them, whatever is confirmed: ` (side not spoken)`. */
+/** The words with what was not spoken marked in them, whatever is confirmed: ` (side carried)`. */
 export function withSlots(told: Told): string {
   const slots = slotsAfter(told);
   return `${told.words}${slots.length === 0 ? '' : ` (${slots.join('; ')})`}`;

@@ -8,19 +8,24 @@ export const UNCONFIRMED = 'unconfirmed';
 /** How far a sentence can be relied on: all its entries are confirmed, none is, or some are. */
 export type Trust = 'confirmed' | 'unconfirmed' | 'in part';
 
-/** `side not spoken`: side and yes-or-no that were carried or worked out, of an entry that nobody has confirmed. */
+/** `side carried`, `yes or no inferred`: side and yes-or-no that were carried or worked out, of an entry that nobody has confirmed. */
 export const unspokenOf = (entry: Entry): readonly string[] =>
   entry.state !== 'heard'
     ? []
     : [
-        ...(entry.known?.side === undefined ? [] : ['side not spoken']),
-        ...(entry.known?.present === undefined ? [] : ['yes or no not spoken']),
+        ...(entry.known?.side === undefined ? [] : [`side ${entry.known.side}`]),
+        ...(entry.known?.present === undefined ? [] : [`yes or no ${entry.known.present}`]),
       ];
+
+/** `side` of `side carried` */
+const slotOf = (mark: string): string => mark.replace(/ \w+$/, '');
 
 /** Slots that nobody spoke in any of several statements of one fact: said with its side once, its side was spoken. */
 export function unspokenOfFact(entries: readonly Entry[]): readonly string[] {
   const [first, ...others] = entries.map(unspokenOf);
-  return (first ?? []).filter((slot) => others.every((slots) => slots.includes(slot)));
+  return (first ?? []).filter((mark) =>
+    others.every((marks) => marks.some((one) => slotOf(one) === slotOf(mark))),
+  );
 }
 
 /** Each slot that was not spoken of any of the entries, once. */
@@ -28,7 +33,7 @@ export const unspokenIn = (entries: readonly Entry[]): readonly string[] => [
   ...new Set(entries.flatMap(unspokenOf)),
 ];
 
-/** The mark of one entry, such as `unconfirmed; side not spoken`; empty where it is confirmed. */
+/** The mark of one entry, such as `unconfirmed; side carried`; empty where it is confirmed. */
 export const trustOf = (entry: Entry): string =>
   entry.state === 'heard' ? [UNCONFIRMED, ...unspokenOf(entry)].join('; ') : '';
 

@@ -1,7 +1,9 @@
 // What was not examined is named, the widest words first: a whole region, one side of it, then single sites.
 
 import { holdersOf, isPaired, REGIONS, type Region, regionOf, SITES } from '../../terms/index.ts';
+import { siteName } from '../../timeline/index.ts';
 import type { CoverageRow } from '../input.ts';
+import { and } from './list.ts';
 import { placeName } from './place.ts';
 
 type State = CoverageRow['state'];
@@ -24,25 +26,58 @@ const isWithin = (row: CoverageRow, holder: CoverageRow): boolean =>
   regionOf(row.site) === regionOf(holder.site) &&
   (holder.side === null || holder.side === row.side);
 
+/** Exceptions that are named; a place with more of them is told by its parts instead. */
+const EXCEPTIONS = 3;
+
+/** The rows that lie within `holder` and are not in the list, the widest of them alone. */
+function exceptions(holder: CoverageRow, rows: readonly CoverageRow[], hit: readonly CoverageRow[]) {
+  const inside = rows.filter((row) => isWithin(row, holder));
+  const open = inside.filter((row) => !hit.includes(row));
+  return open.filter((row) => !open.some((wider) => isWithin(row, wider)));
+}
+
+/** `left arm except the wrist`: an exception on the same side needs no side of its own. */
+function exceptName(holder: CoverageRow, open: readonly CoverageRow[]): string {
+  const names = open.map((row) =>
+    row.side === holder.side || holder.side === null ? siteName(row.site) : placeName(row),
+  );
+  return `${placeName(holder)} except the ${and(names)}`;
+}
+
+interface Named {
+  readonly row: CoverageRow;
+  /** the name where the row alone is told */
+  readonly name: string;
+  /** true where the row with all that lies within it is in the list */
+  readonly full: boolean;
+}
+
 /**
- * Single places. One that is left out with all that lies within it stands for them all; one of which some part was
- * examined is left out "as a whole".
+ * Single places. One that is in the list with all that lies within it stands for them all; one with few exceptions names
+ * them; one with more is told by its parts.
  */
 function single(rows: readonly CoverageRow[], hit: readonly CoverageRow[]): readonly string[] {
-  const isFull = (row: CoverageRow): boolean => rows.every((one) => !isWithin(one, row) || hit.includes(one));
-  const named = hit.filter((row) => !hit.some((holder) => isWithin(row, holder) && isFull(holder)));
-  const sites = new Map<string, CoverageRow[]>();
-  for (const row of named) {
-    const key = `${row.site}|${isFull(row)}`;
-    sites.set(key, [...(sites.get(key) ?? []), row]);
+  const outOf = (row: CoverageRow): readonly CoverageRow[] => exceptions(row, rows, hit);
+  const hasParts = (row: CoverageRow): boolean => rows.some((one) => isWithin(one, row));
+  const told = hit.filter((row) => outOf(row).length <= EXCEPTIONS);
+  const named = told
+    .filter((row) => !told.some((holder) => isWithin(row, holder)))
+    .map((row): Named => {
+      const open = outOf(row);
+      const full = open.length === 0 || !hasParts(row);
+      return { row, name: full ? placeName(row) : exceptName(row, open), full };
+    });
+  const sites = new Map<string, Named[]>();
+  for (const one of named) {
+    const key = one.full ? one.row.site : one.name;
+    sites.set(key, [...(sites.get(key) ?? []), one]);
   }
   return [...sites.values()].flatMap((same) => {
-    const tail = same.every(isFull) ? '' : ' as a whole';
-    const sides = same.map(({ side }) => side);
     const [first] = same;
-    return first !== undefined && sides.includes('left') && sides.includes('right')
-      ? [`${placeName({ site: first.site, side: 'both' })}${tail}`]
-      : same.map((row) => `${placeName(row)}${tail}`);
+    const sides = same.map(({ row }) => row.side);
+    return first?.full && sides.includes('left') && sides.includes('right')
+      ? [placeName({ site: first.row.site, side: 'both' })]
+      : same.map(({ name }) => name);
   });
 }
 
@@ -62,6 +97,25 @@ function sided(region: Region, rows: readonly CoverageRow[], hit: readonly Cover
   return single(rows, hit);
 }
 
+/** True where something was found or denied of the row's own place, or of what holds it or lies within it. */
+const isKnown = (row: CoverageRow, all: readonly CoverageRow[]): boolean =>
+  all.some(
+    (other) =>
+      (other.state === 'clear' || other.state === 'found') &&
+      (isWithin(row, other) ||
+        isWithin(other, row) ||
+        (other.site === row.site && other.side === null && isPaired(row.site))),
+  );
+
+/** Places only looked at or felt, where nothing is known of anything around them either. */
+export const untold = (coverage: readonly CoverageRow[]): readonly string[] =>
+  placesIn(
+    coverage.map((row) =>
+      row.state === 'touched' && isKnown(row, coverage) ? { ...row, state: 'clear' as const } : row,
+    ),
+    'touched',
+  );
+
 /** The places in one of these states, head to toe: `neck`, `left arm`, `both knees`. */
 export function placesIn(coverage: readonly CoverageRow[], state: State): readonly string[] {
   return REGIONS.flatMap((region) => {
@@ -80,7 +134,9 @@ export function placesIn(coverage: readonly CoverageRow[], state: State): readon
 export interface RegionGaps {
   /** nothing of them was examined */
   readonly none: readonly string[];
-  /** something of them was not examined, and something was or is not listed */
+  /** they were looked at or felt, and nothing was found or denied in them */
+  readonly looked: readonly string[];
+  /** something of them was not examined, and of something it is known how it is */
   readonly part: readonly string[];
 }
 
@@ -104,25 +160,29 @@ function stretches(coverage: readonly CoverageRow[], region: Region): readonly S
 const both = (region: Region, names: readonly string[]): readonly string[] =>
   names.length === 2 ? [wholeRegion(region)] : names;
 
-/** The regions that were not examined at all, and those examined in part, for a report that must be short. */
+/** The regions that were left out, looked at only, or examined in part, for a report that must be short. */
 export function regionGaps(coverage: readonly CoverageRow[]): RegionGaps {
   const gaps = REGIONS.map((region) => {
-    const open = stretches(coverage, region).map((one) => ({
-      ...one,
-      missed: one.rows.filter(({ state }) => state === 'not-examined').length,
+    const open = stretches(coverage, region).map(({ name, size, rows }) => ({
+      name,
+      size,
+      missed: rows.filter(({ state }) => state === 'not-examined').length,
+      known: rows.some(({ state }) => state === 'clear' || state === 'found'),
     }));
-    const none = open.filter(({ missed, size }) => missed === size);
-    const part = open.filter(({ missed, size }) => missed > 0 && missed < size);
+    const names = (is: (one: (typeof open)[number]) => boolean): readonly string[] =>
+      both(
+        region,
+        open.filter(is).map(({ name }) => name),
+      );
     return {
-      none: both(
-        region,
-        none.map(({ name }) => name),
-      ),
-      part: both(
-        region,
-        part.map(({ name }) => name),
-      ),
+      none: names(({ missed, size }) => missed === size),
+      looked: names(({ missed, size, known }) => !known && missed < size),
+      part: names(({ missed, known }) => known && missed > 0),
     };
   });
-  return { none: gaps.flatMap(({ none }) => none), part: gaps.flatMap(({ part }) => part) };
+  return {
+    none: gaps.flatMap(({ none }) => none),
+    looked: gaps.flatMap(({ looked }) => looked),
+    part: gaps.flatMap(({ part }) => part),
+  };
 }
