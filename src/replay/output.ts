@@ -3,7 +3,7 @@
 import { type FhirInput, fhirDocument, type HandoffInput, mist, soap, textOf } from '../handoff/index.ts';
 import { timelineText } from '../timeline/index.ts';
 import type { Form } from './arguments.ts';
-import { radioTexts, recordJson } from './record-json.ts';
+import { furtherDetails, radioTexts, recordJson } from './record-json.ts';
 
 /**
  * The examination in the form asked for; `file` names it where several are printed, and is null else. A FHIR document
@@ -23,10 +23,12 @@ function textIn(form: Exclude<Form, 'json' | 'fhir'>, input: HandoffInput): stri
     case 'mist':
       return textOf(mist(input));
     case 'radio':
-      return radioTexts(input).join('\n');
+      return [`(${furtherDetails(input)})`, ...radioTexts(input)].join('\n');
     case 'timeline':
       return timelineText(input);
     case 'report':
-      return [timelineText(input), '', 'Radio report', ...radioTexts(input)].join('\n');
+      return [timelineText(input), '', `Radio report (${furtherDetails(input)})`, ...radioTexts(input)].join(
+        '\n',
+      );
   }
 }

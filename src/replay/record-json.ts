@@ -1,20 +1,17 @@
 // The record as the contract's JSON, `fieldsay-record/1`: entries, coverage, scores, flags and the reports made of them.
 
-import { coverage, flags, scores } from '../clinical/index.ts';
-import { type HandoffInput, mist, radio, soap, textOf } from '../handoff/index.ts';
+import { reckon } from '../clinical/index.ts';
+import { type HandoffInput, mist, radio, radioDetails, soap, textOf } from '../handoff/index.ts';
 import type { RecordState } from '../record/index.ts';
 
 /** What the reports are made from; `now` in milliseconds since the epoch is the moment they are made for. */
 export function handoffInput(state: RecordState, startedAt: string, now: number): HandoffInput {
   const { entries } = state;
-  return {
-    startedAt,
-    entries,
-    coverage: coverage(entries),
-    flags: flags(entries, { now }),
-    scores: scores(entries, { now }),
+  const { coverage, flags, scores, scoreCards, problems } = reckon(entries, {
     now,
-  };
+    problems: state.problemChanges,
+  });
+  return { startedAt, entries, coverage, flags, scores, scoreCards, problems, now };
 }
 
 /** The record as plain data, ready to be written as JSON; `file` is named where there are several. */
@@ -31,6 +28,10 @@ export function recordJson(input: HandoffInput, file: string | null): object {
     handoff: { soap: textOf(soap(input)), mist: textOf(mist(input)), radio: radioTexts(input) },
   };
 }
+
+/** How much more there is than the short radio report, in one line. */
+export const furtherDetails = (input: HandoffInput): string =>
+  `${radioDetails(input).chunks.length} further pieces of details on request`;
 
 /** The radio report, a text for each chunk. */
 export const radioTexts = (input: HandoffInput): readonly string[] =>

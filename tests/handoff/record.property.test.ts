@@ -1,7 +1,7 @@
 // Promises that hold for every record, tried on invented ones made by chance.
 
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { reckon } from '../../src/clinical/index.ts';
 import {
   type HandoffLine,
@@ -19,6 +19,9 @@ import { type Entry, stands } from '../../src/record/entry.ts';
 import { isPaired, type Side } from '../../src/terms/index.ts';
 import { record } from './arbitrary.ts';
 import { clockTime, input, nothingExamined } from './made-up.ts';
+
+// Many records; a busy machine takes its time, and nothing here is about how long.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** The words of the side in a clause, apart from the words of qualities, sites and findings. */
 const hasSide = (text: string, entry: Extract<Entry, { kind: 'finding' }>): boolean => {

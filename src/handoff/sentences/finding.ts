@@ -69,7 +69,7 @@ export function findingTold(group: FindingGroup, day: Day): Told {
   if (isAtHome(first) && group.entries.every((entry) => isAtHome(entry) && entry.finding === first.finding)) {
     const said = facts.map(
       (fact) =>
-        `${findingPhrase(fact.latest)}${homeTail(first, first.present)}${timeOf(fact, day)}${slotsOf(fact, apart)}`,
+        `${partOf(fact.latest)}${findingPhrase(fact.latest)}${homeTail(first, first.present)}${timeOf(fact, day)}${slotsOf(fact, apart)}`,
     );
     return { ...told, words: first.present ? capital(and(said)) : `No ${or(said)}` };
   }

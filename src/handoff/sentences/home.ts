@@ -19,12 +19,11 @@ interface Stated {
   readonly site: Site;
   readonly side: Side | null;
   readonly finding: Finding;
-  readonly part?: readonly unknown[];
 }
 
 /** True where the finding needs no place beside it. */
-export const isAtHome = ({ site, side, finding, part }: Stated): boolean =>
-  HOMES[finding] === site && part === undefined && (side === null || SIDED.includes(site));
+export const isAtHome = ({ site, side, finding }: Stated): boolean =>
+  HOMES[finding] === site && (side === null || SIDED.includes(site));
 
 /** What is said of the side after the finding: ` to the left`, ` on either side`; empty where there is none to say. */
 export function homeTail({ site, side }: Stated, present: boolean): string {
