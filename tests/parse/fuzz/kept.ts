@@ -1,14 +1,15 @@
 // Finds the words of substance in an utterance that no frame holds, and says whether talk may leave them out.
 
 import { linkGrammars } from '../../../src/jsgf/index.ts';
-import { clausesOf, type Mood } from '../../../src/parse/clause.ts';
+import type { Mood } from '../../../src/parse/clauses/clause.ts';
+import { clausesOf } from '../../../src/parse/clauses/cut.ts';
 import type { Context, Frame } from '../../../src/parse/index.ts';
 import { cover, type Element } from '../../../src/parse/islands/cover.ts';
 import { SLOTS, wordsOf } from '../../../src/parse/islands/match.ts';
 import { buildNetwork } from '../../../src/parse/islands/network.ts';
 import { rootRules } from '../../../src/parse/islands/roots.ts';
 import { afterWord, plantTree } from '../../../src/parse/islands/tree.ts';
-import { piecesOf } from '../../../src/parse/pieces/piece.ts';
+import { piecesOf } from '../../../src/parse/pieces/roles.ts';
 import { checkTag } from '../../../src/parse/tags.ts';
 import { type Token, tokenise } from '../../../src/parse/token.ts';
 import { grammarFiles } from '../../../src/replay/grammar-files.ts';

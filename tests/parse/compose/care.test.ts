@@ -1,0 +1,38 @@
+// Care is stated where it was given; a plan, a thing at hand and a denial are none, and their words are kept. All talk here is invented.
+
+import { describe, expect, it } from 'vitest';
+import { read } from '../read.ts';
+
+describe('care', () => {
+  it.each([
+    ['tourniquet on the left thigh', ['tourniquet left thigh']],
+    ['bandaged the left hand', ['bandage left hand']],
+    ['direct pressure to the scalp', ['direct-pressure skull']],
+    ['packed the wound on the right thigh with gauze', ['wound-packing right thigh']],
+    ['sling and swathe on the left arm', ['sling left arm']],
+    ['collar is on', ['collar']],
+    ['blanket on for warming', ['warming']],
+    ['oxygen at four litres a minute', ['oxygen text=oxygen at four litres a minute']],
+    ['gave four hundred milligrams of ibuprofen', ['medication text=four hundred milligrams of ibuprofen']],
+  ])('is stated where it was given: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+
+  it.each([
+    'tourniquet',
+    'no tourniquet',
+    "we'll need a collar",
+    "I'm going to put a tourniquet on your leg",
+    'he is splinting',
+  ])('is none where it was not, and the words stay: %s', (talk) => {
+    expect(read(talk)).toEqual([`note: ${talk}`]);
+  });
+
+  it.each([
+    'pass me the tourniquet',
+    'if it bleeds again we will use a tourniquet',
+    'after the splint cap refill is two seconds in the left foot',
+  ])('is none where it is only spoken of: %s', (talk) => {
+    expect(read(talk, 'care')).toEqual([]);
+  });
+});

@@ -1,0 +1,80 @@
+// A correction changes what it means and nothing else; a strike takes back the last thing or the thing it names. All talk here is invented.
+
+import { describe, expect, it } from 'vitest';
+import { corrections, read } from '../read.ts';
+
+describe('a correction', () => {
+  it.each([
+    ['left knee swollen | make that the right', ['side side=right ← last']],
+    ['left knee swollen | no, the right', ['side side=right ← last']],
+    ['left knee swollen | correction, right knee', ['site site=knee side=right ← last']],
+    ['left hand bruised | I mean the right hand', ['site site=hand side=right ← last']],
+    ['tender at T four | make that T five', ['site site=thoracic-spine level=T5 ← last']],
+    ['swelling left elbow | correction, absent', ['present present=false ← last']],
+    ['pulse eighty two | make that seventy eight', ['number value=78 ← last']],
+    ['pulse ninety | no, eighty', ['number value=80 ← last']],
+    [
+      'pressure one ten over seventy | correction, pressure one twenty over eighty',
+      ['statement blood-pressure systolic=120 diastolic=80 ← kind=vital vital=blood-pressure'],
+    ],
+    [
+      'glucose five point one | make that six point one',
+      ['statement glucose mgPerDl=110 ← kind=vital vital=glucose'],
+    ],
+    [
+      'abrasion on the chin | sorry, laceration',
+      ['statement laceration jaw ← kind=finding finding=abrasion site=jaw'],
+    ],
+    [
+      'left thigh is tender | correction, mild',
+      ['statement tenderness left thigh severity=mild ← kind=finding finding=tenderness site=thigh'],
+    ],
+    [
+      'left wrist bruised | correction, not bruised',
+      ['statement no contusion left wrist ← kind=finding finding=contusion'],
+    ],
+  ])('puts its own words in the place of the earlier ones: %s', (talk, expected) => {
+    expect(corrections(talk)).toEqual(expected);
+  });
+
+  it('is none where its words say something new', () => {
+    expect(corrections('left knee swollen | no right knee pain')).toEqual([]);
+    expect(read('left knee swollen | no right knee pain')).toEqual([
+      'swelling left knee',
+      'no pain right knee',
+    ]);
+  });
+
+  it.each([
+    'left ankle swollen | sorry, what was that',
+    'left ankle swollen | sorry about the cold hands',
+    'left ankle swollen | no',
+    'correction',
+  ])('is none where nothing follows that could be put in the place of anything: %s', (talk) => {
+    expect(corrections(talk)).toEqual([]);
+  });
+
+  it('of a site before anything was said of it leaves one finding', () => {
+    expect(read('swelling on the left, no, the right ankle', 'finding')).toEqual(['swelling right ankle']);
+  });
+});
+
+describe('a strike', () => {
+  it.each([
+    ['bruise on the left shin | strike that', ['strike ← last']],
+    ['bruise on the left shin | scratch that bruise', ['strike ← kind=finding finding=contusion']],
+    ['bruise on the left arm | strike the tourniquet', ['strike ← kind=care care=tourniquet']],
+  ])('takes back the last thing or what it names: %s', (talk, expected) => {
+    expect(corrections(talk)).toEqual(expected);
+  });
+
+  it('leaves what is said after it standing', () => {
+    expect(corrections('pulse ninety | scratch that, pulse eighty')).toEqual(['strike ← last']);
+    expect(read('pulse ninety | scratch that, pulse eighty')).toEqual(['pulse rate=90', 'pulse rate=80']);
+  });
+
+  it('is none where a scratch is found', () => {
+    expect(corrections('scratch on the left arm')).toEqual([]);
+    expect(read('scratch on the left arm')).toEqual(['abrasion left arm']);
+  });
+});

@@ -1,0 +1,67 @@
+// What is denied is denied as far as the denial reaches and no further; an exception is there. All talk here is invented.
+
+import { describe, expect, it } from 'vitest';
+import { read } from '../read.ts';
+
+describe('a denial', () => {
+  it.each([
+    ['no swelling or bruising of the right elbow', ['no swelling right elbow', 'no contusion right elbow']],
+    [
+      'no deformity, no swelling and no bruising on the left foot',
+      ['no deformity left foot', 'no swelling left foot', 'no contusion left foot'],
+    ],
+    [
+      'neck, chest and back no tenderness',
+      ['no tenderness neck', 'no tenderness chest', 'no tenderness back'],
+    ],
+    ['no tracheal deviation', ['no tracheal-deviation trachea']],
+    ['belly is not rigid', ['no rigidity abdomen']],
+  ])('covers its list: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+
+  it.each([
+    [
+      'no swelling, bruising of the left ankle but it is tender',
+      ['no swelling left ankle', 'no contusion left ankle', 'tenderness left ankle'],
+    ],
+    ['no pain in the hip, tenderness in the back', ['no pain hip', 'tenderness back']],
+    ['no tenderness over the left hip but the knee is sore', ['no tenderness left hip', 'pain left knee']],
+  ])('stops at what says so: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+
+  it.each([['could be a fracture of the left wrist'], ['rule out swelling of the right ankle']])(
+    'is not made of what is only possible, nor is a finding: %s',
+    (talk) => {
+      expect(read(talk)).toEqual([`note: ${talk}`]);
+    },
+  );
+});
+
+describe('an exception', () => {
+  it.each([
+    ['no tenderness except the left hip', ['no tenderness left hip', 'tenderness left hip']],
+    ['no bruising apart from the right shin', ['no contusion right lower-leg', 'contusion right lower-leg']],
+    ['tender on the left ribs but not the right', ['tenderness left ribs', 'no tenderness right ribs']],
+  ])('is the other way round: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+});
+
+describe('a word that denies by itself', () => {
+  it.each([
+    ['abdomen soft, not distended', ['no rigidity abdomen', 'no distension abdomen']],
+    ['pelvis stable', ['no instability pelvis']],
+    ['left knee | trachea is midline', ['visit left knee', 'no tracheal-deviation trachea']],
+  ])('says what is not there: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+
+  it.each([
+    ['belly is not soft', ['rigidity abdomen']],
+    ['pelvis is unstable', ['instability pelvis']],
+  ])('is turned by a "not": %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+});

@@ -1,0 +1,95 @@
+// A question is no finding; its answer is, and takes up what was asked; what an answer cannot settle stays in words. All talk here is invented.
+
+import { describe, expect, it } from 'vitest';
+import { read, statementsOf } from '../read.ts';
+
+const SAID = ['finding', 'csm', 'vital', 'history', 'care', 'note'] as const;
+const said = (talk: string) => read(talk, ...SAID);
+
+describe('a question', () => {
+  it.each([
+    ['any pain in your back', ['visit back']],
+    ['is the left knee swollen', ['visit left knee']],
+    ['does your left shoulder hurt | let me look at that', ['visit left shoulder']],
+    ['does that hurt', []],
+  ])('that nobody answers leaves a visit at most: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+
+  it('gives way to what is stated after it', () => {
+    expect(said('does the right elbow hurt? the left wrist is bruised')).toEqual(['contusion left wrist']);
+  });
+});
+
+describe('an answer to a question after findings', () => {
+  it.each([
+    ['does your hip hurt | no', ['no pain hip']],
+    ['does your left hip hurt | yes', ['pain left hip']],
+    ['is your neck sore | yeah a little', ['pain neck severity=mild']],
+    ['pain in your left thumb? no', ['no pain left thumb']],
+    ['does your left elbow hurt | it does not', ['no pain left elbow']],
+    [
+      'any tenderness or swelling in your right knee | no',
+      ['no tenderness right knee', 'no swelling right knee'],
+    ],
+    ['you have no pain in your hip, do you | no', ['no pain hip']],
+    ['is your thigh sore? no. and your knee? yes', ['no pain thigh', 'pain knee']],
+    ['are your knees sore | right one yes, left one no', ['pain right knee', 'no pain left knee']],
+    ['where does it hurt | my left ankle', ['pain left ankle']],
+    ['does it hurt here on your right wrist | bruised', ['contusion right wrist']],
+  ])('takes its site and finding: %s', (talk, expected) => {
+    expect(said(talk)).toEqual(expected);
+  });
+
+  it.each([
+    ['any tenderness or swelling here on the right knee | yes', ['note: yes']],
+    ['does your belly hurt when I press | not sure', ['note: not sure']],
+    ['where does it hurt | here', []],
+  ])('settles nothing where it may mean either: %s', (talk, expected) => {
+    expect(said(talk)).toEqual(expected);
+  });
+
+  it('of no one site denies a symptom in the words of the question', () => {
+    expect(said('any numbness anywhere | no')).toEqual(['no symptoms: any numbness anywhere: no']);
+  });
+
+  it('says that its site, side and finding were not spoken in it', () => {
+    expect(statementsOf('does your left hip hurt | yes').at(-1)?.known).toEqual({
+      site: 'carried',
+      side: 'carried',
+      finding: 'carried',
+    });
+  });
+});
+
+describe('an answer to a check of a limb', () => {
+  it.each([
+    ['can you feel me touching your left foot | yes', ['sensation left foot']],
+    ['left foot | can you feel this | no', ['no sensation left foot']],
+    ['left hand | can you wiggle your fingers | yes', ['motion left hand']],
+  ])('says whether it is intact: %s', (talk, expected) => {
+    expect(said(talk)).toEqual(expected);
+  });
+
+  it.each(['squeeze my fingers with your right hand', 'can you wiggle your toes'])(
+    'is none where nobody answers: %s',
+    (talk) => {
+      expect(said(talk)).toEqual([]);
+    },
+  );
+});
+
+describe('an answer to a question of history or for a number', () => {
+  it.each([
+    ["what's your name | Orla Finch", ['name: Orla Finch']],
+    ['how old are you | thirty four', ['age: thirty four years=34']],
+    ['any allergies | penicillin', ['allergies: penicillin']],
+    ['any allergies | no', ['no allergies: no']],
+    ['any allergies? yes. bee stings', ['allergies: bee stings']],
+    ['what happened | my ski caught a root and I fell', ['mechanism: my ski caught a root and I fell']],
+    ['when did you last eat | about noon, some soup', ['last-intake: about noon, some soup']],
+    ['how bad is the pain, nought to ten | seven', ['pain-score score=7']],
+  ])('is kept under what was asked: %s', (talk, expected) => {
+    expect(said(talk)).toEqual(expected);
+  });
+});

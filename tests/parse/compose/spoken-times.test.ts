@@ -1,0 +1,32 @@
+// A spoken time says when what is said with it was so, and nothing else. All talk here is invented; it is heard at 14:02.
+
+import { describe, expect, it } from 'vitest';
+import { BEGINS, statementsOf } from '../read.ts';
+
+const MINUTE = 60_000;
+const minutesBefore = (talk: string) =>
+  statementsOf(talk).map(({ at }) => (at === undefined ? null : (BEGINS - at) / MINUTE));
+
+describe('a spoken time', () => {
+  it.each([
+    ['tourniquet on the right thigh at fourteen oh one', [1]],
+    ['tourniquet left arm, fourteen oh one', [1]],
+    ['pulse eighty ten minutes ago', [10]],
+    ['pressure at thirteen fifty was one ten over seventy', [12]],
+    ['at noon he was alert', [122]],
+    ['bruise on the left hip two days ago', [2 * 24 * 60]],
+  ])('sets when it was so: %s', (talk, expected) => {
+    expect(minutesBefore(talk)).toEqual(expected);
+  });
+
+  it('holds for its own sentence only', () => {
+    expect(minutesBefore('splint on the left wrist five minutes ago. pulse eighty')).toEqual([5, null]);
+  });
+
+  it.each([['pulse eighty'], ['fourteen twelve'], ['he broke his left wrist years ago']])(
+    'is none where none was said of the patient now: %s',
+    (talk) => {
+      expect(minutesBefore(talk)).toEqual([null]);
+    },
+  );
+});
