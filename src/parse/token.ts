@@ -1,6 +1,7 @@
 // The words of an utterance with the place each came from and the pause that a writer marked after it.
 
 import nlp from 'compromise/one';
+import { lateContraction } from './contraction.ts';
 import { splitWord } from './split-word.ts';
 
 /** `end` a full stop or the like, `ask` a question mark, `pause` a comma, `dash` a dash, colon or semicolon. */
@@ -23,30 +24,6 @@ interface Term {
 
 // Tier one of compromise leaves these joined, since "he's" may be "he has"; for the grammar "is" serves both.
 const PRONOUN_IS = /^(he|she|it|that|there|what|who|where|here|how|everything|nothing)['’]s$/i;
-const LATE_CONTRACTION: Readonly<Record<string, readonly string[]>> = {
-  cannot: ['can', 'not'],
-  dont: ['do', 'not'],
-  doesnt: ['does', 'not'],
-  didnt: ['did', 'not'],
-  isnt: ['is', 'not'],
-  arent: ['are', 'not'],
-  wasnt: ['was', 'not'],
-  cant: ['can', 'not'],
-  wont: ['will', 'not'],
-  havent: ['have', 'not'],
-  hasnt: ['has', 'not'],
-  thats: ['that', 'is'],
-  theres: ['there', 'is'],
-  hes: ['he', 'is'],
-  shes: ['she', 'is'],
-  youre: ['you', 'are'],
-  im: ['i', 'am'],
-  ive: ['i', 'have'],
-  youve: ['you', 'have'],
-  whats: ['what', 'is'],
-  lets: ['let', 'us'],
-};
-
 /** The tokens of a text, contractions expanded and joined figures parted; never throws. */
 export function tokenise(text: string): readonly Token[] {
   const tokens: { word: string; from: number; to: number; pause: Pause }[] = [];
@@ -77,7 +54,7 @@ function piecesOf(term: Term) {
   const stem = PRONOUN_IS.exec(term.text)?.[1];
   const whole = { from: 0, to: term.text.length };
   if (stem !== undefined) return [{ words: [stem.toLowerCase(), 'is'], ...whole }];
-  const late = LATE_CONTRACTION[term.text.toLowerCase()];
+  const late = lateContraction(term.text);
   return late === undefined ? splitWord(term.text) : [{ words: late, ...whole }];
 }
 

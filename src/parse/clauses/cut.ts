@@ -28,7 +28,7 @@ export function clausesOf(
   let draft: Draft = { pieces: [], mood: 'statement', sentence };
   const close = () => {
     if (draft.pieces.length > 0) {
-      const clause = settled(draft, tokens, before.asking);
+      const clause = settled(draft, tokens, before.asking && !before.open);
       clauses.push(clause);
       waiting = isWaiting(clause, isFull(draft.pieces), waiting);
     }

@@ -38,5 +38,6 @@ function asksOn(pieces: readonly Piece[], tokens: readonly Token[], asking: bool
   const site = pieces.find(({ role }) => role === 'site');
   if (site === undefined || !pieces.every(({ role }) => NAMING.has(role))) return false;
   const lead = tokens.slice(pieces[0]?.from, site.to).map(({ word }) => word);
-  return lead.includes('and') && (asking || lead.includes('your'));
+  // After an answer, a bare place ("neck?" written without its sign) goes on asking; a statement of it still counts as one.
+  return asking || (lead.includes('and') && lead.includes('your'));
 }

@@ -2,7 +2,7 @@
 
 import type { Clause } from '../clauses/clause.ts';
 import { isLikely, type Piece, type Role } from '../pieces/piece.ts';
-import { spanned } from '../span.ts';
+import { type Span, spanned } from '../span.ts';
 import { isPlaced, note, type Talk } from './talk.ts';
 
 // These say something by themselves; a clause that leaves one unplaced is kept in words.
@@ -25,14 +25,23 @@ const PLACES: ReadonlySet<Role> = new Set(['side', 'part', 'same']);
 
 /** Notes what the clauses left over. A clause that gave nothing is kept whole; of another, the stretch that was left. */
 export function noteLeftovers(talk: Talk): void {
+  const left: { span: Span; whole: boolean; clause: Clause }[] = [];
   for (const clause of talk.clauses) {
     const owed = clause.pieces.filter((piece) => isOwed(talk, piece) || isOwedPlace(talk, clause, piece));
     if (owed.length === 0 || !keeps(clause, owed)) continue;
     const gave = clause.pieces.some(
       (piece) => !owed.includes(piece) && SUBSTANCE.has(piece.role) && isPlaced(talk, piece),
     );
-    note(talk, gave ? spanned(owed) : withoutLead(clause));
+    const span = gave ? spanned(owed) : withoutLead(clause);
+    const last = left.at(-1);
+    // A breath that was cut by its moods ("the helicopter | needs a landing zone") is kept as it was said.
+    const goesOn =
+      last?.whole === true && !gave && last.clause.pause === '' && last.clause.sentence === clause.sentence;
+    if (goesOn && last !== undefined && last.span.to >= (clause.pieces[0]?.from ?? 0)) {
+      left[left.length - 1] = { span: { from: last.span.from, to: span.to }, whole: true, clause };
+    } else left.push({ span, whole: !gave, clause });
   }
+  for (const { span } of left) note(talk, span);
 }
 
 function isOwed(talk: Talk, piece: Piece): boolean {
@@ -47,7 +56,13 @@ const isWord = (talk: Talk, piece: Piece): boolean =>
 
 // "Right lower and left lower, same": places and nothing else, which no site took up.
 function isOwedPlace(talk: Talk, clause: Clause, piece: Piece): boolean {
-  if (clause.mood !== 'statement' || !PLACES.has(piece.role) || isPlaced(talk, piece)) return false;
+  if (
+    clause.mood === 'question' ||
+    clause.mood === 'instruction' ||
+    !PLACES.has(piece.role) ||
+    isPlaced(talk, piece)
+  )
+    return false;
   return !piece.weak || clause.pieces.filter(({ role }) => PLACES.has(role)).length > 1;
 }
 

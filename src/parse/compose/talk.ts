@@ -52,6 +52,11 @@ export function place(talk: Talk, ...spans: readonly Span[]): void {
   for (const { from, to } of spans) for (let at = from; at < to; at++) talk.placed[at] = true;
 }
 
+/** Takes that back. */
+export function displace(talk: Talk, { from, to }: Span): void {
+  for (let at = from; at < to; at++) talk.placed[at] = false;
+}
+
 /** True where every token of a stretch was understood. */
 export function isPlaced(talk: Talk, { from, to }: Span): boolean {
   for (let at = from; at < to; at++) if (talk.placed[at] !== true) return false;
@@ -63,7 +68,7 @@ export function state(talk: Talk, said: readonly Said[]): void {
   if (said.length === 0) return;
   const group = talk.group++;
   for (const { statement, from, to, known, doubt } of said) {
-    const { at } = talk;
+    const at = isLasting(statement) ? undefined : talk.at;
     talk.frames.push({
       frame: 'statement',
       statement,
@@ -81,6 +86,20 @@ export function state(talk: Talk, said: readonly Said[]): void {
   const kept = statements.filter(({ kind }) => kind !== 'visit' && kind !== 'note');
   if (kept.length > 0) bear(talk, { said: kept });
 }
+
+// An age or an allergy has no moment, whatever time was said beside it.
+const LASTING: ReadonlySet<string> = new Set([
+  'name',
+  'age',
+  'sex',
+  'weight',
+  'allergies',
+  'medications',
+  'past-history',
+]);
+
+const isLasting = (statement: Statement): boolean =>
+  statement.kind === 'history' && LASTING.has(statement.topic);
 
 /** Keeps words as they were said. */
 export function note(talk: Talk, { from, to }: Span): void {

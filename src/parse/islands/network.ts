@@ -1,6 +1,7 @@
 // The linked grammar as a network of states, what may come next after any part of any phrase, built only as far as it is walked.
 
 import type { Expansion, GrammarSet } from '../../jsgf/index.ts';
+import { lateContraction } from '../contraction.ts';
 import { splitWord } from '../split-word.ts';
 
 /** A state is where a phrase has got to; `accept` is its end. */
@@ -97,13 +98,9 @@ function enterFrom(build: Build, items: readonly Expansion[], at: number, next: 
   });
 }
 
-const PLAIN = /^[a-z]+$/;
-
 function wordState(text: string, next: State): State {
-  if (PLAIN.test(text)) return { type: 'word', word: text, next };
-  return splitWord(text)
-    .flatMap((piece) => piece.words)
-    .reduceRight<State>((after, word) => ({ type: 'word', word, next: after }), next);
+  const words = lateContraction(text) ?? splitWord(text).flatMap((piece) => piece.words);
+  return words.reduceRight<State>((after, word) => ({ type: 'word', word, next: after }), next);
 }
 
 // A weight below one makes a phrase less likely than another reading of the same words: it costs its logarithm.

@@ -65,6 +65,8 @@ function csmAt(
   const { ends, endSpoken } = isAll
     ? { ends: ALL_FOUR, endSpoken: true }
     : endsOf(island, spoken, mind, side?.side ?? null);
+  // "When she moves it": moving shows a limb's end only where the end itself is named or in mind.
+  if (hasTag(island, 'ends') && !isEndNamed(phrases.length > 0 ? spoken : mind)) return null;
   const late = lateSeconds(items, i, island);
   const seconds = numberOf(island, 'seconds') ?? late?.value ?? null;
   if (hasTag(island, 'spoken-site') && !endSpoken) return null;
@@ -97,6 +99,25 @@ function csmAt(
     negatedFrom: presence.negation?.from ?? null,
   };
 }
+
+const ENDS: ReadonlySet<string> = new Set([
+  'hand',
+  'fingers',
+  'palm',
+  'thumb',
+  'index-finger',
+  'middle-finger',
+  'ring-finger',
+  'little-finger',
+  'foot',
+  'toes',
+  'big-toe',
+  'little-toe',
+  'heel',
+]);
+
+const isEndNamed = (refs: readonly SiteRef[]): boolean =>
+  refs.length > 0 && refs.every(({ site }) => ENDS.has(site));
 
 // "All four limbs have pulses and movement, no sensation in the feet": only what stands next to the feet is said of them.
 function isOfAll(items: readonly Item[], i: number, limbs: number, group: Attachment): boolean {

@@ -1,17 +1,41 @@
 // The items of a stretch of talk, less the sites whose word means something else there ("be right back").
 
-import type { Piece, Role } from '../../pieces/piece.ts';
+import { isSite, type Site } from '../../../terms/index.ts';
+import { type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
+import { endOf } from '../csm/limb-ends.ts';
 import { type Item, isSmallItem, pieceOf, type SitePhrase } from '../sites/item.ts';
 import { joinSites } from '../sites/join-sites.ts';
 import type { Talk } from '../talk.ts';
 
 /** The items of these pieces, in the light of the sites in mind. */
 export function itemsOf(talk: Talk, pieces: readonly Piece[]): readonly Item[] {
-  const items = joinSites(pieces, talk.tokens, talk.context.sites);
+  const items = joinSites(recast(pieces), talk.tokens, talk.context.sites);
   return items.filter(
     (item, i) => item.type === 'piece' || !item.phrase.doubtful || holds(talk, items, i, item.phrase),
   );
+}
+
+// "Loss of feeling of the cheek" is no limb check, and "all limbs, no crepitus" names the limbs.
+function recast(pieces: readonly Piece[]): readonly Piece[] {
+  const limbCheck = pieces.some(({ role }) => role === 'csm');
+  const places = pieces.flatMap((piece) => (piece.role === 'site' ? sitesIn(piece) : []));
+  const noLimb = places.length > 0 && places.every((site) => endOf(site) === null);
+  return pieces.map((piece): Piece => {
+    if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
+    return piece.role === 'limbs' && !limbCheck ? as(piece, 'site', 'sites') : piece;
+  });
+}
+
+const sitesIn = (piece: Piece): readonly Site[] =>
+  (tagIn(piece, 'sites', 'site') ?? '').split('+').filter(isSite);
+
+/** The piece with another of its readings first, where it has it. */
+function as(piece: Piece, role: Role, rule: string): Piece {
+  const reading = readingOf(piece, rule);
+  return reading === null
+    ? piece
+    : { ...piece, role, islands: [reading, ...piece.islands.filter((one) => one !== reading)] };
 }
 
 const BESIDE: ReadonlySet<Role> = new Set(['finding', 'negation', 'intention', 'csm']);

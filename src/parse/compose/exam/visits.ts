@@ -2,6 +2,7 @@
 
 import { isPaired } from '../../../terms/index.ts';
 import type { Role } from '../../pieces/piece.ts';
+import { spanned } from '../../span.ts';
 import { hasRole, type Item, pieceOf } from '../sites/item.ts';
 import { isMirror } from '../sites/said-side.ts';
 import { knownSide, otherSide } from '../sites/side.ts';
@@ -48,4 +49,16 @@ function turn(talk: Talk, items: readonly Item[]): void {
   if (sites.length === 0) return;
   bear(talk, { sites });
   place(talk, ...pieces);
+  // "The right one": it is that one that is looked at now.
+  const span = spanned(pieces);
+  state(
+    talk,
+    sites
+      .filter((ref) => isPaired(ref.site))
+      .map(({ site, side }) => ({
+        statement: { kind: 'visit', site, side },
+        known: { site: 'carried', ...(named === null ? { side: 'carried' as const } : {}) },
+        ...span,
+      })),
+  );
 }

@@ -3,7 +3,7 @@
 import { isSmall, likelyTag, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { type Item, pieceOf } from '../sites/item.ts';
+import { type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
 import { type Attributes, attributesOf, countAt } from './attributes.ts';
 
 export interface Owned {
@@ -20,10 +20,27 @@ export const ownedAttributes = (items: readonly Item[], tokens: readonly Token[]
     const attributes = piece === null ? null : (attributesOf(piece) ?? countAt(items, i));
     if (piece === null || attributes === null) return [];
     // A part names where on the site, so it looks back first ("swelling, distal third") and then on ("mid shaft deformity").
-    const ways = piece.role === 'part' ? ([-1, 1] as const) : ([1, -1] as const);
+    const ways =
+      piece.role === 'part' || isLateSize(items, tokens, i, attributes)
+        ? ([-1, 1] as const)
+        : ([1, -1] as const);
     const finding = near(items, tokens, i, ways[0]) ?? near(items, tokens, i, ways[1]);
     return finding === null ? [] : [{ finding, piece, attributes }];
   });
+
+// "A cut on the arm about four inches long bleeding a lot": a size after a finding is that finding's, unless an article or a
+// pause before it begins the next ("a cut, three centimetre bruise").
+function isLateSize(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  attributes: Attributes,
+): boolean {
+  if (attributes.size === undefined || near(items, tokens, i, -1) === null) return false;
+  const before = items[i - 1];
+  const paused = before !== undefined && isPaused(tokens, wordsOf(before));
+  return !paused && !isSmallItem(before, 'article');
+}
 
 // What may stand between an attribute and its finding.
 const CALM: ReadonlySet<Role> = new Set([

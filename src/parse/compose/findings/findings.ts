@@ -8,7 +8,7 @@ import { around } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { type Reach, reachIn } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
-import { type Item, phrasesAt, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
 import { looseSide } from '../sites/loose-side.ts';
 import { sitesOf } from '../sites/sides.ts';
 import { type Owned, ownedAttributes } from './attribute-owners.ts';
@@ -66,6 +66,8 @@ function findingAt(
 ): FoundFinding | null {
   if (hasTag(island, 'predicate') && !isPredicate(items, tokens, i, group.at(-1) ?? null, island, mind))
     return null;
+  // "Partial thickness laceration" is no burn; the words of depth stand for one only where nothing else is named.
+  if (hasTag(island, 'ellipsis') && hasRole(items[i + 1], 'finding')) return null;
   const phrases = phrasesAt(items, group);
   const sideless = phrases.every(({ sites }) => sites.every(({ sideKnown }) => sideKnown !== 'spoken'));
   const side = sideless
@@ -84,6 +86,9 @@ function findingAt(
     ...(negation === null ? [] : [negation]),
   ];
   const base = tagOf(island, 'present') !== 'false';
+  const attributes = mine.map((owner) => owner.attributes).reduce(joinAttributes, ownAttributes(island));
+  // "Zero out of ten" says that there is none.
+  const none = attributes.severity === 0;
   return {
     piece,
     findings: tagsOf(island, 'finding') as Finding[],
@@ -92,8 +97,8 @@ function findingAt(
     atHome: phrases.length === 0 && isAtHome(island, refs, mind),
     sideSpoken: side !== null,
     polarity,
-    present: base !== (polarity === 'negated'),
-    attributes: mine.map(({ attributes }) => attributes).reduce(joinAttributes, ownAttributes(island)),
+    present: base !== (polarity === 'negated') && !none,
+    attributes,
     ...around(spans),
     spans,
     doubt: [

@@ -22,7 +22,10 @@ export function isPredicate(
   const piece = pieceOf(items[i]);
   if (piece === null) return false;
   // "Crepitus negative": the word denies the finding before it and says nothing of the site.
-  if (tagIn(piece, 'negation', 'negation') === 'after' && hasRole(items[i - 1], 'finding')) return false;
+  const last = items[i - 1];
+  const denies = hasRole(last, 'finding');
+  const leads = phraseOf(last)?.led === true && items.slice(0, i).some((item) => hasRole(item, 'finding'));
+  if (tagIn(piece, 'negation', 'negation') === 'after' && (denies || leads)) return false;
   const nothing = hasTag(island, 'nothing');
   // "Nothing deep" says what there is not nothing of.
   if (nothing && goesOn(piece, pieceOf(items[i + 1]), tokens)) return false;

@@ -47,7 +47,7 @@ function marksAt(items: readonly Item[], item: Item, i: number): readonly FoundM
   if (island === null) return unmarkedAt(items, piece, i);
   const kind = tagIn(piece, 'negation', 'negation') as NegationKind | null;
   if (kind === null) return [];
-  const follows = hasRole(lastLoud(items, i), 'finding');
+  const follows = endsFinding(items, i);
   // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
   if (piece.role === 'finding' && !(kind === 'after' && follows)) return [];
   // "None loose": a "none" with an adjective straight after it and no finding before it denies what follows.
@@ -73,6 +73,13 @@ function unmarkedAt(items: readonly Item[], piece: Piece, i: number): readonly F
 
 const isAdjective = (item: Item | undefined): boolean =>
   item?.type === 'piece' && item.piece.role === 'finding' && isLikely(item.piece, 'adj');
+
+/** True straight after a finding, or after the site that a finding led to ("swelling of the left knee negative"). */
+function endsFinding(items: readonly Item[], i: number): boolean {
+  const last = lastLoud(items, i);
+  if (last?.type !== 'site') return hasRole(last, 'finding');
+  return last.phrase.led && hasRole(lastLoud(items, items.indexOf(last)), 'finding');
+}
 
 /** The item before `i` that is no small word. */
 const lastLoud = (items: readonly Item[], i: number): Item | undefined =>

@@ -62,10 +62,19 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
     const heading = led && pauseAfterItem(items, tokens, before) !== '';
     return heading ? after : before;
   }
+  // "Right hip swollen and tender, deformity of the right thigh": a pause ends what is said of the hip.
+  if (led && before !== null && after !== null && endsGroup(items, tokens, i, attaches)) return before;
   if (led || before === null) return after;
   if (after !== null && findingFirst && isAdjacent(items, tokens, i, after)) return after;
   if (after !== null && isAttributive(items, tokens, i, after)) return after;
   return before;
+}
+
+// True for the last of joined findings that a pause parts from the next one.
+function endsGroup(items: readonly Item[], tokens: readonly Token[], i: number, attaches: Attaches): boolean {
+  const joined =
+    isSmallItem(items[i - 1], 'join') && items[i - 2] !== undefined && attaches(items[i - 2] as Item);
+  return joined && pauseAfterItem(items, tokens, i) !== '' && items.slice(i + 1).some(attaches);
 }
 
 function isWithin(inner: Item | undefined, outer: Item | undefined): boolean {

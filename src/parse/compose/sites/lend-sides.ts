@@ -16,13 +16,16 @@ export function lendSides(items: readonly Item[]): readonly Item[] {
     const earlier = phrasesIn(items.slice(0, i)).map(({ sites }) => sites[0]);
     const later = phrasesIn(items.slice(i + 1)).map(({ sites }) => sites[0]);
     const giver =
-      [later[0], earlier.at(-1)].find((one) => isSpoken(one) && isNested(ref, one)) ??
+      [later[0], earlier.at(-1)].find((one) => isSpoken(one) && isOne(ref, one)) ??
       // "Down the right leg, thigh fine, knee swollen": the limb's side holds for what follows of it.
       earlier.findLast((one) => isSpoken(one) && sameLimb(one.site, ref.site));
     if (giver?.side == null) return item;
-    const sideKnown = isNested(ref, giver) ? 'spoken' : 'carried';
+    const sideKnown = isOne(ref, giver) ? 'spoken' : 'carried';
     return { type: 'site', phrase: { ...item.phrase, sites: [{ ...ref, side: giver.side, sideKnown }] } };
   });
 }
+
+// The same place named twice ("left ribs tender, fifth rib bruised"), or one that holds the other.
+const isOne = (a: SiteRef, b: SiteRef): boolean => a.site === b.site || isNested(a, b);
 
 const isSpoken = (ref: SiteRef | undefined): ref is SiteRef => ref?.sideKnown === 'spoken';

@@ -27,13 +27,18 @@ export function joinNested(items: readonly Item[], tokens: readonly Token[]): re
   return out;
 }
 
+// "The lumbar spine around L three".
+const isLevelled = (a: SiteRef, b: SiteRef): boolean =>
+  a.site === b.site && a.level === null && b.level !== null;
+
 const isJoint = (item: Item): boolean =>
   (isSmallItem(item, 'preposition') || isSmallItem(item, 'article')) && !isSmallItem(item, 'join');
 
 function merged(a: SitePhrase, b: SitePhrase, jointed: boolean, tokens: readonly Token[]): SitePhrase | null {
   const [refA, refB] = [a.sites[0], b.sites[0]];
   if (refA === undefined || refB === undefined || a.sites.length > 1 || b.sites.length > 1) return null;
-  if (isPaused(tokens, a) || (!b.led && !jointed) || !isNested(refA, refB)) return null;
+  if (isPaused(tokens, a) || (!b.led && !jointed) || !(isNested(refA, refB) || isLevelled(refA, refB)))
+    return null;
   const [inner, outer] = holdersOf(refA.site).includes(refB.site) ? [refA, refB] : [refB, refA];
   if (inner.side !== null && outer.side !== null && inner.side !== outer.side && inner.sideKnown === 'spoken')
     return null;

@@ -2,7 +2,8 @@
 
 import type { Vital } from '../../../terms/index.ts';
 import { hasTag } from '../../islands/island.ts';
-import { figureIn, likelyTag, marked, type Piece, readingOf } from '../../pieces/piece.ts';
+import { readNumbers } from '../../numbers/index.ts';
+import { figureIn, likelyTag, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { isLight } from '../light.ts';
 import { place, type Said, state, type Talk } from '../talk.ts';
@@ -17,6 +18,15 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   if (hasTag(island, 'heading')) return stateHeading(talk, pieces, i);
   // "Temp thirty four nine": a figure that runs straight on may belong to the number, so neither is taken.
   const next = pieces[i + 1];
+  const before = pieces[i - 1];
+  // "One thousand one ninety seven beats": nor is a number taken from its middle.
+  const midway =
+    before !== undefined &&
+    NUMERIC.has(before.role) &&
+    !isPaused(talk.tokens, before) &&
+    island.slots[0]?.from === piece.from &&
+    isNumeral(talk, before);
+  if (midway) return 0;
   const runsOn = next?.role === 'figure' && !next.weak && !isPaused(talk.tokens, piece);
   if (runsOn && island.slots.at(-1)?.to === piece.to) return 0;
   for (const reading of piece.islands.filter((one) => one.file === 'vitals')) {
@@ -29,6 +39,14 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   }
   return 0;
 }
+
+const NUMERIC: ReadonlySet<Role> = new Set(['figure', 'unknown', 'time', 'small']);
+
+const isNumeral = (talk: Talk, piece: Piece): boolean =>
+  piece.role === 'figure' ||
+  piece.role === 'time' ||
+  readNumbers([talk.tokens[piece.to - 1]?.word ?? ''], 0).length > 0 ||
+  /^(hundred|thousand|million|point)$/.test(talk.tokens[piece.to - 1]?.word ?? '');
 
 function settle(talk: Talk, said: Said): void {
   state(talk, [said]);
