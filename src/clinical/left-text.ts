@@ -1,12 +1,15 @@
 // The spoken answer to "what's left": what was not examined, in exam order and short; nothing is called normal by it.
 
 import { REGIONS, type Region, type Site } from '../terms/index.ts';
+import type { CoverageRow } from './coverage.ts';
 import type { LimbEnd, Step } from './exam/index.ts';
+import { isWithin, type Place } from './place.ts';
 
 /** What the answer rests on: a part of a reckoning. */
 export interface Left {
   readonly steps: readonly Step[];
   readonly limbEnds: readonly LimbEnd[];
+  readonly coverage: readonly CoverageRow[];
 }
 
 /** More than these and the rest are counted: nobody keeps a longer list in the ear. */
@@ -24,13 +27,17 @@ function placeName(site: Site, sides: readonly Step['place']['side'][]): string 
   return side === null ? spoken(site) : `${side} ${spoken(site)}`;
 }
 
-const isOpen = (step: Step): boolean => step.state === 'not-examined';
+type Wanted = (step: Step) => boolean;
 
-function inSided(region: 'shoulder' | 'arm' | 'leg', steps: readonly Step[]): readonly string[] {
+function inSided(
+  region: 'shoulder' | 'arm' | 'leg',
+  steps: readonly Step[],
+  wanted: Wanted,
+): readonly string[] {
   const whole = (['left', 'right'] as const).filter((side) =>
-    steps.filter((step) => step.place.side === side).every(isOpen),
+    steps.filter((step) => step.place.side === side).every(wanted),
   );
-  const rest = steps.filter((step) => isOpen(step) && !whole.some((side) => side === step.place.side));
+  const rest = steps.filter((step) => wanted(step) && !whole.some((side) => side === step.place.side));
   return [...(whole.length === 0 ? [] : [placeName(region, whole)]), ...bySite(rest)];
 }
 
@@ -44,17 +51,21 @@ function bySite(steps: readonly Step[]): readonly string[] {
   );
 }
 
-function inRegion(region: Region, steps: readonly Step[]): readonly string[] {
-  if (region === 'shoulder' || region === 'arm' || region === 'leg') return inSided(region, steps);
-  return steps.every(isOpen) ? [region] : bySite(steps.filter(isOpen));
+function inRegion(region: Region, steps: readonly Step[], wanted: Wanted): readonly string[] {
+  if (region === 'shoulder' || region === 'arm' || region === 'leg') return inSided(region, steps, wanted);
+  return steps.every(wanted) ? [region] : bySite(steps.filter(wanted));
 }
+
+/** The wanted steps in exam order: whole regions and limbs where all of their steps are wanted, else the sites. */
+const named = (steps: readonly Step[], wanted: Wanted): readonly string[] =>
+  REGIONS.flatMap((region) => {
+    const there = steps.filter((step) => step.region === region);
+    return there.length === 0 ? [] : inRegion(region, there, wanted);
+  });
 
 /** The parts left to examine, in exam order: whole regions where nothing of them was said, else their sites. */
 export const leftParts = (steps: readonly Step[]): readonly string[] =>
-  REGIONS.flatMap((region) => {
-    const there = steps.filter((step) => step.region === region);
-    return there.length === 0 ? [] : inRegion(region, there);
-  });
+  named(steps, (step) => step.state === 'not-examined');
 
 const list = (names: readonly string[]): string => names.join(', ');
 
@@ -82,13 +93,23 @@ function unchecked(limbEnds: readonly LimbEnd[]): readonly string[] {
   return [...(whole.length === 0 ? [] : [`C S M of ${whole.join(' and ')}`]), ...parts];
 }
 
+/** True where a wider site was found or denied something of: "left arm, burned" spoke of the forearm with it. */
+const isSpokenOf = (place: Place, rows: readonly CoverageRow[]): boolean =>
+  rows.some(
+    (row) =>
+      (row.state === 'found' || row.state === 'clear') &&
+      row.site !== place.site &&
+      isWithin(place.site, row.site) &&
+      (row.side === null || row.side === place.side),
+  );
+
 /**
  * What to say to "what's left". Sites that were only looked at or felt are named apart, since nothing was said of them;
  * where nothing is left it says that every step was spoken of, and not what was found.
  */
-export function leftText({ steps, limbEnds }: Left): string {
+export function leftText({ steps, limbEnds, coverage }: Left): string {
   const parts = leftParts(steps);
-  const touched = bySite(steps.filter((step) => step.state === 'touched'));
+  const touched = named(steps, (step) => step.state === 'touched' && !isSpokenOf(step.place, coverage));
   const checks = unchecked(limbEnds);
   const sentences = [
     ...(parts.length === 0 ? [] : [`Left to examine: ${counted(parts)}.`]),

@@ -39,7 +39,21 @@ const NAMES: Readonly<Record<Method, string>> = {
   'lund-browder': 'Lund-Browder',
 };
 
-const depthOf = (entry: FindingEntry): Depth => depthIn(entry.quality ?? []);
+const ownDepth = (entry: FindingEntry): Depth => depthIn(entry.quality ?? []);
+
+/** Of a burn told twice in one breath ("the hand is burned too, full thickness") the depth said once holds for both. */
+function depthOf(entry: FindingEntry, all: readonly FindingEntry[]): Depth {
+  const own = ownDepth(entry);
+  if (own !== 'not said') return own;
+  const told = all.find(
+    (other) =>
+      other.heardAt === entry.heardAt &&
+      other.site === entry.site &&
+      other.side === entry.side &&
+      ownDepth(other) !== 'not said',
+  );
+  return told === undefined ? own : ownDepth(told);
+}
 
 /** The words of an entry that no other burn was heard in: only then is a number in them surely this burn's. */
 function toldPercent(entry: FindingEntry, burns: readonly FindingEntry[]): number | null {
@@ -54,7 +68,7 @@ export function burnsOf(chart: Chart): Burns | null {
   const all = chart.found('burn');
   if (all.length === 0) return null;
   const { years, entries } = chart.ask(ageOf);
-  const counted = all.filter((entry) => depthOf(entry) !== 'superficial');
+  const counted = all.filter((entry) => depthOf(entry, all) !== 'superficial');
   const burns: readonly BurnSaid[] = counted.map((entry) => ({ entry, told: toldPercent(entry, all) }));
   const nines = estimate(burns, RULE_OF_NINES, 'rule-of-nines');
   const browder = years === null ? null : estimate(burns, lundBrowder(years), 'lund-browder');
@@ -67,7 +81,7 @@ export function burnsOf(chart: Chart): Burns | null {
     ...(years === null ? ['age, for the chart by age'] : []),
     ...lead.unplaced.map((entry) => `how many palms at: ${placeText(entry.site, entry.side)}`),
     ...counted
-      .filter((entry) => depthOf(entry) === 'not said')
+      .filter((entry) => depthOf(entry, all) === 'not said')
       .map((entry) => `depth at: ${placeText(entry.site, entry.side)}`),
     ...counted
       .filter((entry) => placeText(entry.site, entry.side).includes('side not said'))
@@ -92,8 +106,8 @@ export function burnsOf(chart: Chart): Burns | null {
     differ,
     regions: all.map((entry) => ({
       place: placeText(entry.site, entry.side),
-      depth: depthOf(entry),
-      counted: depthOf(entry) !== 'superficial',
+      depth: depthOf(entry, all),
+      counted: depthOf(entry, all) !== 'superficial',
       entry: entry.id,
     })),
     text: nonePlaced ? 'burns: size not known' : `burns: ${atLeast}${figures}`,

@@ -3,6 +3,7 @@
 import { isPaired, type Part, type Site } from '../../terms/index.ts';
 import { type Chart, clockText, type EntryOf } from '../chart.ts';
 import { findingName } from '../finding-name.ts';
+import { limbWord } from '../limb-end.ts';
 import { placeText } from '../place.ts';
 import type { FindingEntry } from '../said.ts';
 import { sidesOf } from '../side.ts';
@@ -56,21 +57,29 @@ export const oppositeFindings = (chart: Chart, site: Site): readonly Conflict[] 
       ),
   );
 
+/** What was looked at: a pulse and a refill time may differ and both be right. */
+function measure(entry: EntryOf<'csm'>): string | null {
+  if (entry.pulse !== undefined) return entry.pulse;
+  if (entry.capRefillSeconds !== undefined) return 'refill';
+  return entry.warmth === undefined ? null : 'warmth';
+}
+
+const measuresMeet = (a: EntryOf<'csm'>, b: EntryOf<'csm'>): boolean => {
+  const [one, other] = [measure(a), measure(b)];
+  return one === null || other === null || one === other;
+};
+
 /** Circulation, sensation or motion of one end with opposite answers. */
 export const oppositeCsm = (chart: Chart, site: Site): readonly Conflict[] =>
   turned(
     chart.at(site).filter((entry) => entry.kind === 'csm'),
-    (a, b) =>
-      a.aspect === b.aspect &&
-      a.digit === b.digit &&
-      (a.pulse === undefined || b.pulse === undefined || a.pulse === b.pulse) &&
-      sameSide(a, b),
+    (a, b) => a.aspect === b.aspect && a.digit === b.digit && measuresMeet(a, b) && sameSide(a, b),
   ).map(([earlier, later]) =>
     conflictOf(
       'opposite',
       `${placeText(later.site, later.side)}, ${later.aspect}: ` +
-        `${word(earlier.present, 'intact', 'not intact')} ${clockText(earlier)}, ` +
-        `${word(later.present, 'intact', 'not intact')} ${clockText(later)}. Changed, or misheard?`,
+        `${limbWord(earlier)} ${clockText(earlier)}, ` +
+        `${limbWord(later)} ${clockText(later)}. Changed, or misheard?`,
       [earlier, later],
     ),
   );

@@ -1,12 +1,12 @@
 // What was found at each site, by side: findings that are present, and a limb's end that is weak, decreased or lost.
 
-import { regionOf, SITES, type Site } from '../../terms/index.ts';
-import type { Chart, EntryOf, Rule } from '../chart.ts';
+import { ASPECTS, type Aspect, regionOf, SITES, type Site } from '../../terms/index.ts';
+import { type Chart, clockText, type EntryOf, type Rule } from '../chart.ts';
 import { reckoned } from '../evidence.ts';
 import { findingName } from '../finding-name.ts';
-import { isImpaired, limbWord } from '../limb-end.ts';
-import { placeText } from '../place.ts';
-import { type RowSide, sidesOf } from '../side.ts';
+import { checksOf, isImpaired, limbWord } from '../limb-end.ts';
+import { type Place, placeText } from '../place.ts';
+import { sidesOf } from '../side.ts';
 import { COMMON_PRACTICE } from '../source.ts';
 import type { Found } from './problem.ts';
 import { rankOf } from './rank.ts';
@@ -14,8 +14,23 @@ import { WATCH_BY_FINDING, WATCH_BY_QUALITY, WATCH_BY_REGION } from './watch.ts'
 
 type Bad = EntryOf<'finding'> | EntryOf<'csm'>;
 
-const nameOf = (entry: Bad): string =>
-  entry.kind === 'finding' ? findingName(entry) : `${entry.aspect} ${limbWord(entry)}`;
+/** Findings by name; of each aspect of a limb's end how it is now, and how it was where that has passed. */
+function namesOf(
+  entries: readonly Bad[],
+  latest: (aspect: Aspect) => EntryOf<'csm'> | undefined,
+): readonly string[] {
+  const findings = entries.flatMap((entry) => (entry.kind === 'finding' ? [findingName(entry)] : []));
+  const checks = entries.filter((entry) => entry.kind === 'csm');
+  const aspects = ASPECTS.flatMap((aspect) => {
+    const worst = checks.findLast((entry) => entry.aspect === aspect);
+    const now = latest(aspect);
+    if (worst === undefined) return [];
+    return now === undefined || isImpaired(now)
+      ? [`${aspect} ${limbWord(worst)}`]
+      : [`${aspect} ${limbWord(now)} ${clockText(now)}, ${limbWord(worst)} ${clockText(worst)}`];
+  });
+  return [...new Set([...findings, ...aspects])];
+}
 
 const watchFor = (entry: Bad): readonly string[] =>
   entry.kind === 'csm'
@@ -25,8 +40,9 @@ const watchFor = (entry: Bad): readonly string[] =>
         ...(entry.quality ?? []).flatMap((word) => WATCH_BY_QUALITY[word] ?? []),
       ];
 
-function foundOn(site: Site, side: RowSide, entries: readonly Bad[]): Found {
+function foundOn(chart: Chart, { site, side }: Place, entries: readonly Bad[]): Found {
   const id = placeText(site, side);
+  const latest = (aspect: Aspect) => checksOf(chart, { site, side }, aspect).at(-1);
   const watched = [...(WATCH_BY_REGION[regionOf(site)] ?? []), ...entries.flatMap(watchFor)];
   return {
     site,
@@ -34,7 +50,7 @@ function foundOn(site: Site, side: RowSide, entries: readonly Bad[]): Found {
     heardAt: entries.map((entry) => entry.heardAt),
     problem: {
       id,
-      text: `${id}: ${[...new Set(entries.map(nameOf))].join(', ')}`,
+      text: `${id}: ${namesOf(entries, latest).join(', ')}`,
       ...rankOf(site, entries),
       watchFor: [...new Set(watched)],
       by: 'findings',
@@ -50,8 +66,8 @@ function foundAt(chart: Chart, site: Site): readonly Found[] {
   const sides = new Set(bad.flatMap((entry) => sidesOf(site, entry.side)));
   return [...sides].sort().map((side) =>
     foundOn(
-      site,
-      side,
+      chart,
+      { site, side },
       bad.filter((entry) => sidesOf(site, entry.side).includes(side)),
     ),
   );

@@ -25,7 +25,10 @@ export function midlineTenderness(chart: Chart): Answer {
   ];
   if (vague.length > 0) return unknown(['whether the neck is tender in the midline behind'], vague);
   const denied = [...chart.denied('tenderness'), ...chart.denied('abnormality')].filter(
-    (entry) => entry.site === 'cervical-spine' || entry.site === 'spine',
+    (entry) =>
+      entry.site === 'cervical-spine' ||
+      entry.site === 'spine' ||
+      (entry.site === 'neck' && entry.side === 'midline'),
   );
   return denied.length > 0 ? no(denied, 'not tender') : unknown(['midline tenderness of the neck']);
 }

@@ -89,17 +89,19 @@ const FORCE =
 const RIDE =
   /\b(?:motor ?(?:cycle|bike)|dirt bike|moped|scooter|quad(?: bike)?|atv|four[- ]wheeler|snow ?(?:mobile|machine)|horse|pony|jet ski)\b/;
 const OFF = /\b(?:fell|came|come|knocked|slid|off|crash\w*|separated|fall)\b/;
-const AFOOT = /\b(?:pedestrian|on foot|walking|cyclist|bicycle|bicyclist|push ?bike|mountain bike|bike)\b/;
+const AFOOT =
+  /\b(?:pedestrian|on foot|walking|cycl(?:ist|ing)|bicycles?|bicyclist|push ?bike|mountain bik(?:e|er|ing)|bik(?:e|er|ing)|handle ?bars)\b/;
 const STRUCK = /\b(?:hit|struck|knocked|collided|collision|crash\w*)\b/;
 
 /** Both words in one telling decide by force: thrown or run over is met, a plain fall or blow asks for the impact. */
-function forceful(chart: Chart, who: RegExp, how: RegExp, question: string): Answer {
+function forceful(chart: Chart, who: RegExp, how: RegExp, question: string, not?: RegExp): Answer {
   const mention = mentionOf(chart, EVENT_TOPICS, who);
-  const parted = mention.said.filter((entry) => FORCE.test(textOf(entry).toLowerCase()));
+  const told = mention.said.filter((entry) => not === undefined || !not.test(textOf(entry).toLowerCase()));
+  const parted = told.filter((entry) => FORCE.test(textOf(entry).toLowerCase()));
   if (parted.length > 0) return yes(parted, textOf(parted[0] as Entry));
-  const open = mention.said.filter((entry) => how.test(textOf(entry).toLowerCase()));
+  const open = told.filter((entry) => how.test(textOf(entry).toLowerCase()));
   if (open.length > 0) return unknown(['whether the impact was significant'], open);
-  return unknown([question], [...mention.said, ...mention.hinted]);
+  return unknown([question], [...told, ...mention.hinted]);
 }
 
 export const riderSeparated = (chart: Chart): Answer =>
@@ -111,6 +113,7 @@ export const pedestrianOrCyclist = (chart: Chart): Answer =>
     new RegExp(`(?<!motor ?|dirt |quad )${AFOOT.source}`),
     STRUCK,
     'whether hit on foot or on a bicycle',
+    RIDE,
   );
 
 const FALL = /\b(?:fall(?:en|s)?|fell|dropped|tumbled|slipped)\b/;

@@ -25,7 +25,11 @@ const SPINE_SIGNS: readonly Finding[] = [
  * ruled out here: one who feels nothing has no tenderness, and a mechanism alone may raise the suspicion.
  */
 function spineSuspected(chart: Chart): Answer {
-  const signs = [...foundAt(chart, SPINE, SPINE_SIGNS), ...fracturesAt(chart, SPINE)];
+  const signs = [
+    ...foundAt(chart, SPINE, SPINE_SIGNS),
+    ...fracturesAt(chart, SPINE),
+    ...foundAt(chart, ['neck', 'back'], ['tenderness', 'pain']).filter((entry) => entry.side === 'midline'),
+  ];
   const cared = chart.care.filter((entry) => entry.care === 'spine-protection' || entry.care === 'collar');
   if (signs.length > 0 || cared.length > 0)
     return yes([...signs, ...cared], signs.length > 0 ? named(signs) : 'spine protected');
