@@ -194,3 +194,14 @@ test('every standing entry said since is in the update', () => {
     }),
   );
 });
+
+test('no piece cuts a finding, a limb or a reading in two', () => {
+  fc.assert(
+    fc.property(record, (entries) => {
+      const own = entries.filter(({ kind }) => kind === 'finding' || kind === 'csm' || kind === 'vital');
+      const chunks = [...radio(input(own)).chunks, ...radioDetails(input(own)).chunks];
+      expect(chunks.filter(({ text }) => text.includes('continuing,'))).toEqual([]);
+    }),
+    { numRuns: 200 },
+  );
+});

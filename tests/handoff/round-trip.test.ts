@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
-import { soap } from '../../src/handoff/index.ts';
+import { radio, radioDetails, soap } from '../../src/handoff/index.ts';
 import type { Reader } from '../../src/parse/index.ts';
 import { type Entry, stands } from '../../src/record/entry.ts';
 import {
@@ -187,5 +187,26 @@ test('the findings of an examination, told together, are read as they were told'
       ).toEqual([...said].sort());
     }),
     { numRuns: 200 },
+  );
+});
+
+test('what is said of findings on the radio, in short and in full, is read as it was told', () => {
+  fc.assert(
+    fc.property(examination, (entries) => {
+      const said = parted(entries.map((entry) => (entry.kind === 'finding' ? keyOf(entry) : '')));
+      const chunks = [...radio(input(entries)).chunks, ...radioDetails(input(entries)).chunks];
+      const sentences = chunks.flatMap(
+        ({ text }) => text.replace(/ (?:break|over)$/, '').match(/[^.]+\./g) ?? [],
+      );
+      const read = new Set(
+        sentences.flatMap((text) =>
+          entriesOf(reader, [text]).flatMap((entry) =>
+            entry.kind === 'finding' && stands(entry) ? [keyOf(entry)] : [],
+          ),
+        ),
+      );
+      expect([...parted(read)].sort(), chunks.map(({ text }) => text).join('\n')).toEqual([...said].sort());
+    }),
+    { numRuns: 100 },
   );
 });

@@ -34,8 +34,10 @@ function cutAt(words: readonly string[], limit: number): number {
   return limit;
 }
 
-/** A line that is too long for a piece in several, each with the trust of the whole. */
+/** A line that is too long for a piece in several: its statements one by one, or else cut, with the trust of the whole. */
 function pieces(line: RadioLine, room: number): readonly RadioLine[] {
+  if (line.parts !== undefined && wordsOf(line.words).length > room)
+    return line.parts.flatMap((part) => pieces(part, room));
   const cut: RadioLine[] = [];
   let left = wordsOf(line.words);
   while (left.length > room) {

@@ -77,7 +77,13 @@ function told(sets: readonly [Facts, ...Facts[]], day: Day): Told {
   const words = `${capital(aspects(facts))} ${state} in ${place}${after}${time}`;
   const entries = sets.flatMap((set) => set.flatMap((fact) => fact.entries));
   const slots = isMixed(facts) ? ('inside' as const) : unspokenOfFact(facts[0].entries);
-  return { words, entries, slots };
+  const all = sets.flat();
+  return {
+    words,
+    entries,
+    slots,
+    ...(all.length < 2 ? {} : { clauses: all.map((fact) => told([[fact]], day)) }),
+  };
 }
 
 /** One for each set of limbs alike; what is not intact comes first. `only` keeps intact or not-intact ones. */

@@ -59,22 +59,17 @@ export function deniedTime(group: FindingGroup, day: Day): string {
   return first === undefined ? '' : timeOf(first, day);
 }
 
-/** The group in words, with the mark of what was not spoken wherever it is not of the whole sentence. */
-export function findingTold(group: FindingGroup, day: Day): Told {
-  const facts = factsIn(group);
-  const [first] = group.entries;
-  const apart = isMixed(facts);
-  const slots = apart ? ('inside' as const) : unspokenOfFact(facts[0]?.entries ?? []);
-  const told = { entries: group.entries, slots };
-  if (isAtHome(first) && group.entries.every((entry) => isAtHome(entry) && entry.finding === first.finding)) {
+function wordsOf(first: FindingEntry, facts: readonly Fact[], apart: boolean, day: Day): string {
+  const { site, side, level, present } = first;
+  if (isAtHome(first) && facts.every(({ latest }) => isAtHome(latest) && latest.finding === first.finding)) {
+    const tail = homeTail(first, present);
     const said = facts.map(
       (fact) =>
-        `${partOf(fact.latest)}${findingPhrase(fact.latest)}${homeTail(first, first.present)}${timeOf(fact, day)}${slotsOf(fact, apart)}`,
+        `${partOf(fact.latest)}${findingPhrase(fact.latest)}${tail}${timeOf(fact, day)}${slotsOf(fact, apart)}`,
     );
-    return { ...told, words: first.present ? capital(and(said)) : `No ${or(said)}` };
+    return present ? capital(and(said)) : `No ${or(said)}`;
   }
-  if (first.present) {
-    const { site, side, level } = first;
+  if (present) {
     const part = sharedPart(facts);
     const place = placeName({
       site,
@@ -82,13 +77,33 @@ export function findingTold(group: FindingGroup, day: Day): Told {
       ...(level === undefined ? {} : { level }),
       ...(part === undefined ? {} : { part }),
     });
-    return { ...told, words: `${capital(place)}: ${presentWords(facts, apart, day)}` };
+    return `${capital(place)}: ${presentWords(facts, apart, day)}`;
   }
-  const time = deniedTime(group, day);
+  const [fact] = facts;
+  const denied = or(once(facts.map(({ latest }) => findingPhrase(latest))));
+  const time = fact === undefined ? '' : timeOf(fact, day);
   // "Of the back" is also a part of some other place; in front it is not.
-  return first.site === 'back'
-    ? { ...told, words: `${capital(placeName(first))}: no ${deniedWords(group)}${time}` }
-    : { ...told, words: `No ${deniedWords(group)} of ${noPlace(first)}${time}` };
+  return site === 'back'
+    ? `${capital(placeName(first))}: no ${denied}${time}`
+    : `No ${denied} of ${noPlace(first)}${time}`;
+}
+
+/** The group in words, with the mark of what was not spoken wherever it is not of the whole sentence. */
+export function findingTold(group: FindingGroup, day: Day): Told {
+  const facts = factsIn(group);
+  const [first] = group.entries;
+  const apart = isMixed(facts);
+  const single = (fact: Fact): Told => ({
+    words: wordsOf(fact.latest, [fact], false, day),
+    entries: fact.entries,
+    slots: unspokenOfFact(fact.entries),
+  });
+  return {
+    words: wordsOf(first, facts, apart, day),
+    entries: group.entries,
+    slots: apart ? 'inside' : unspokenOfFact(facts[0]?.entries ?? []),
+    ...(facts.length < 2 ? {} : { clauses: facts.map(single) }),
+  };
 }
 
 /** `No deformity, swelling or tenderness of the right wrist (unconfirmed).` */

@@ -33,9 +33,13 @@ export function written(told: Told): Sentence {
   return {
     text: `${told.words}${mark}.`,
     entries: idsOf(told.entries),
-    ...(told.clauses === undefined ? {} : { clauses: told.clauses.map(written) }),
+    ...(told.clauses === undefined ? {} : { clauses: leavesOf(told).map(written) }),
   };
 }
+
+/** The single statements that it tells, each of which holds by itself; of one without clauses, itself. */
+export const leavesOf = (told: Told): readonly Told[] =>
+  told.clauses === undefined ? [told] : told.clauses.flatMap(leavesOf);
 
 /** The words with what was not spoken marked in them, whatever is confirmed: ` (side carried)`. */
 export function withSlots(told: Told): string {

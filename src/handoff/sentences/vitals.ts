@@ -64,6 +64,11 @@ export function trend(readings: readonly Reading[]): readonly Point[] {
   return [{ word: 'first', reading: first }, ...inTime, { word: 'last', reading: last }];
 }
 
+const single = (vital: Series['vital'], reading: Reading, day: Day): Told => ({
+  words: `${vitalName(vital)}: ${readingText(reading)} at ${clock(reading.at, day)}`,
+  entries: [reading],
+});
+
 /** Marks each reading where some are confirmed and some are not; else one mark stands at the end. */
 function said(series: Series, points: readonly Point[], count: string, day: Day): Told {
   const { vital, readings } = series;
@@ -77,6 +82,9 @@ function said(series: Series, points: readonly Point[], count: string, day: Day)
     words: `${vitalName(vital)}${count}: ${words.join('; ')}`,
     entries: readings,
     ...(mixed ? { state: 'inside' as const } : {}),
+    ...(points.length < 2
+      ? {}
+      : { clauses: apart(series).map(({ reading }) => single(vital, reading, day)) }),
   };
 }
 
