@@ -28,6 +28,7 @@ const IDENTIFIERS: Readonly<Record<string, (value: string) => boolean>> = {
   at: sites,
   for: sites,
   home: sites,
+  only: sites,
   negation: within(NEGATION_KINDS),
   side: within([...SIDES, 'mirror']),
   part: within(PARTS),

@@ -2,6 +2,7 @@
 
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Expansion, type GrammarSet, phrasesOf } from '../../src/jsgf/index.ts';
+import { lateContraction } from '../../src/parse/contraction.ts';
 import type { Reader } from '../../src/parse/index.ts';
 import { SLOTS } from '../../src/parse/islands/match.ts';
 import { rootRules } from '../../src/parse/islands/roots.ts';
@@ -49,6 +50,13 @@ beforeAll(() => {
   reader = realReader();
 });
 
+// Phrases of two words and more that begin or end with a filler's word.
+const KEPT_INSIDE: ReadonlySet<string> = new Set([
+  'uh in talk.answer',
+  'hmm in talk.answer',
+  'um in sites.sternum',
+]);
+
 describe('sentences sampled from the grammar', () => {
   it.each(FAMILIES)('about %s give their frames', (name, sentences) => {
     const wrong = sentences.flatMap((sentence) => misread(reader, sentence) ?? []);
@@ -78,11 +86,12 @@ describe('sentences sampled from the grammar', () => {
       .flatMap(({ name, expansion }) => tokensIn(expansion).map((text) => ({ name, text })))
       .filter(({ text }) => /^[a-z]/.test(text))
       .filter(
-        ({ text }) =>
-          fillers.has(text) ||
+        // A contraction is read in full in the grammar as in talk, and a filler stays inside a phrase ("uh huh").
+        ({ name, text }) =>
+          (fillers.has(text) && !KEPT_INSIDE.has(`${text} in ${name}`)) ||
           tokenise(text)
             .map(({ word }) => word)
-            .join(' ') !== text,
+            .join(' ') !== (lateContraction(text)?.join(' ') ?? text),
       );
     expect([...new Set(dead.map(({ name, text }) => `${text} in <${name}>`))]).toEqual([]);
   });

@@ -12,9 +12,16 @@ export function readCorrection(talk: Talk, clause: Clause): void {
   const rest = clause.pieces.filter(({ role }) => role !== 'correction');
   if (open.length > 0) stateAll(talk, [...open, ...clause.pieces.slice(1)]);
   else if (repairsSite(talk, rest)) {
-    talk.frames.pop();
+    takeBack(talk);
     stateAll(talk, rest);
   } else if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
+}
+
+// The words of a site that was a slip stay, as a note.
+function takeBack(talk: Talk): void {
+  const slip = talk.frames.pop();
+  if (slip?.frame === 'statement')
+    talk.frames.push({ ...slip, statement: { kind: 'note', text: slip.heard }, known: {}, doubt: [] });
 }
 
 // "Swelling to the right, no, the left wrist": a finding whose site comes only with the correction.

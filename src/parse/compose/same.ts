@@ -2,7 +2,7 @@
 
 import { isPaired, type Side, type Statement } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
-import { type Piece, readingOf, tagIn } from '../pieces/piece.ts';
+import { type Piece, type Role, readingOf, tagIn } from '../pieces/piece.ts';
 import { endOf } from './csm/limb-ends.ts';
 import { itemsOf } from './exam/items.ts';
 import { namedUpTo } from './exam/mind.ts';
@@ -31,6 +31,8 @@ function sitesBefore(talk: Talk, pieces: readonly Piece[]): readonly SiteRef[] {
   return last < 0 ? [] : namedUpTo(talk, items, last);
 }
 
+const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'same']);
+
 /** States the last findings again of the side or the site that is named with `piece`. */
 export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): void {
   const before = pieces.slice(0, pieces.indexOf(piece) + 1);
@@ -56,7 +58,7 @@ export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): v
   );
   if (said.length === 0) return;
   state(talk, said);
-  place(talk, ...before);
+  place(talk, ...before.filter(({ role }) => PLACE.has(role)), piece);
   const turned = said.map(({ statement }) => statement).find(({ kind }) => kind === 'finding');
   if (turned?.kind === 'finding')
     bear(talk, {

@@ -42,7 +42,9 @@ function file(name: string) {
   return (island: Island) => island.file === name;
 }
 
-const isPlain = (island: Island): boolean => island.file === 'small' || island.file === 'talk';
+// A number is never plain talk, though it stands in the file of small words.
+const isPlain = (island: Island): boolean =>
+  (island.file === 'small' && island.rule !== 'small.figure') || island.file === 'talk';
 
 /** The pieces of an utterance, one for each element and one for each word between them. */
 export function piecesOf(elements: readonly Element[], size: number): readonly Piece[] {

@@ -7,7 +7,7 @@ import { plainSite } from '../sites/site-ref.ts';
 
 /**
  * The sites of a finding; none where it can be at none of them. The grammar's tags say where it may be: `at` is there
- * and nowhere else ("trachea deviated"), `for` only where such a site was said or is in mind, `home` where none was.
+ * and nowhere else ("trachea deviated"), `for` only where a site of that region was said or is in mind, `only` where that very site was, `home` where none was.
  */
 export function placesOf(
   island: Island,
@@ -29,6 +29,9 @@ function placed(
     return fixed(island, at, side ?? spoken.find((ref) => ref.side !== null)?.side ?? null);
   const refs = spoken.length > 0 ? spoken : sideOfMind(mind, side);
   const only = sitesIn(island, 'for');
+  // "Loose" is said of teeth and of nothing else on a body; of rock it is no finding.
+  const exact = sitesIn(island, 'only');
+  if (exact.length > 0 && (refs.length === 0 || !refs.every(({ site }) => exact.includes(site)))) return [];
   const home = sitesIn(island, 'home');
   if (only.length > 0 && (refs.length === 0 || !refs.every(({ site }) => isInRegionOf(only, site))))
     return [];

@@ -12,9 +12,6 @@ export function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, ne
   const found = historyOf(talk, pieces.slice(i), negated);
   if (isOpen(found)) {
     bear(talk, { asked: { about: 'topic', topic: found.topic } });
-    // A topic named alone asks for it; it leaves nothing where nobody answers.
-    if (pieces.every(({ role }) => role === 'history' || role === 'small' || role === 'talk'))
-      place(talk, piece);
     return piece.to;
   }
   state(talk, found);
