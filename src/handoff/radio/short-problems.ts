@@ -8,6 +8,7 @@ import { findingRank, rankOf } from '../problem-order.ts';
 import { csmTold } from '../sentences/csm.ts';
 import { type Fact, type FindingEntry, factsOf, isContrary } from '../sentences/fact.ts';
 import { sharedPart } from '../sentences/finding.ts';
+import { homeTail, isAtHome } from '../sentences/home.ts';
 import { and, capital, once } from '../sentences/list.ts';
 import { findingPhrase } from '../sentences/phrase.ts';
 import { type Place, placeName } from '../sentences/place.ts';
@@ -73,6 +74,8 @@ function phrase(fact: Fact, shared: boolean, denied: readonly FindingEntry[], da
 interface Problem {
   readonly place: Place;
   readonly what: string;
+  /** what follows a finding that needs no place before it: ` to the left`; null for any other */
+  readonly home: string | null;
   /** what it tells: its facts, what lies within them, and what was said against them */
   readonly entries: readonly FindingEntry[];
   readonly state: FindingEntry['state'];
@@ -96,7 +99,7 @@ function problemOf(
   const said = worst.map((fact) => {
     const own = unspokenOfFact(fact.entries);
     const mark = slots.size > 1 && own.length > 0 ? ` (${own.join('; ')})` : '';
-    return `${phrase(fact, part !== undefined, denied, day)}${mark}`;
+    return `${phrase(fact, part !== undefined && !isAtHome(latest), denied, day)}${mark}`;
   });
   const { site, side, level } = latest;
   return {
@@ -107,6 +110,7 @@ function problemOf(
       ...(part === undefined ? {} : { part }),
     },
     what: once(said).join(', '),
+    home: isAtHome(latest) ? homeTail(latest, true) : null,
     entries: [
       ...worst.flatMap(({ entries }) => entries),
       ...within.flatMap(({ entries }) => entries),
@@ -139,8 +143,9 @@ function named(
 function grouped(facts: readonly Fact[]): readonly (readonly [Fact, ...Fact[]])[] {
   const places = new Map<string, [Fact, ...Fact[]]>();
   for (const fact of facts) {
-    const { site, side, level, state } = fact.latest;
-    const key = [site, side, level ?? '', state].join('|');
+    const { site, side, level, state, finding } = fact.latest;
+    const home = isAtHome(fact.latest) ? finding : '';
+    const key = [site, side, level ?? '', state, home].join('|');
     const place = places.get(key);
     if (place === undefined) places.set(key, [fact]);
     else place.push(fact);
@@ -175,7 +180,10 @@ function placesTold(input: HandoffInput, most: number, day: Day): readonly Told[
     if (of[0] !== problem) return [];
     return [
       {
-        words: `${capital(name)}: ${problem.what}`,
+        words:
+          problem.home === null
+            ? `${capital(name)}: ${problem.what}`
+            : capital(`${problem.what}${problem.home}`),
         entries: of.flatMap((one) => one.entries),
         slots: problem.slots,
       },
