@@ -1,0 +1,129 @@
+// One compiled decoder with one network: sound in, the best way through the network out, with words, times and score.
+
+import type { Network } from '../network/network.ts';
+import type { AlignedWord, PackageDecoder, SoundModule } from './sound-module.ts';
+
+export interface HeardWord {
+  readonly word: string;
+  /** seconds since the sound began */
+  readonly start: number;
+  readonly end: number;
+}
+
+export interface Decoded {
+  /** without pauses; empty where no way through the network fits the sound */
+  readonly words: readonly HeardWord[];
+  /** the decoder's own log score of the whole sound, for comparing decoders on the same sound */
+  readonly score: number;
+  /** seconds of sound that were scored */
+  readonly seconds: number;
+}
+
+export interface Decoder {
+  /** the best way through the network for the whole of the sound: mono, 16 000 samples a second, -1 to 1 */
+  decode(sound: Float32Array): Decoded;
+  close(): void;
+}
+
+export interface DecoderParts {
+  /** the model's folder, or its address */
+  readonly model: string;
+  /** words that the model's dictionary lacks, with their phones */
+  readonly pronunciations: ReadonlyMap<string, readonly string[]>;
+  /** given the words that can be heard, what to listen for */
+  readonly network: (canHear: (word: string) => boolean) => Network;
+}
+
+/** Samples a second that the model was made for. */
+export const RATE = 16_000;
+/** The model's frames of speech, a second. */
+const FRAMES = 100;
+/** The weight of the network's probabilities against the sound's. */
+const LANGUAGE_WEIGHT = 4;
+/** How much worse than the best a finished word may be and still be followed; tighter loses long sentences whole. */
+const WORD_BEAM = 1e-38;
+
+/** Loads the model and sets the network; takes about half a second. Throws where the model's files are not there. */
+export async function createDecoder(module: SoundModule, parts: DecoderParts): Promise<Decoder> {
+  // The rate must be given: the package takes the page's audio rate otherwise, and there is none.
+  const decoder = new module.Decoder({
+    hmm: parts.model,
+    samprate: RATE,
+    wbeam: WORD_BEAM,
+    loglevel: 'FATAL',
+  });
+  await decoder.initialize();
+  const added = addWords(decoder, parts.pronunciations);
+  const canHear = (word: string): boolean => added.has(word) || decoder.lookup_word(word) !== null;
+  setNetwork(module, decoder, parts.network(canHear));
+  return {
+    decode: (sound) => decode(module, decoder, sound),
+    close: () => decoder.delete(),
+  };
+}
+
+function addWords(
+  decoder: PackageDecoder,
+  pronunciations: DecoderParts['pronunciations'],
+): ReadonlySet<string> {
+  const entries = [...pronunciations].flatMap(([word, ways]) => {
+    // A word that the dictionary has keeps its ways; ours come after them.
+    let way = 1;
+    const name = () => (way === 1 ? word : `${word}(${way})`);
+    return ways.map((phones) => {
+      while (decoder.lookup_word(name()) !== null) way += 1;
+      const entry = [name(), phones] as const;
+      way += 1;
+      return entry;
+    });
+  });
+  decoder.add_words(...entries);
+  return new Set(pronunciations.keys());
+}
+
+function setNetwork(module: SoundModule, { cdecoder }: PackageDecoder, network: Network): void {
+  const { states, end, arcs, silent } = network;
+  const logmath = module._decoder_logmath(cdecoder);
+  const made = withText(module, 'hearing', (name) =>
+    module._fsg_model_init(name, logmath, LANGUAGE_WEIGHT, states),
+  );
+  module._fsg_set_states(made, 0, end);
+  const ids = new Map<string, number>();
+  const weigh = (chance: number): number =>
+    Math.round(module._logmath_log(logmath, chance) * LANGUAGE_WEIGHT);
+  for (const { from, to, word, chance } of arcs) {
+    const id = ids.get(word) ?? withText(module, word, (text) => module._fsg_model_word_add(made, text));
+    ids.set(word, id);
+    module._fsg_model_trans_add(made, from, to, weigh(chance), id);
+  }
+  for (const { from, to, chance } of silent) module._fsg_model_null_trans_add(made, from, to, weigh(chance));
+  if (module._decoder_set_fsg(cdecoder, made) < 0) throw new Error('The recogniser refuses the network.');
+}
+
+/** Hands a text to compiled code as it wants it, and takes the memory back. */
+function withText<T>(module: SoundModule, text: string, use: (address: number) => T): T {
+  const bytes = new TextEncoder().encode(`${text}\0`);
+  const address = module._malloc(bytes.length);
+  module.HEAP8.set(bytes, address);
+  const result = use(address);
+  module._free(address);
+  return result;
+}
+
+function decode(module: SoundModule, decoder: PackageDecoder, sound: Float32Array): Decoded {
+  decoder.start();
+  const frames = decoder.process_audio(sound, false, true);
+  decoder.stop();
+  const address = module._malloc(4);
+  const text = module._decoder_hyp(decoder.cdecoder, address);
+  const score = module.HEAP32[address >> 2] ?? 0;
+  module._free(address);
+  const words = text === 0 ? [] : wordsOf(decoder.get_alignment().w ?? []);
+  return { words, score, seconds: frames / FRAMES };
+}
+
+// "<sil>", "(NULL)" and "[NOISE]" stand for no words; "that(2)" is "that", said the second way.
+const wordsOf = (aligned: readonly AlignedWord[]): readonly HeardWord[] =>
+  aligned
+    .filter(({ t }) => !/^[<([+]/.test(t))
+    .map(({ t, b, d }) => ({ word: t.replace(/\(\d+\)$/, ''), start: b, end: b + d }));
