@@ -129,6 +129,16 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   const before = pieces[i - 1];
   if (before === undefined || isPaused(tokens, before)) return true;
   if (isSmall(before, 'person') && !isSmall(before, 'you')) return false;
+  // "The airway is open", "he can bend it".
+  if (isSmall(before, 'link')) return false;
+  const earlier = pieces[i - 2];
+  if (
+    earlier !== undefined &&
+    before.role === 'small' &&
+    isSmall(earlier, 'person') &&
+    !isSmall(earlier, 'you')
+  )
+    return false;
   const { role } = before;
   return (
     role === 'small' ||

@@ -5,7 +5,7 @@ import { spanned } from '../span.ts';
 import { stateExam } from './exam/exam.ts';
 import { itemsOf } from './exam/items.ts';
 import { stateHistory } from './history/history-said.ts';
-import { reachIn } from './negations/reach.ts';
+import { type Reach, reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
 import type { Talk } from './talk.ts';
 import { stateVital } from './vitals/vital-said.ts';
@@ -39,7 +39,7 @@ function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
     const piece = pieces[i];
     if (piece === undefined) continue;
     if (piece.role === 'history') {
-      const end = stateHistory(talk, pieces, i, reach.polarity(piece.from, false) === 'negated');
+      const end = stateHistory(talk, pieces, i, isDenied(pieces, i, reach));
       flush();
       while ((pieces[i + 1]?.from ?? end) < end) i++;
     } else if (piece.role === 'vital' && isOfSite(piece, pieces)) stretch.push(asCsm(piece));
@@ -51,6 +51,15 @@ function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
     } else stretch.push(piece);
   }
   flush();
+}
+
+// A "no" before a list reaches its names ("no allergies, medications or history"), and what is told in words only where it
+// stands straight before them.
+function isDenied(pieces: readonly Piece[], i: number, reach: Reach): boolean {
+  const [piece, before] = [pieces[i], pieces[i - 1]];
+  if (piece === undefined) return false;
+  const straight = before !== undefined && marked(before, 'negation', 'before');
+  return reach.polarity(piece.from, !straight && !marked(piece, 'noun')) === 'negated';
 }
 
 // "Left foot pale and cool" is said of the foot and not of the skin as a vital sign.

@@ -23,8 +23,14 @@ export interface Talk {
   group: number;
   /** sites named in a question that is not answered yet; each leaves a visit where it stays so */
   asking: readonly Said[];
-  /** the time said in the clause in hand */
-  at: number | undefined;
+  /** the time said in the clause in hand, and its words where they stand in that clause */
+  at: SaidTime | undefined;
+}
+
+/** A spoken time, in milliseconds since the epoch. */
+export interface SaidTime {
+  readonly instant: number;
+  readonly words: Span | null;
 }
 
 /** A statement with the words it came from. */
@@ -67,8 +73,10 @@ export function isPlaced(talk: Talk, { from, to }: Span): boolean {
 export function state(talk: Talk, said: readonly Said[]): void {
   if (said.length === 0) return;
   const group = talk.group++;
-  for (const { statement, from, to, known, doubt } of said) {
+  for (const { statement, known, doubt, ...words } of said) {
     const at = isLasting(statement) ? undefined : talk.at;
+    const from = Math.min(words.from, at?.words?.from ?? words.from);
+    const to = Math.max(words.to, at?.words?.to ?? words.to);
     talk.frames.push({
       frame: 'statement',
       statement,
@@ -76,13 +84,15 @@ export function state(talk: Talk, said: readonly Said[]): void {
       span: spanOf(talk, from, to),
       known: known ?? {},
       doubt: doubt ?? [],
-      ...(at === undefined ? {} : { at }),
+      ...(at === undefined ? {} : { at: at.instant }),
       group,
     });
   }
   const statements = said.map(({ statement }) => statement);
   const exam = statements.filter(({ kind }) => kind === 'finding' || kind === 'csm');
   if (exam.length > 0) bear(talk, { last: exam });
+  const found = statements.flatMap((one) => (one.kind === 'finding' ? [`${one.site} ${one.finding}`] : []));
+  if (found.length > 0) bear(talk, { found: [...new Set([...talk.context.found, ...found])] });
   const kept = statements.filter(({ kind }) => kind !== 'visit' && kind !== 'note');
   if (kept.length > 0) bear(talk, { said: kept });
 }

@@ -4,13 +4,13 @@ import type { Clause } from '../clauses/clause.ts';
 import { hasTag } from '../islands/island.ts';
 import { type Piece, readingOf } from '../pieces/piece.ts';
 import { resolveTime, type SpokenTime } from '../times/index.ts';
-import { place, type Talk } from './talk.ts';
+import { place, type SaidTime, type Talk } from './talk.ts';
 
 /**
- * The spoken time that goes with a clause, in milliseconds since the epoch: its own, or the one that stands alone in its
- * sentence; undefined where none was said.
+ * The spoken time that goes with a clause: its own, or the one that stands alone in its sentence; undefined where none
+ * was said.
  */
-export function timeFor(talk: Talk, clause: Clause): number | undefined {
+export function timeFor(talk: Talk, clause: Clause): SaidTime | undefined {
   const own = timesIn(clause);
   const sentence = talk.clauses.filter((one) => one.sentence === clause.sentence);
   const all = own.length > 0 ? own : sentence.flatMap(timesIn);
@@ -19,7 +19,8 @@ export function timeFor(talk: Talk, clause: Clause): number | undefined {
   const time = piece === undefined ? null : spokenIn(piece);
   if (piece === undefined || time === null) return undefined;
   place(talk, piece);
-  return resolveTime(time, talk.utterance.heardAt, talk.utterance.zone);
+  const instant = resolveTime(time, talk.utterance.heardAt, talk.utterance.zone);
+  return { instant, words: own.length > 0 ? { from: piece.from, to: piece.to } : null };
 }
 
 const timesIn = (clause: Clause): readonly Piece[] => clause.pieces.filter((piece) => isTime(piece, clause));

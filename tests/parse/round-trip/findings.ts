@@ -14,7 +14,7 @@ const homesOf = (phrase: Phrase, key: string): readonly Site[] =>
 const fitting =
   (phrase: Phrase) =>
   (sites: readonly Site[]): boolean => {
-    const only = homesOf(phrase, 'for');
+    const only = [...homesOf(phrase, 'for'), ...homesOf(phrase, 'only')];
     if (OF_A_LIMB.test(phrase.text) && sites.some((site) => LIMBS.has(regionOf(site)))) return false;
     return (
       only.length === 0 ||
@@ -43,7 +43,7 @@ const LIMBS: ReadonlySet<string> = new Set(['arm', 'leg', 'shoulder', 'pelvis'])
 export function nounFinding(sampler: Sampler): Phrase {
   for (;;) {
     const phrase = sampler.say('findings.finding');
-    const odd = ['adj', 'present', 'at', 'for', 'home', 'predicate', 'weak', 'own'].some((key) =>
+    const odd = ['adj', 'present', 'at', 'for', 'only', 'home', 'predicate', 'weak', 'own'].some((key) =>
       has(phrase, key),
     );
     // "D cap of the shoulder" is a cap of the shoulder too.
@@ -59,7 +59,7 @@ function stated(sampler: Sampler): Sentence {
   const rule = `findings.finding ${phrase.tag('finding')}`;
   const present = phrase.tag('present') !== 'false';
   const homes = homesOf(phrase, 'at');
-  const bare = !has(phrase, 'predicate') && !has(phrase, 'for');
+  const bare = !has(phrase, 'predicate') && !has(phrase, 'for') && !has(phrase, 'only');
   if (homes.length > 0 && bare) {
     const wants = phrase
       .tags('finding')

@@ -57,7 +57,7 @@ function time({ at, context }: Talk, pieces: readonly Piece[]): readonly Changed
   return context.said.map((statement) => ({
     change: { change: 'statement', statement },
     target: sameTarget(statement),
-    at,
+    at: at.instant,
   }));
 }
 

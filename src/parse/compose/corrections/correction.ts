@@ -19,8 +19,11 @@ export function correct(talk: Talk, clause: Clause, stateAll: StateAll): boolean
 
 function saidAnew({ pieces }: Clause): readonly Piece[] {
   const said = pieces.filter((piece) => piece.role !== 'correction');
-  // "No, the right": the "no" takes back, and does not negate what follows.
-  return said[0] !== undefined && marked(said[0], 'plain') ? said.slice(1) : said;
+  const [first, next] = said;
+  // "No, the right": the "no" takes back; "correction, no swelling" denies.
+  const takesBack =
+    first !== undefined && marked(first, 'plain') && next !== undefined && next.role !== 'finding';
+  return takesBack ? said.slice(1) : said;
 }
 
 function frame(talk: Talk, { change, target, basis, at = basis?.at }: Changed, { from, to }: Span): void {

@@ -10,6 +10,7 @@ import { type Attachment, attach } from '../sites/attach.ts';
 import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
 import { looseSide } from '../sites/loose-side.ts';
 import { sitesOf } from '../sites/sides.ts';
+import { BOUNDS, isWithin } from '../vitals/vital-read.ts';
 import { aspectsOf, detailsOf } from './details.ts';
 import { withEllipses } from './ellipsis.ts';
 import type { ClauseCsm, FoundCsm } from './found-csm.ts';
@@ -69,6 +70,8 @@ function csmAt(
   if (hasTag(island, 'ends') && !isEndNamed(phrases.length > 0 ? spoken : mind)) return null;
   const late = lateSeconds(items, i, island);
   const seconds = numberOf(island, 'seconds') ?? late?.value ?? null;
+  // No refill takes so long: the number was misheard, and the words stay as a note.
+  if (seconds !== null && !isWithin(seconds, BOUNDS.refill)) return null;
   if (hasTag(island, 'spoken-site') && !endSpoken) return null;
   // "My hands are freezing": a cold hand that is somebody's own is not the patient's.
   const owned = phrases.length === 0 ? ends.length === 0 : phrases.some((phrase) => phrase.mine);

@@ -54,7 +54,8 @@ function negationAt(items: readonly Item[], at: number, reach: Reach): Span | nu
 
 function leadsToSite(items: readonly Item[], from: number): boolean {
   const at = items.findIndex((item) => pieceOf(item)?.from === from);
-  return at >= 0 && items.slice(at + 1).find((item) => !hasRole(item, 'small'))?.type === 'site';
+  const next = items.slice(at + 1).find((item) => !hasRole(item, 'small'));
+  return at >= 0 && (next?.type === 'site' || hasRole(next, 'side'));
 }
 
 // "All four limbs have pulses and movement".

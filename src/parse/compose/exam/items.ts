@@ -21,7 +21,10 @@ function recast(pieces: readonly Piece[]): readonly Piece[] {
   const limbCheck = pieces.some(({ role }) => role === 'csm');
   const places = pieces.flatMap((piece) => (piece.role === 'site' ? sitesIn(piece) : []));
   const noLimb = places.length > 0 && places.every((site) => endOf(site) === null);
-  return pieces.map((piece): Piece => {
+  return pieces.map((piece, i): Piece => {
+    // "He could not feel swelling" denies the swelling.
+    if (piece.role === 'csm' && pieces[i + 1]?.role === 'finding' && readingOf(piece, 'negation') !== null)
+      return as(piece, 'negation', 'negation');
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
     return piece.role === 'limbs' && !limbCheck ? as(piece, 'site', 'sites') : piece;
   });

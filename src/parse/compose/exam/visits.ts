@@ -46,7 +46,7 @@ function turn(talk: Talk, items: readonly Item[]): void {
     side: isPaired(ref.site) ? (named ?? otherSide(ref.side)) : ref.side,
     sideKnown: 'carried' as const,
   }));
-  if (sites.length === 0) return;
+  if (!sites.some(({ site }) => isPaired(site))) return;
   bear(talk, { sites });
   place(talk, ...pieces);
   // "The right one": it is that one that is looked at now.

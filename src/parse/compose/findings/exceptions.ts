@@ -27,6 +27,7 @@ export function excepted(
   const at = items.findIndex((item) => item.type === 'piece' && marked(item.piece, 'except'));
   const site = at < 0 ? -1 : items.findIndex((item, i) => i > at && item.type === 'site');
   const [except, phrase] = [pieceOf(items[at]), phraseOf(items[site])];
+  if (except !== null && phrase === null) return exceptedSide(items, at, found);
   if (except === null || phrase === null) return NONE;
   if (items.slice(at + 1).some((one) => pieceOf(one)?.role === 'finding')) return NONE;
   const denied = found.filter((one) => one.polarity === 'negated' && one.piece.to <= except.from);
@@ -48,6 +49,28 @@ export function excepted(
       to,
       spans: [...one.spans, phrase, around([except, phrase])],
       doubt: soundsLike([phrase], null),
+    })),
+  };
+}
+
+// "No swelling on either wrist, except the left."
+function exceptedSide(items: readonly Item[], at: number, found: readonly FoundFinding[]): Excepted {
+  const after = items.slice(at + 1).flatMap((item) => pieceOf(item) ?? []);
+  const piece = after.find(({ role }) => role === 'side');
+  const side = piece === undefined ? null : sideAfter(piece);
+  if (piece === undefined || side === null || side === 'mirror') return NONE;
+  const denied = found.filter((one) => one.polarity === 'negated');
+  return {
+    site: null,
+    found: denied.map((one) => ({
+      ...one,
+      refs: one.refs.map((ref) => ({ ...ref, side, sideKnown: 'spoken' as const })),
+      polarity: 'stated',
+      present: true,
+      attributes: {},
+      to: piece.to,
+      spans: [...one.spans, { from: pieceOf(items[at])?.from ?? piece.from, to: piece.to }],
+      doubt: one.doubt,
     })),
   };
 }

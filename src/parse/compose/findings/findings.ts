@@ -4,7 +4,7 @@ import type { Finding } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
-import { around } from '../../span.ts';
+import { around, isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { type Reach, reachIn } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
@@ -67,7 +67,9 @@ function findingAt(
   if (hasTag(island, 'predicate') && !isPredicate(items, tokens, i, group.at(-1) ?? null, island, mind))
     return null;
   // "Partial thickness laceration" is no burn; the words of depth stand for one only where nothing else is named.
-  if (hasTag(island, 'ellipsis') && hasRole(items[i + 1], 'finding')) return null;
+  if (hasTag(island, 'ellipsis') && !isPaused(tokens, piece) && hasRole(items[i + 1], 'finding')) return null;
+  // "No other injuries" is said of all the rest, and of no site in mind.
+  if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
   const phrases = phrasesAt(items, group);
   const sideless = phrases.every(({ sites }) => sites.every(({ sideKnown }) => sideKnown !== 'spoken'));
   const side = sideless

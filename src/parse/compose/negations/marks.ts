@@ -3,7 +3,7 @@
 import { hasTag } from '../../islands/island.ts';
 import type { NegationKind, NegationMark } from '../../negation.ts';
 import { isLikely, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
-import { hasRole, type Item } from '../sites/item.ts';
+import { hasRole, type Item, phraseOf, phrasesIn } from '../sites/item.ts';
 import { closesList, joinedByOr } from './list-end.ts';
 
 export interface FoundMark {
@@ -42,6 +42,8 @@ function marksAt(items: readonly Item[], item: Item, i: number): readonly FoundM
   }
   const { piece } = item;
   // A phrase that says "no" itself ("no known allergies", "can not feel") goes on reaching over what is joined to it.
+  if (piece.role === 'history' && marked(piece, 'denied'))
+    return [{ mark: { start: piece.from, end: piece.to, kind: 'before' }, nouns: true }];
   if (piece.role === 'history' || piece.role === 'csm') return [];
   const island = readingOf(piece, 'negation');
   if (island === null) return unmarkedAt(items, piece, i);
@@ -50,6 +52,12 @@ function marksAt(items: readonly Item[], item: Item, i: number): readonly FoundM
   const follows = endsFinding(items, i);
   // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
   if (piece.role === 'finding' && !(kind === 'after' && follows)) return [];
+  // "Not the left, the right knee" takes back a side and denies nothing of the other.
+  const next = items[i + 1];
+  if (kind === 'before' && hasRole(next, 'side')) return [];
+  const turned = kind === 'before' && next?.type === 'site' ? otherSideAfter(items, i + 1) : null;
+  if (turned !== null)
+    return [{ mark: { start: piece.from, end: piece.to, kind }, nouns: false }, stopAt(turned)];
   // "None loose": a "none" with an adjective straight after it and no finding before it denies what follows.
   const ahead = kind === 'after' && !follows && isAdjective(items[i + 1]);
   return [
@@ -65,7 +73,10 @@ function marksAt(items: readonly Item[], item: Item, i: number): readonly FoundM
 function unmarkedAt(items: readonly Item[], piece: Piece, i: number): readonly FoundMark[] {
   if (piece.role === 'finding' && likelyTag(piece, 'present') === 'false') return [];
   // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
-  if (piece.role === 'answer' && marked(piece, 'answer', 'no')) return [deny(piece.from, piece.to)];
+  if (piece.role === 'answer' && marked(piece, 'answer', 'no')) {
+    const turned = items[i + 1]?.type === 'site' ? otherSideAfter(items, i + 1) : null;
+    return [deny(piece.from, piece.to), ...(turned === null ? [] : [stopAt(turned)])];
+  }
   // An adjective after "no" and a noun begins something stated: "no deformity, tender over the radius".
   const begins = isAdjective(items[i]) && !joinedByOr(items, i) && isAfterNoun(items, i);
   return begins ? [stopAt(piece.from)] : [];
@@ -73,6 +84,17 @@ function unmarkedAt(items: readonly Item[], piece: Piece, i: number): readonly F
 
 const isAdjective = (item: Item | undefined): boolean =>
   item?.type === 'piece' && item.piece.role === 'finding' && isLikely(item.piece, 'adj');
+
+/** Past the site at `i` where the same site of the other side follows it ("not the left hip, the right hip is tender"). */
+function otherSideAfter(items: readonly Item[], i: number): number | null {
+  const phrase = phraseOf(items[i]);
+  const later = phrasesIn(items.slice(i + 1)).map(({ sites }) => sites[0]);
+  const here = phrase?.sites[0];
+  const turns = later.some(
+    (one) => one?.site === here?.site && one?.side !== here?.side && one?.sideKnown === 'spoken',
+  );
+  return phrase !== null && turns ? phrase.to : null;
+}
 
 /** True straight after a finding, or after the site that a finding led to ("swelling of the left knee negative"). */
 function endsFinding(items: readonly Item[], i: number): boolean {

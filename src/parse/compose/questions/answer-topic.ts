@@ -34,6 +34,6 @@ export function answerTopic(
     state(talk, [{ statement, known: { topic: 'carried' }, from, to }]);
   }
   // "Yes" alone to a question of history waits for what it is.
-  else if (rest.length === 0) bear(talk, { asked });
+  else if (rest.length === 0) bear(talk, { asked: { ...asked } });
   return rest;
 }

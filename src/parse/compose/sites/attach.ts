@@ -1,6 +1,6 @@
 // Which sites each finding of a clause belongs to: the one before it, the one it leads to, or the one in mind.
 
-import { holdersOf } from '../../../terms/index.ts';
+import { holdersOf, regionOf } from '../../../terms/index.ts';
 import { isLikely, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
@@ -80,7 +80,7 @@ function endsGroup(items: readonly Item[], tokens: readonly Token[], i: number, 
 function isWithin(inner: Item | undefined, outer: Item | undefined): boolean {
   const [a, b] = [phraseOf(inner)?.sites[0], phraseOf(outer)?.sites[0]];
   if (a === undefined || b === undefined) return false;
-  return holdersOf(a.site).includes(b.site) || (a.site === b.site && a.level !== null);
+  return holdersOf(a.site).includes(b.site) || (a.level !== null && regionOf(a.site) === regionOf(b.site));
 }
 
 function lastSite(items: readonly Item[], i: number): number | null {

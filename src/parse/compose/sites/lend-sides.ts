@@ -11,8 +11,7 @@ export function lendSides(items: readonly Item[]): readonly Item[] {
   return items.map((item, i) => {
     if (item.type !== 'site') return item;
     const [ref, ...others] = item.phrase.sites;
-    if (ref === undefined || others.length > 0 || ref.sideKnown === 'spoken' || !isPaired(ref.site))
-      return item;
+    if (ref === undefined || others.length > 0 || ref.side !== null || !isPaired(ref.site)) return item;
     const earlier = phrasesIn(items.slice(0, i)).map(({ sites }) => sites[0]);
     const later = phrasesIn(items.slice(i + 1)).map(({ sites }) => sites[0]);
     const giver =
