@@ -33,7 +33,7 @@ export function historyOf(
   if (whole) return give(textOf(talk, from, to), to);
   const wholeOn = hasTag(island, 'whole-on');
   const end = endOfText(talk.tokens, pieces, wholeOn || topic === 'mechanism');
-  if (wholeOn) return give(textOf(talk, from, end), end);
+  if (wholeOn) return give(textOf(talk, from, end), end, negated ? { present: false } : {});
   // "Taking this glove off" takes no drug.
   if (hasTag(island, 'guard') && !opensText(talk.tokens, pieces[1])) return [];
   if (end === to) return { topic, from, to };
