@@ -7,15 +7,16 @@ import { noteLeftovers } from './compose/notes.ts';
 import { state, type Talk } from './compose/talk.ts';
 import { mergeGcs } from './compose/vitals/merge-gcs.ts';
 import { type Context, NOTHING_SAID } from './context.ts';
+import { withoutFillers } from './fillers.ts';
 import type { Reading } from './frame.ts';
 import { cover } from './islands/cover.ts';
 import { SLOTS, wordsOf } from './islands/match.ts';
 import { buildNetwork } from './islands/network.ts';
 import { rootRules } from './islands/roots.ts';
-import { afterWord, type Branch, plantTree } from './islands/tree.ts';
+import { type Branch, plantTree } from './islands/tree.ts';
 import { piecesOf } from './pieces/roles.ts';
-import { checkTag, readTag } from './tags.ts';
-import { type Token, tokenise } from './token.ts';
+import { checkTag } from './tags.ts';
+import { tokenise } from './token.ts';
 import type { Utterance } from './utterance.ts';
 
 export interface Reader {
@@ -74,31 +75,3 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   if (talk.frames.length > 0 || asking) talk.context = { ...talk.context, asking };
   return { frames: mergeGcs(talk.frames, utterance.text), context: talk.context };
 }
-
-// "Um" and "er" are left out before anything is read; their pause, if a writer marked one, goes to the word before.
-function withoutFillers(root: Branch, tokens: readonly Token[]): readonly Token[] {
-  const kept: Token[] = [];
-  tokens.forEach((token, i) => {
-    const [before, next] = [tokens[i - 1]?.word, tokens[i + 1]?.word];
-    // "Uh huh" is an answer: a filler that begins or goes on a phrase of the grammar stays.
-    const inPhrase = goesOn(root, token.word, next) || goesOn(root, before, token.word);
-    if (inPhrase || !isFiller(root, token.word)) kept.push(token);
-    else if (token.pause === 'end' || token.pause === 'ask') {
-      const last = kept.pop();
-      if (last !== undefined) kept.push({ ...last, pause: token.pause });
-    }
-  });
-  // Nothing but "uh uh" is an answer.
-  return kept.length > 0 ? kept : tokens;
-}
-
-const goesOn = (root: Branch, word: string | undefined, next: string | undefined): boolean => {
-  const first =
-    word === undefined || next === undefined || !isFiller(root, word) ? null : afterWord(root, word);
-  return first !== null && next !== undefined && afterWord(first, next) !== null;
-};
-
-const isFiller = (root: Branch, word: string): boolean =>
-  afterWord(root, word)?.endings.some(({ tags }) =>
-    tags.some(({ text }) => readTag(text).some(({ key }) => key === 'filler')),
-  ) ?? false;

@@ -10,7 +10,8 @@ import { plantTree } from '../../src/parse/islands/tree.ts';
 import { checkTag } from '../../src/parse/tags.ts';
 import { tokenise } from '../../src/parse/token.ts';
 
-const FILES = ['sites', 'sides', 'numbers', 'ordinals'];
+// The small words belong to the cover, as in talk: without them "the back | bone" would look as good as "the | back bone".
+const FILES = ['sites', 'sides', 'numbers', 'ordinals', 'small'];
 
 const sources = FILES.map((name) => {
   const file = `grammar/${name}.jsgf`;
@@ -21,7 +22,7 @@ const sources = FILES.map((name) => {
 export const siteGrammar = linkGrammars(sources, { checkTag });
 
 const grammars = siteGrammar.kind === 'linked' ? siteGrammar.grammars : { rules: new Map(), publicRules: [] };
-const rules = grammars.publicRules.filter((name) => name.startsWith('sites.') || name.startsWith('sides.'));
+const rules = grammars.publicRules.filter((name) => /^(sites|sides|small)\./.test(name));
 const root = plantTree(buildNetwork(grammars, rules, SLOTS));
 
 export interface SiteWords {
@@ -39,7 +40,9 @@ export interface SiteWords {
 /** Everything that the words of `line` name, in the order spoken. */
 export function siteWords(line: string): SiteWords {
   const tokens = tokenise(line);
-  const islands = cover(root, tokens, wordsOf(tokens)).flatMap(({ islands: [likeliest] }) => likeliest ?? []);
+  const islands = cover(root, tokens, wordsOf(tokens)).flatMap(
+    ({ islands }) => islands.find(({ file }) => file !== 'small') ?? [],
+  );
   const all = (key: string) => islands.flatMap((island) => tagsOf(island, key));
   return {
     sites: all('site').flatMap((value) => value.split('+')),

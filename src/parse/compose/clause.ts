@@ -10,7 +10,7 @@ import { ask, askQuietly } from './questions/question.ts';
 import { readCorrection } from './repair.ts';
 import { stateAll } from './state-all.ts';
 import { readAnswer, readStatement } from './statement.ts';
-import { displace, isPlaced, place, spanOf, state, type Talk, textOf } from './talk.ts';
+import { isPlaced, place, spanOf, state, type Talk, textOf } from './talk.ts';
 import { timeFor } from './times.ts';
 
 // Supposed, planned, somebody else's, the examiner's own, long ago: no finding, and not lost either.
@@ -34,14 +34,10 @@ const READERS: Readonly<Record<Mood, (talk: Talk, clause: Clause) => void>> = {
 
 /** Reads one clause into the talk's frames and context. */
 export function readClause(talk: Talk, clause: Clause): void {
-  const said = talk.frames.length;
-  talk.at = timeFor(talk, clause);
   // A free answer may have taken this clause in already.
   if (clause.pieces.every((piece) => isPlaced(talk, piece))) return;
+  talk.at = timeFor(talk, clause);
   READERS[clause.mood](talk, clause);
-  // A time that went with nothing is owed a note like any other word.
-  if (talk.frames.length === said)
-    for (const piece of clause.pieces) if (piece.role === 'time') displace(talk, piece);
 }
 
 function mark(talk: Talk, clause: Clause): void {

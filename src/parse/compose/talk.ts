@@ -30,6 +30,9 @@ export interface Talk {
 /** A spoken time, in milliseconds since the epoch. */
 export interface SaidTime {
   readonly instant: number;
+  /** where it was said */
+  readonly piece: Span;
+  /** the same, where it stands in the clause in hand */
   readonly words: Span | null;
 }
 
@@ -58,11 +61,6 @@ export function place(talk: Talk, ...spans: readonly Span[]): void {
   for (const { from, to } of spans) for (let at = from; at < to; at++) talk.placed[at] = true;
 }
 
-/** Takes that back. */
-export function displace(talk: Talk, { from, to }: Span): void {
-  for (let at = from; at < to; at++) talk.placed[at] = false;
-}
-
 /** True where every token of a stretch was understood. */
 export function isPlaced(talk: Talk, { from, to }: Span): boolean {
   for (let at = from; at < to; at++) if (talk.placed[at] !== true) return false;
@@ -75,6 +73,8 @@ export function state(talk: Talk, said: readonly Said[]): void {
   const group = talk.group++;
   for (const { statement, known, doubt, ...words } of said) {
     const at = isLasting(statement) ? undefined : talk.at;
+    // A time that goes with nothing is owed a note like any other word.
+    if (at !== undefined) place(talk, at.piece);
     const from = Math.min(words.from, at?.words?.from ?? words.from);
     const to = Math.max(words.to, at?.words?.to ?? words.to);
     talk.frames.push({

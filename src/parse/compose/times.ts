@@ -4,7 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import { hasTag } from '../islands/island.ts';
 import { type Piece, readingOf } from '../pieces/piece.ts';
 import { resolveTime, type SpokenTime } from '../times/index.ts';
-import { place, type SaidTime, type Talk } from './talk.ts';
+import type { SaidTime, Talk } from './talk.ts';
 
 /**
  * The spoken time that goes with a clause: its own, or the one that stands alone in its sentence; undefined where none
@@ -18,9 +18,8 @@ export function timeFor(talk: Talk, clause: Clause): SaidTime | undefined {
   const piece = all.at(-1);
   const time = piece === undefined ? null : spokenIn(piece);
   if (piece === undefined || time === null) return undefined;
-  place(talk, piece);
   const instant = resolveTime(time, talk.utterance.heardAt, talk.utterance.zone);
-  return { instant, words: own.length > 0 ? { from: piece.from, to: piece.to } : null };
+  return { instant, piece, words: own.length > 0 ? piece : null };
 }
 
 const timesIn = (clause: Clause): readonly Piece[] => clause.pieces.filter((piece) => isTime(piece, clause));

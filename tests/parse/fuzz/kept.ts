@@ -3,6 +3,7 @@
 import { linkGrammars } from '../../../src/jsgf/index.ts';
 import type { Mood } from '../../../src/parse/clauses/clause.ts';
 import { clausesOf } from '../../../src/parse/clauses/cut.ts';
+import { withoutFillers } from '../../../src/parse/fillers.ts';
 import type { Context, Frame } from '../../../src/parse/index.ts';
 import { cover, type Element } from '../../../src/parse/islands/cover.ts';
 import { SLOTS, wordsOf } from '../../../src/parse/islands/match.ts';
@@ -48,8 +49,6 @@ export function keeper(): (text: string, context: Context, frames: readonly Fram
     known.set(word, plain);
     return plain;
   };
-  const isFiller = (word: string): boolean =>
-    (afterWord(root, word)?.endings ?? []).some(({ rule }) => rule === 'talk.filler');
   const readable = (word: string): boolean => /[\p{L}\p{N}]/u.test(word);
 
   return (text, context, frames) => {
@@ -58,7 +57,7 @@ export function keeper(): (text: string, context: Context, frames: readonly Fram
     const isHeld = ({ from, to }: Token) => frames.some(({ span }) => from >= span[0] && to <= span[1]);
     const free = spoken.filter((token) => !isHeld(token));
     if (free.length === 0) return { substantive: spoken.length, unkept: [] };
-    const tokens = all.filter(({ word }) => !isFiller(word));
+    const tokens = withoutFillers(root, all);
     const elements = cover(root, tokens, wordsOf(tokens));
     const clauses = clausesOf(piecesOf(elements, tokens.length), tokens, {
       open: context.asked !== null,
@@ -70,7 +69,10 @@ export function keeper(): (text: string, context: Context, frames: readonly Fram
       timed &&
       elements.some((element) => holds(element, at) && element.islands.some(({ file }) => file === 'times'));
     const unkept = free
-      .map((token) => ({ token, at: tokens.indexOf(token) }))
+      .map((token) => ({
+        token,
+        at: tokens.findIndex(({ from, word }) => from === token.from && word === token.word),
+      }))
       .filter(({ at }) => !isTime(at))
       .filter(
         ({ at }) => !elements.some((element) => holds(element, at) && element.islands.every(isPlainIsland)),

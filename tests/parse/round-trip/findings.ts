@@ -14,7 +14,9 @@ const homesOf = (phrase: Phrase, key: string): readonly Site[] =>
 const fitting =
   (phrase: Phrase) =>
   (sites: readonly Site[]): boolean => {
-    const only = [...homesOf(phrase, 'for'), ...homesOf(phrase, 'only')];
+    const only = homesOf(phrase, 'for');
+    const exact = homesOf(phrase, 'only');
+    if (exact.length > 0 && !sites.every((site) => exact.includes(site))) return false;
     if (OF_A_LIMB.test(phrase.text) && sites.some((site) => LIMBS.has(regionOf(site)))) return false;
     return (
       only.length === 0 ||

@@ -106,6 +106,7 @@ function findingAt(
     doubt: [
       ...(side?.doubt ?? []),
       ...soundsLike(phrases, island),
+      ...(hasTag(island, 'possible') ? ['Said as possible: was it found?'] : []),
       ...(polarity === 'stated' && base ? hearsNo(items[i - 1]) : []),
     ],
   };

@@ -60,7 +60,10 @@ export function answerFindings(
           ...(sites === asked.sites && ref.side !== null ? { side: 'carried' } : {}),
         } as const,
         from: span.from,
-        to: more.pieces.at(-1)?.to ?? span.to,
+        to: Math.max(
+          span.to,
+          ...[...more.pieces, ...placesIn(rest, sites !== asked.sites)].map(({ to }) => to),
+        ),
       })),
     ),
   );
@@ -71,6 +74,10 @@ export function answerFindings(
     (piece) => !taken.includes(piece) && !(isPlaceTaken && (piece.role === 'site' || piece.role === 'side')),
   );
 }
+
+/** The pieces of an answer that say where. */
+const placesIn = (rest: readonly Piece[], taken: boolean): readonly Piece[] =>
+  taken ? rest.filter(({ role }) => role === 'site' || role === 'side') : [];
 
 interface More {
   readonly attributes: Attributes;
