@@ -1,6 +1,7 @@
 // An examination made of talk: every utterance heard in turn.
 
 import { beginExam, type Exam, hearUtterance, type ReadsTalk } from '../record/index.ts';
+import { keepingRefusals } from './refused-speech.ts';
 import type { Talk } from './talk.ts';
 
 /** Names the terminal in the log; entry identifiers begin with it. */
@@ -9,8 +10,9 @@ export const DEVICE = 'replay';
 /** The examination after the whole talk. */
 export function examine<Context>(reader: ReadsTalk<Context>, talk: Talk): Exam<Context> {
   const { startedAt, zone } = talk;
-  const begun = beginExam(reader, { device: DEVICE, startedAt, zone });
-  return talk.utterances.reduce((exam, utterance) => hearUtterance(exam, reader, utterance), begun);
+  const reads = keepingRefusals(reader);
+  const begun = beginExam(reads, { device: DEVICE, startedAt, zone });
+  return talk.utterances.reduce((exam, utterance) => hearUtterance(exam, reads, utterance), begun);
 }
 
 /** When the last thing was said, in milliseconds since the epoch: the moment a report of the talk is made for. */

@@ -1,18 +1,26 @@
-// The talk in a file or on standard input, or one sentence on why it cannot be read.
+// The talk in a file, a recording or on standard input, or one sentence on why it cannot be read.
 
 import { readFile } from 'node:fs/promises';
+import { type Recording, readRecording } from './recording.ts';
 import { type Default, readTalk, type Talk } from './talk.ts';
 import { textOfBytes } from './text-of-bytes.ts';
 
-export type Input = Talk | { readonly kind: 'unreadable'; readonly why: string };
+export type Input =
+  /** `remark` names what of the file could not be read, where the rest could */
+  (Talk & { readonly remark?: string }) | { readonly kind: 'unreadable'; readonly why: string };
 
 const unreadable = (why: string): Input => ({ kind: 'unreadable', why });
 
 /** Reads one FILE of the command line; `-` is standard input. `why` begins with the file's name. */
 export async function readInput(file: string, otherwise: Default): Promise<Input> {
   const name = file === '-' ? 'standard input' : file;
-  if (/\.wav$/i.test(file)) return unreadable(`${name}: recordings cannot be heard yet, only .talk files`);
-  const bytes = await readBytes(file);
+  if (/\.wav$/i.test(file)) {
+    const recording = await attempt<Recording>(() => readRecording(file, otherwise));
+    if (typeof recording === 'string') return unreadable(`${name}: ${recording}`);
+    const { talk, cut } = recording;
+    return cut === null ? talk : { ...talk, remark: `${name}: ${cut}` };
+  }
+  const bytes = await attempt<Uint8Array>(() => (file === '-' ? standardInput() : readFile(file)));
   if (typeof bytes === 'string') return unreadable(`${name}: ${bytes}`);
   const text = textOfBytes(bytes);
   const talk = text.kind === 'text' ? readTalk(text.text, otherwise) : text;
@@ -25,12 +33,13 @@ const REASONS: Readonly<Record<string, string>> = {
   EACCES: 'may not be read',
 };
 
-async function readBytes(file: string): Promise<Uint8Array | string> {
+/** What is read, or why it cannot be: a fault of the file that the system named. */
+async function attempt<T>(read: () => Promise<T | string>): Promise<T | string> {
   try {
-    return file === '-' ? await standardInput() : await readFile(file);
+    return await read();
   } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-    return REASONS[code] ?? `cannot be read (${code === '' ? 'unknown fault' : code})`;
+    if (!(error instanceof Error && 'syscall' in error && 'code' in error)) throw error;
+    return REASONS[String(error.code)] ?? `cannot be read (${error.code})`;
   }
 }
 

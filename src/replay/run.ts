@@ -45,6 +45,10 @@ export async function run(words: readonly string[], outside: Outside): Promise<S
       status = 1;
       continue;
     }
+    if (input.remark !== undefined) {
+      complain(input.remark);
+      status = 1;
+    }
     print(outputOf(form, fhirInput(input, examine(made.reader, input)), several ? file : null));
   }
   return status;

@@ -153,7 +153,8 @@ describe('input that cannot be read', () => {
       file('latin.talk', Buffer.from('one\n37 \xb0C\n', 'latin1')),
       'latin.talk:2: ',
     ],
-    ['a recording', join(FOLDER, 'a.wav'), 'a.wav: '],
+    ['a missing recording', join(FOLDER, 'none.wav'), 'none.wav: '],
+    ['a recording that is text', file('text.wav', TALK), 'text.wav: is no WAV recording'],
   ];
   it.each(FAULTS)('ends with 1 and one line that names it: %s', async (_what, path, says) => {
     const { status, out, err } = await replayHere(['--json', path]);

@@ -22,12 +22,16 @@ export interface Decoded {
 export interface Decoder {
   /** the best way through the network for the whole of the sound: mono, 16 000 samples a second, -1 to 1 */
   decode(sound: Float32Array): Decoded;
+  /** the phones of every way to say a word; empty for one it does not know */
+  waysToSay(word: string): readonly string[];
   close(): void;
 }
 
 export interface DecoderParts {
   /** the model's folder, or its address */
   readonly model: string;
+  /** false for a decoder that knows the given pronunciations alone */
+  readonly dictionary?: boolean;
   /** words that the model's dictionary lacks, with their phones */
   readonly pronunciations: ReadonlyMap<string, readonly string[]>;
   /** given the words that can be heard, what to listen for */
@@ -48,6 +52,8 @@ export async function createDecoder(module: SoundModule, parts: DecoderParts): P
   // The rate must be given: the package takes the page's audio rate otherwise, and there is none.
   const decoder = new module.Decoder({
     hmm: parts.model,
+    // The package goes on without a dictionary that it cannot find.
+    ...(parts.dictionary === false ? { dict: `${parts.model}/none` } : {}),
     samprate: RATE,
     wbeam: WORD_BEAM,
     loglevel: 'FATAL',
@@ -58,6 +64,7 @@ export async function createDecoder(module: SoundModule, parts: DecoderParts): P
   setNetwork(module, decoder, parts.network(canHear));
   return {
     decode: (sound) => decode(module, decoder, sound),
+    waysToSay: (word) => waysToSay(decoder, word),
     close: () => decoder.delete(),
   };
 }
@@ -79,6 +86,15 @@ function addWords(
   });
   decoder.add_words(...entries);
   return new Set(pronunciations.keys());
+}
+
+function waysToSay(decoder: PackageDecoder, word: string): readonly string[] {
+  const ways: string[] = [];
+  for (let phones = decoder.lookup_word(word); phones !== null; ) {
+    ways.push(phones);
+    phones = decoder.lookup_word(`${word}(${ways.length + 1})`);
+  }
+  return ways;
 }
 
 function setNetwork(module: SoundModule, { cdecoder }: PackageDecoder, network: Network): void {

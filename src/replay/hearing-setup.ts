@@ -1,0 +1,23 @@
+// What the hearing of recordings needs, as it lies beside the program.
+
+import { readFileSync } from 'node:fs';
+import type { HearingSetup } from '../speech/file/index.ts';
+import { grammarFiles } from './grammar-files.ts';
+
+const FOLDER = new URL('../../grammar/', import.meta.url);
+
+const textOf = (name: string): string => readFileSync(new URL(name, FOLDER), 'utf8');
+
+/** The grammars, the words and their pronunciations, and the thread's address. */
+export function hearingSetup(): HearingSetup {
+  const own = { file: 'grammar/hearing/hearing.jsgf', text: textOf('hearing/hearing.jsgf') };
+  return {
+    files: {
+      grammar: [...grammarFiles(), own],
+      pronunciations: textOf('pronunciations.dict'),
+      leftOut: textOf('hearing/left-out.txt'),
+      commonWords: textOf('hearing/common-words.txt'),
+    },
+    thread: new URL('../speech/file/thread.mjs', import.meta.url),
+  };
+}

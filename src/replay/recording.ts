@@ -1,0 +1,29 @@
+// A recording as talk: each utterance at the time it was said after the start of the run's clock.
+
+import { stat } from 'node:fs/promises';
+import { hearFile } from '../speech/file/index.ts';
+import { hearingSetup } from './hearing-setup.ts';
+import type { Default, Talk } from './talk.ts';
+
+export interface Recording {
+  readonly talk: Talk;
+  /** what was missing at the recording's end, as a clause after its name; null where it was whole */
+  readonly cut: string | null;
+}
+
+/** Hears a WAV file; a string says why it cannot be heard, as a clause after its name. Throws what reading a file throws. */
+export async function readRecording(path: string, { startedAt, zone }: Default): Promise<Recording | string> {
+  if ((await stat(path)).isDirectory()) return 'is a folder, not a file';
+  const heard = await hearFile(path, hearingSetup());
+  if (heard.kind === 'unheard') return heard.why;
+  const utterances = heard.utterances.map(({ text, start }) => ({
+    text,
+    heardAt: startedAt + Math.round(start * 1000),
+    zone,
+  }));
+  const { end } = heard;
+  return {
+    talk: { kind: 'talk', startedAt, zone, utterances },
+    cut: end.kind === 'cut' ? end.why : null,
+  };
+}

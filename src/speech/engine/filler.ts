@@ -1,0 +1,14 @@
+// The network of ordinary talk: any string of common words, against which the grammar's own fit is measured.
+
+import type { Network } from '../network/network.ts';
+
+/** The words that can be heard, each as likely as the others, over and over. */
+export function fillerNetwork(words: readonly string[]): Network {
+  const chance = 1 / words.length;
+  return {
+    states: 2,
+    end: 1,
+    arcs: words.map((word) => ({ from: 0, to: 1, word, chance })),
+    silent: [{ from: 1, to: 0, chance: 1 }],
+  };
+}

@@ -1,0 +1,26 @@
+// The recogniser's compiled module and its model, from the package as it is installed; leaves the process as it was.
+
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { SoundModule } from '../engine/sound-module.ts';
+
+export interface Loaded {
+  readonly module: SoundModule;
+  /** the English model's folder */
+  readonly model: string;
+}
+
+/** Loads the module; throws where the package is not installed. */
+export async function loadModule(): Promise<Loaded> {
+  const path = createRequire(import.meta.url).resolve('soundswallower');
+  const handlers = process.listeners('uncaughtException');
+  const { default: create } = (await import(pathToFileURL(path).href)) as {
+    default: (settings: object) => Promise<SoundModule>;
+  };
+  const module = await create({ print: () => undefined, printErr: () => undefined });
+  // The module takes over faults of the whole process; they are not its to handle.
+  for (const handler of process.listeners('uncaughtException'))
+    if (!handlers.includes(handler)) process.off('uncaughtException', handler);
+  return { module, model: join(dirname(path), 'model', 'en-us') };
+}

@@ -1,0 +1,28 @@
+// The hearing grammar of the project's files as a network; a fault in a file is an answer and no exception.
+
+import { type GrammarErrors, linkGrammars } from '../../jsgf/index.ts';
+import { type Network, networkOf } from '../network/network.ts';
+import { type HearingFiles, listed } from './hearing-files.ts';
+
+/** What is listened for: one utterance. */
+const ROOT = 'hearing.utterance';
+/** In grammars that are mainly for reading, alternatives of a lower weight are rare words and spellings. */
+const LEAST_WEIGHT = 0.6;
+
+/** Given the words that can be heard, the network. */
+export interface HearingGrammar {
+  readonly kind: 'grammar';
+  readonly network: (canHear: (word: string) => boolean) => Network;
+}
+
+/** Links the grammars; the hearing grammar must be among them. */
+export function hearingGrammar(files: HearingFiles): HearingGrammar | GrammarErrors {
+  const linked = linkGrammars(files.grammar);
+  if (linked.kind === 'errors') return linked;
+  const leftOut = new Set(listed(files.leftOut));
+  const set = linked.grammars;
+  return {
+    kind: 'grammar',
+    network: (canHear) => networkOf({ set, leftOut, leastWeight: LEAST_WEIGHT, canHear }, ROOT),
+  };
+}

@@ -1,0 +1,28 @@
+// What was heard: words with when they were said, how and how surely; and speech that was not understood, with its times.
+
+export interface HeardUtterance {
+  /** the words; for speech that was not understood, a remark that says so and gives the times */
+  readonly text: string;
+  readonly understood: boolean;
+  /** seconds since the recording began */
+  readonly start: number;
+  readonly end: number;
+  /** which ear heard it */
+  readonly engine: 'bundled';
+  /** 0 to 1: how much better the grammar fits the sound than ordinary words do; a measure and no probability */
+  readonly confidence: number;
+}
+
+const two = (value: number): string => String(value).padStart(2, '0');
+
+/** Minutes and seconds, rounded down: "00:12", "71:05". */
+const clock = (seconds: number): string =>
+  `${two(Math.floor(seconds / 60))}:${two(Math.floor(seconds % 60))}`;
+
+/** The remark that stands for speech that was not understood: "[not understood, 00:12-00:15]". */
+export const notUnderstood = (start: number, end: number): string =>
+  `[not understood, ${clock(start)}-${clock(end)}]`;
+
+/** True for such a remark. */
+export const isNotUnderstood = (text: string): boolean =>
+  /^\[not understood, \d+:\d\d-\d+:\d\d\]$/.test(text);
