@@ -26,9 +26,24 @@ function recast(pieces: readonly Piece[]): readonly Piece[] {
     if (piece.role === 'csm' && pieces[i + 1]?.role === 'finding' && readingOf(piece, 'negation') !== null)
       return as(piece, 'negation', 'negation');
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
-    return piece.role === 'limbs' && !limbCheck ? as(piece, 'site', 'sites') : piece;
+    return piece.role === 'limbs' && !limbCheck ? allLimbs(piece) : piece;
   });
 }
+
+// "Of all four extremities" names the limbs themselves where no check of their ends is made.
+const allLimbs = (piece: Piece): Piece => ({
+  ...piece,
+  role: 'site',
+  islands: piece.islands.slice(0, 1).map((island) => ({
+    ...island,
+    file: 'sites',
+    rule: 'sites.site',
+    tags: [
+      { key: 'site', value: 'arm+leg' },
+      { key: 'plural', value: '' },
+    ],
+  })),
+});
 
 const sitesIn = (piece: Piece): readonly Site[] =>
   (tagIn(piece, 'sites', 'site') ?? '').split('+').filter(isSite);
