@@ -70,7 +70,9 @@ function stated(sampler: Sampler): Sentence {
   }
   const [home] = homes;
   const place: Place =
-    home === undefined ? anyPlace(sampler, fitting(phrase)) : { text: home, sites: [home], side: null };
+    home === undefined
+      ? (has(phrase, 'only') ? plainPlace : anyPlace)(sampler, fitting(phrase))
+      : { text: home, sites: [home], side: null };
   const wants = foundAt(phrase, place, present);
   const never = phrase
     .tags('finding')

@@ -27,7 +27,7 @@ export function plainPlace(
   sampler: Sampler,
   fitting: (sites: readonly Site[]) => boolean = () => true,
 ): Place {
-  for (let tries = 0; tries < 400; tries++) {
+  for (let tries = 0; tries < 20_000; tries++) {
     const phrase = sitePhrase(sampler);
     const sites = sitesOf(phrase);
     if (sites.length === 0 || phrase.unnamed || phrase.tag('homophone') !== null || !fitting(sites)) continue;
