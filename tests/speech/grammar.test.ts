@@ -88,7 +88,8 @@ describe('the hearing grammar', () => {
         asked += 1;
         // A finding needs a site in mind, which leaves a visit of its own.
         const entries = entriesOf(reader, ['looking at the left hand', words]).slice(1);
-        if (entries.every(({ kind }) => kind === 'note' || kind === 'visit')) unread.push(`${rule}: ${words}`);
+        if (entries.every(({ kind }) => kind === 'note' || kind === 'visit'))
+          unread.push(`${rule}: ${words}`);
       }
     expect(asked).toBeGreaterThan(300);
     // Readings that cannot be (a pupil of zero millimetres) are notes by the contract, and the sampler makes many.
@@ -108,7 +109,9 @@ describe('the pronunciations', () => {
 
   it('say each way once, and numbered from the first that the dictionary lacks', () => {
     expect(lines.filter((line, index) => lines.indexOf(line) !== index)).toEqual([]);
-    const again = [...OWN.keys()].filter((word) => DICTIONARY.has(word) && !lines.some((line) => line.startsWith(`${word}(`)));
+    const again = [...OWN.keys()].filter(
+      (word) => DICTIONARY.has(word) && !lines.some((line) => line.startsWith(`${word}(`)),
+    );
     expect(again).toEqual([]);
   });
 
