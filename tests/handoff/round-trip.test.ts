@@ -175,6 +175,20 @@ const parted = (keys: Iterable<string>): ReadonlySet<string> =>
     ),
   );
 
+/** The same examinations in every run; a failure can be repeated by whoever reads of it. */
+const SEED = 20260503;
+
+/** Read once as a look and not as the list's second place (found at random). */
+const BEHIND_THE_EAR = (
+  [
+    ['head', null],
+    ['behind-ear', 'left'],
+    ['buttock', 'left'],
+  ] as const
+).map(([site, side], index) =>
+  made(`e${index}`, { kind: 'finding', site, side, finding: 'burn', present: false }),
+);
+
 test('the findings of an examination, told together, are read as they were told', () => {
   fc.assert(
     fc.property(examination, (entries) => {
@@ -186,7 +200,7 @@ test('the findings of an examination, told together, are read as they were told'
           .join('\n'),
       ).toEqual([...said].sort());
     }),
-    { numRuns: 200 },
+    { numRuns: 200, seed: SEED },
   );
 });
 
@@ -207,6 +221,6 @@ test('what is said of findings on the radio, in short and in full, is read as it
       );
       expect([...parted(read)].sort(), chunks.map(({ text }) => text).join('\n')).toEqual([...said].sort());
     }),
-    { numRuns: 100 },
+    { numRuns: 100, seed: SEED, examples: [[BEHIND_THE_EAR]] },
   );
 });
