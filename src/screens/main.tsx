@@ -19,6 +19,7 @@ import { Page } from './Page.tsx';
 import { createPlayer } from './play/player.ts';
 import { createKeeper } from './records/keeper.ts';
 import { openLast } from './records/restore.ts';
+import { speakerIn } from './voice/speaking.ts';
 
 const CAUTIONS_READ = 'fieldsay-cautions-read';
 /** Times shown are in minutes; the clock moves on often enough for them. */
@@ -44,6 +45,7 @@ const tools: Tools = {
   ear: createEar(recognitionIn(window), navigator.language, ({ text, confidence, alternatives }) =>
     say(desk, [text], { engine: 'browser', confidence, alternatives }),
   ),
+  speaker: speakerIn(window),
   update: createUpdate(),
   look: createLook(storage, document.documentElement),
   columns: createColumns(),

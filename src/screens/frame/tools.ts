@@ -7,6 +7,7 @@ import type { Derived, Desk } from '../desk/index.ts';
 import type { Later } from '../later/index.ts';
 import type { Ear } from '../listen/ear.ts';
 import type { Player } from '../play/player.ts';
+import type { Speaker } from '../voice/speaking.ts';
 import type { Look } from './look.ts';
 import type { Columns, Panel } from './panels.ts';
 import type { Update } from './update.ts';
@@ -20,6 +21,8 @@ export interface Tools {
   readonly later: Signal<Later | null>;
   readonly player: Player;
   readonly ear: Ear;
+  /** reads aloud; whoever listens must be deaf while `speaker.speaking` is true */
+  readonly speaker: Speaker;
   readonly update: Update;
   readonly look: Signal<Look>;
   readonly columns: Signal<Columns>;
