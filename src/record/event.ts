@@ -38,10 +38,20 @@ export interface LoggedUtterance {
   readonly confidence?: number;
 }
 
+/** A stretch in which nobody could be heard though listening was wanted: what was said then is not in the record. */
+export interface Unheard {
+  /** ISO 8601 with offset */
+  readonly from: string;
+  readonly to: string;
+  /** a clause: "the page was hidden" */
+  readonly why: string;
+}
+
 /** What can happen to a record. */
 export type Happening =
   | { readonly kind: 'started'; readonly payload: { readonly startedAt: string; readonly zone: string } }
   | { readonly kind: 'utterance'; readonly payload: LoggedUtterance }
+  | { readonly kind: 'unheard'; readonly payload: Unheard }
   | { readonly kind: 'entered'; readonly payload: EnteredEntry }
   | {
       readonly kind: 'corrected';
@@ -102,6 +112,7 @@ export type RecordEvent = EventFacts & Happening;
 export const EVENT_KINDS: readonly Happening['kind'][] = [
   'started',
   'utterance',
+  'unheard',
   'entered',
   'corrected',
   'struck',

@@ -2,7 +2,7 @@
 
 import type { SaidProblemChange } from '../terms/index.ts';
 import type { Entry } from './entry.ts';
-import type { LoggedUtterance } from './event.ts';
+import type { LoggedUtterance, Unheard } from './event.ts';
 
 /** Entries that were said as one; a correction without a target means the last of these. */
 export interface Group {
@@ -21,6 +21,8 @@ export interface RecordState {
   /** in the order spoken */
   readonly groups: readonly Group[];
   readonly utterances: readonly (LoggedUtterance & { readonly id: string })[];
+  /** stretches in which nothing could be heard, in the order they were noticed */
+  readonly unheard: readonly Unheard[];
   /** corrections that fitted nothing said before; their words stand as notes among the entries too */
   readonly unmatched: readonly { readonly heard: string; readonly why: string }[];
   /** what the responder did to the problem list, in the order said */
@@ -36,6 +38,7 @@ export const EMPTY: RecordState = {
   entries: [],
   groups: [],
   utterances: [],
+  unheard: [],
   unmatched: [],
   problemChanges: [],
   lastSeq: {},

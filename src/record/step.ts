@@ -26,6 +26,8 @@ function happen(state: RecordState, event: RecordEvent, isNew: boolean): RecordS
       return isNew || !state.utterances.some(({ id }) => id === event.id)
         ? { ...state, utterances: [...state.utterances, { ...event.payload, id: event.id }] }
         : state;
+    case 'unheard':
+      return { ...state, unheard: [...state.unheard, event.payload] };
     case 'entered':
       return enter(state, [event.payload], isNew);
     case 'corrected': {

@@ -1,7 +1,6 @@
 // An examination made of talk: every utterance heard in turn.
 
-import { beginExam, type Exam, hearUtterance, type ReadsTalk } from '../record/index.ts';
-import { keepingRefusals } from './refused-speech.ts';
+import { beginExam, type Exam, hearUtterance, keepingRefusals, type ReadsTalk } from '../record/index.ts';
 import type { Talk } from './talk.ts';
 
 /** Names the terminal in the log; entry identifiers begin with it. */

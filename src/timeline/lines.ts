@@ -1,6 +1,7 @@
 // Every entry of the record is in a line, in the order it was true; one that no longer stands is shown as such.
 
 import type { Entry, EntryState } from '../record/entry.ts';
+import type { Unheard } from '../record/event.ts';
 import { brief } from './brief.ts';
 import { clock, type Day, dayOf } from './clock.ts';
 import { folded } from './folded.ts';
@@ -8,12 +9,15 @@ import { GAP_MINUTES, gaps } from './gaps.ts';
 import { marksOf } from './marks.ts';
 import { inOrder } from './order.ts';
 import { series } from './series.ts';
+import { unheardText } from './unheard.ts';
 
 export interface TimelineInput {
   /** ISO 8601 with offset; its day is the one that is not written out */
   readonly startedAt: string;
   /** all of them, struck and replaced ones too, in the order spoken */
   readonly entries: readonly Entry[];
+  /** stretches in which nothing could be heard */
+  readonly unheard?: readonly Unheard[];
   /** silences longer than this are named; the default is `GAP_MINUTES` */
   readonly gapMinutes?: number;
 }
@@ -78,6 +82,14 @@ export function timelineLines(input: TimelineInput): readonly TimelineLine[] {
       state: 'gap',
     }),
   );
+  const deaf = (input.unheard ?? []).map(
+    (stretch): TimelineLine => ({
+      at: stretch.from,
+      text: oneLine(unheardText(stretch, day)),
+      entries: [],
+      state: 'gap',
+    }),
+  );
   // The sort is stable: a gap comes after what was so at the moment it began.
-  return [...said, ...silent].sort((one, other) => Date.parse(one.at) - Date.parse(other.at));
+  return [...said, ...silent, ...deaf].sort((one, other) => Date.parse(one.at) - Date.parse(other.at));
 }

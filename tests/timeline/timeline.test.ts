@@ -187,6 +187,27 @@ describe('a gap in talk', () => {
   });
 });
 
+describe('a stretch in which nothing could be heard', () => {
+  const why = 'the page was hidden';
+  const lines = (from: string, to: string) =>
+    timelineLines({
+      startedAt: STARTED,
+      entries: [made('late', cut, { time: '14:20' })],
+      unheard: [{ from: clockTime(from), to: clockTime(to), why }],
+    });
+  test('stands in the timeline where it began, with its length and why', () => {
+    expect(lines('14:18', '14:19')[0]).toEqual({
+      at: clockTime('14:18'),
+      text: 'NOT LISTENING for 60 s, until 14:19: the page was hidden',
+      entries: [],
+      state: 'gap',
+    });
+  });
+  test('is told in minutes where it was long', () => {
+    expect(lines('14:10', '14:19')[0]?.text).toContain('for 9 min,');
+  });
+});
+
 describe('repeats of a vital', () => {
   const pulse = (
     id: string,

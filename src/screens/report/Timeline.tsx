@@ -4,10 +4,11 @@ import { clock, dayOf, timelineLines } from '../../timeline/index.ts';
 import { useTools } from '../frame/tools.ts';
 
 export function Timeline() {
-  const { derived } = useTools();
+  const { derived, desk } = useTools();
   const startedAt = derived.startedAt.value;
   const day = dayOf(startedAt);
-  const lines = timelineLines({ startedAt, entries: derived.entries.value });
+  const unheard = desk.record.value?.exam.state.unheard ?? [];
+  const lines = timelineLines({ startedAt, entries: derived.entries.value, unheard });
   return (
     <section class="timeline" aria-labelledby="timeline-title">
       <h3 id="timeline-title">Timeline</h3>

@@ -1,7 +1,7 @@
 // Speech that the recogniser did not understand: kept as a note with its times, and nothing before it is carried past it.
 
-import type { ReadsTalk } from '../record/index.ts';
 import { isNotUnderstood } from '../speech/index.ts';
+import type { ReadsTalk } from './reads-talk.ts';
 
 /**
  * A reader that keeps remarks of the hearing as they are. What was not understood may have named another site or asked
