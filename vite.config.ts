@@ -1,5 +1,6 @@
 // Builds the page: one origin, offline from a cold start, updated only by consent.
 
+import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
@@ -10,8 +11,12 @@ const withoutPolicy: Plugin = {
   transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ''),
 };
 
+/** The recogniser's package brings a Blob for old browsers along, which fails in a worker; the worker's own is taken. */
+const BLOB = fileURLToPath(new URL('src/speech/engine/blob.js', import.meta.url));
+
 export default defineConfig({
   base: './',
+  resolve: { alias: { 'blob-polyfill': BLOB } },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   build: { target: 'es2023', modulePreload: { polyfill: false } },
   preview: { host: 'localhost', port: 4173 },

@@ -1,4 +1,30 @@
 // Promises what was said, whichever ear heard it: words with their times and how surely, and speech not understood as such.
+//
+// A page's worker and Node hear alike (in a bundle, "blob-polyfill" must be engine/blob.js, as vite.config.ts has it):
+//
+//   const module = await createModule({ print: () => {}, printErr: () => {} });  // the package's default export; in a
+//       // page a worker must load it, and it finds its .wasm beside itself or by `locateFile`
+//   const model = Object.fromEntries(MODEL_FILES.map((name) => [name, bytes of MODEL_FOLDER/name]));
+//   const hearing = openHearing({ module, model, files });  // `files`: the texts of grammar/; about a second
+//   const stream = hearing.begin(48_000);                   // mono samples at that rate, any block length
+//   for (const { utterance, sound } of stream.push(block)) …
+//   for (const { utterance, sound } of stream.flush()) …    // at the end, or where the microphone was lost
 
+export { RATE } from './engine/decoder.ts';
+export { MODEL_FILES, MODEL_FOLDER, type ModelFile, type ModelFiles } from './engine/model.ts';
+export type { SoundModule } from './engine/sound-module.ts';
+export {
+  type Heard,
+  type Hearing,
+  type HearingFault,
+  type HearingParts,
+  type HearingStream,
+  openHearing,
+} from './hearing/hearing.ts';
 export type { HearingFiles } from './hearing/hearing-files.ts';
-export { type HeardUtterance, isNotUnderstood, notUnderstood } from './hearing/utterance.ts';
+export {
+  type HeardUtterance,
+  isNotUnderstood,
+  notUnderstood,
+  type UtteredWord,
+} from './hearing/utterance.ts';

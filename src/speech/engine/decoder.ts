@@ -1,6 +1,7 @@
 // One compiled decoder with one network: sound in, the best way through the network out, with words, times and score.
 
 import type { Network } from '../network/network.ts';
+import { loadModel, type ModelFiles } from './model.ts';
 import type { AlignedWord, PackageDecoder, SoundModule } from './sound-module.ts';
 
 export interface HeardWord {
@@ -28,10 +29,7 @@ export interface Decoder {
 }
 
 export interface DecoderParts {
-  /** the model's folder, or its address */
-  readonly model: string;
-  /** false for a decoder that knows the given pronunciations alone */
-  readonly dictionary?: boolean;
+  readonly model: ModelFiles;
   /** words that the model's dictionary lacks, with their phones */
   readonly pronunciations: ReadonlyMap<string, readonly string[]>;
   /** given the words that can be heard, what to listen for */
@@ -47,18 +45,15 @@ const LANGUAGE_WEIGHT = 4;
 /** How much worse than the best a finished word may be and still be followed; tighter loses long sentences whole. */
 const WORD_BEAM = 1e-38;
 
-/** Loads the model and sets the network; takes about half a second. Throws where the model's files are not there. */
-export async function createDecoder(module: SoundModule, parts: DecoderParts): Promise<Decoder> {
+/** Loads the model and sets the network; takes about half a second. Throws where the model's files are damaged. */
+export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder {
   // The rate must be given: the package takes the page's audio rate otherwise, and there is none.
   const decoder = new module.Decoder({
-    hmm: parts.model,
-    // The package goes on without a dictionary that it cannot find.
-    ...(parts.dictionary === false ? { dict: `${parts.model}/none` } : {}),
     samprate: RATE,
     wbeam: WORD_BEAM,
     loglevel: 'FATAL',
   });
-  await decoder.initialize();
+  loadModel(module, decoder, parts.model);
   const added = addWords(decoder, parts.pronunciations);
   const canHear = (word: string): boolean => added.has(word) || decoder.lookup_word(word) !== null;
   setNetwork(module, decoder, parts.network(canHear));

@@ -11,7 +11,10 @@ export interface AlignedWord {
 export interface PackageDecoder {
   /** the address of the compiled decoder */
   readonly cdecoder: number;
-  initialize(): Promise<void>;
+  initialized: boolean;
+  has_config(key: string): boolean;
+  get_config(key: string): string | number;
+  set_config(key: string, value: string | number | boolean): boolean;
   start(): void;
   stop(): void;
   process_audio(samples: Float32Array, noSearch?: boolean, whole?: boolean): number;
@@ -53,5 +56,18 @@ export interface SoundModule {
   _fsg_model_trans_add(network: number, from: number, to: number, logProbability: number, word: number): void;
   _fsg_model_null_trans_add(network: number, from: number, to: number, logProbability: number): number;
   _fsg_model_free(network: number): number;
+  _decoder_init_cleanup(decoder: number): number;
+  _decoder_init_fe(decoder: number): number;
+  _decoder_init_feat_s3file(decoder: number, file: number): number;
+  _decoder_init_acmod_pre(decoder: number): number;
+  _decoder_init_acmod_post(decoder: number): number;
+  _decoder_init_dict_s3file(decoder: number, words: number, noises: number): number;
+  _bin_mdef_read_s3file(file: number, onlyContextFree: number): number;
+  _set_mdef(decoder: number, mdef: number): void;
+  _tmat_init_s3file(file: number, logmath: number, floor: number): number;
+  _set_tmat(decoder: number, tmat: number): void;
+  _load_gmm(decoder: number, means: number, variances: number, weights: number, dump: number): number;
+  _s3file_init(address: number, bytes: number): number;
+  _s3file_free(file: number): number;
   _logmath_log(logmath: number, probability: number): number;
 }

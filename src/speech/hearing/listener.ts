@@ -2,6 +2,7 @@
 
 import { createDecoder, type Decoder, type HeardWord } from '../engine/decoder.ts';
 import { fillerNetwork } from '../engine/filler.ts';
+import type { ModelFiles } from '../engine/model.ts';
 import { readPronunciations } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
 import { type HearingFiles, listed } from './hearing-files.ts';
@@ -25,20 +26,19 @@ const LEAD_UNIT = 300;
 /** A pause of this many seconds between two words is written as a comma. */
 const COMMA = 0.45;
 
-/** Loads both decoders; throws where the model's files are not there. */
-export async function createListener(
+/** Loads both decoders; throws where the model's files are damaged. */
+export function createListener(
   module: SoundModule,
-  model: string,
+  model: ModelFiles,
   files: HearingFiles,
   { network }: HearingGrammar,
-): Promise<Listener> {
+): Listener {
   const pronunciations = readPronunciations(files.pronunciations);
-  const grammar = await createDecoder(module, { model, pronunciations, network });
+  const grammar = createDecoder(module, { model, pronunciations, network });
   const common = listed(files.commonWords);
-  const filler = await createDecoder(module, {
-    model,
+  const filler = createDecoder(module, {
     // Without the model's dictionary it loads in no time; the few words come from the other decoder's.
-    dictionary: false,
+    model: withoutDictionary(model),
     pronunciations: new Map(
       common.map((word) => [word, grammar.waysToSay(word)] as const).filter(([, ways]) => ways.length > 0),
     ),
@@ -53,13 +53,21 @@ export async function createListener(
   };
 }
 
+const withoutDictionary = ({ 'dict.txt': _, ...model }: ModelFiles): ModelFiles => model;
+
 function hear(grammar: Decoder, filler: Decoder, { start, end, sound }: Segment): HeardUtterance | null {
   const ordinary = filler.decode(sound);
   if (ordinary.words.length === 0) return null;
   const heard = grammar.decode(sound);
   const lead = heard.words.length === 0 ? Number.NEGATIVE_INFINITY : leadOf(heard, ordinary);
   const confidence = 1 / (1 + Math.exp(-lead / LEAD_UNIT));
-  const times = { start, end, engine: 'bundled', confidence } as const;
+  const words = heard.words.map((word) => ({
+    word: word.word,
+    start: start + word.start,
+    end: start + word.end,
+    confidence,
+  }));
+  const times = { start, end, engine: 'bundled', confidence, words } as const;
   return lead < LEAST_LEAD
     ? { ...times, text: notUnderstood(start, end), understood: false }
     : { ...times, text: textOf(heard.words), understood: true };

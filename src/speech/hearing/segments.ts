@@ -16,6 +16,8 @@ export interface Segmenter {
   push(block: Float32Array): readonly Segment[];
   /** the last one, if speech went on to the end */
   end(): readonly Segment[];
+  /** true while a stretch is open */
+  isSpeech(): boolean;
 }
 
 /** A pause of less than this, in seconds, is one within an utterance: "no deformity … swelling or tenderness". */
@@ -101,6 +103,7 @@ export function segmenter(module: SoundModule): Segmenter {
     push,
     // The stillness after the end of the stream lets the detector settle.
     end: () => push(new Float32Array(samples(PAUSE + 4 * WINDOW))),
+    isSpeech: () => speech !== null,
   };
 }
 

@@ -1,5 +1,14 @@
 // What was heard: words with when they were said, how and how surely; and speech that was not understood, with its times.
 
+export interface UtteredWord {
+  readonly word: string;
+  /** seconds since the recording began */
+  readonly start: number;
+  readonly end: number;
+  /** 0 to 1; a measure and no probability */
+  readonly confidence: number;
+}
+
 export interface HeardUtterance {
   /** the words; for speech that was not understood, a remark that says so and gives the times */
   readonly text: string;
@@ -11,6 +20,8 @@ export interface HeardUtterance {
   readonly engine: 'bundled';
   /** 0 to 1: how much better the grammar fits the sound than ordinary words do; a measure and no probability */
   readonly confidence: number;
+  /** the words of the text; for speech that was not understood, the best guess, which must enter nothing */
+  readonly words: readonly UtteredWord[];
 }
 
 const two = (value: number): string => String(value).padStart(2, '0');

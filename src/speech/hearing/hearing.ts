@@ -1,0 +1,80 @@
+// A stream of sound in, utterances out, in a page's worker as in Node: cut at pauses, heard one stretch after another.
+
+import { RATE } from '../engine/decoder.ts';
+import type { ModelFiles } from '../engine/model.ts';
+import type { SoundModule } from '../engine/sound-module.ts';
+import { highPass, resampler } from '../wav/index.ts';
+import type { HearingFiles } from './hearing-files.ts';
+import { createListener } from './listener.ts';
+import { hearingGrammar } from './network-of-files.ts';
+import { type Segment, segmenter } from './segments.ts';
+import type { HeardUtterance } from './utterance.ts';
+
+export interface HearingParts {
+  /** the package's compiled module, as its default export gives it */
+  readonly module: SoundModule;
+  readonly model: ModelFiles;
+  readonly files: HearingFiles;
+}
+
+/** The ears, loaded once (about a second); each stream that is begun forgets the one before. */
+export interface Hearing {
+  readonly kind: 'hearing';
+  /** a new stream of mono sound, -1 to 1, at `rate` samples a second; its times count from its first sample */
+  begin(rate: number): HearingStream;
+  close(): void;
+}
+
+/** Blocks may have any length; hearing a stretch takes a fifth to a half of its length, in the call that completes it. */
+export interface HearingStream {
+  /** what the block completes; mostly nothing */
+  push(samples: Float32Array): readonly Heard[];
+  /** what is still open, as if silence followed; the stream is over then */
+  flush(): readonly Heard[];
+  /** true from shortly after somebody begins to speak until shortly after they stop */
+  isSpeech(): boolean;
+}
+
+export interface Heard {
+  readonly utterance: HeardUtterance;
+  /** its sound with a little quiet around it, mono at 16 000 a second, with what lies below a voice filtered out */
+  readonly sound: Float32Array;
+}
+
+/** A fault in the grammar's files: what is wrong and where. */
+export interface HearingFault {
+  readonly kind: 'fault';
+  readonly why: string;
+}
+
+/** Hertz; wind and handling lie below it, and the model was made for telephones, which carry little there. */
+const WIND = 300;
+
+/** Loads grammar and model. A fault in the project's own files is an answer; a damaged model throws. */
+export function openHearing({ module, model, files }: HearingParts): Hearing | HearingFault {
+  const grammar = hearingGrammar(files);
+  if (grammar.kind === 'errors') {
+    const [first] = grammar.errors;
+    return { kind: 'fault', why: `${first?.file}:${first?.line}: ${first?.message}` };
+  }
+  const listener = createListener(module, model, files, grammar);
+  return {
+    kind: 'hearing',
+    begin: (rate) => {
+      const even = resampler(rate, RATE);
+      const segments = segmenter(module);
+      const calm = highPass(WIND, RATE);
+      const hear = (stretches: readonly Segment[]): readonly Heard[] =>
+        stretches.flatMap((stretch) => {
+          const utterance = listener.hear(stretch);
+          return utterance === null ? [] : [{ utterance, sound: stretch.sound }];
+        });
+      return {
+        push: (samples) => hear(segments.push(calm(even.push(samples)))),
+        flush: () => [...hear(segments.push(calm(even.end()))), ...hear(segments.end())],
+        isSpeech: () => segments.isSpeech(),
+      };
+    },
+    close: () => listener.close(),
+  };
+}
