@@ -113,7 +113,8 @@ function setNetwork(module: SoundModule, { cdecoder }: PackageDecoder, network: 
 
 /** Hands a text to compiled code as it wants it, and takes the memory back. */
 function withText<T>(module: SoundModule, text: string, use: (address: number) => T): T {
-  const bytes = new TextEncoder().encode(`${text}\0`);
+  // The model's words are ASCII.
+  const bytes = Uint8Array.from(`${text}\0`, (letter) => letter.charCodeAt(0));
   const address = module._malloc(bytes.length);
   module.HEAP8.set(bytes, address);
   const result = use(address);

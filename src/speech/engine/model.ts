@@ -27,7 +27,7 @@ export const MODEL_FOLDER = 'model/en-us';
 /** Fills a new decoder from the files, in the order that the package's own loading has. Throws where a file is damaged. */
 export function loadModel(module: SoundModule, decoder: PackageDecoder, files: ModelFiles): void {
   const { cdecoder } = decoder;
-  const settings: unknown = JSON.parse(new TextDecoder().decode(files['feat_params.json']));
+  const settings: unknown = JSON.parse(String.fromCharCode(...files['feat_params.json']));
   for (const [key, value] of Object.entries(settings as Record<string, string | number>))
     if (decoder.has_config(key)) decoder.set_config(key, value);
   if (module._decoder_init_cleanup(cdecoder) < 0) throw damaged('settings');
