@@ -67,7 +67,16 @@ export interface CorrectionFrame extends FrameFacts {
   readonly at?: number;
 }
 
-export type Command = 'confirm' | 'whats-left' | 'read-back' | 'say-again' | 'stand-by' | 'go-ahead' | 'help';
+export type Command =
+  | 'confirm'
+  | 'whats-left'
+  | 'read-back'
+  | 'say-again'
+  | 'stand-by'
+  | 'go-ahead'
+  | 'help'
+  | 'next-piece'
+  | 'last-piece';
 
 /** Something asked of the tool; it makes no entry but is acted on (or, in the terminal, ignored). */
 export interface CommandFrame extends FrameFacts {

@@ -2,6 +2,7 @@
 
 import type { Change, Command, CorrectionTarget } from '../parse/frame.ts';
 import type { Known, SaidProblemChange, Statement } from '../terms/index.ts';
+import type { HandoverStep } from './handover.ts';
 
 /** The version of the log's format; `migrate` brings older ones up to it. */
 export const FORMAT = 1;
@@ -85,6 +86,7 @@ export type Happening =
         readonly utterance: string | null;
       };
     }
+  | { readonly kind: 'handed-over'; readonly payload: HandoverStep }
   | {
       readonly kind: 'unmatched-correction';
       readonly payload: {
@@ -119,5 +121,6 @@ export const EVENT_KINDS: readonly Happening['kind'][] = [
   'confirmed',
   'command',
   'problems',
+  'handed-over',
   'unmatched-correction',
 ];

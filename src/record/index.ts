@@ -5,6 +5,7 @@ export type { EnteredEntry, EventFacts, Happening, LoggedUtterance, RecordEvent,
 export { EVENT_KINDS, FORMAT } from './event.ts';
 export type { Beginning, Exam, HeardUtterance } from './exam.ts';
 export { beginExam, hearUtterance } from './exam.ts';
+export { type HandoverStep, handOver, type KeptStep, type ReportPart } from './handover.ts';
 export { type Migrated, migrate } from './migrate.ts';
 export { changeProblems, problemsChanging } from './problems.ts';
 export { type ReadsTalk, UNREADABLE } from './reads-talk.ts';

@@ -3,6 +3,7 @@
 import type { SaidProblemChange } from '../terms/index.ts';
 import type { Entry } from './entry.ts';
 import type { LoggedUtterance, Unheard } from './event.ts';
+import type { KeptStep } from './handover.ts';
 
 /** Entries that were said as one; a correction without a target means the last of these. */
 export interface Group {
@@ -27,6 +28,8 @@ export interface RecordState {
   readonly unmatched: readonly { readonly heard: string; readonly why: string }[];
   /** what the responder did to the problem list, in the order said */
   readonly problemChanges: readonly SaidProblemChange[];
+  /** what was passed on and what came back, in the order of the log */
+  readonly handover: readonly KeptStep[];
   /** the last number that each device gave to an event */
   readonly lastSeq: Readonly<Record<string, number>>;
 }
@@ -41,5 +44,6 @@ export const EMPTY: RecordState = {
   unheard: [],
   unmatched: [],
   problemChanges: [],
+  handover: [],
   lastSeq: {},
 };

@@ -47,6 +47,10 @@ function happen(state: RecordState, event: RecordEvent, isNew: boolean): RecordS
       return state;
     case 'problems':
       return { ...state, problemChanges: [...state.problemChanges, event.payload.change] };
+    case 'handed-over':
+      return isNew || !state.handover.some(({ id }) => id === event.id)
+        ? { ...state, handover: [...state.handover, { ...event.payload, id: event.id, at: event.time }] }
+        : state;
     case 'unmatched-correction': {
       const { heard, why } = event.payload;
       return { ...state, unmatched: [...state.unmatched, { heard, why }] };

@@ -51,6 +51,7 @@ const tools: Tools = {
   columns: createColumns(),
   panel: signal<Panel>('talk'),
   sheet: signal<Sheet>(storage?.getItem(CAUTIONS_READ) === 'yes' ? null : 'cautions'),
+  reading: signal(null),
   changing: signal<string | null>(null),
 };
 

@@ -13,11 +13,18 @@ export interface Waiting {
   readonly engine: string;
 }
 
+export type Aside = (heard: { readonly text: string; readonly engine: string }) => boolean;
+
 export interface Desk {
   readonly record: Signal<OpenRecord | null>;
   readonly reader: Signal<TalkReader | null>;
   readonly waiting: Signal<readonly Waiting[]>;
   readonly notice: Signal<Notice | null>;
+  /**
+   * while the radio is in use: what was heard then is handed here and not read as findings. True where the words were
+   * taken; false lets them go their usual way.
+   */
+  readonly aside: Signal<Aside | null>;
   /** wall clock, epoch ms; moves on by itself */
   readonly wall: Signal<number>;
   readonly keeper: Keeper;
@@ -45,6 +52,7 @@ export const createDesk = (parts: DeskParts): Desk => ({
   reader: signal(null),
   waiting: signal([]),
   notice: signal(null),
+  aside: signal(null),
   wall: signal(parts.clock()),
 });
 

@@ -19,7 +19,9 @@ export interface Said {
 
 /** Says some lines one after another; empty ones are passed over. Gives how many were said. */
 export function say(desk: Desk, lines: readonly string[], said: Said): number {
-  const words = lines.map((line) => line.trim()).filter((line) => line !== '');
+  const words = lines
+    .map((line) => line.trim())
+    .filter((text) => text !== '' && desk.aside.peek()?.({ text, engine: said.engine }) !== true);
   const at = said.at ?? desk.clock();
   const reader = desk.reader.value;
   if (reader === null) {

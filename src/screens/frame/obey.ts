@@ -6,7 +6,7 @@ import { done } from '../desk/index.ts';
 import type { Tools } from './tools.ts';
 
 /** Follows the record and shows what each new command asks for. Commands of a played or reopened talk are passed over. */
-export function obeyCommands({ desk, player, panel, sheet }: Tools): void {
+export function obeyCommands({ desk, player, panel, sheet, reading }: Tools): void {
   let seen: { readonly record: string; readonly events: number } | null = null;
   effect(() => {
     const record = desk.record.value;
@@ -25,12 +25,27 @@ export function obeyCommands({ desk, player, panel, sheet }: Tools): void {
 
   function obey(event: RecordEvent): void {
     if (event.kind !== 'command') return;
+    // Whoever reads over the radio is asked for nothing else, and is not taken off the page.
+    const open = reading.peek();
+    switch (event.payload.command) {
+      case 'next-piece':
+        if (open === null) panel.value = 'report';
+        else open.next();
+        return;
+      case 'last-piece':
+        open?.back();
+        return;
+      case 'say-again':
+        if (open === null) panel.value = 'report';
+        else open.again();
+        return;
+    }
+    if (open !== null) return;
     switch (event.payload.command) {
       case 'whats-left':
         panel.value = 'left';
         break;
       case 'read-back':
-      case 'say-again':
         panel.value = 'report';
         break;
       case 'help':

@@ -12,6 +12,13 @@ import type { Look } from './look.ts';
 import type { Columns, Panel } from './panels.ts';
 import type { Update } from './update.ts';
 
+/** What can be asked of an open reader by voice. */
+export interface Reading {
+  next(): void;
+  back(): void;
+  again(): void;
+}
+
 export type Sheet = 'cautions' | 'records' | 'more' | null;
 
 export interface Tools {
@@ -28,6 +35,8 @@ export interface Tools {
   readonly columns: Signal<Columns>;
   readonly panel: Signal<Panel>;
   readonly sheet: Signal<Sheet>;
+  /** the report that is being read over the radio, or null */
+  readonly reading: Signal<Reading | null>;
   /** the entry that is being changed */
   readonly changing: Signal<string | null>;
 }

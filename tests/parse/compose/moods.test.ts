@@ -39,6 +39,8 @@ describe('a clause', () => {
   it.each([
     ["what's left", 'whats-left'],
     ['read it back', 'read-back'],
+    ['next piece', 'next-piece'],
+    ['go back one piece', 'last-piece'],
   ])('that asks the tool for something is a command: %s', (talk, command) => {
     expect(framesOf(talk)).toMatchObject([{ frame: 'command', command }]);
   });
