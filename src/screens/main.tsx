@@ -6,6 +6,7 @@ import { effect, signal } from '@preact/signals';
 import { createDesk, derive, say, sayWaiting, trouble } from './desk/index.ts';
 import { createColumns } from './frame/columns.ts';
 import { takeDroppedFiles } from './frame/drop.ts';
+import { createHand } from './frame/hand.ts';
 import { createLook } from './frame/look.ts';
 import { obeyCommands } from './frame/obey.ts';
 import type { Panel } from './frame/panels.ts';
@@ -19,6 +20,7 @@ import { Page } from './Page.tsx';
 import { createPlayer } from './play/player.ts';
 import { createKeeper } from './records/keeper.ts';
 import { openLast } from './records/restore.ts';
+import { createHold } from './steady/hold.ts';
 import { speakerIn } from './voice/speaking.ts';
 
 const CAUTIONS_READ = 'fieldsay-cautions-read';
@@ -48,6 +50,8 @@ const tools: Tools = {
   speaker: speakerIn(window),
   update: createUpdate(),
   look: createLook(storage, document.documentElement),
+  hand: createHand(storage, document.documentElement),
+  hold: createHold(window),
   columns: createColumns(),
   panel: signal<Panel>('talk'),
   sheet: signal<Sheet>(storage?.getItem(CAUTIONS_READ) === 'yes' ? null : 'cautions'),

@@ -75,6 +75,7 @@ describe('talk', () => {
     await choose('invented.talk', talk);
     await page.getByText('READ FROM A FILE').waitFor();
     expect(await sentences(page)).toEqual(['LEFT knee: swelling']);
+    await page.getByRole('button', { name: 'Records' }).click();
     await choose('broken.talk', '[1:2] left knee swelling\n');
     await page.getByText(/broken\.talk, line 1/).waitFor();
   });
@@ -106,7 +107,7 @@ describe('a hand', () => {
     await say(page, 'left forearm laceration three centimeters');
     const panel = page.locator('.panel-entries');
     await panel.getByRole('button', { name: 'Check 2 plain ones together' }).click();
-    await panel.getByRole('button', { name: 'Confirm all 2' }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Confirm all 2' }).click();
     expect(await page.locator('.panel-entries .entry.confirmed .entry-line').allInnerTexts()).toEqual([
       'LEFT forearm: deformity',
       'LEFT forearm: swelling',
@@ -129,6 +130,7 @@ describe('a hand', () => {
       'RIGHT forearm: laceration 4 cm: NO',
     ]);
     await page.getByText('3 replaced or struck').click();
+    await page.locator('.fallen .entry.replaced').nth(2).waitFor();
     expect(await page.locator('.fallen .entry.replaced').count()).toBe(3);
   });
 

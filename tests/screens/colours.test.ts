@@ -15,8 +15,8 @@ function colours(selector: string): Readonly<Record<string, string>> {
 }
 
 const LOOKS: Readonly<Record<string, string>> = {
-  day: ':root',
-  'device, dark': ':root[data-look="device"]',
+  'plain, light': ':root',
+  'plain, dark': ':root[data-look="plain"]',
   night: ':root[data-look="night"]',
   sun: ':root[data-look="sun"]',
 };
@@ -25,7 +25,9 @@ const PAIRS: readonly (readonly [text: string, ground: string])[] = [
   ['ink', 'paper'],
   ['ink', 'ground'],
   ['soft-ink', 'paper'],
-  ['on-accent', 'accent'],
+  ['on-fill', 'fill'],
+  ['accent', 'paper'],
+  ['ink', 'doubt'],
   ['alarm', 'paper'],
   ['on-doubt', 'doubt'],
   ['on-settled', 'settled'],

@@ -3,9 +3,9 @@
 import { describe, expect, it } from 'vitest';
 import { coverage, remaining } from '../../src/clinical/index.ts';
 import { beginExam, hearUtterance } from '../../src/record/index.ts';
+import { byRegion, touchedOnly } from '../../src/screens/body/left.ts';
 import { isUnderWay, type OpenRecord, type RecordKind } from '../../src/screens/desk/open-record.ts';
 import { choices, marked, PANELS, shown } from '../../src/screens/frame/panels.ts';
-import { byRegion, touchedOnly } from '../../src/screens/left/left.ts';
 import { entry, swelling } from './made-up.ts';
 
 describe('the panels', () => {

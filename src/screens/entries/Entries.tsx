@@ -2,14 +2,15 @@
 
 import { sendTo } from '../frame/send-to.ts';
 import { useTools } from '../frame/tools.ts';
-import { type EntryGroup, groupEntries } from './by-region.ts';
-import { EntryRow } from './EntryRow.tsx';
+import { useHeld } from '../steady/hold.ts';
+import { SteadyList } from '../steady/SteadyList.tsx';
+import { groupEntries } from './by-region.ts';
+import { Group } from './Group.tsx';
 import { Questions } from './Questions.tsx';
-import { Together } from './Together.tsx';
 
 export function Entries() {
-  const { derived } = useTools();
-  const groups = groupEntries(derived.entries.value);
+  const { derived, hold } = useTools();
+  const groups = groupEntries(useHeld(derived.entries.value, hold.value));
   if (groups.length === 0)
     return <p class="empty">No entries yet. What you say appears here, region by region.</p>;
   const open = groups.reduce((sum, group) => sum + group.open, 0);
@@ -26,37 +27,12 @@ export function Entries() {
           </button>
         ))}
       </nav>
-      <Questions />
-      {groups.map((group) => (
-        <Group key={group.id} group={group} />
-      ))}
-    </>
-  );
-}
-
-function Group({ group }: { readonly group: EntryGroup }) {
-  const { title, standing, fallen } = group;
-  return (
-    <section class="group" aria-labelledby={`group-${group.id}`}>
-      <h3 id={`group-${group.id}`} tabIndex={-1}>
-        {title}
-      </h3>
-      <Together group={group} />
-      <ul class="plain-list">
-        {standing.map((entry) => (
-          <EntryRow key={entry.id} entry={entry} />
+      <SteadyList>
+        <Questions />
+        {groups.map((group) => (
+          <Group key={group.id} group={group} />
         ))}
-      </ul>
-      {fallen.length > 0 && (
-        <details class="fallen">
-          <summary>{fallen.length} replaced or struck</summary>
-          <ul class="plain-list">
-            {fallen.map((entry) => (
-              <EntryRow key={entry.id} entry={entry} />
-            ))}
-          </ul>
-        </details>
-      )}
-    </section>
+      </SteadyList>
+    </>
   );
 }

@@ -33,7 +33,13 @@ export function EntryRow({ entry }: { readonly entry: Entry }) {
     <li class={`entry ${entry.state}`} data-entry={entry.id}>
       <div class="entry-main">
         {stands(entry) ? (
-          <button type="button" class="entry-text" onClick={open} aria-label={`Change or strike: ${text}`}>
+          <button
+            type="button"
+            class="entry-text"
+            data-press={`change ${entry.id}`}
+            onClick={open}
+            aria-label={`Change or strike: ${text}`}
+          >
             <EntryLine entry={entry} />
             <Marks entry={entry} day={day} />
           </button>
@@ -47,11 +53,18 @@ export function EntryRow({ entry }: { readonly entry: Entry }) {
           <button
             type="button"
             class="button primary entry-confirm"
+            data-press={`confirm ${entry.id}`}
             onClick={() => confirm(desk, [entry.id])}
             aria-label={`Confirm: ${text}`}
           >
             Confirm
           </button>
+        )}
+        {/* The place of the button stays, so that nothing moves under the next press. */}
+        {entry.state === 'confirmed' && (
+          <span class="entry-confirm entry-done" aria-hidden="true">
+            ✓
+          </span>
         )}
       </div>
       {stands(entry) && (entry.doubt ?? []).map((doubt) => <Question key={doubt}>{doubt}</Question>)}
@@ -64,6 +77,7 @@ export function EntryRow({ entry }: { readonly entry: Entry }) {
                 key={side}
                 type="button"
                 class="button"
+                data-press={`${side} ${entry.id}`}
                 onClick={() => change(desk, entry.id, { change: 'side', side })}
               >
                 {side.toUpperCase()}

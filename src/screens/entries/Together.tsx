@@ -1,56 +1,72 @@
-// Confirms the plain entries of one region at once, after showing which they are; all others are confirmed one by one.
+// Confirms several plain entries at once, after showing on a sheet which they are; all others are confirmed one by one.
 
 import { useState } from 'preact/hooks';
+import type { Entry } from '../../record/index.ts';
 import { confirm } from '../desk/index.ts';
+import { Sheet } from '../frame/Sheet.tsx';
 import { useTools } from '../frame/tools.ts';
-import type { EntryGroup } from './by-region.ts';
 import { EntryLine } from './EntryLine.tsx';
 
-export function Together({ group }: { readonly group: EntryGroup }) {
-  const { desk } = useTools();
+interface Props {
+  /** where they stand: a region, or the last words */
+  readonly title: string;
+  /** those that may go together */
+  readonly entries: readonly Entry[];
+}
+
+/** The way to the sheet; nothing where fewer than two may go together. */
+export function TogetherWay({ title, entries }: Props) {
   // The very entries that were looked at are confirmed, not what has been added since.
   const [looking, setLooking] = useState<readonly string[] | null>(null);
-  const { together, standing, title } = group;
-  if (looking === null) {
-    if (together.length < 2) return null;
-    return (
-      <button type="button" class="button wide" onClick={() => setLooking(together)}>
-        Check {together.length} plain ones together
-      </button>
-    );
-  }
-  const listed = standing.filter(({ id, state }) => looking.includes(id) && state === 'heard');
   return (
-    <div class="together">
-      <p>
-        {title}: are all of these right? Sides not said, negatives, numbers, allergies and drugs are not among
-        them.
-      </p>
-      <ul>
+    <>
+      {entries.length > 1 && (
+        <button
+          type="button"
+          class="button together-way"
+          aria-label={`Check ${entries.length} plain ones together: ${title}`}
+          onClick={() => setLooking(entries.map(({ id }) => id))}
+        >
+          Check {entries.length} plain ones
+        </button>
+      )}
+      {looking !== null && <Together title={title} ids={looking} close={() => setLooking(null)} />}
+    </>
+  );
+}
+
+interface SheetProps {
+  readonly title: string;
+  readonly ids: readonly string[];
+  readonly close: () => void;
+}
+
+function Together({ title, ids, close }: SheetProps) {
+  const { desk, derived } = useTools();
+  const listed = derived.entries.value.filter(({ id, state }) => ids.includes(id) && state === 'heard');
+  return (
+    <Sheet title={`${title}: are all of these right?`} close={close} closeWords="Not yet">
+      <p class="small-print">Sides not said, negatives, numbers, allergies and drugs are not among them.</p>
+      <ul class="plain-list together">
         {listed.map((entry) => (
           <li key={entry.id}>
             <EntryLine entry={entry} />
           </li>
         ))}
       </ul>
-      <div class="choices">
-        <button
-          type="button"
-          class="button primary"
-          onClick={() => {
-            confirm(
-              desk,
-              listed.map(({ id }) => id),
-            );
-            setLooking(null);
-          }}
-        >
-          Confirm all {listed.length}
-        </button>
-        <button type="button" class="button" onClick={() => setLooking(null)}>
-          Not yet
-        </button>
-      </div>
-    </div>
+      <button
+        type="button"
+        class="button primary wide"
+        onClick={() => {
+          confirm(
+            desk,
+            listed.map(({ id }) => id),
+          );
+          close();
+        }}
+      >
+        Confirm all {listed.length}
+      </button>
+    </Sheet>
   );
 }

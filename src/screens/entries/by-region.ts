@@ -13,8 +13,8 @@ export interface EntryGroup {
   readonly fallen: readonly Entry[];
   /** how many wait to be confirmed */
   readonly open: number;
-  /** ids of those that may be confirmed together */
-  readonly together: readonly string[];
+  /** those that may be confirmed together */
+  readonly together: readonly Entry[];
 }
 
 const OTHERS: readonly (readonly [id: string, title: string])[] = [
@@ -62,7 +62,7 @@ export function groupEntries(entries: readonly Entry[]): readonly EntryGroup[] {
         standing,
         fallen: mine.filter((entry) => !stands(entry)),
         open: standing.filter(({ state }) => state === 'heard').length,
-        together: standing.filter(mayGoTogether).map((entry) => entry.id),
+        together: standing.filter(mayGoTogether),
       };
     })
     .filter(({ standing, fallen }) => standing.length + fallen.length > 0);

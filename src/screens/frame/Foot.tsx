@@ -1,11 +1,11 @@
-// The foot of the page: the buttons that choose a panel, and the caution in one line.
+// The foot of the page: the buttons that choose a panel, and the caution in one line that leads to all of them.
 
 import { CAUTION } from './caution-words.ts';
 import { choices, marked, PANEL_NAMES } from './panels.ts';
 import { useTools } from './tools.ts';
 
 export function Foot() {
-  const { panel, columns } = useTools();
+  const { panel, columns, sheet } = useTools();
   const now = marked(panel.value, columns.value);
   return (
     <footer class="foot">
@@ -24,7 +24,15 @@ export function Foot() {
           </button>
         ))}
       </nav>
-      <p class="caution-line">{CAUTION}</p>
+      <button
+        type="button"
+        class="caution-line"
+        onClick={() => {
+          sheet.value = 'cautions';
+        }}
+      >
+        {CAUTION}
+      </button>
     </footer>
   );
 }

@@ -1,24 +1,35 @@
-// The head of the page: which record is open, and the ways to records, cautions and more.
+// The head of the page: which record is open, the look by one press, and the ways to records and more.
 
 import { clock, dayOf } from '../../timeline/index.ts';
+import { LOOK_NAMES, nextLook } from './look.ts';
 import { type Sheet as SheetName, useTools } from './tools.ts';
 
 const WAYS: readonly (readonly [sheet: SheetName, name: string])[] = [
   ['records', 'Records'],
-  ['cautions', 'Cautions'],
   ['more', 'More'],
 ];
 
 export function Header() {
-  const { desk, sheet } = useTools();
+  const { desk, sheet, look } = useTools();
   const record = desk.record.value;
   const began = record === null ? null : clock(record.facts.startedAt, dayOf(record.facts.startedAt));
+  const next = nextLook(look.value);
   return (
     <header class="head">
       <h1>
         Fieldsay <span class="head-record">{began === null ? 'no record yet' : `from ${began}`}</span>
       </h1>
       <nav class="head-ways" aria-label="About the page">
+        <button
+          type="button"
+          class="button small look-way"
+          aria-label={`Look: ${LOOK_NAMES[look.value]}. Change to ${LOOK_NAMES[next]}`}
+          onClick={() => {
+            look.value = next;
+          }}
+        >
+          <span class="look-word">Look:</span> {LOOK_NAMES[look.value]}
+        </button>
         {WAYS.map(([way, name]) => (
           <button
             key={name}

@@ -1,5 +1,6 @@
-// How the page looks, and how talk is said so that it is understood.
+// How the page looks and is held, and how talk is said so that it is understood.
 
+import { HAND_NAMES, HANDS } from './hand.ts';
 import { LOOK_NAMES, LOOKS } from './look.ts';
 import { Sheet } from './Sheet.tsx';
 import { useTools } from './tools.ts';
@@ -17,27 +18,20 @@ const EXAMPLES: readonly (readonly [said: string, becomes: string])[] = [
 ];
 
 export function More({ close }: { readonly close: () => void }) {
-  const { look } = useTools();
+  const { look, hand, sheet } = useTools();
   return (
-    <Sheet title="Look and help" close={close}>
-      <fieldset>
-        <legend>How the page looks</legend>
-        <div class="choices pairs">
-          {LOOKS.map((one) => (
-            <button
-              key={one}
-              type="button"
-              class="button big"
-              aria-pressed={look.value === one}
-              onClick={() => {
-                look.value = one;
-              }}
-            >
-              {LOOK_NAMES[one]}
-            </button>
-          ))}
-        </div>
-      </fieldset>
+    <Sheet title="More" close={close}>
+      <button
+        type="button"
+        class="button wide"
+        onClick={() => {
+          sheet.value = 'cautions';
+        }}
+      >
+        Cautions
+      </button>
+      <Choice legend="How the page looks" names={LOOK_NAMES} all={LOOKS} chosen={look} />
+      <Choice legend="Held in the" names={HAND_NAMES} all={HANDS} chosen={hand} />
       <h3>How to say it</h3>
       <p>
         Talk as you examine, head to toe. Say the side with the place. What is not understood is kept as said.
@@ -51,5 +45,36 @@ export function More({ close }: { readonly close: () => void }) {
         ))}
       </dl>
     </Sheet>
+  );
+}
+
+interface ChoiceProps<T extends string> {
+  readonly legend: string;
+  readonly names: Readonly<Record<T, string>>;
+  readonly all: readonly T[];
+  readonly chosen: { value: T };
+}
+
+/** One of a few, each as a large button. */
+export function Choice<T extends string>({ legend, names, all, chosen }: ChoiceProps<T>) {
+  return (
+    <fieldset>
+      <legend>{legend}</legend>
+      <div class="choices even">
+        {all.map((one) => (
+          <button
+            key={one}
+            type="button"
+            class="button"
+            aria-pressed={chosen.value === one}
+            onClick={() => {
+              chosen.value = one;
+            }}
+          >
+            {names[one]}
+          </button>
+        ))}
+      </div>
+    </fieldset>
   );
 }

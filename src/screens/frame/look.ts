@@ -1,25 +1,23 @@
-// How the page looks: by the device's own setting, or by day, by night, or in full sun, as the person chose.
+// How the page looks: plain (light or dark as the device says), for full sun, or for the night; one control goes round.
 
 import { effect, type Signal, signal } from '@preact/signals';
 
-export const LOOKS = ['device', 'day', 'night', 'sun'] as const;
+export const LOOKS = ['plain', 'sun', 'night'] as const;
 export type Look = (typeof LOOKS)[number];
 
-export const LOOK_NAMES: Readonly<Record<Look, string>> = {
-  device: 'As the device',
-  day: 'Day',
-  night: 'Night',
-  sun: 'Full sun',
-};
+export const LOOK_NAMES: Readonly<Record<Look, string>> = { plain: 'Plain', sun: 'Sun', night: 'Night' };
 
 const KEY = 'fieldsay-look';
 
 const isLook = (text: string | null): text is Look => LOOKS.some((look) => look === text);
 
+/** The look after this one; after the last comes the first. */
+export const nextLook = (look: Look): Look => LOOKS[(LOOKS.indexOf(look) + 1) % LOOKS.length] ?? 'plain';
+
 /** The chosen look, kept on the device and set on the page's root. */
 export function createLook(storage: Storage | null, root: HTMLElement): Signal<Look> {
   const kept = storage?.getItem(KEY) ?? null;
-  const look = signal<Look>(isLook(kept) ? kept : 'device');
+  const look = signal<Look>(isLook(kept) ? kept : 'plain');
   effect(() => {
     root.dataset.look = look.value;
     storage?.setItem(KEY, look.value);

@@ -43,7 +43,7 @@ export function obeyCommands({ desk, player, panel, sheet, reading }: Tools): vo
     if (open !== null) return;
     switch (event.payload.command) {
       case 'whats-left':
-        panel.value = 'left';
+        panel.value = 'body';
         break;
       case 'read-back':
         panel.value = 'report';

@@ -1,15 +1,15 @@
 // Which panels stand beside each other at each width, and which the buttons at the foot choose between.
 
-export const PANELS = ['talk', 'entries', 'left', 'signs', 'report'] as const;
+export const PANELS = ['talk', 'entries', 'body', 'signs', 'report'] as const;
 export type Panel = (typeof PANELS)[number];
 
 /** One on a phone, two on a tablet, three on a desk. */
 export type Columns = 1 | 2 | 3;
 
 export const PANEL_NAMES: Readonly<Record<Panel, string>> = {
-  talk: 'Talk',
+  talk: 'Exam',
   entries: 'Entries',
-  left: 'To do',
+  body: 'Body',
   signs: 'Signs',
   report: 'Report',
 };

@@ -1,6 +1,6 @@
 // What every view may need, handed down through one context: nothing is global.
 
-import type { Signal } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Derived, Desk } from '../desk/index.ts';
@@ -8,6 +8,7 @@ import type { Later } from '../later/index.ts';
 import type { Ear } from '../listen/ear.ts';
 import type { Player } from '../play/player.ts';
 import type { Speaker } from '../voice/speaking.ts';
+import type { Hand } from './hand.ts';
 import type { Look } from './look.ts';
 import type { Columns, Panel } from './panels.ts';
 import type { Update } from './update.ts';
@@ -32,6 +33,9 @@ export interface Tools {
   readonly speaker: Speaker;
   readonly update: Update;
   readonly look: Signal<Look>;
+  readonly hand: Signal<Hand>;
+  /** true while a finger is down: lists stand still */
+  readonly hold: ReadonlySignal<boolean>;
   readonly columns: Signal<Columns>;
   readonly panel: Signal<Panel>;
   readonly sheet: Signal<Sheet>;

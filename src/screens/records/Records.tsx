@@ -5,6 +5,7 @@ import type { RecordFacts } from '../desk/index.ts';
 import { Sheet } from '../frame/Sheet.tsx';
 import { useTools } from '../frame/tools.ts';
 import { Demos } from '../play/Demos.tsx';
+import { OpenTalk } from '../talk/OpenTalk.tsx';
 import { openKept } from './restore.ts';
 import { newRecord } from './switch.ts';
 
@@ -83,6 +84,7 @@ export function Records({ close }: { readonly close: () => void }) {
           </li>
         ))}
       </ul>
+      <OpenTalk opened={close} />
       <Demos chosen={close} />
     </Sheet>
   );

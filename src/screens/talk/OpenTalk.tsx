@@ -4,12 +4,12 @@ import { useRef } from 'preact/hooks';
 import { useTools } from '../frame/tools.ts';
 import { openTalkFile } from '../play/open-talk.ts';
 
-export function OpenTalk() {
+export function OpenTalk({ opened }: { readonly opened?: () => void }) {
   const { desk, player } = useTools();
   const chooser = useRef<HTMLInputElement>(null);
   return (
     <>
-      <button type="button" class="button" onClick={() => chooser.current?.click()}>
+      <button type="button" class="button wide" onClick={() => chooser.current?.click()}>
         Open a .talk file
       </button>
       <input
@@ -20,7 +20,7 @@ export function OpenTalk() {
         aria-label="Talk file"
         onChange={(event) => {
           const [file] = event.currentTarget.files ?? [];
-          if (file !== undefined) void openTalkFile(desk, player, file);
+          if (file !== undefined) void openTalkFile(desk, player, file).then(opened);
           event.currentTarget.value = '';
         }}
       />

@@ -1,39 +1,51 @@
-// The last utterances, latest first, each with what it became; nothing said is passed over.
+// The last utterances, latest first, each with what it became; nothing said is passed over, and nothing moves under a finger.
 
 import { clock, dayOf } from '../../timeline/index.ts';
 import { EntryLine } from '../entries/EntryLine.tsx';
 import { EntryRow } from '../entries/EntryRow.tsx';
+import { mayGoTogether } from '../entries/one-by-one.ts';
 import { sentenceText } from '../entries/sentence.ts';
+import { TogetherWay } from '../entries/Together.tsx';
 import { useTools } from '../frame/tools.ts';
-import { type Became, lastSaid, type Outcome } from './became.ts';
+import { useHeld } from '../steady/hold.ts';
+import { SteadyList } from '../steady/SteadyList.tsx';
+import { type Became, entriesOf, lastSaid, type Outcome } from './became.ts';
 
 /** More of the talk is in the timeline. */
 const SHOWN = 12;
 
 export function SaidList() {
-  const { desk, derived } = useTools();
-  const exam = desk.record.value?.exam;
+  const { desk, derived, hold } = useTools();
+  const exam = useHeld(desk.record.value?.exam, hold.value);
   if (exam === undefined) return null;
   const said = lastSaid(exam.events, exam.state, SHOWN);
   const [latest] = said;
+  const newer = (desk.record.value?.exam.state.utterances.length ?? 0) - exam.state.utterances.length;
   const day = dayOf(derived.startedAt.value);
-  if (said.length === 0) return <p class="empty">Nothing said yet.</p>;
+  const plain = said.flatMap(entriesOf).filter(mayGoTogether);
   return (
     <section aria-labelledby="said-title">
-      <h3 id="said-title">Last said</h3>
+      <div class="said-head">
+        <h3 id="said-title">Last said</h3>
+        {newer > 0 && <span class="mark">{newer} newer</span>}
+        <TogetherWay title="Last said" entries={plain} />
+      </div>
       <p class="only-heard" role="status">
         {latest === undefined ? '' : spokenOutcome(latest)}
       </p>
-      <ol class="plain-list said">
-        {said.map((one) => (
-          <li key={one.id} class="said-one">
-            <p class="said-words">
-              <span class="when">{clock(one.heardAt, day)}</span> “{one.text}”
-            </p>
-            <Outcomes one={one} />
-          </li>
-        ))}
-      </ol>
+      {said.length === 0 && <p class="empty">Nothing said yet.</p>}
+      <SteadyList>
+        <ol class="plain-list said">
+          {said.map((one) => (
+            <li key={one.id} class="said-one">
+              <Outcomes one={one} />
+              <p class="said-words">
+                <span class="when">{clock(one.heardAt, day)}</span> “{one.text}”
+              </p>
+            </li>
+          ))}
+        </ol>
+      </SteadyList>
       {exam.state.utterances.length > said.length && (
         <p class="small-print">Earlier talk is in the timeline.</p>
       )}
@@ -77,13 +89,13 @@ function OutcomeRow({ outcome }: { readonly outcome: Outcome }) {
     case 'corrected':
       return (
         <>
+          {outcome.now.map((entry) => (
+            <EntryRow key={entry.id} entry={entry} />
+          ))}
           {outcome.was.map((entry) => (
             <li key={entry.id} class="outcome">
               Replaced: <EntryLine entry={entry} />
             </li>
-          ))}
-          {outcome.now.map((entry) => (
-            <EntryRow key={entry.id} entry={entry} />
           ))}
         </>
       );

@@ -1,4 +1,4 @@
-// The talk panel: where words go in, and what the last of them became.
+// The exam panel: what is being heard, the site in mind, what the last words became, and a line to type as the last way.
 
 import { useEffect, useRef } from 'preact/hooks';
 import { useTools } from '../frame/tools.ts';
@@ -6,6 +6,7 @@ import { Dictation } from '../listen/Dictation.tsx';
 import { Demos } from '../play/Demos.tsx';
 import { OpenTalk } from './OpenTalk.tsx';
 import { SaidList } from './SaidList.tsx';
+import { SiteInMind } from './SiteInMind.tsx';
 import { TalkBox } from './TalkBox.tsx';
 
 export function Talk() {
@@ -18,12 +19,12 @@ export function Talk() {
   }, [record]);
   return (
     <>
-      <div ref={top} />
-      <TalkBox />
-      <Dictation>
-        <OpenTalk />
-      </Dictation>
+      <div ref={top} class="now-heard">
+        <Dictation>{null}</Dictation>
+        {record !== null && <SiteInMind />}
+      </div>
       {record !== null ? <SaidList /> : <Start />}
+      <TalkBox />
     </>
   );
 }
@@ -35,6 +36,7 @@ function Start() {
         Talk as you examine, head to toe: a line at a time, with the side. Each line becomes entries that you
         confirm, by region, with a timeline and a radio report beside them.
       </p>
+      <OpenTalk />
       <Demos />
       <p class="small-print">
         The record is kept in this browser so that a reload does not lose it. It is not encrypted yet: do not

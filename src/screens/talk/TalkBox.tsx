@@ -50,7 +50,7 @@ export function TalkBox() {
           }}
           onPaste={paste}
         />
-        <button type="submit" class="button primary">
+        <button type="submit" class="button">
           Say it
         </button>
       </div>

@@ -65,3 +65,9 @@ function outcomeOf(event: RecordEvent, byId: ReadonlyMap<string, Entry>): Outcom
       return null;
   }
 }
+
+/** The entries that an utterance gave, as they stand now. */
+export const entriesOf = ({ outcomes }: Became): readonly Entry[] =>
+  outcomes.flatMap((outcome) =>
+    outcome.kind === 'entered' ? [outcome.entry] : outcome.kind === 'corrected' ? outcome.now : [],
+  );

@@ -1,0 +1,51 @@
+// The entries of one region; of a very long exam the latest are shown first and the earlier ones wait for a press.
+
+import type { VNode } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import type { Entry } from '../../record/index.ts';
+import type { EntryGroup } from './by-region.ts';
+import { EntryRow } from './EntryRow.tsx';
+import { TogetherWay } from './Together.tsx';
+
+/** Rows drawn of one region before somebody asks for more: enough for any exam but a day-long one. */
+const ROWS = 40;
+
+export function Group({ group }: { readonly group: EntryGroup }) {
+  const { title, standing, fallen, together } = group;
+  const [wanted, setWanted] = useState(ROWS);
+  const [looking, setLooking] = useState(false);
+  const row = useRows();
+  const hidden = Math.max(0, standing.length - wanted);
+  return (
+    <section class="group" aria-labelledby={`group-${group.id}`}>
+      <h3 id={`group-${group.id}`} tabIndex={-1}>
+        {title}
+      </h3>
+      <TogetherWay title={title} entries={together} />
+      {hidden > 0 && (
+        <button type="button" class="button wide" onClick={() => setWanted(wanted + ROWS)}>
+          Show {Math.min(ROWS, hidden)} of {hidden} earlier ones
+        </button>
+      )}
+      <ul class="plain-list">{standing.slice(hidden).map(row)}</ul>
+      {fallen.length > 0 && (
+        <details class="fallen" onToggle={(event) => setLooking(event.currentTarget.open)}>
+          <summary>{fallen.length} replaced or struck</summary>
+          {looking && <ul class="plain-list">{fallen.map(row)}</ul>}
+        </details>
+      )}
+    </section>
+  );
+}
+
+/** Gives each entry its row; an entry that is still the same one keeps its row, which is then not worked out anew. */
+function useRows(): (entry: Entry) => VNode {
+  const rows = useRef(new WeakMap<Entry, VNode>()).current;
+  return (entry) => {
+    const known = rows.get(entry);
+    if (known !== undefined) return known;
+    const made = <EntryRow key={entry.id} entry={entry} />;
+    rows.set(entry, made);
+    return made;
+  };
+}

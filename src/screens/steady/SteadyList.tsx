@@ -1,0 +1,57 @@
+// A list whose buttons can be pressed while it grows: a press that meets another button than it was aimed at is refused.
+
+import type { ComponentChildren } from 'preact';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { createAim, type Spot, type Spots } from './aim.ts';
+
+interface Props {
+  readonly children: ComponentChildren;
+}
+
+const nameOf = (button: Element): string =>
+  button.getAttribute('data-press') ?? button.getAttribute('aria-label') ?? button.textContent ?? '';
+
+/** Where the buttons stand on the content that scrolls, so that scrolling is no move. */
+function spotsIn(box: Element, scrolled: number): Spots {
+  const spots = new Map<string, Spot>();
+  for (const button of box.querySelectorAll('button')) {
+    const { left, top, right, bottom } = button.getBoundingClientRect();
+    if (bottom > 0 && top < window.innerHeight)
+      spots.set(nameOf(button), { left, right, top: top + scrolled, bottom: bottom + scrolled });
+  }
+  return spots;
+}
+
+export function SteadyList({ children }: Props) {
+  const box = useRef<HTMLDivElement>(null);
+  const [aim] = useState(createAim);
+  const [refused, setRefused] = useState(false);
+  const scrolled = (): number => box.current?.closest('.panel')?.scrollTop ?? 0;
+  useLayoutEffect(() => {
+    if (box.current !== null) aim.drawn(spotsIn(box.current, scrolled()), performance.now());
+  });
+  return (
+    <div
+      ref={box}
+      class="steady"
+      onClickCapture={(event: MouseEvent) => {
+        const button = event.target instanceof Element ? event.target.closest('button') : null;
+        // The keyboard presses what has the focus, and that does not move.
+        if (button === null || event.detail === 0) return;
+        const point = { x: event.clientX, y: event.clientY + scrolled() };
+        const missed = aim.missed(nameOf(button), point, performance.now());
+        setRefused(missed);
+        if (!missed) return;
+        event.preventDefault();
+        event.stopPropagation();
+      }}
+    >
+      {refused && (
+        <p class="refused" role="alert">
+          The list had just moved, so that press did nothing. Press again.
+        </p>
+      )}
+      {children}
+    </div>
+  );
+}

@@ -1,0 +1,67 @@
+// Every screen of the page and the way to it, for the pictures and for the checks that must hold on each.
+
+import type { Page } from 'playwright-core';
+
+export const LOOKS = ['plain', 'sun', 'night'] as const;
+
+export const SIZES = [
+  { name: 'phone', width: 360, height: 740 },
+  { name: 'tablet', width: 820, height: 1180 },
+  { name: 'desk', width: 1440, height: 900 },
+] as const;
+
+export interface Screen {
+  readonly name: string;
+  readonly open: (page: Page) => Promise<void>;
+  /** puts away what would be in the next screen's way */
+  readonly leave?: (page: Page) => Promise<void>;
+}
+
+const press = (page: Page, name: string | RegExp) =>
+  page
+    .getByRole('button', { name, exact: typeof name === 'string' })
+    .first()
+    .click();
+
+const closeSheet = (page: Page) => press(page, 'Close');
+
+const panel = (name: string, title: string): Screen => ({
+  name,
+  open: async (page) => {
+    const way = page.locator('.foot-way', { hasText: title });
+    if ((await way.count()) > 0) await way.click();
+  },
+});
+
+/** In the order in which they can be walked through, beginning at the first start. */
+export const SCREENS: readonly Screen[] = [
+  { name: '01-first-start', open: async () => {}, leave: (page) => press(page, 'I have read this') },
+  { name: '02-before-the-first-word', open: async () => {} },
+  {
+    name: '03-exam',
+    open: async (page) => {
+      // The player's buttons are below the fold on a phone.
+      await press(page, 'All at once');
+      await press(page, 'Play “Fall on wet rock”');
+      await page.getByText('INVENTED EXAM').waitFor();
+    },
+  },
+  panel('04-entries', 'Entries'),
+  panel('06-body', 'Body'),
+  panel('07-signs', 'Signs'),
+  panel('08-report', 'Report'),
+  { name: '10-records', open: (page) => press(page, 'Records'), leave: closeSheet },
+  { name: '11-menu', open: (page) => press(page, 'More'), leave: closeSheet },
+  {
+    name: '12-change',
+    open: async (page) => {
+      const way = page.locator('.foot-way', { hasText: 'Entries' });
+      if ((await way.count()) > 0) await way.click();
+      await page
+        .getByRole('button', { name: /^Change or strike: RIGHT thigh/ })
+        .first()
+        .click();
+    },
+    leave: closeSheet,
+  },
+];

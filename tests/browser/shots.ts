@@ -1,0 +1,52 @@
+// Writes a picture of every screen, in every look and at every size, of an invented examination: `npm run shots`.
+
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { build, preview } from 'vite';
+import { LOOKS, SCREENS, SIZES } from './screens.ts';
+
+const FOLDER = process.argv[2] ?? 'shots';
+/** part of a picture's name, to take those alone: `phone-sun`, `body` */
+const ONLY = process.argv[3] ?? '';
+
+const outDir = mkdtempSync(join(tmpdir(), 'fieldsay-shots-'));
+await build({ logLevel: 'error', build: { outDir, emptyOutDir: true } });
+const server = await preview({
+  logLevel: 'warn',
+  build: { outDir },
+  preview: { port: 0, strictPort: false },
+});
+const address = server.resolvedUrls?.local[0] ?? '';
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+  args: ['--no-sandbox', '--disable-gpu'],
+});
+mkdirSync(FOLDER, { recursive: true });
+try {
+  for (const size of SIZES) for (const look of LOOKS) await shoot(browser, size, look);
+} finally {
+  await browser.close();
+  await server.close();
+  rmSync(outDir, { recursive: true, force: true });
+}
+
+async function shoot(from: Browser, size: (typeof SIZES)[number], look: (typeof LOOKS)[number]) {
+  const names = SCREENS.map((screen) => `${screen.name}-${size.name}-${look}`);
+  if (!names.some((name) => name.includes(ONLY))) return;
+  const { width, height } = size;
+  const context = await from.newContext({ viewport: { width, height }, reducedMotion: 'reduce' });
+  const page: Page = await context.newPage();
+  await page.goto(address);
+  await page.evaluate((chosen) => localStorage.setItem('fieldsay-look', chosen), look);
+  await page.reload();
+  await page.locator('html[data-reader="there"]').waitFor();
+  for (const [index, screen] of SCREENS.entries()) {
+    await screen.open(page);
+    const name = names[index] ?? screen.name;
+    if (name.includes(ONLY)) await page.screenshot({ path: join(FOLDER, `${name}.png`) });
+    await screen.leave?.(page);
+  }
+  await context.close();
+}
