@@ -13,7 +13,7 @@ export { DIGIT_SOUNDS, DIGIT_WORDS, SOUNDS, sayFigures } from './radio/digits.ts
 export { CLEAN_WORDS, RADIO_ORDERS, type RadioOrder, SERIOUS_WORDS, wordBudget } from './radio/keep.ts';
 export { radio } from './radio/script.ts';
 export { SPELLING_ALPHABET, spell } from './radio/spelling.ts';
-export { compareReadBack, type ReadBackRow } from './read-back/index.ts';
+export { compareReadBack, type ReadBackRow, sayAgain } from './read-back/index.ts';
 export { soap } from './soap/soap.ts';
 export { type HandoffLine, type HandoffText, type Sentence, textOf } from './text.ts';
 export { radioUpdate, updateSince } from './update/index.ts';

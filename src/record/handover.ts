@@ -19,6 +19,8 @@ export type HandoverStep =
       readonly entries: readonly string[];
       /** who said it into the radio */
       readonly by: 'person' | 'device';
+      /** ISO 8601 with offset: when the report was made, which is what an update goes on from */
+      readonly made: string;
     }
   | {
       readonly step: 'read-back';

@@ -23,6 +23,7 @@ const STEPS: readonly HandoverStep[] = [
     text: 'Pulse one one two. break',
     entries: ['field-3'],
     by: 'person',
+    made: '2026-05-03T14:00:40Z',
   },
   {
     step: 'read-back',

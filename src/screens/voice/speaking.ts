@@ -21,8 +21,8 @@ export interface Speaker {
   /** true from the first word until the sound has died away: nothing that is heard meanwhile is the responder's */
   readonly speaking: ReadonlySignal<boolean>;
   readonly voice: ReadonlySignal<VoiceState>;
-  /** says the sentence after those that wait; without a local voice it is passed over */
-  speak(text: string): void;
+  /** says the sentence after those that wait; without a local voice it is passed over. `rate`: 1 is the voice's own */
+  speak(text: string, rate?: number): void;
   /** stops at once and forgets what waits */
   hush(): void;
 }
@@ -59,7 +59,7 @@ export function localVoice(
 export function createSpeaker({ voices, utter, lang, later }: Parts): Speaker {
   const speaking = signal(false);
   const voice = signal<VoiceState>('none');
-  let waiting: readonly string[] = [];
+  let waiting: readonly { readonly text: string; readonly rate: number }[] = [];
   /** true while a sentence sounds; `speaking` lasts a little longer */
   let sounding = false;
   /** counts what was begun, so that an end that comes late ends nothing newer */
@@ -72,12 +72,12 @@ export function createSpeaker({ voices, utter, lang, later }: Parts): Speaker {
   };
 
   const next = (): void => {
-    const [text, ...rest] = waiting;
+    const [first, ...rest] = waiting;
     const chosen = find();
     turn += 1;
     const mine = turn;
-    sounding = text !== undefined && chosen !== null;
-    if (text === undefined || chosen === null || voices === null) {
+    sounding = first !== undefined && chosen !== null;
+    if (first === undefined || chosen === null || voices === null) {
       waiting = [];
       later(() => {
         if (turn === mine) speaking.value = false;
@@ -85,7 +85,9 @@ export function createSpeaker({ voices, utter, lang, later }: Parts): Speaker {
       return;
     }
     waiting = rest;
+    const { text, rate } = first;
     const one = utter(text);
+    one.rate = rate;
     one.voice = chosen;
     one.lang = chosen.lang;
     const over = (): void => {
@@ -94,7 +96,7 @@ export function createSpeaker({ voices, utter, lang, later }: Parts): Speaker {
     one.onend = over;
     one.onerror = over;
     voices.speak(one);
-    later(over, Math.max(LOST.least, text.length * LOST.each));
+    later(over, Math.max(LOST.least, (text.length * LOST.each) / rate));
   };
 
   find();
@@ -102,9 +104,9 @@ export function createSpeaker({ voices, utter, lang, later }: Parts): Speaker {
   return {
     speaking,
     voice,
-    speak: (text) => {
+    speak: (text, rate = 1) => {
       if (text.trim() === '' || find() === null) return;
-      waiting = [...waiting, text];
+      waiting = [...waiting, { text, rate }];
       // Deaf before the first sound, not with it.
       speaking.value = true;
       if (!sounding) next();

@@ -1,0 +1,18 @@
+// What a report can be passed on by; each is fetched when it is asked for, so that the page itself stays small.
+
+import type { FunctionComponent } from 'preact';
+
+interface Way {
+  /** on the button */
+  readonly name: string;
+  readonly load: () => Promise<FunctionComponent<{ readonly close: () => void }>>;
+}
+
+export const WAYS = {
+  radio: {
+    name: 'Read over the radio',
+    load: () => import('../reader/index.ts').then(({ Reader }) => Reader),
+  },
+} as const satisfies Record<string, Way>;
+
+export type WayName = keyof typeof WAYS;
