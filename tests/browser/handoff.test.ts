@@ -47,7 +47,7 @@ async function readAll(page: Page, which: RegExp): Promise<readonly string[]> {
   await button(page, which).click();
   const pieces: string[] = [];
   for (;;) {
-    pieces.push((await page.locator('.reader-text').innerText()).trim());
+    pieces.push(((await page.locator('.reader-text').textContent()) ?? '').trim());
     await button(page, /^Said/).click();
     if (pieces.at(-1)?.match(/OVER$/i) !== null) return pieces;
   }
@@ -86,7 +86,7 @@ describe('a report over the radio', () => {
     expect(rows).toContainEqual(expect.stringMatching(/DIFFERS.*tourniquet left thigh.*right thigh/s));
     expect(rows).toContainEqual(expect.stringMatching(/right.*GCS one three/s));
     await button(page, 'Say it again').click();
-    const again = await page.locator('.reader-text').innerText();
+    const again = await page.locator('.reader-text').textContent();
     expect(again).toMatch(/^All unconfirmed\. I say again\..*Pulse one one two/s);
     expect(again).not.toContain('niner eight');
   });

@@ -59,7 +59,7 @@ export function ReadBack({ asked, aside, again, leave }: Props) {
   return (
     <section class="read-back" aria-label="Read-back">
       <h3>Asked to be read back</h3>
-      <ul class="plain-list">
+      <ul class="plain-list asked-values">
         {asked.map((value) => (
           <li key={value.name + value.spoken}>
             {value.spoken}
