@@ -5,6 +5,7 @@ import type {
   Finding,
   Known,
   Level,
+  ProblemChange,
   Side,
   Site,
   Statement,
@@ -76,15 +77,29 @@ export type Command =
   | 'go-ahead'
   | 'help'
   | 'next-piece'
-  | 'last-piece';
+  | 'last-piece'
+  | 'patient';
+
+/** Which patient is turned to: by number (the first is 1), or from the one in hand. */
+export type PatientMeant = number | 'next' | 'previous' | 'new';
 
 /** Something asked of the tool; it makes no entry but is acted on (or, in the terminal, ignored). */
 export interface CommandFrame extends FrameFacts {
   readonly frame: 'command';
   readonly command: Command;
+  /** for `patient`: which one */
+  readonly patient?: PatientMeant;
+  /** for `patient`: the words said after it in the same breath, to be heard in that patient's record */
+  readonly rest?: string;
 }
 
-export type Frame = StatementFrame | CorrectionFrame | CommandFrame;
+/** Something done to the problem list; it touches no entry. */
+export interface ProblemFrame extends FrameFacts {
+  readonly frame: 'problem';
+  readonly change: ProblemChange;
+}
+
+export type Frame = StatementFrame | CorrectionFrame | CommandFrame | ProblemFrame;
 
 /** What one utterance gave. `context` is handed back with the next one; it is opaque outside parse/. */
 export interface Reading<Context> {

@@ -8,6 +8,8 @@ export type {
   CorrectionFrame,
   CorrectionTarget,
   Frame,
+  PatientMeant,
+  ProblemFrame,
   Reading,
   StatementFrame,
 } from './frame.ts';

@@ -45,6 +45,8 @@ const IDENTIFIERS: Readonly<Record<string, (value: string) => boolean>> = {
   vital: within(VITALS),
   topic: within(TOPICS),
   care: within(CARES),
+  problem: within(['first', 'strike', 'add']),
+  switch: (value) => /^(next|previous|new|\d+)$/.test(value),
 };
 
 /** The pairs and marks of one tag: "site:clavicle plural". */

@@ -1,6 +1,6 @@
 // The events of the log: immutable, in the order they came, and enough to rebuild the record from nothing.
 
-import type { Change, Command, CorrectionTarget } from '../parse/frame.ts';
+import type { Change, Command, CorrectionTarget, PatientMeant } from '../parse/frame.ts';
 import type { Known, SaidProblemChange, Statement } from '../terms/index.ts';
 import type { HandoverStep } from './handover.ts';
 
@@ -73,7 +73,15 @@ export type Happening =
     }
   | {
       readonly kind: 'command';
-      readonly payload: { readonly command: Command; readonly heard: string; readonly utterance: string };
+      readonly payload: {
+        readonly command: Command;
+        /** for `patient`: which one is turned to */
+        readonly patient?: PatientMeant;
+        /** for `patient`: what was said after it in the same breath */
+        readonly rest?: string;
+        readonly heard: string;
+        readonly utterance: string;
+      };
     }
   | {
       readonly kind: 'problems';

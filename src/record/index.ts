@@ -7,6 +7,7 @@ export type { Beginning, Exam, HeardUtterance } from './exam.ts';
 export { beginExam, hearUtterance } from './exam.ts';
 export { type HandoverStep, handOver, type KeptStep, type ReportPart } from './handover.ts';
 export { type Migrated, migrate } from './migrate.ts';
+export { type Patients, type SaidTurn, type Turn, turnIn, turnTo } from './patients.ts';
 export { changeProblems, problemsChanging } from './problems.ts';
 export { type ReadsTalk, UNREADABLE } from './reads-talk.ts';
 export { keepingRefusals } from './refused-speech.ts';

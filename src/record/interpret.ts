@@ -4,6 +4,7 @@ import type { CorrectionFrame, Frame } from '../parse/frame.ts';
 import { correct } from './correction.ts';
 import type { Effect, Said } from './effect.ts';
 import type { Happening } from './event.ts';
+import { problemsChanging } from './problems.ts';
 import { type EntryDraft, stamp } from './stamp.ts';
 import type { RecordState } from './state.ts';
 import { groupsThatFit } from './target.ts';
@@ -41,9 +42,12 @@ export function interpret(state: RecordState, frame: Frame, place: Place): reado
       };
       return correct(state, frame, said).flatMap((effect) => planned(effect, frame, said, utterance));
     }
+    case 'problem':
+      return [problemsChanging(frame.change, { heard: frame.heard, heardAt, utterance })];
     case 'command': {
+      const { frame: _, span: _span, ...asks } = frame;
       const { command, heard } = frame;
-      const asked: Planned = () => ({ kind: 'command', payload: { command, heard, utterance } });
+      const asked: Planned = () => ({ kind: 'command', payload: { ...asks, utterance } });
       if (command !== 'confirm') return [asked];
       const entries = confirmable(state);
       if (entries.length === 0) return [asked];

@@ -8,15 +8,18 @@ import { handoffInput } from './record-json.ts';
 import type { Talk } from './talk.ts';
 
 /** The talk names the examination: told again it gives the same identifiers, and another talk gives others. */
-const recordName = ({ startedAt, utterances }: Talk): string =>
-  [startedAt, ...utterances.map(({ heardAt, text }) => `${heardAt} ${text}`)].join('\n');
+const recordName = ({ startedAt, utterances }: Talk, patient: number): string =>
+  [
+    patient === 1 ? startedAt : `${startedAt} patient ${patient}`,
+    ...utterances.map(({ heardAt, text }) => `${heardAt} ${text}`),
+  ].join('\n');
 
 /** Made for the moment at which the last thing was said. */
-export function fhirInput<Context>(talk: Talk, { state, events }: Exam<Context>): FhirInput {
-  const startedAt = formatIso(talk.startedAt, talk.zone);
+export function fhirInput<Context>(talk: Talk, { state, events }: Exam<Context>, patient = 1): FhirInput {
+  const startedAt = state.startedAt ?? formatIso(talk.startedAt, talk.zone);
   return {
     ...handoffInput(state, startedAt, endOf(talk)),
-    record: recordName(talk),
+    record: recordName(talk, patient),
     confirmations: confirmationsOf(events),
   };
 }

@@ -14,8 +14,15 @@ export function handoffInput(state: RecordState, startedAt: string, now: number)
   return { startedAt, entries, coverage, flags, scores, scoreCards, problems, now };
 }
 
-/** The record as plain data, ready to be written as JSON; `file` is named where there are several. */
-export function recordJson(input: HandoffInput, file: string | null): object {
+/**
+ * The record as plain data, ready to be written as JSON; `file` is named where there are several. Other patients that
+ * the talk turned to have records of their own within it.
+ */
+export function recordJson(
+  input: HandoffInput,
+  file: string | null,
+  others: readonly { readonly patient: number; readonly input: HandoffInput }[] = [],
+): object {
   const { startedAt, entries } = input;
   return {
     schema: 'fieldsay-record/1',
@@ -26,6 +33,9 @@ export function recordJson(input: HandoffInput, file: string | null): object {
     scores: input.scores,
     flags: input.flags,
     handoff: { soap: textOf(soap(input)), mist: textOf(mist(input)), radio: radioTexts(input) },
+    ...(others.length === 0
+      ? {}
+      : { others: others.map((other) => ({ patient: other.patient, ...recordJson(other.input, null) })) }),
   };
 }
 

@@ -2,7 +2,7 @@
 
 import { createReader } from '../parse/index.ts';
 import { readArguments, USAGE } from './arguments.ts';
-import { examine } from './examine.ts';
+import { examineAll } from './examine.ts';
 import { fhirInput } from './fhir-input.ts';
 import { grammarFiles } from './grammar-files.ts';
 import { readInput } from './input.ts';
@@ -49,7 +49,11 @@ export async function run(words: readonly string[], outside: Outside): Promise<S
       complain(input.remark);
       status = 1;
     }
-    print(outputOf(form, fhirInput(input, examine(made.reader, input)), several ? file : null));
+    const [first, ...others] = examineAll(made.reader, input).map(({ patient, exam }) => ({
+      patient,
+      input: fhirInput(input, exam, patient),
+    }));
+    if (first !== undefined) print(outputOf(form, first.input, others, several ? file : null));
   }
   return status;
 }

@@ -1,6 +1,6 @@
 // What the grammar lets be heard is understood: sentences sampled from it give the frames that their tags fix.
 
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { type Expansion, type GrammarSet, phrasesOf } from '../../src/jsgf/index.ts';
 import { lateContraction } from '../../src/parse/contraction.ts';
 import type { Reader } from '../../src/parse/index.ts';
@@ -18,6 +18,9 @@ import { type Sampler, sampler } from './round-trip/sampler.ts';
 import { explain, misread, type Sentence } from './round-trip/sentence.ts';
 import { turnSentences } from './round-trip/turns.ts';
 import { vitalSentences } from './round-trip/vitals.ts';
+
+// Long enough for a slow machine with other work to do.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const SEED = 20260503;
 const LEAST_SENTENCES = 2000;

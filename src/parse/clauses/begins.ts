@@ -8,6 +8,7 @@ import type { Mood } from './clause.ts';
 import { colour } from './colour.ts';
 import { corrects, takesBack } from './corrects.ts';
 import type { Draft } from './draft.ts';
+import { beginsProblem, turnsToPatient } from './list-words.ts';
 import { moodOf } from './mood-words.ts';
 
 /** A piece in its place, and what was said before it. */
@@ -62,7 +63,9 @@ export function moodAt(place: Place): Turn | null {
   return null;
 }
 
-function order({ piece: { role } }: Place): Turn | null {
+function order({ piece: { role }, pieces, i, tokens }: Place): Turn | null {
+  if (beginsProblem(pieces, i, tokens)) return begin('problem');
+  if (turnsToPatient(pieces, i, tokens)) return begin('patient');
   return role === 'strike' || role === 'mark' || role === 'command' ? begin(role) : null;
 }
 

@@ -16,7 +16,9 @@ export type Mood =
   | 'correction'
   | 'strike'
   | 'mark'
-  | 'command';
+  | 'command'
+  | 'problem'
+  | 'patient';
 
 export interface Clause {
   readonly pieces: readonly Piece[];

@@ -8,6 +8,7 @@ import type { Clause } from './clause.ts';
 import { colour } from './colour.ts';
 import { type Draft, isFull } from './draft.ts';
 import { asksAtTheEnd, withoutTag } from './late-question.ts';
+import { isWholeProblem } from './list-words.ts';
 import { isWholeStrike } from './strikes.ts';
 
 /** What earlier talk left: a question that waits for its answer, or one that was answered a breath ago. */
@@ -39,13 +40,14 @@ export function clausesOf(
     if (pause === 'end' || pause === 'ask') {
       sentence++;
       close();
-    } else if (pause === 'dash' && draft.mood !== 'mark') close();
+    } else if (pause === 'dash' && !isOpenEnded(draft)) close();
     const full = isFull(draft.pieces);
     const asked = draft.mood === 'question' && full;
+    if (draft.mood === 'problem' && isWholeProblem(draft.pieces, piece, tokens)) close();
     if (isWholeStrike(draft, piece, pauseBefore(tokens, piece))) close();
-    // What is marked is marked as it stands, to the end of its sentence.
-    const turn =
-      draft.mood === 'mark' ? null : moodAt({ piece, pieces, i, tokens, full, asked, waiting, draft });
+    const turn = isOpenEnded(draft)
+      ? null
+      : moodAt({ piece, pieces, i, tokens, full, asked, waiting, draft });
     if (turn?.turn === 'begin') close();
     if (turn !== null) draft.mood = turn.mood;
     else if (draft.mood === 'statement') draft.mood = colour(piece, draft.pieces, pieces, i) ?? draft.mood;
@@ -54,6 +56,10 @@ export function clausesOf(
   close();
   return clauses;
 }
+
+// What is marked, what names a problem and what is said after a turn to another patient is meant as it stands, to the end of
+// its sentence.
+const isOpenEnded = ({ mood }: Draft): boolean => mood === 'mark' || mood === 'problem' || mood === 'patient';
 
 function settled(draft: Draft, tokens: readonly Token[], asking: boolean): Clause {
   const { pieces, sentence } = draft;

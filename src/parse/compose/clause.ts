@@ -6,6 +6,8 @@ import { marked, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { wouldSay } from './corrections/dry-run.ts';
 import { strike } from './corrections/strike.ts';
+import { patient } from './patient.ts';
+import { problem } from './problem.ts';
 import { ask, askQuietly } from './questions/question.ts';
 import { readCorrection } from './repair.ts';
 import { stateAll } from './state-all.ts';
@@ -24,6 +26,8 @@ const READERS: Readonly<Record<Mood, (talk: Talk, clause: Clause) => void>> = {
   strike,
   mark,
   command,
+  problem,
+  patient,
   instruction,
   supposing: leave,
   plan: leave,

@@ -19,6 +19,7 @@ const SUBSTANCE: ReadonlySet<Role> = new Set([
   'attribute',
   'time',
   'same',
+  'problem',
 ]);
 
 const PLACES: ReadonlySet<Role> = new Set(['side', 'part', 'same']);

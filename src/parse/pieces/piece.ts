@@ -8,6 +8,8 @@ export type Role =
   | 'strike'
   | 'mark'
   | 'command'
+  | 'problem'
+  | 'patient'
   | 'vital'
   | 'history'
   | 'ask'

@@ -5,6 +5,8 @@ import { hasTag, type Island } from '../islands/island.ts';
 import type { Piece, Role } from './piece.ts';
 
 const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
+  ['problem', rule('problems.problem')],
+  ['problem', rule('problems.ending')],
   ['strike', rule('commands.strike')],
   ['mark', rule('commands.mark')],
   ['correction', rule('commands.correction')],
@@ -32,6 +34,8 @@ const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
   ['negation', file('negation')],
   ['talk', file('talk')],
   ['small', rule('small.small')],
+  // A turn to another patient is told from talk of one by what stands beside it: see clauses/list-words.ts.
+  ['patient', file('patients')],
 ];
 
 function rule(name: string) {

@@ -30,8 +30,8 @@ export interface Keeping {
 }
 
 // The files whose phrases say nothing of the patient by themselves: small words, talk with its moods and answers, no, and
-// the words that correct and command.
-const PLAIN_FILES = new Set(['small', 'talk', 'negation', 'commands']);
+// the words that correct and command, or turn to the problem list and to another patient.
+const PLAIN_FILES = new Set(['small', 'talk', 'negation', 'commands', 'problems', 'patients']);
 const fileOf = (rule: string): string => rule.slice(0, rule.indexOf('.'));
 
 /** Looks at what was read of an utterance, with the grammar's own idea of which words are small. */
@@ -64,7 +64,7 @@ export function keeper(): (text: string, context: Context, frames: readonly Fram
       asking: context.asking,
     });
     // A time that was said is kept as the time of what it was said of.
-    const timed = frames.some((frame) => frame.frame !== 'command' && frame.at !== undefined);
+    const timed = frames.some((frame) => 'at' in frame && frame.at !== undefined);
     const isTime = (at: number) =>
       timed &&
       elements.some((element) => holds(element, at) && element.islands.some(({ file }) => file === 'times'));

@@ -8,6 +8,7 @@ import {
   FINDINGS,
   isSite,
   PARTS,
+  type ProblemChange,
   PULSE_POINTS,
   SEVERITIES,
   SIDES,
@@ -94,6 +95,13 @@ function statementFaults(statement: Statement): readonly string[] {
   );
 }
 
+function problemFaults(change: ProblemChange): readonly string[] {
+  if (change.change === 'add') return text(change.text) ? [] : ['the problem to add has no words'];
+  const { problem } = change;
+  const named = 'words' in problem ? text(problem.words) : site(problem.site) && side(problem.side);
+  return named && among(['first', 'strike'])(change.change) ? [] : ['the problem is not named'];
+}
+
 /** Everything that is wrong with a frame of an utterance; nothing where it is well-formed. */
 export function faultsOf(frame: Frame, utterance: string): readonly string[] {
   const [start, end] = frame.span;
@@ -110,6 +118,7 @@ export function faultsOf(frame: Frame, utterance: string): readonly string[] {
     faults.push(`the span ${start} to ${end} lies outside`);
   if (frame.heard !== utterance.slice(start, end)) faults.push('the words heard are not those of the span');
   if (frame.frame === 'command') return text(frame.command) ? faults : [...faults, 'the command has no name'];
+  if (frame.frame === 'problem') return [...faults, ...problemFaults(frame.change)];
   if (!Object.values(frame.known).every(among(['carried', 'inferred'])))
     faults.push('known has another word');
   if (!frame.doubt.every(text)) faults.push('a doubt says nothing');

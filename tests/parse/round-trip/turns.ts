@@ -1,6 +1,6 @@
 // Sentences that turn what is said: negations, sides and parts, "the same", corrections, strikes, marks and commands.
 
-import type { Sampler } from './sampler.ts';
+import type { Phrase, Sampler } from './sampler.ts';
 import { type Pattern, type Sentence, stating } from './sentence.ts';
 
 const swelling = (more: Pattern = {}): Pattern => stating({ kind: 'finding', finding: 'swelling', ...more });
@@ -116,10 +116,48 @@ function command({ say, chance }: Sampler): Sentence {
   return { rule: `commands.${name}`, ...built };
 }
 
+const PROBLEMS: Readonly<Record<string, (phrase: Phrase) => Omit<Sentence, 'rule'>>> = {
+  problem: ({ text, tag }) => ({ lines: [`${text} the left knee`], wants: [changing(tag('problem'))] }),
+  ending: ({ text, tag }) => ({ lines: [`the left knee ${text}`], wants: [changing(tag('problem'))] }),
+  verb: ({ text }) => ({
+    lines: [`${text} the left knee at the top of the problem list`],
+    wants: [changing('first')],
+  }),
+};
+
+/** The change of the problem list that is asked of the left knee. */
+const changing = (change: string | null): Pattern => ({
+  frame: 'problem',
+  change: change === 'add' ? { change, text: 'left knee' } : { change, problem: LEFT_KNEE },
+});
+
+function problem({ say, chance }: Sampler): Sentence {
+  const name = chance.pick(Object.keys(PROBLEMS));
+  const phrase = say(`problems.${name}`);
+  const built = PROBLEMS[name]?.(phrase);
+  if (built === undefined) throw new Error(`no sentence for problems.${name}`);
+  const never = [stating({ kind: 'visit' }), stating({ kind: 'note' }), { frame: 'correction' }];
+  return { rule: `problems.${name}`, ...built, never };
+}
+
+function patient({ say, chance }: Sampler): Sentence {
+  const name = chance.pick(['switch', 'alone']);
+  const phrase = say(`patients.${name}`);
+  const meant = phrase.tag('switch') ?? '';
+  return {
+    rule: `patients.${name}`,
+    lines: [phrase.text],
+    wants: [{ frame: 'command', command: 'patient', patient: /\d/.test(meant) ? Number(meant) : meant }],
+    never: [{ frame: 'statement' }],
+  };
+}
+
 /** The sentences that turn others. */
 export const turnSentences = (sampler: Sampler): readonly Sentence[] => [
   ...Array.from({ length: 240 }, () => negation(sampler)),
   ...Array.from({ length: 200 }, () => side(sampler)),
   ...Array.from({ length: 100 }, () => part(sampler)),
   ...Array.from({ length: 160 }, () => command(sampler)),
+  ...Array.from({ length: 120 }, () => problem(sampler)),
+  ...Array.from({ length: 80 }, () => patient(sampler)),
 ];
