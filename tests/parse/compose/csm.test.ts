@@ -61,6 +61,30 @@ describe('a check of one aspect', () => {
   );
 });
 
+describe('a check that says itself how it is', () => {
+  it.each([
+    ['no deformity, sensation intact in the left hand', ['sensation left hand']],
+    ['left foot no numbness and good sensation', ['sensation left foot']],
+    ['no movement, sensation present right foot', ['no motion right foot', 'sensation right foot']],
+    ['no tingling, can wiggle his toes right foot', ['motion right foot']],
+    ['no swelling csm intact left hand', all('left', 'hand')],
+  ])('is not denied with what was denied before it: %s', (talk, expected) => {
+    expect(csm(talk)).toEqual(expected);
+  });
+
+  it.each([
+    ['sensation not intact in the left foot', ['no sensation left foot']],
+    ['no distal pulse present left foot', ['no circulation left foot']],
+    ['no movement or sensation right foot', ['no motion right foot', 'no sensation right foot']],
+    [
+      'no pulse or sensation present in the left foot',
+      ['no circulation left foot', 'no sensation left foot'],
+    ],
+  ])('is denied where the denial is its own: %s', (talk, expected) => {
+    expect(csm(talk)).toEqual(expected);
+  });
+});
+
 describe('a refill time', () => {
   it.each([
     ['cap refill two seconds in the right hand', 'circulation right hand capRefillSeconds=2'],

@@ -35,7 +35,11 @@ export function presenceAt(
   if (warmth !== null) return { present: (warmth === 'warm') !== negated, inferred: true, negation };
   if (hasTag(island, 'csm-warmth')) return said(!negated, negation);
   const word = tagOf(island, 'present');
-  if (word !== null) return said((word === 'yes') !== negated, negation);
+  if (word !== null) {
+    const own = negation !== null && !reachesTo(items, i, negation) ? null : negation;
+    if (own === null && word === 'yes' && joinsDenied(items, i)) return said(false, null);
+    return said((word === 'yes') !== (own !== null), own);
+  }
   if (hasTag(island, 'noun')) {
     if (negated) return said(false, negation);
     if (isHad(items, i)) return said(true, null);
@@ -50,6 +54,25 @@ function negationAt(items: readonly Item[], at: number, reach: Reach): Span | nu
   if (span === null) return null;
   // "Intact in both hands, absent in both feet": the denial is said of the limb that follows it.
   return reach.kind(at, false) === 'after' && leadsToSite(items, span.from) ? null : span;
+}
+
+// "No numbness, CSM intact": what says itself how it is stands out of a denial of something else. "No pulse or sensation
+// present" is one list all the same.
+function reachesTo(items: readonly Item[], i: number, { from, to }: Span): boolean {
+  const here = pieceOf(items[i]);
+  if (here === null || from >= here.from) return true;
+  if (isSmallItem(items[i - 1], 'or')) return true;
+  return items.slice(0, i).every((item) => {
+    const piece = pieceOf(item);
+    return piece === null || piece.from < to || (piece.role !== 'finding' && piece.role !== 'csm');
+  });
+}
+
+// "No pulse or sensation present": the "no" stands in the first check's own words.
+function joinsDenied(items: readonly Item[], i: number): boolean {
+  const before = pieceOf(items[i - 2]);
+  const island = before === null ? null : readingOf(before, 'csm');
+  return isSmallItem(items[i - 1], 'or') && island !== null && tagOf(island, 'present') === 'no';
 }
 
 function leadsToSite(items: readonly Item[], from: number): boolean {
