@@ -3,6 +3,7 @@
 import { render } from 'preact';
 import './styles/index.css';
 import { effect, signal } from '@preact/signals';
+import { createIdbShelf } from '../record/store/index.ts';
 import { createDesk, derive, say, sayWaiting, trouble } from './desk/index.ts';
 import { createColumns } from './frame/columns.ts';
 import { takeDroppedFiles } from './frame/drop.ts';
@@ -18,8 +19,12 @@ import { createEar } from './listen/ear.ts';
 import { recognitionIn } from './listen/speech.ts';
 import { Page } from './Page.tsx';
 import { createPlayer } from './play/player.ts';
+import { createDoor } from './records/door.ts';
+import { Gate } from './records/Gate.tsx';
+import { createIdle, lockWhenIdle } from './records/idle.ts';
 import { createKeeper } from './records/keeper.ts';
 import { openLast } from './records/restore.ts';
+import { askToPersist } from './records/storage.ts';
 import { createHold } from './steady/hold.ts';
 import { speakerIn } from './voice/speaking.ts';
 
@@ -31,8 +36,12 @@ const storage = settingsStorage();
 const clock = (): number => Date.now();
 const newId = (): string => crypto.randomUUID();
 
+const shelf = createIdbShelf();
+const door = createDoor(shelf, clock);
 const desk = createDesk({
-  keeper: createKeeper(),
+  shelf,
+  door,
+  keeper: createKeeper(shelf, door),
   device: `page-${newId().slice(0, 8)}`,
   zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   clock,
@@ -53,6 +62,8 @@ const tools: Tools = {
   hand: createHand(storage, document.documentElement),
   hold: createHold(window),
   columns: createColumns(),
+  idle: createIdle(storage),
+  persistence: askToPersist(),
   panel: signal<Panel>('talk'),
   sheet: signal<Sheet>(storage?.getItem(CAUTIONS_READ) === 'yes' ? null : 'cautions'),
   reading: signal(null),
@@ -63,6 +74,7 @@ tools.sheet.subscribe((sheet) => {
   if (sheet === null) storage?.setItem(CAUTIONS_READ, 'yes');
 });
 obeyCommands(tools);
+lockWhenIdle(tools, tools.idle, window);
 // What cannot be seen is written on the root, for whoever watches the page from outside.
 effect(() => {
   const { fault, unwritten } = desk.keeper;
@@ -77,7 +89,9 @@ const root = document.getElementById('page');
 if (root !== null)
   render(
     <ToolsProvider value={tools}>
-      <Page />
+      <Gate>
+        <Page />
+      </Gate>
     </ToolsProvider>,
     root,
   );
@@ -87,6 +101,7 @@ async function prepare(): Promise<void> {
   const { reader, fault, ...later } = makeReady(desk, tools.derived);
   tools.later.value = later;
   if (fault !== null) desk.notice.value = trouble(fault);
+  await door.start();
   await openLast(desk, reader);
   desk.reader.value = reader;
   sayWaiting(desk);

@@ -44,7 +44,7 @@ describe('a record', () => {
     await page.getByRole('button', { name: 'Records' }).click();
     await page.locator('.record').nth(1).waitFor();
     expect(await page.locator('.record').count()).toBe(2);
-    expect(await page.getByRole('dialog').textContent()).toContain('not encrypted');
+    expect(await page.getByRole('dialog').textContent()).toContain('until a passphrase is set');
     await page.getByRole('button', { name: 'Open', exact: true }).click();
     await page.locator('.panel-entries .entry-line', { hasText: 'LEFT forearm' }).waitFor();
     await page.getByRole('button', { name: 'Records' }).click();

@@ -20,7 +20,7 @@ export interface VisitOptions {
   readonly before?: () => void;
 }
 
-const ARGUMENTS = [
+export const ARGUMENTS: readonly string[] = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-background-networking',
@@ -33,7 +33,7 @@ const ARGUMENTS = [
 export async function startBrowser(): Promise<Browser> {
   const hindrance = inject('hindrance');
   if (hindrance !== '') throw new Error(hindrance);
-  return chromium.launch({ executablePath: inject('chromium'), headless: true, args: ARGUMENTS });
+  return chromium.launch({ executablePath: inject('chromium'), headless: true, args: [...ARGUMENTS] });
 }
 
 /** Opens the page, reads the cautions away, and waits until talk can be read. */

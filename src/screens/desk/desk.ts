@@ -1,6 +1,8 @@
 // What the page holds: the open record, the reader, and what was said before the reader was there.
 
 import { type Signal, signal } from '@preact/signals';
+import type { Shelf } from '../../record/store/index.ts';
+import type { Door } from '../records/door.ts';
 import type { Keeper } from '../records/keeper.ts';
 import type { Notice } from './notice.ts';
 import type { OpenRecord } from './open-record.ts';
@@ -14,6 +16,14 @@ export interface Waiting {
 }
 
 export type Aside = (heard: { readonly text: string; readonly engine: string }) => boolean;
+/** A record of which not everything could be read. */
+export interface Damage {
+  readonly record: string;
+  /** what is wrong, in sentences */
+  readonly why: string;
+  /** rows that lie on the disk and cannot be read */
+  readonly rows: number;
+}
 
 export interface Desk {
   readonly record: Signal<OpenRecord | null>;
@@ -27,6 +37,10 @@ export interface Desk {
   readonly aside: Signal<Aside | null>;
   /** wall clock, epoch ms; moves on by itself */
   readonly wall: Signal<number>;
+  /** what is wrong with the open record, or null */
+  readonly damage: Signal<Damage | null>;
+  readonly shelf: Shelf;
+  readonly door: Door;
   readonly keeper: Keeper;
   /** names this page in the log: two pages never share one, so that their events never share a number */
   readonly device: string;
@@ -38,6 +52,8 @@ export interface Desk {
 }
 
 export interface DeskParts {
+  readonly shelf: Shelf;
+  readonly door: Door;
   readonly keeper: Keeper;
   readonly device: string;
   readonly zone: string;
@@ -53,6 +69,7 @@ export const createDesk = (parts: DeskParts): Desk => ({
   waiting: signal([]),
   notice: signal(null),
   aside: signal(null),
+  damage: signal(null),
   wall: signal(parts.clock()),
 });
 

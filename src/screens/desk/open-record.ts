@@ -2,19 +2,9 @@
 
 import type { Context } from '../../parse/index.ts';
 import type { Exam } from '../../record/index.ts';
+import type { RecordFacts, RecordKind } from '../../record/store/index.ts';
 
-/** `live`: of a patient; `invented`: a made-up examination; `opened`: read from a talk file. */
-export type RecordKind = 'live' | 'invented' | 'opened';
-
-export interface RecordFacts {
-  /** unique on this device */
-  readonly id: string;
-  readonly kind: RecordKind;
-  /** how a list names it, such as the file it was read from; empty for a live one */
-  readonly title: string;
-  /** ISO 8601 with offset */
-  readonly startedAt: string;
-}
+export type { RecordFacts, RecordKind };
 
 export interface OpenRecord {
   readonly facts: RecordFacts;

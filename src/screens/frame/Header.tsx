@@ -1,6 +1,8 @@
 // The head of the page: which record is open, the look by one press, and the ways to records and more.
 
 import { clock, dayOf } from '../../timeline/index.ts';
+import { LockButton } from '../records/LockButton.tsx';
+import { Saved } from '../records/Saved.tsx';
 import { LOOK_NAMES, nextLook } from './look.ts';
 import { type Sheet as SheetName, useTools } from './tools.ts';
 
@@ -17,7 +19,8 @@ export function Header() {
   return (
     <header class="head">
       <h1>
-        Fieldsay <span class="head-record">{began === null ? 'no record yet' : `from ${began}`}</span>
+        Fieldsay <span class="head-record">{began === null ? 'no record yet' : `from ${began}`}</span>{' '}
+        <Saved />
       </h1>
       <nav class="head-ways" aria-label="About the page">
         <button
@@ -42,6 +45,7 @@ export function Header() {
             {name}
           </button>
         ))}
+        <LockButton />
       </nav>
     </header>
   );

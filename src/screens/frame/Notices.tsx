@@ -1,6 +1,7 @@
 // What the page has to say about itself: an update that waits, a record that could not be kept, the last thing done.
 
 import { isUnderWay } from '../desk/index.ts';
+import { DamageNotice } from '../records/DamageNotice.tsx';
 import { useTools } from './tools.ts';
 
 export function Notices() {
@@ -11,6 +12,7 @@ export function Notices() {
   return (
     <div class="notices" role="status">
       {fault !== null && <p class="notice trouble">{fault}</p>}
+      <DamageNotice />
       {offer && (
         <p class="notice">
           A new version of this page waits. Records stay.{' '}

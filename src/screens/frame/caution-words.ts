@@ -9,6 +9,6 @@ export const CAUTIONS: readonly string[] = [
   'It mishears and misreads. Nothing stands until a person has checked and confirmed it; look twice at sides, negatives and numbers.',
   'What was not examined is listed as not examined. Nothing here is ever cleared.',
   'Left and right are the patient’s.',
-  'The record stays in this browser on this device. It is not encrypted yet: whoever can use the device can read it.',
+  'The record stays in this browser on this device, encrypted. Until you set a passphrase (Records) the key is the device’s own: whoever can use this browser can read it.',
   'Care for the patient first. Everything here can wait.',
 ];

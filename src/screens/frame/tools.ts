@@ -7,6 +7,8 @@ import type { Derived, Desk } from '../desk/index.ts';
 import type { Later } from '../later/index.ts';
 import type { Ear } from '../listen/ear.ts';
 import type { Player } from '../play/player.ts';
+import type { IdleMinutes } from '../records/idle.ts';
+import type { Persistence } from '../records/storage.ts';
 import type { Speaker } from '../voice/speaking.ts';
 import type { Hand } from './hand.ts';
 import type { Look } from './look.ts';
@@ -36,6 +38,8 @@ export interface Tools {
   readonly hand: Signal<Hand>;
   /** true while a finger is down: lists stand still */
   readonly hold: ReadonlySignal<boolean>;
+  readonly idle: Signal<IdleMinutes>;
+  readonly persistence: Signal<Persistence>;
   readonly columns: Signal<Columns>;
   readonly panel: Signal<Panel>;
   readonly sheet: Signal<Sheet>;

@@ -7,6 +7,7 @@ import { useTools } from '../frame/tools.ts';
 import { Demos } from '../play/Demos.tsx';
 import { OpenTalk } from '../talk/OpenTalk.tsx';
 import { openKept } from './restore.ts';
+import { Safety } from './Safety.tsx';
 import { newRecord } from './switch.ts';
 
 const KIND = { live: 'Record', invented: 'Invented', opened: 'From a file' } as const;
@@ -22,7 +23,7 @@ export function Records({ close }: { readonly close: () => void }) {
     desk.keeper
       .settled()
       .then(() => desk.keeper.list())
-      .then(setKept)
+      .then(({ records }) => setKept(records.map(({ facts }) => facts)))
       .catch(() => setFault(true));
   useEffect(() => void read(), []);
   const here = desk.record.value?.facts.id ?? null;
@@ -33,10 +34,6 @@ export function Records({ close }: { readonly close: () => void }) {
   };
   return (
     <Sheet title="Records on this device" close={close}>
-      <p>
-        They are kept in this browser and are <b>not encrypted yet</b>: whoever can use this device can read
-        them.
-      </p>
       <button
         type="button"
         class="button primary wide"
@@ -62,7 +59,7 @@ export function Records({ close }: { readonly close: () => void }) {
                   class="button"
                   onClick={() => {
                     const reader = desk.reader.value;
-                    if (reader !== null) leave(() => void openKept(desk, reader, facts));
+                    if (reader !== null) leave(() => void openKept(desk, reader, facts.id));
                   }}
                 >
                   Open
@@ -85,6 +82,7 @@ export function Records({ close }: { readonly close: () => void }) {
         ))}
       </ul>
       <OpenTalk opened={close} />
+      <Safety />
       <Demos chosen={close} />
     </Sheet>
   );

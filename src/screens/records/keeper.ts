@@ -1,14 +1,36 @@
-// Keeps each event of a record under a key of its own, in order, and says so when it cannot.
+// Keeps what is new in a record, in order, and calls it kept only when it is on the disk; until then it tries again.
 
 import { type Signal, signal } from '@preact/signals';
-import { createStore, del, delMany, get, getMany, keys, setMany, type UseStore } from 'idb-keyval';
-import type { OpenRecord, RecordFacts } from '../desk/open-record.ts';
+import {
+  appendToLog,
+  emptyEnd,
+  type Head,
+  isStoreFailure,
+  type Keys,
+  type Listed,
+  listRecords,
+  OPEN_KEY,
+  type ReadLog,
+  readLog,
+  type Shelf,
+} from '../../record/store/index.ts';
+import type { OpenRecord } from '../desk/open-record.ts';
+import type { Door } from './door.ts';
+import { summaryOf } from './summary.ts';
+import { notKept } from './words.ts';
+
+/** How much of a record is on the disk. */
+export interface KeptSoFar {
+  readonly record: string;
+  readonly events: number;
+}
 
 export interface Keeper {
   /** a sentence where something could not be kept, else null */
   readonly fault: Signal<string | null>;
-  /** how much was handed over and is not kept yet */
+  /** how many records have something that is not on the disk yet */
   readonly unwritten: Signal<number>;
+  readonly kept: Signal<KeptSoFar | null>;
   /** keeps what is new in the record and remembers it as the open one; returns at once */
   keep(record: OpenRecord): void;
   /** settles when everything handed over so far is kept, or has failed */
@@ -16,94 +38,167 @@ export interface Keeper {
   /** the identifier of the record that was open last */
   lastOpen(): Promise<string | null>;
   forgetOpen(): Promise<void>;
-  /** what is kept, latest start first */
-  list(): Promise<readonly RecordFacts[]>;
-  /** the stored events of one record, oldest first, as they were stored */
-  events(id: string): Promise<readonly unknown[]>;
+  list(): Promise<Listed>;
+  /** a record's log, verified; what is new is added after it from now on */
+  read(id: string): Promise<ReadLog>;
   remove(id: string): Promise<void>;
 }
 
-const UNKEPT = 'This record could not be kept on this device: a reload would lose what is new in it.';
-
-const OPEN = 'open';
-const factsKey = (id: string): IDBValidKey => ['record', id];
-// The place in the log comes before the event's own id: keys are sorted, and two pages may write at one place.
-const eventKey = (id: string, place: number, event: string): IDBValidKey => ['event', id, place, event];
-
-const isFacts = (key: IDBValidKey): boolean => Array.isArray(key) && key[0] === 'record';
-const isEventOf = (key: IDBValidKey, id: string): boolean =>
-  Array.isArray(key) && key[0] === 'event' && key[1] === id;
-
-interface Kept {
+/** What of a record's log is known to be on the disk. */
+interface Log {
+  readonly end: Head;
   readonly ids: Set<string>;
-  /** the place of the next event */
-  next: number;
+  readonly events: number;
+  readonly last: string | null;
 }
 
-const placeOf = (key: IDBValidKey | undefined): number =>
-  Array.isArray(key) && typeof key[2] === 'number' ? key[2] : -1;
+/** After a failure it is tried again by itself, ms. */
+const AGAIN = 10_000;
 
-/** A keeper in the browser's own database. */
-export function createKeeper(store: UseStore = createStore('fieldsay', 'kept')): Keeper {
+/** A keeper on a shelf; it waits while the door is shut. */
+export function createKeeper(shelf: Shelf, door: Door): Keeper {
   const fault = signal<string | null>(null);
   const unwritten = signal(0);
-  const records = new Map<string, Kept>();
-  let queue: Promise<void> = Promise.resolve();
+  const kept = signal<KeptSoFar | null>(null);
+  const logs = new Map<string, Log>();
+  const pending = new Map<string, OpenRecord>();
+  let pumping: Promise<void> | null = null;
+  let triesAgain = false;
 
-  const write = async ({ facts, exam }: OpenRecord): Promise<void> => {
-    const kept = records.get(facts.id) ?? { ids: new Set(), next: 0 };
-    const fresh = exam.events.filter(({ id }) => !kept.ids.has(id));
-    const rows = fresh.map((event, index): [IDBValidKey, unknown] => {
-      return [eventKey(facts.id, kept.next + index, event.id), event];
+  const needKeys = (): Keys => {
+    const keys = door.keys();
+    if (keys === null) throw new Error('the door is shut');
+    return keys;
+  };
+
+  const read = async (id: string): Promise<ReadLog> => {
+    const log = await readLog(shelf, needKeys(), id);
+    const ids = new Set(log.events.flatMap((event) => idOf(event) ?? []));
+    const last = idOf(log.events.at(-1));
+    logs.set(id, { end: log.verdict.end, ids, events: log.events.length, last });
+    return log;
+  };
+
+  const write = async (record: OpenRecord, open: boolean): Promise<void> => {
+    const { facts, exam } = record;
+    const log = logs.get(facts.id) ?? {
+      end: await emptyEnd(facts.id),
+      ids: new Set<string>(),
+      events: 0,
+      last: null,
+    };
+    const fresh = freshIn(exam.events, log);
+    const addition = { facts, summary: summaryOf(record), events: fresh, open };
+    const end = await appendToLog(shelf, needKeys(), log.end, addition);
+    for (const { id } of fresh) log.ids.add(id);
+    logs.set(facts.id, {
+      end,
+      ids: log.ids,
+      events: exam.events.length,
+      last: exam.events.at(-1)?.id ?? null,
     });
+    kept.value = { record: facts.id, events: exam.events.length };
+  };
+
+  const writeOrMend = async (record: OpenRecord, open: boolean): Promise<void> => {
     try {
-      await setMany([[factsKey(facts.id), facts], [OPEN, facts.id], ...rows], store);
-      for (const { id } of fresh) kept.ids.add(id);
-      kept.next += fresh.length;
-      records.set(facts.id, kept);
-      fault.value = null;
-    } catch {
-      fault.value = UNKEPT;
+      await write(record, open);
+    } catch (error) {
+      if (!isStoreFailure(error) || error.failure !== 'taken') throw error;
+      // Another page wrote to this log: what is new here goes after what is new there, and both stand.
+      await read(record.facts.id);
+      await write(record, open);
     }
   };
 
-  const eventKeys = async (id: string): Promise<IDBValidKey[]> =>
-    (await keys(store)).filter((key) => isEventOf(key, id));
+  const pump = async (): Promise<void> => {
+    while (pending.size > 0) {
+      if (door.now.value.state === 'without') await door.start();
+      const state = door.now.value;
+      if (state.state === 'without') return fail(`NOT KEPT on this device: ${state.why}`);
+      if (state.state !== 'open') return;
+      const [record] = pending.values();
+      if (record === undefined) return;
+      try {
+        await writeOrMend(record, [...pending.keys()].at(-1) === record.facts.id);
+      } catch (error) {
+        return fail(notKept(error));
+      }
+      // What was handed over while this was written is newer, and still waits.
+      if (pending.get(record.facts.id) === record) pending.delete(record.facts.id);
+      unwritten.value = pending.size;
+      fault.value = null;
+    }
+  };
+  const fail = (why: string): void => {
+    fault.value = why;
+    if (triesAgain) return;
+    triesAgain = true;
+    setTimeout(() => {
+      triesAgain = false;
+      void run();
+    }, AGAIN);
+  };
+  const run = (): Promise<void> => {
+    pumping ??= pump().finally(() => {
+      pumping = null;
+    });
+    return pumping;
+  };
+  door.now.subscribe(({ state }) => {
+    if (state === 'open') void run();
+    if (state === 'locked') forget();
+  });
+  /** A locked page holds nothing that was read or said. */
+  const forget = (): void => {
+    logs.clear();
+    kept.value = null;
+  };
 
   return {
     fault,
     unwritten,
+    kept,
+    read,
     keep: (record) => {
-      unwritten.value += 1;
-      queue = queue
-        .then(() => write(record))
-        .finally(() => {
-          unwritten.value -= 1;
-        });
+      // Taken out first, so that the record handed over last is the last in order, and the one opened at the next start.
+      pending.delete(record.facts.id);
+      pending.set(record.facts.id, record);
+      unwritten.value = pending.size;
+      void run();
     },
-    settled: () => queue,
-    lastOpen: async () => (await get<string>(OPEN, store)) ?? null,
-    forgetOpen: () => {
-      queue = queue.then(() => del(OPEN, store)).catch(() => undefined);
-      return queue;
+    settled: async () => {
+      while (pumping !== null) await pumping;
     },
-    list: async () => {
-      const facts = await getMany<RecordFacts>((await keys(store)).filter(isFacts), store);
-      return facts
-        .filter((one) => one !== undefined)
-        .toSorted((a, b) => Date.parse(b.startedAt) - Date.parse(a.startedAt));
+    lastOpen: async () => ((await shelf.get(OPEN_KEY)) as string | undefined) ?? null,
+    forgetOpen: async () => {
+      await pumping;
+      await shelf.write({ remove: [OPEN_KEY] }).catch(() => undefined);
     },
-    events: async (id) => {
-      const found = await eventKeys(id);
-      const ids = new Set(found.flatMap((key) => (Array.isArray(key) ? [String(key[3])] : [])));
-      records.set(id, { ids, next: placeOf(found.at(-1)) + 1 });
-      return getMany(found, store);
-    },
+    list: () => listRecords(shelf, needKeys()),
     remove: async (id) => {
-      await queue;
-      await delMany([factsKey(id), ...(await eventKeys(id))], store);
-      if ((await get(OPEN, store)) === id) await del(OPEN, store);
-      records.delete(id);
+      await pumping;
+      pending.delete(id);
+      const open = await shelf.get(OPEN_KEY);
+      await shelf.write({
+        remove: [['head', id], ...(open === id ? [OPEN_KEY] : [])],
+        removeUnder: [
+          ['row', id],
+          ['clip', id],
+        ],
+      });
+      logs.delete(id);
     },
   };
+}
+
+const idOf = (event: unknown): string | null =>
+  typeof event === 'object' && event !== null && 'id' in event && typeof event.id === 'string'
+    ? event.id
+    : null;
+
+/** The events that are not on the disk; they are at the end, unless the log was merged with another page's. */
+function freshIn(events: OpenRecord['exam']['events'], log: Log): OpenRecord['exam']['events'] {
+  const isPrefix = log.events === 0 || (log.last !== null && events[log.events - 1]?.id === log.last);
+  return isPrefix ? events.slice(log.events) : events.filter(({ id }) => !log.ids.has(id));
 }

@@ -39,8 +39,8 @@ function Start() {
       <OpenTalk />
       <Demos />
       <p class="small-print">
-        The record is kept in this browser so that a reload does not lose it. It is not encrypted yet: do not
-        leave a patient’s record on a shared device.
+        The record is kept in this browser, encrypted, so that a reload does not lose it. Set a passphrase
+        under Records before a patient’s record stays on a device that others can use.
       </p>
     </div>
   );
