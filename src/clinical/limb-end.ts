@@ -45,6 +45,48 @@ export function limbWord(entry: LimbCheck): string {
   return entry.warmth ?? 'not intact';
 }
 
+/** What was looked at: a pulse, a refill time or warmth; null where the whole aspect was spoken of. */
+export function measureOf(entry: LimbCheck): string | null {
+  const what = entry.pulse ?? (entry.capRefillSeconds !== undefined ? 'refill' : null);
+  const measure = what ?? (entry.warmth === undefined ? null : 'warmth');
+  return entry.digit === undefined ? measure : `${entry.digit} ${measure ?? ''}`;
+}
+
+/** Spoken of the same thing: a pulse and a refill time may differ and both be right. */
+export const measuresMeet = (a: LimbCheck, b: LimbCheck): boolean => {
+  const [one, other] = [measureOf(a), measureOf(b)];
+  return one === null || other === null || one === other;
+};
+
+/**
+ * What holds now of checks given earliest first: the latest of each measure, up to the last word on the whole aspect. A
+ * foot that is warm since has no pulse for it.
+ */
+export function standingOf(checks: readonly LimbCheck[]): readonly LimbCheck[] {
+  const held = new Map<string, LimbCheck>();
+  for (const entry of checks.toReversed()) {
+    const measure = measureOf(entry);
+    // A pulse felt or missed since settles what was said of the circulation before it.
+    if (measure === null && [...held.values()].some(({ pulse }) => pulse !== undefined)) break;
+    if (held.has(measure ?? '')) continue;
+    held.set(measure ?? '', entry);
+    if (measure === null) break;
+  }
+  return [...held.values()].reverse();
+}
+
+/** The checks that are not whole, the lost ones first. */
+export const impairedOf = (checks: readonly LimbCheck[]): readonly LimbCheck[] => {
+  const impaired = checks.filter(isImpaired);
+  return [...impaired.filter(isAbsent), ...impaired.filter((entry) => !isAbsent(entry))];
+};
+
+/** How they are together: `absent, cold`; `intact` where none is impaired. */
+export function wordsOf(checks: readonly LimbCheck[]): string {
+  const impaired = impairedOf(checks);
+  return impaired.length === 0 ? 'intact' : [...new Set(impaired.map(limbWord))].join(', ');
+}
+
 export const LIMB_ENDS: readonly Place[] = [...bothOf('hand'), ...bothOf('foot')];
 
 const keyOf = (end: Place, aspect: Aspect): string => `${end.site} ${end.side} ${aspect}`;

@@ -41,6 +41,23 @@ describe('the ends of the limbs', () => {
       'sensation of the left foot: absent',
     ]);
   });
+  it('have no pulse for being warm, until a pulse is felt or the whole is said', () => {
+    const lost = csm('foot', 'left', 'circulation', false, { at: minute(1) }, { pulse: 'dorsalis-pedis' });
+    const warm = csm('foot', 'left', 'circulation', true, { at: minute(2) }, { warmth: 'warm' });
+    const cold = csm('foot', 'left', 'circulation', false, { at: minute(2) }, { warmth: 'cold' });
+    const felt = csm('foot', 'left', 'circulation', true, { at: minute(3) }, { pulse: 'dorsalis-pedis' });
+    const word = (...entries: Parameters<typeof at>[0]) =>
+      at(entries).limbEnds.find((end) => end.text.startsWith('circulation of the left foot'))?.text;
+    expect(word(lost, warm)).toBe('circulation of the left foot: absent');
+    expect(word(lost, cold)).toBe('circulation of the left foot: absent, cold');
+    expect(word(lost, warm, felt)).toBe('circulation of the left foot: intact');
+    expect(word(lost, csm('foot', 'left', 'circulation', true, { at: minute(4) }))).toBe(
+      'circulation of the left foot: intact',
+    );
+    const none = csm('foot', 'left', 'circulation', false, { at: minute(1) });
+    expect(word(none, felt)).toBe('circulation of the left foot: intact');
+    expect(at([lost, cold]).problems[0]?.text).toBe('left foot: circulation absent, cold');
+  });
   it('are not checked by an intact single toe', () => {
     const { limbEnds } = at([csm('foot', 'left', 'sensation', true, {}, { digit: 'big-toe' })]);
     expect(limbEnds.every((end) => end.state === 'not-checked')).toBe(true);

@@ -40,6 +40,37 @@ const rows: readonly [string, readonly Entry[], readonly string[]][] = [
   ['a pulse lost', [radial(true, 0), radial(false, 10)], ['limb-pulse-lost']],
   ['a pulse regained', [radial(false, 0), radial(true, 10)], []],
   ['a pulse never there', [radial(false, 10)], []],
+  [
+    'a pulse lost and a hand gone cold',
+    [
+      csm('hand', 'left', 'circulation', true, { at: minute(0) }, { pulse: 'radial' }),
+      csm('hand', 'left', 'circulation', false, { at: minute(10) }, { pulse: 'radial' }),
+      csm('hand', 'left', 'circulation', false, { at: minute(10) }, { warmth: 'cold' }),
+    ],
+    ['limb-pulse-lost'],
+  ],
+  [
+    'a pulse lost and a hand still warm',
+    [
+      csm('hand', 'left', 'circulation', true, { at: minute(0) }, { pulse: 'radial' }),
+      csm('hand', 'left', 'circulation', false, { at: minute(10) }, { pulse: 'radial' }),
+      csm('hand', 'left', 'circulation', true, { at: minute(12) }, { warmth: 'warm' }),
+    ],
+    ['limb-pulse-lost'],
+  ],
+  [
+    'a pulse and a cold hand at once',
+    [
+      csm('hand', 'left', 'circulation', true, { at: minute(0) }, { pulse: 'radial' }),
+      csm('hand', 'left', 'circulation', false, { at: minute(0) }, { warmth: 'cold' }),
+    ],
+    [],
+  ],
+  [
+    'a pulse lost and all well since',
+    [radial(true, 0), radial(false, 10), csm('hand', 'left', 'circulation', true, { at: minute(20) })],
+    [],
+  ],
 ];
 
 describe('patterns', () => {

@@ -102,6 +102,16 @@ check('pulse-over-systolic', [
   ['no age', [pulse(101), pressure(100, 60)], 'unknown'],
   ['no pulse', [age(30), pressure(100, 60)], 'unknown'],
   ['taken half an hour apart', [age(30), pulse(120, 0), pressure(100, 60, 30)], 'unknown'],
+  [
+    'over the pressure of another set only',
+    [age(30), pulse(110, 0), pressure(112, 70, 0), pulse(80, 10), pressure(100, 60, 10)],
+    'not-met',
+  ],
+  [
+    'over the last pressure, which was not taken again',
+    [age(30), pulse(90, 0), pressure(100, 60, 0), pulse(120, 9)],
+    'met',
+  ],
 ]);
 check('breathing-rate', [
   ['9', [breaths(9)], 'met'],

@@ -3,7 +3,7 @@
 import { isPaired, type Part, type Site } from '../../terms/index.ts';
 import { type Chart, clockText, type EntryOf } from '../chart.ts';
 import { findingName } from '../finding-name.ts';
-import { limbWord } from '../limb-end.ts';
+import { limbWord, measuresMeet } from '../limb-end.ts';
 import { placeText } from '../place.ts';
 import type { FindingEntry } from '../said.ts';
 import { sidesOf } from '../side.ts';
@@ -56,18 +56,6 @@ export const oppositeFindings = (chart: Chart, site: Site): readonly Conflict[] 
         [earlier, later],
       ),
   );
-
-/** What was looked at: a pulse and a refill time may differ and both be right. */
-function measure(entry: EntryOf<'csm'>): string | null {
-  if (entry.pulse !== undefined) return entry.pulse;
-  if (entry.capRefillSeconds !== undefined) return 'refill';
-  return entry.warmth === undefined ? null : 'warmth';
-}
-
-const measuresMeet = (a: EntryOf<'csm'>, b: EntryOf<'csm'>): boolean => {
-  const [one, other] = [measure(a), measure(b)];
-  return one === null || other === null || one === other;
-};
 
 /** Circulation, sensation or motion of one end with opposite answers. */
 export const oppositeCsm = (chart: Chart, site: Site): readonly Conflict[] =>

@@ -1,9 +1,9 @@
-// Circulation, sensation and motion of both hands and both feet: the latest of each, or not checked.
+// Circulation, sensation and motion of both hands and both feet: how each stands, or not checked.
 
 import { ASPECTS, type Aspect } from '../../terms/index.ts';
 import type { Chart, EntryOf, Rule } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
-import { checksOf, isImpaired, LIMB_ENDS, limbWord } from '../limb-end.ts';
+import { checksOf, impairedOf, isImpaired, LIMB_ENDS, standingOf, wordsOf } from '../limb-end.ts';
 import { type Place, placeText } from '../place.ts';
 import { COMMON_PRACTICE } from '../source.ts';
 
@@ -21,15 +21,16 @@ export const csmAt = (chart: Chart, end: Place, aspect: Aspect): readonly EntryO
 /** A rule for each of twelve rows: two hands and two feet, three aspects each. */
 export const LIMB_END_RULES: readonly Rule<LimbEnd>[] = LIMB_ENDS.flatMap((place) =>
   ASPECTS.map((aspect) => (chart: Chart): LimbEnd => {
-    const latest = csmAt(chart, place, aspect).at(-1);
+    const standing = standingOf(csmAt(chart, place, aspect));
+    const impaired = impairedOf(standing);
     const name = `${aspect} of the ${placeText(place.site, place.side)}`;
-    const state = latest === undefined ? 'not-checked' : isImpaired(latest) ? 'not-intact' : 'intact';
+    const checked = standing.length > 0;
     return {
       place,
       aspect,
-      state,
-      text: `${name}: ${latest === undefined ? 'not checked' : limbWord(latest)}`,
-      ...reckoned(latest === undefined ? [] : [latest], COMMON_PRACTICE, latest === undefined ? [name] : []),
+      state: !checked ? 'not-checked' : impaired.length > 0 ? 'not-intact' : 'intact',
+      text: `${name}: ${checked ? wordsOf(standing) : 'not checked'}`,
+      ...reckoned(impaired.length > 0 ? impaired : standing, COMMON_PRACTICE, checked ? [] : [name]),
     };
   }),
 );

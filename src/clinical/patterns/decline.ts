@@ -1,7 +1,17 @@
 // A falling GCS, a body that cools, and a limb that loses its pulse.
 
-import { type Chart, clockText, type Rule, vitalsOf } from '../chart.ts';
-import { checksOf, isAbsent, isImpaired, LIMB_ENDS, limbWord } from '../limb-end.ts';
+import { type Chart, clockText, type Rule, timeOf, vitalsOf } from '../chart.ts';
+import {
+  checksOf,
+  impairedOf,
+  isAbsent,
+  isImpaired,
+  LIMB_ENDS,
+  limbWord,
+  measuresMeet,
+  standingOf,
+  wordsOf,
+} from '../limb-end.ts';
 import { type Place, placeText } from '../place.ts';
 import { gcsReadings } from '../score/gcs.ts';
 import { COMMON_PRACTICE } from '../source.ts';
@@ -56,13 +66,18 @@ export function skinCooling(chart: Chart): readonly Pattern[] {
 /** A hand or foot whose circulation was better before: its pulse is gone, or it is weaker, colder or slower to refill. */
 const worseLimb = (chart: Chart, end: Place): readonly Pattern[] => {
   const read = checksOf(chart, end, 'circulation').filter((entry) => entry.digit === undefined);
-  const last = read.at(-1);
-  if (last === undefined || !isImpaired(last)) return [];
-  const gone = isAbsent(last);
-  const from = read.findLast((entry) => (gone ? !isAbsent(entry) : !isImpaired(entry)));
+  const impaired = impairedOf(standingOf(read));
+  const [now] = impaired;
+  if (now === undefined) return [];
+  const gone = isAbsent(now);
+  // Two measures of one moment are no change: the pulse may be there and the foot cold.
+  const before = read.filter((entry) => timeOf(entry) < timeOf(now) && measuresMeet(entry, now));
+  const from = before.findLast((entry) => (gone ? !isAbsent(entry) : !isImpaired(entry)));
   if (from === undefined) return [];
-  const text = `${placeText(end.site, end.side)}: circulation ${limbWord(from)} ${clockText(from)}, ${limbWord(last)} ${clockText(last)}`;
-  return [patternOf(gone ? 'limb-pulse-lost' : 'limb-circulation-less', text, [from, last], COMMON_PRACTICE)];
+  const words = wordsOf(impaired);
+  const text = `${placeText(end.site, end.side)}: circulation ${limbWord(from)} ${clockText(from)}, ${words} ${clockText(now)}`;
+  const pattern = gone ? 'limb-pulse-lost' : 'limb-circulation-less';
+  return [patternOf(pattern, text, [from, ...impaired], COMMON_PRACTICE)];
 };
 
 export const LIMB_RULES: readonly Rule<readonly Pattern[]>[] = LIMB_ENDS.map(

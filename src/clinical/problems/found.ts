@@ -4,7 +4,7 @@ import { ASPECTS, type Aspect, regionOf, SITES, type Site } from '../../terms/in
 import { type Chart, clockText, type EntryOf, type Rule } from '../chart.ts';
 import { reckoned } from '../evidence.ts';
 import { findingName } from '../finding-name.ts';
-import { checksOf, isImpaired, limbWord } from '../limb-end.ts';
+import { checksOf, impairedOf, isImpaired, limbWord, standingOf, wordsOf } from '../limb-end.ts';
 import { type Place, placeText } from '../place.ts';
 import { sidesOf } from '../side.ts';
 import { COMMON_PRACTICE } from '../source.ts';
@@ -17,17 +17,18 @@ type Bad = EntryOf<'finding'> | EntryOf<'csm'>;
 /** Findings by name; of each aspect of a limb's end how it is now, and how it was where that has passed. */
 function namesOf(
   entries: readonly Bad[],
-  latest: (aspect: Aspect) => EntryOf<'csm'> | undefined,
+  standing: (aspect: Aspect) => readonly EntryOf<'csm'>[],
 ): readonly string[] {
   const findings = entries.flatMap((entry) => (entry.kind === 'finding' ? [findingName(entry)] : []));
   const checks = entries.filter((entry) => entry.kind === 'csm');
   const aspects = ASPECTS.flatMap((aspect) => {
-    const worst = checks.findLast((entry) => entry.aspect === aspect);
-    const now = latest(aspect);
+    const [worst] = impairedOf(checks.filter((entry) => entry.aspect === aspect).toReversed());
+    const now = standing(aspect);
+    const latest = now.at(-1);
     if (worst === undefined) return [];
-    return now === undefined || isImpaired(now)
-      ? [`${aspect} ${limbWord(worst)}`]
-      : [`${aspect} ${limbWord(now)} ${clockText(now)}, ${limbWord(worst)} ${clockText(worst)}`];
+    return latest === undefined || now.some(isImpaired)
+      ? [`${aspect} ${wordsOf(now)}`]
+      : [`${aspect} ${limbWord(latest)} ${clockText(latest)}, ${limbWord(worst)} ${clockText(worst)}`];
   });
   return [...new Set([...findings, ...aspects])];
 }
@@ -42,7 +43,12 @@ const watchFor = (entry: Bad): readonly string[] =>
 
 function foundOn(chart: Chart, { site, side }: Place, entries: readonly Bad[]): Found {
   const id = placeText(site, side);
-  const latest = (aspect: Aspect) => checksOf(chart, { site, side }, aspect).at(-1);
+  const standing = (aspect: Aspect) => {
+    const checks = checksOf(chart, { site, side }, aspect);
+    // A foot of which the side was not said is no limb's end of the twelve.
+    const own = entries.filter((entry) => entry.kind === 'csm').filter((entry) => entry.aspect === aspect);
+    return standingOf(checks.length > 0 ? checks : own);
+  };
   const watched = [...(WATCH_BY_REGION[regionOf(site)] ?? []), ...entries.flatMap(watchFor)];
   return {
     site,
@@ -50,7 +56,7 @@ function foundOn(chart: Chart, { site, side }: Place, entries: readonly Bad[]): 
     heardAt: entries.map((entry) => entry.heardAt),
     problem: {
       id,
-      text: `${id}: ${namesOf(entries, latest).join(', ')}`,
+      text: `${id}: ${namesOf(entries, standing).join(', ')}`,
       ...rankOf(site, entries),
       watchFor: [...new Set(watched)],
       by: 'findings',

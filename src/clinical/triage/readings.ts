@@ -1,5 +1,6 @@
 // The criteria that a number decides: one reading on the wrong side at any time meets them, for it was so then.
 
+import type { EntryFacts } from '../../record/entry.ts';
 import { ageOf, wholeYears } from '../age.ts';
 import { type Answer, all, any, no, unknown, yes } from '../answer.ts';
 import { type Chart, clockText, timeOf, type VitalEntry, vitalsOf } from '../chart.ts';
@@ -44,6 +45,36 @@ export const pressureAt =
   (chart: Chart): Answer =>
     all([ageBetween(chart, from, to), systolicUnder(chart, limit)]);
 
+interface Timed<E> {
+  readonly entry: E;
+  readonly at: number;
+}
+
+const timedOf = <E extends EntryFacts>(entries: readonly E[]): readonly Timed<E>[] =>
+  entries.map((entry) => ({ entry, at: timeOf(entry) }));
+
+/** Those of `others` that are nearest in time, and near enough to be read together. */
+function nearest<E>(at: number, others: readonly Timed<E>[]): readonly Timed<E>[] {
+  const gap = Math.min(...others.map((other) => Math.abs(other.at - at)));
+  return gap > PAIR_MINUTES * 60_000 ? [] : others.filter((other) => Math.abs(other.at - at) === gap);
+}
+
+type Pulse = VitalEntry<'pulse'>;
+type Pressure = VitalEntry<'blood-pressure'>;
+
+/** Each pulse with the pressure nearest to it and each pressure with its nearest pulse: never crosswise over two sets. */
+function pairsOf(pulses: readonly Pulse[], pressures: readonly Pressure[]) {
+  const [rates, read] = [timedOf(pulses), timedOf(pressures)];
+  return rates.flatMap((pulse) =>
+    read
+      .filter(
+        (pressure) =>
+          nearest(pulse.at, read).includes(pressure) || nearest(pressure.at, rates).includes(pulse),
+      )
+      .map((pressure) => ({ pulse: pulse.entry, pressure: pressure.entry })),
+  );
+}
+
 /** Age 10 and over: pulse over systolic, of a pulse and a pressure taken together. */
 export function pulseOverSystolic(chart: Chart): Answer {
   const pulses = vitalsOf(chart, 'pulse').filter((entry) => entry.value.rate !== undefined);
@@ -54,18 +85,12 @@ export function pulseOverSystolic(chart: Chart): Answer {
   ];
   const age = ageBetween(chart, 10, Number.POSITIVE_INFINITY);
   if (missing.length > 0) return all([age, unknown(missing, [...pulses, ...pressures])]);
-  const taken = pressures.map((pressure) => ({ pressure, at: timeOf(pressure) }));
-  const pairs = pulses.flatMap((pulse) => {
-    const at = timeOf(pulse);
-    return taken
-      .filter((each) => Math.abs(at - each.at) <= PAIR_MINUTES * 60_000)
-      .map(({ pressure }) => ({
-        pulse,
-        pressure,
-        rate: pulse.value.rate ?? 0,
-        systolic: pressure.value.systolic,
-      }));
-  });
+  const pairs = pairsOf(pulses, pressures).map(({ pulse, pressure }) => ({
+    pulse,
+    pressure,
+    rate: pulse.value.rate ?? 0,
+    systolic: pressure.value.systolic,
+  }));
   if (pairs.length === 0)
     return all([age, unknown(['a pulse and a pressure taken together'], [...pulses, ...pressures])]);
   const over = pairs.filter((pair) => pair.rate > pair.systolic);
