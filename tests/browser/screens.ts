@@ -23,7 +23,8 @@ const press = (page: Page, name: string | RegExp) =>
     .first()
     .click();
 
-const closeSheet = (page: Page) => press(page, 'Close');
+const closeSheet = (page: Page) =>
+  page.getByRole('dialog').getByRole('button', { name: 'Close', exact: true }).click();
 
 const panel = (name: string, title: string): Screen => ({
   name,
@@ -47,7 +48,27 @@ export const SCREENS: readonly Screen[] = [
     },
   },
   panel('04-entries', 'Entries'),
-  panel('06-body', 'Body'),
+  panel('05-body', 'Body'),
+  {
+    name: '05b-body-part',
+    open: (page) => page.locator('[data-zone="leg-right"]').click(),
+    leave: closeSheet,
+  },
+  {
+    name: '05c-say-by-touch',
+    open: async (page) => {
+      await page.locator('[data-zone="arm-left"]').click();
+      await page
+        .getByRole('dialog')
+        .getByRole('button', { name: /^LEFT wrist/ })
+        .last()
+        .click();
+    },
+    leave: async (page) => {
+      await page.getByRole('dialog').getByRole('button', { name: 'Back', exact: true }).click();
+      await closeSheet(page);
+    },
+  },
   panel('07-signs', 'Signs'),
   panel('08-report', 'Report'),
   { name: '10-records', open: (page) => press(page, 'Records'), leave: closeSheet },

@@ -100,7 +100,7 @@ function Marks({ entry, day }: { readonly entry: Entry; readonly day: string }) 
         </span>
       ))}
       <span class="when">{clock(entry.at, day)}</span>
-      {stands(entry) && <span class="entry-hint">change or strike</span>}
+      {stands(entry) && <span class="entry-hint">change</span>}
     </span>
   );
 }

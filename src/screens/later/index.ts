@@ -1,7 +1,7 @@
 // Promises what the page can be shown without and is fetched right after: the reader, the reckoning, their panels.
 
 import type { FunctionComponent } from 'preact';
-import { Left } from '../body/Left.tsx';
+import { Body } from '../body/Body.tsx';
 import type { Derived, Desk } from '../desk/index.ts';
 import { Entries } from '../entries/Entries.tsx';
 import type { Panel } from '../frame/panels.ts';
@@ -18,6 +18,6 @@ export interface Later {
 /** The panels and the reader, built now. */
 export const makeReady = (desk: Desk, derived: Derived): Later & BuiltReader => ({
   worked: workOut(desk, derived),
-  views: { entries: Entries, body: Left, signs: Signs, report: Report },
+  views: { entries: Entries, body: Body, signs: Signs, report: Report },
   ...buildReader(),
 });

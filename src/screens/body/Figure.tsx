@@ -1,0 +1,123 @@
+// One view of the body: each area by the state of its examination in pattern as well as tone, findings as counted marks.
+
+import { useTools, useWorked } from '../frame/tools.ts';
+import { areaState, marksAt } from './area-state.ts';
+import {
+  AREAS,
+  type Area,
+  HALF_SILHOUETTE,
+  HEIGHT,
+  MARGIN,
+  middleOf,
+  TOUCHES,
+  type View,
+  WIDTH,
+} from './outline.ts';
+import { ZONES, type Zone } from './zones.ts';
+
+interface Props {
+  readonly view: View;
+  readonly choose: (zone: Zone) => void;
+}
+
+const points = (corners: Area['corners']): string => corners.map((corner) => corner.join(',')).join(' ');
+
+export function Figure({ view, choose }: Props) {
+  const { derived } = useTools();
+  const { reckoning } = useWorked();
+  const { coverage } = reckoning.value;
+  const areas = AREAS[view];
+  const drawn = new Set(areas.map(({ site }) => site));
+  const entries = derived.entries.value;
+  const [viewersLeft, viewersRight] = view === 'front' ? ['RIGHT', 'LEFT'] : ['LEFT', 'RIGHT'];
+  const half = <path d={HALF_SILHOUETTE} />;
+  const other = <g transform={`translate(${WIDTH} 0) scale(-1 1)`}>{half}</g>;
+  return (
+    <svg
+      class="figure"
+      viewBox={`${-MARGIN} -4 ${WIDTH + 2 * MARGIN} ${HEIGHT + 8}`}
+      role="img"
+      aria-labelledby={`figure-${view}`}
+    >
+      <title id={`figure-${view}`}>
+        Outline of the body from the {view}; the list below says the same in words
+      </title>
+      <defs>
+        <clipPath id={`body-${view}`}>
+          {half}
+          <path d={HALF_SILHOUETTE} transform={`translate(${WIDTH} 0) scale(-1 1)`} />
+        </clipPath>
+        <Patterns view={view} />
+      </defs>
+      <g clip-path={`url(#body-${view})`}>
+        {areas.map((area) => (
+          <polygon
+            key={`${area.site}-${area.side}`}
+            class="area"
+            data-state={areaState(area, coverage, drawn)}
+            style={{ fill: `url(#${areaState(area, coverage, drawn)}-${view})` }}
+            points={points(area.corners)}
+          />
+        ))}
+      </g>
+      <g class="silhouette">
+        {half}
+        {other}
+      </g>
+      {areas.map((area) => (
+        <Mark key={`${area.site}-${area.side}`} area={area} many={marksAt(area, entries, drawn)} />
+      ))}
+      <text class="figure-side" x="-26" y="24">
+        {viewersLeft}
+      </text>
+      <text class="figure-side" x={WIDTH + 26} y="24" text-anchor="end">
+        {viewersRight}
+      </text>
+      {ZONES.map((zone) => {
+        const corners = TOUCHES[view][zone.id];
+        return corners === undefined ? null : (
+          // biome-ignore lint/a11y/noStaticElementInteractions: the list below offers the same to keys and screen readers
+          <polygon
+            key={zone.id}
+            class="touch"
+            data-zone={zone.id}
+            points={points(corners)}
+            onClick={() => choose(zone)}
+          />
+        );
+      })}
+    </svg>
+  );
+}
+
+function Mark({ area, many }: { readonly area: Area; readonly many: number }) {
+  if (many === 0) return null;
+  const [x, y] = middleOf(area);
+  return (
+    <g class="finding-mark" transform={`translate(${x} ${y})`}>
+      <path d="M0 -9L9 0L0 9L-9 0Z" />
+      <text y="3.6" text-anchor="middle">
+        {many}
+      </text>
+    </g>
+  );
+}
+
+/** Patterns, so that the state is told without colour: blank, dots, stripes, squares, solid. */
+function Patterns({ view }: { readonly view: View }) {
+  const pattern = (state: string, body: preact.ComponentChildren) => (
+    <pattern id={`${state}-${view}`} width="6" height="6" patternUnits="userSpaceOnUse">
+      <rect class="pattern-ground" width="6" height="6" />
+      {body}
+    </pattern>
+  );
+  return (
+    <>
+      {pattern('not-examined', null)}
+      {pattern('touched', <circle class="pattern-ink" cx="3" cy="3" r="0.9" />)}
+      {pattern('part', <path class="pattern-line" d="M0 6L6 0" />)}
+      {pattern('clear', <path class="pattern-line" d="M0 1.5H6M0 4.5H6" />)}
+      {pattern('found', <rect class="pattern-found" width="6" height="6" />)}
+    </>
+  );
+}
