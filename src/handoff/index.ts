@@ -6,6 +6,14 @@ export type { CoverageRow, Flag, HandoffInput, ProblemRow, ScoreCard, Scores } f
 export { mist } from './orders/atmist.ts';
 export { imistAmbo } from './orders/imist-ambo.ts';
 export { sbar } from './orders/sbar.ts';
+export {
+  type PrintedRecord,
+  type PrintedTable,
+  printedRecord,
+  UNCONFIRMED_SIGN,
+  type VitalChart,
+  vitalCharts,
+} from './print/index.ts';
 export { CHUNK_WORDS, type Chunk } from './radio/chunks.ts';
 export { type CriticalName, type CriticalValue, criticalValues } from './radio/critical.ts';
 export { radioDetails } from './radio/details.ts';

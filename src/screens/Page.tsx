@@ -10,6 +10,7 @@ import { PANEL_NAMES, PANELS, shown } from './frame/panels.ts';
 import { useTools } from './frame/tools.ts';
 import { Banner } from './play/Banner.tsx';
 import { Records } from './records/Records.tsx';
+import { OpenWay } from './report/OpenWay.tsx';
 import { Talk } from './talk/Talk.tsx';
 
 export function Page() {
@@ -50,7 +51,7 @@ export function Page() {
 const Waiting = () => <p class="empty">Getting ready …</p>;
 
 function Sheets() {
-  const { sheet, changing } = useTools();
+  const { sheet, changing, way } = useTools();
   const close = () => {
     sheet.value = null;
   };
@@ -62,6 +63,7 @@ function Sheets() {
     case 'more':
       return <More close={close} />;
     case null:
+      if (way.value !== null) return <OpenWay key={way.value} name={way.value} />;
       return changing.value === null ? null : <ChangeSheet key={changing.value} id={changing.value} />;
   }
 }

@@ -67,6 +67,7 @@ const tools: Tools = {
   panel: signal<Panel>('talk'),
   sheet: signal<Sheet>(storage?.getItem(CAUTIONS_READ) === 'yes' ? null : 'cautions'),
   reading: signal(null),
+  way: signal(null),
   changing: signal<string | null>(null),
 };
 

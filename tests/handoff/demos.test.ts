@@ -1,6 +1,5 @@
 // The two demonstration examinations (invented) as reports: short, worst first, and with nothing out of reach.
 
-import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import {
   CLEAN_WORDS,
@@ -15,20 +14,9 @@ import {
   wordBudget,
 } from '../../src/handoff/index.ts';
 import { stands } from '../../src/record/entry.ts';
-import { endOf, examine } from '../../src/replay/examine.ts';
-import { handoffInput } from '../../src/replay/record-json.ts';
-import { readTalk } from '../../src/replay/talk.ts';
-import { realReader } from '../talk-case.ts';
+import { demoInput } from './demo-input.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
-
-function inputOf(name: string): HandoffInput {
-  const text = readFileSync(new URL(`../../public/demo/${name}.talk`, import.meta.url), 'utf8');
-  const talk = readTalk(text, { startedAt: 0, zone: 'UTC' });
-  if (talk.kind === 'error') throw new Error(`line ${talk.line} of ${name} ${talk.why}`);
-  const { state } = examine(realReader(), talk);
-  return handoffInput(state, state.startedAt ?? '', endOf(talk));
-}
 
 const confirmed = (input: HandoffInput): HandoffInput => ({
   ...input,
@@ -43,7 +31,7 @@ const DEMOS = [
 describe.each(DEMOS)('%s', (name, budget) => {
   let heard: HandoffInput;
   beforeAll(() => {
-    heard = inputOf(name);
+    heard = demoInput(name);
   });
 
   test(`is told in ${budget} words at most, confirmed or not`, () => {
@@ -87,14 +75,14 @@ describe.each(DEMOS)('%s', (name, budget) => {
 });
 
 test('the serious one begins with who, the red criteria, the tourniquet and the low pressure', () => {
-  const [first] = radio(confirmed(inputOf('ridge-fall'))).chunks;
+  const [first] = radio(confirmed(demoInput('ridge-fall'))).chunks;
   expect(first?.text).toMatch(
     /^Age four one\. Red criteria: .*heart rate above systolic\. Tourniquet right thigh, one three five one\. Pressure niner zero by palpation\. GCS one three\. Pulse one two four\./,
   );
 });
 
 test('the calm one names each injury that was found', () => {
-  const said = radio(confirmed(inputOf('ski-evening')))
+  const said = radio(confirmed(demoInput('ski-evening')))
     .chunks.map(({ text }) => text)
     .join(' ');
   expect(said).toContain('Right knee: swelling');

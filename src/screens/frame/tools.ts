@@ -9,6 +9,7 @@ import type { Ear } from '../listen/ear.ts';
 import type { Player } from '../play/player.ts';
 import type { IdleMinutes } from '../records/idle.ts';
 import type { Persistence } from '../records/storage.ts';
+import type { WayName } from '../report/ways.ts';
 import type { Speaker } from '../voice/speaking.ts';
 import type { Hand } from './hand.ts';
 import type { Look } from './look.ts';
@@ -45,6 +46,8 @@ export interface Tools {
   readonly sheet: Signal<Sheet>;
   /** the report that is being read over the radio, or null */
   readonly reading: Signal<Reading | null>;
+  /** the way of handing over that is open: a sheet that stays whatever panels the page has room for */
+  readonly way: Signal<WayName | null>;
   /** the entry that is being changed */
   readonly changing: Signal<string | null>;
 }

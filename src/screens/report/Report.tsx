@@ -3,11 +3,10 @@
 import { useSignal } from '@preact/signals';
 import { imistAmbo, mist, sbar, soap } from '../../handoff/index.ts';
 import { useTools, useWorked } from '../frame/tools.ts';
-import { Lazily } from './Lazily.tsx';
-import { WAYS, type WayName } from './more.ts';
 import { RadioScript } from './RadioScript.tsx';
 import { Timeline } from './Timeline.tsx';
 import { Written } from './Written.tsx';
+import { WAYS, type WayName } from './ways.ts';
 
 const VIEWS = [
   ['radio', 'Radio, timeline'],
@@ -22,10 +21,9 @@ const WAY_NAMES = Object.keys(WAYS) as readonly WayName[];
 const WRITTEN = { ATMIST: mist, 'IMIST-AMBO': imistAmbo, SBAR: sbar, SOAP: soap } as const;
 
 export function Report() {
-  const { desk } = useTools();
+  const { desk, way } = useTools();
   const { report } = useWorked();
   const view = useSignal<(typeof VIEWS)[number][0]>('radio');
-  const way = useSignal<WayName | null>(null);
   if (desk.record.value === null)
     return <p class="empty">No record yet. Reports are made from what was said.</p>;
   return (
@@ -44,16 +42,6 @@ export function Report() {
           </button>
         ))}
       </div>
-      {way.value !== null && (
-        <Lazily
-          key={way.value}
-          title={WAYS[way.value].name}
-          load={WAYS[way.value].load}
-          close={() => {
-            way.value = null;
-          }}
-        />
-      )}
       <div class="choices thirds">
         {VIEWS.map(([id, name]) => (
           <button

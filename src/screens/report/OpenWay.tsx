@@ -1,18 +1,20 @@
-// A part of the page that is fetched when it is first asked for; while it comes, and if it cannot, the page says so.
+// A way of handing over, fetched when it is first asked for; while it comes, and if it cannot, the page says so.
 
 import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Sheet } from '../frame/Sheet.tsx';
+import { useTools } from '../frame/tools.ts';
+import { WAYS, type WayName } from './ways.ts';
 
 type View = FunctionComponent<{ readonly close: () => void }>;
 
-interface Props {
-  readonly title: string;
-  readonly load: () => Promise<View>;
-  readonly close: () => void;
-}
-
-export function Lazily({ title, load, close }: Props) {
+/** The sheet of the way that is open. */
+export function OpenWay({ name }: { readonly name: WayName }) {
+  const { way } = useTools();
+  const { name: title, load } = WAYS[name];
+  const close = () => {
+    way.value = null;
+  };
   const [view, setView] = useState<{ readonly View: View } | null>(null);
   const [failed, setFailed] = useState(false);
   useEffect(() => {

@@ -13,6 +13,7 @@ export const WAYS = {
     name: 'Read over the radio',
     load: () => import('../reader/index.ts').then(({ Reader }) => Reader),
   },
+  print: { name: 'Print or PDF', load: () => import('../print/index.ts').then(({ Print }) => Print) },
 } as const satisfies Record<string, Way>;
 
 export type WayName = keyof typeof WAYS;
