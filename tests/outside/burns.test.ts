@@ -5,7 +5,7 @@ import { LUND_BROWDER_AGES, lundBrowder, RULE_OF_NINES } from '../../src/clinica
 import { patchesOf } from '../../src/clinical/burns/patches.ts';
 import { burnsOf, chartOf, scores } from '../../src/clinical/index.ts';
 import type { Entry } from '../../src/record/entry.ts';
-import { age, clock, denied, found } from '../clinical/build.ts';
+import { age, clock, denied, found, minute } from '../clinical/build.ts';
 
 const sum = (chart: Parameters<typeof patchesOf>[0]): number =>
   patchesOf(chart).reduce((total, patch) => total + patch.percent, 0);
@@ -88,6 +88,23 @@ describe('palms', () => {
       2,
     );
   });
+  it('told of several places at once are those of all of them together', () => {
+    const told = { heard: 'twenty percent of the body, arms and chest' };
+    const quality = ['20 percent'];
+    expect(
+      percent(
+        found('arm', 'both', 'burn', told, { quality }),
+        found('chest', null, 'burn', told, { quality }),
+        found('chest', null, 'burn', told, { quality: ['partial-thickness'] }),
+      ),
+    ).toBe(20);
+    expect(
+      percent(
+        found('arm', 'left', 'burn', { at: minute(1) }, { quality: ['3 palms'] }),
+        found('leg', 'left', 'burn', { at: minute(2) }, { quality: ['3 palms'] }),
+      ),
+    ).toBe(6);
+  });
   it('are not read from words that two burns share', () => {
     const heard = 'burns to left shoulder and right flank two palms';
     expect(
@@ -111,6 +128,17 @@ describe('depth', () => {
     expect(percent(found('arm', 'left', 'burn', {}, { quality: ['superficial', 'partial thickness'] }))).toBe(
       9,
     );
+  });
+  it('is full where the skin beside it is white or leathery, and stays open where it is red', () => {
+    const depth = (...quality: readonly string[]) =>
+      burnsOf(
+        chartOf([
+          found('forearm', 'left', 'burn'),
+          found('forearm', 'left', 'discoloration', {}, { quality }),
+        ]),
+      )?.regions.map((region) => region.depth);
+    expect(depth('white', 'leathery')).toEqual(['full']);
+    expect(depth('red')).toEqual(['not said']);
   });
   it('counts a burn of which the depth was not said, and asks', () => {
     expect(burnsOf(chartOf([found('arm', 'left', 'burn')]))?.missing).toContain('depth at: left arm');

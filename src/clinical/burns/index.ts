@@ -41,26 +41,48 @@ const NAMES: Readonly<Record<Method, string>> = {
 
 const ownDepth = (entry: FindingEntry): Depth => depthIn(entry.quality ?? []);
 
-/** Of a burn told twice in one breath ("the hand is burned too, full thickness") the depth said once holds for both. */
-function depthOf(entry: FindingEntry, all: readonly FindingEntry[]): Depth {
+/** Said in one breath of one place: "the hand is burned too, full thickness" is told of it twice. */
+const isSameTelling = (a: FindingEntry, b: FindingEntry): boolean =>
+  a.heardAt === b.heardAt && a.site === b.site && a.side === b.side;
+
+/** The depth said once holds for all that was told of the place with it: "burned, the skin is white and leathery". */
+function depthOf(entry: FindingEntry, told: readonly FindingEntry[]): Depth {
   const own = ownDepth(entry);
   if (own !== 'not said') return own;
-  const told = all.find(
-    (other) =>
-      other.heardAt === entry.heardAt &&
-      other.site === entry.site &&
-      other.side === entry.side &&
-      ownDepth(other) !== 'not said',
-  );
-  return told === undefined ? own : ownDepth(told);
+  const beside = told.filter((other) => isSameTelling(other, entry)).map(ownDepth);
+  // A red skin beside a burn may be its rim: only words of depth make it superficial.
+  return DEEPEST.find((depth) => beside.includes(depth)) ?? own;
 }
 
+const DEEPEST: readonly Depth[] = ['full', 'partial'];
+
+const toldIn = (entry: FindingEntry): string =>
+  (entry.quality ?? []).filter((word) => palmPercentIn(word) !== null).join(', ');
+
 /** The words of an entry that no other burn was heard in: only then is a number in them surely this burn's. */
-function toldPercent(entry: FindingEntry, burns: readonly FindingEntry[]): number | null {
-  const own = palmPercentIn((entry.quality ?? []).join(' '));
-  if (own !== null) return own;
+function alonePercent(entry: FindingEntry, burns: readonly FindingEntry[]): number | null {
   const alone = burns.every((other) => other === entry || other.heard !== entry.heard);
   return alone ? palmPercentIn(entry.heard) : null;
+}
+
+/**
+ * The burns with the percent that was told of each. A number told of several at once ("twenty percent, arms and chest")
+ * is that of all of them together, and stands with the first; the chart's areas of what was told so do not count.
+ */
+function sizedBurns(counted: readonly FindingEntry[], all: readonly FindingEntry[]): readonly BurnSaid[] {
+  const given = new Set<string>();
+  return counted.map((entry) => {
+    const words = toldIn(entry);
+    if (words !== '') {
+      const key = `${entry.heardAt} ${words}`;
+      const first = !given.has(key);
+      given.add(key);
+      const sum = words.split(', ').reduce((total, word) => total + (palmPercentIn(word) ?? 0), 0);
+      return { entry, told: first ? sum : 0 };
+    }
+    const beside = all.some((other) => isSameTelling(other, entry) && toldIn(other) !== '');
+    return { entry, told: beside ? 0 : alonePercent(entry, all) };
+  });
 }
 
 /** The burns as told; null where no burn was found. Burns that were not said to be superficial count. */
@@ -68,8 +90,11 @@ export function burnsOf(chart: Chart): Burns | null {
   const all = chart.found('burn');
   if (all.length === 0) return null;
   const { years, entries } = chart.ask(ageOf);
-  const counted = all.filter((entry) => depthOf(entry, all) !== 'superficial');
-  const burns: readonly BurnSaid[] = counted.map((entry) => ({ entry, told: toldPercent(entry, all) }));
+  // The look of the skin may be told as a finding of its own.
+  const looks = chart.found('discoloration');
+  const depth = (entry: FindingEntry): Depth => depthOf(entry, [...all, ...looks]);
+  const counted = all.filter((entry) => depth(entry) !== 'superficial');
+  const burns = sizedBurns(counted, all);
   const nines = estimate(burns, RULE_OF_NINES, 'rule-of-nines');
   const browder = years === null ? null : estimate(burns, lundBrowder(years), 'lund-browder');
   const child = years !== null && years < NINES_FROM_YEARS;
@@ -81,16 +106,17 @@ export function burnsOf(chart: Chart): Burns | null {
     ...(years === null ? ['age, for the chart by age'] : []),
     ...lead.unplaced.map((entry) => `how many palms at: ${placeText(entry.site, entry.side)}`),
     ...counted
-      .filter((entry) => depthOf(entry, all) === 'not said')
+      .filter((entry) => depth(entry) === 'not said')
       .map((entry) => `depth at: ${placeText(entry.site, entry.side)}`),
     ...counted
       .filter((entry) => placeText(entry.site, entry.side).includes('side not said'))
       .map(() => 'side'),
   ];
   const atLeast = lead.unplaced.length > 0 ? 'at least ' : '';
-  const figures = (differ ? estimates : [lead])
-    .map((each) => `${each.percent} % by ${NAMES[each.method]}`)
-    .join(', ');
+  const allTold = burns.length > 0 && burns.every((burn) => burn.told !== null);
+  const figures = allTold
+    ? `${lead.percent} % as told in palms or percent`
+    : (differ ? estimates : [lead]).map((each) => `${each.percent} % by ${NAMES[each.method]}`).join(', ');
   return {
     ...reckoned([...all, ...entries], child ? LUND_BROWDER_SOURCE : NINES_SOURCE, missing),
     source: [
@@ -106,8 +132,8 @@ export function burnsOf(chart: Chart): Burns | null {
     differ,
     regions: all.map((entry) => ({
       place: placeText(entry.site, entry.side),
-      depth: depthOf(entry, all),
-      counted: depthOf(entry, all) !== 'superficial',
+      depth: depth(entry),
+      counted: depth(entry) !== 'superficial',
       entry: entry.id,
     })),
     text: nonePlaced ? 'burns: size not known' : `burns: ${atLeast}${figures}`,

@@ -179,6 +179,22 @@ const CM: Readonly<Record<string, number>> = { cm: 1, mm: 0.1, inch: 2.54 };
 const sizeOf = (phrase: Phrase): number =>
   Math.round((phrase.numbers.size ?? 0) * (CM[phrase.tag('unit') ?? ''] ?? 0) * 100) / 100;
 
+/** How much of the skin a burn takes in stays in its words; it is said of nothing else. */
+function sized(sampler: Sampler): Sentence {
+  const { chance, say } = sampler;
+  const place = sidedPlace(sampler);
+  const phrase = say('findings.area', () => ({ palms: chance.whole(2, 9), percent: chance.whole(2, 30) }));
+  const { palms, percent } = phrase.numbers;
+  const [site] = place.sites;
+  const quality = palms === undefined ? `${percent} percent` : `${palms} palms`;
+  return {
+    rule: 'findings.area',
+    lines: [`${place.text} burn, ${phrase.text}`],
+    wants: [stating({ kind: 'finding', site, side: place.side, finding: 'burn', quality: [quality] })],
+    never: [stating({ kind: 'visit', site: 'palm' })],
+  };
+}
+
 /** The sentences about findings and sites. */
 export const findingSentences = (sampler: Sampler): readonly Sentence[] => [
   ...Array.from({ length: 700 }, () => stated(sampler)),
@@ -186,4 +202,5 @@ export const findingSentences = (sampler: Sampler): readonly Sentence[] => [
   ...Array.from({ length: 100 }, () => carried(sampler)),
   ...Array.from({ length: 300 }, () => visited(sampler)),
   ...Array.from({ length: 120 }, () => coloured(sampler)),
+  ...Array.from({ length: 40 }, () => sized(sampler)),
 ];

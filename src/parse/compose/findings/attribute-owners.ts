@@ -1,6 +1,6 @@
 // Which finding each attribute of a clause belongs to: the one straight after it, or else the one before it.
 
-import { isSmall, likelyTag, type Piece, type Role } from '../../pieces/piece.ts';
+import { isSmall, likelyTag, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
@@ -25,8 +25,17 @@ export const ownedAttributes = (items: readonly Item[], tokens: readonly Token[]
         ? ([-1, 1] as const)
         : ([1, -1] as const);
     const finding = near(items, tokens, i, ways[0]) ?? near(items, tokens, i, ways[1]);
-    return finding === null ? [] : [{ finding, piece, attributes }];
+    if (finding === null || (isArea(piece) && !isBurn(items[finding]))) return [];
+    return [{ finding, piece, attributes }];
   });
+
+const isArea = (piece: Piece): boolean =>
+  piece.role === 'attribute' && readingOf(piece, 'findings.area') !== null;
+
+const isBurn = (item: Item | undefined): boolean => {
+  const piece = item === undefined ? null : pieceOf(item);
+  return piece !== null && likelyTag(piece, 'finding') === 'burn';
+};
 
 // "A cut on the arm about four inches long bleeding a lot": a size after a finding is that finding's, unless an article or a
 // pause before it begins the next ("a cut, three centimetre bruise").

@@ -27,6 +27,8 @@ export function attributesOf(piece: Piece): Attributes | null {
   if (piece.role !== 'attribute') return null;
   const size = readingOf(piece, 'findings.size');
   if (size !== null) return sizeOf(size);
+  const area = readingOf(piece, 'findings.area');
+  if (area !== null) return areaOf(area);
   const scale = readingOf(piece, 'findings.scale');
   if (scale !== null) return scored(numberOf(scale, 'severity'));
   const severity = readingOf(piece, 'findings.severity');
@@ -53,6 +55,16 @@ function sizeOf(island: Island): Attributes | null {
   return converted === null || converted.value <= 0 || converted.value > LONGEST_CM
     ? null
     : { size: { value: converted.value, unit: 'cm' } };
+}
+
+// A body has a hundred palms to it, more or less.
+const MOST_PERCENT = 100;
+
+function areaOf(island: Island): Attributes | null {
+  const [palms, percent] = [numberOf(island, 'palms'), numberOf(island, 'percent')];
+  const value = palms ?? percent;
+  if (value === null || value <= 0 || value > MOST_PERCENT) return null;
+  return { quality: [palms === null ? `${value} percent` : `${value} ${value === 1 ? 'palm' : 'palms'}`] };
 }
 
 const MOST_COUNTED = 20;

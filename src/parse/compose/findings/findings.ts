@@ -1,6 +1,6 @@
 // Composes the findings of a clause: each with its site and side, whether it is there, and what is said of it.
 
-import type { Finding } from '../../../terms/index.ts';
+import type { Finding, SeverityWord } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
@@ -114,7 +114,8 @@ function findingAt(
 
 const ownAttributes = (island: Island): Attributes => {
   const quality = tagsOf(island, 'quality');
-  return quality.length > 0 ? { quality } : {};
+  const severity = tagOf(island, 'severity') as SeverityWord | null;
+  return { ...(quality.length > 0 ? { quality } : {}), ...(severity === null ? {} : { severity }) };
 };
 
 // "Abrasion, nothing else" cannot be free of anything: where something is there, the site is not called normal.
