@@ -3,6 +3,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { hearingModel } from './build/hearing-model.ts';
 
 /** While developing, Vite puts styles into the page itself, which the page's own policy forbids; the build keeps it. */
 const withoutPolicy: Plugin = {
@@ -20,8 +21,10 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   build: { target: 'es2023', modulePreload: { polyfill: false } },
   preview: { host: 'localhost', port: 4173 },
+  worker: { format: 'es' },
   plugins: [
     withoutPolicy,
+    hearingModel(),
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,

@@ -15,7 +15,9 @@ import { settingsStorage } from './frame/storage.ts';
 import type { Sheet } from './frame/tools.ts';
 import { type Tools, ToolsProvider } from './frame/tools.ts';
 import { createUpdate } from './frame/update.ts';
+import { createDictation } from './listen/dictation.ts';
 import { createEar } from './listen/ear.ts';
+import { logGap, sayHeard } from './listen/into-record.ts';
 import { recognitionIn } from './listen/speech.ts';
 import { Page } from './Page.tsx';
 import { createPlayer } from './play/player.ts';
@@ -53,8 +55,15 @@ const tools: Tools = {
   derived: derive(desk),
   later: signal(null),
   player: createPlayer(desk),
-  ear: createEar(recognitionIn(window), navigator.language, ({ text, confidence, alternatives }) =>
-    say(desk, [text], { engine: 'browser', confidence, alternatives }),
+  ear: createEar(async (parts) => (await import('./listen/engine/index.ts')).createEngine(parts), {
+    heard: (heard) => sayHeard(desk, heard),
+    gap: (gap) => logGap(desk, gap),
+  }),
+  dictation: createDictation(
+    recognitionIn(window),
+    navigator.language,
+    ({ text, confidence, alternatives }) =>
+      say(desk, [text], { engine: 'browser', confidence, alternatives }),
   ),
   speaker: speakerIn(window),
   update: createUpdate(),
@@ -107,6 +116,7 @@ async function prepare(): Promise<void> {
   desk.reader.value = reader;
   sayWaiting(desk);
   document.documentElement.dataset.reader = 'there';
+  await tools.ear.look();
 }
 
 // Two frames: the first is being painted when the second is asked for.

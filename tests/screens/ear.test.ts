@@ -1,7 +1,7 @@
 // Dictation says what it settles on once, keeps what was never settled, and gives its reason when it stops.
 
 import { describe, expect, it, vi } from 'vitest';
-import { createEar, type HeardWords } from '../../src/screens/listen/ear.ts';
+import { createDictation, type HeardWords } from '../../src/screens/listen/dictation.ts';
 import { type Recognition, type RecognitionMaker, recognitionIn } from '../../src/screens/listen/speech.ts';
 import { stopReason } from '../../src/screens/listen/stop-reason.ts';
 
@@ -24,7 +24,7 @@ function fakeMaker(): { maker: RecognitionMaker; made: Recognition[] } {
 async function listening() {
   const { maker, made } = fakeMaker();
   const heard: HeardWords[] = [];
-  const ear = createEar(maker, 'en-GB', (words) => heard.push(words));
+  const ear = createDictation(maker, 'en-GB', (words) => heard.push(words));
   await ear.turnOn();
   const hear = (...results: readonly ReturnType<typeof result>[]) =>
     made.at(-1)?.onresult?.({ resultIndex: 0, results });
@@ -33,12 +33,12 @@ async function listening() {
 
 describe('the ear', () => {
   it('is not there where the browser has no recogniser', () => {
-    expect(createEar(recognitionIn({}), 'en', () => undefined).now.value).toEqual({ state: 'none' });
+    expect(createDictation(recognitionIn({}), 'en', () => undefined).now.value).toEqual({ state: 'none' });
   });
 
   it('is off until it is turned on', async () => {
     const { maker, made } = fakeMaker();
-    const ear = createEar(maker, 'en', () => undefined);
+    const ear = createDictation(maker, 'en', () => undefined);
     expect(ear.now.value.state).toBe('off');
     expect(made).toHaveLength(0);
     await ear.turnOn();
@@ -82,7 +82,7 @@ describe('the ear', () => {
     const { maker, made } = fakeMaker();
     Object.assign(maker.prototype, { processLocally: false });
     Object.assign(maker, { available: () => Promise.resolve('available') });
-    const ear = createEar(maker, 'en-GB', () => undefined);
+    const ear = createDictation(maker, 'en-GB', () => undefined);
     await ear.turnOn();
     expect(made.at(-1)?.processLocally).toBe(true);
     expect(ear.now.value).toEqual({ state: 'listening', onDevice: true });

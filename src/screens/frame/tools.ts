@@ -5,6 +5,7 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Derived, Desk } from '../desk/index.ts';
 import type { Later } from '../later/index.ts';
+import type { Dictation } from '../listen/dictation.ts';
 import type { Ear } from '../listen/ear.ts';
 import type { Player } from '../play/player.ts';
 import type { IdleMinutes } from '../records/idle.ts';
@@ -31,7 +32,10 @@ export interface Tools {
   /** what is fetched after the page is shown; null until it is there */
   readonly later: Signal<Later | null>;
   readonly player: Player;
+  /** the bundled recogniser */
   readonly ear: Ear;
+  /** the browser's own recognition */
+  readonly dictation: Dictation;
   /** reads aloud; whoever listens must be deaf while `speaker.speaking` is true */
   readonly speaker: Speaker;
   readonly update: Update;

@@ -1,6 +1,7 @@
 // The reader of talk, built when the page is already there; a faulty grammar costs understanding, never words.
 
 import { createReader } from '../../parse/index.ts';
+import { keepingRefusals } from '../../record/index.ts';
 import type { TalkReader } from '../desk/index.ts';
 import { grammarFiles } from './grammar.ts';
 
@@ -13,7 +14,7 @@ export interface BuiltReader {
 /** The reader. With a fault in the grammar every utterance is kept as a note, and `fault` says where it lies. */
 export function buildReader(): BuiltReader {
   const made = createReader(grammarFiles());
-  if (made.kind === 'reader') return { reader: made.reader, fault: null };
+  if (made.kind === 'reader') return { reader: keepingRefusals(made.reader), fault: null };
   const [first] = made.errors;
   const where = first === undefined ? '' : ` (${first.file}:${first.line} ${first.message})`;
   // A grammar without rules understands nothing, and so keeps everything.

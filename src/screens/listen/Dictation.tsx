@@ -1,15 +1,13 @@
 // Dictation by the browser: not there, off, listening, or stopped and why; it is turned on by a person who was told.
 
-import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { useTools } from '../frame/tools.ts';
 
 const VENDOR =
   'Your browser may send the sound to its maker to be recognised, unless it can do so on this device. Nothing is heard until you turn it on.';
 
-/** `children` stand beside the button while dictation is off. */
-export function Dictation({ children }: { readonly children: ComponentChildren }) {
-  const { ear } = useTools();
+export function Dictation() {
+  const { dictation: ear } = useTools();
   const [asked, setAsked] = useState(false);
   const now = ear.now.value;
   if (now.state === 'listening')
@@ -35,7 +33,6 @@ export function Dictation({ children }: { readonly children: ComponentChildren }
             Dictation: off
           </button>
         )}
-        {children}
       </div>
       {now.state === 'stopped' && (
         <p role="alert">

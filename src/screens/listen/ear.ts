@@ -1,123 +1,77 @@
-// Dictation through the browser: off until a person turns it on, and when it stops it says why.
+// How it stands with listening, as the views show it; what really hears is fetched only when it is first needed.
 
 import { type Signal, signal } from '@preact/signals';
-import { type HeardEvent, type Recognition, type RecognitionMaker, worksOnDevice } from './speech.ts';
-import { stopReason } from './stop-reason.ts';
+import type { SoundLevel } from '../../speech/microphone/index.ts';
+import type { EarNow, Gap } from '../../speech/supervisor/index.ts';
+import type { Heard } from '../../speech/worker/messages.ts';
 
-export type EarState =
-  | { readonly state: 'none' }
-  | { readonly state: 'off' }
-  | { readonly state: 'listening'; readonly onDevice: boolean }
-  | { readonly state: 'stopped'; readonly why: string };
+/** The recogniser's model on this device. */
+export type ModelNow =
+  | { readonly state: 'unknown' }
+  /** this browser cannot store or run it; `why` is a sentence */
+  | { readonly state: 'impossible'; readonly why: string }
+  /** not stored: `bytes` are to be fetched; `why` is a sentence on the last try, or empty */
+  | { readonly state: 'missing'; readonly bytes: number; readonly why: string }
+  | { readonly state: 'fetching'; readonly done: number; readonly of: number }
+  | { readonly state: 'stored' };
 
 export interface Ear {
-  readonly now: Signal<EarState>;
-  /** words that are not settled yet, to be shown and never recorded */
-  readonly hearing: Signal<string>;
-  turnOn(): Promise<void>;
-  turnOff(): void;
+  readonly now: Signal<EarNow>;
+  readonly model: Signal<ModelNow>;
+  readonly level: Signal<SoundLevel | null>;
+  /** somebody is speaking; ms of sound that are still to be heard */
+  readonly progress: Signal<{ readonly speech: boolean; readonly behind: number }>;
+  /** looks whether the model is stored */
+  look(): Promise<void>;
+  /** fetches the model; asked for by a person */
+  prepare(): Promise<void>;
+  /** stops fetching; what has arrived stays */
+  cancel(): void;
+  start(): Promise<void>;
+  stop(): void;
+  /** what is recorded from `from` to `to` (epoch ms; null until it is known) is not heard */
+  deaf(from: number, to: number | null): void;
 }
 
-export interface HeardWords {
-  readonly text: string;
-  readonly confidence: number;
-  readonly alternatives: readonly string[];
+/** What an engine is given: where it shows how it stands, and where it says what it heard. */
+export interface EarParts extends Pick<Ear, 'now' | 'model' | 'level' | 'progress'> {
+  heard(heard: Heard): void;
+  gap(gap: Gap): void;
 }
 
-/** Ends in a row with nothing heard after which listening is given up; a browser that ends at once would loop. */
-const TRIES = 20;
+export type Engine = Pick<Ear, 'look' | 'prepare' | 'cancel' | 'start' | 'stop' | 'deaf'>;
 
-/** An ear; `maker` is null where the browser has no recogniser. `heard` is called for settled words only. */
+/** `fetchEngine` gives what hears, the first time it is needed. */
 export function createEar(
-  maker: RecognitionMaker | null,
-  lang: string,
-  heard: (words: HeardWords) => void,
+  fetchEngine: (parts: EarParts) => Promise<Engine>,
+  told: Pick<EarParts, 'heard' | 'gap'>,
 ): Ear {
-  const now = signal<EarState>(maker === null ? { state: 'none' } : { state: 'off' });
-  const hearing = signal('');
-  let recognition: Recognition | null = null;
-  let wanted = false;
-  let idle = 0;
-  let taken = 0;
-
-  const stop = (state: EarState): void => {
-    wanted = false;
-    recognition?.abort();
-    recognition = null;
-    hearing.value = '';
-    now.value = state;
+  const shown = {
+    now: signal<EarNow>({ state: 'off' }),
+    model: signal<ModelNow>({ state: 'unknown' }),
+    level: signal<SoundLevel | null>(null),
+    progress: signal({ speech: false, behind: 0 }),
   };
-
-  const onResult = ({ resultIndex, results }: HeardEvent): void => {
-    idle = 0;
-    let unsettled = '';
-    for (let index = resultIndex; index < results.length; index += 1) {
-      const result = results[index];
-      const best = result?.[0];
-      if (result === undefined || best === undefined) continue;
-      if (!result.isFinal) unsettled += best.transcript;
-      // Android gives settled results again: each place is taken once.
-      else if (index >= taken) {
-        taken = index + 1;
-        const others = Array.from(result, ({ transcript }) => transcript.trim()).slice(1);
-        const text = best.transcript.trim();
-        if (text !== '') heard({ text, confidence: best.confidence, alternatives: others });
-      }
-    }
-    hearing.value = unsettled.trim();
-  };
-
-  const listen = (made: RecognitionMaker, onDevice: boolean): void => {
-    const one = new made();
-    one.lang = lang;
-    one.continuous = true;
-    one.interimResults = true;
-    one.maxAlternatives = 3;
-    if (onDevice) one.processLocally = true;
-    taken = 0;
-    one.onresult = onResult;
-    one.onerror = ({ error }) => {
-      const why = stopReason(error);
-      if (why !== null && recognition === one) stop({ state: 'stopped', why });
-    };
-    // Browsers end a session after some silence of their own accord; a person who turned it on is still talking.
-    one.onend = () => {
-      if (!wanted || recognition !== one) return;
-      keepUnsettled();
-      idle += 1;
-      if (idle > TRIES) stop({ state: 'stopped', why: 'Nothing was heard for a while.' });
-      else setTimeout(() => wanted && recognition === one && listen(made, onDevice), 250);
-    };
-    recognition = one;
+  let engine: Engine | null = null;
+  let coming: Promise<Engine> | null = null;
+  const use = async (act: (engine: Engine) => Promise<void>): Promise<void> => {
+    coming ??= fetchEngine({ ...shown, ...told });
     try {
-      one.start();
-      now.value = { state: 'listening', onDevice };
+      engine = await coming;
+      await act(engine);
     } catch {
-      stop({ state: 'stopped', why: 'The browser did not start listening.' });
+      if (engine === null) coming = null;
+      const why = 'The recogniser could not be loaded; reload the page, or type.';
+      shown.model.value = { state: 'impossible', why };
     }
   };
-
-  // Words that the browser showed and never settled are still words that were said.
-  const keepUnsettled = (): void => {
-    const text = hearing.value;
-    hearing.value = '';
-    if (text !== '') heard({ text, confidence: 0, alternatives: [] });
-  };
-
   return {
-    now,
-    hearing,
-    turnOn: async () => {
-      if (maker === null || wanted) return;
-      wanted = true;
-      idle = 0;
-      const onDevice = await worksOnDevice(maker, lang);
-      if (wanted) listen(maker, onDevice);
-    },
-    turnOff: () => {
-      if (maker === null) return;
-      keepUnsettled();
-      stop({ state: 'off' });
-    },
+    ...shown,
+    look: () => use((one) => one.look()),
+    prepare: () => use((one) => one.prepare()),
+    start: () => use((one) => one.start()),
+    cancel: () => engine?.cancel(),
+    stop: () => engine?.stop(),
+    deaf: (from, to) => engine?.deaf(from, to),
   };
 }

@@ -2,7 +2,7 @@
 
 import { useEffect, useRef } from 'preact/hooks';
 import { useTools } from '../frame/tools.ts';
-import { Dictation } from '../listen/Dictation.tsx';
+import { Listen } from '../listen/Listen.tsx';
 import { Demos } from '../play/Demos.tsx';
 import { OpenTalk } from './OpenTalk.tsx';
 import { SaidList } from './SaidList.tsx';
@@ -20,7 +20,7 @@ export function Talk() {
   return (
     <>
       <div ref={top} class="now-heard">
-        <Dictation>{null}</Dictation>
+        <Listen />
         {record !== null && <SiteInMind />}
       </div>
       {record !== null ? <SaidList /> : <Start />}

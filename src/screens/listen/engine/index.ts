@@ -1,0 +1,70 @@
+// Promises the ear that is fetched when it is first needed: model, worker and microphone, watched over while it is wanted.
+
+import tap from '../../../speech/microphone/tap.ts?worker&url';
+import { type BundledEar, createBundledEar } from '../../../speech/supervisor/index.ts';
+import type { EarParts, Engine } from '../ear.ts';
+import { hearingFiles } from './hearing-files.ts';
+import { modelParts } from './model.ts';
+import { preparing } from './prepare.ts';
+
+/** How often the ear is looked after, ms. */
+const CHECK = 500;
+
+const makeWorker = (): Worker =>
+  new Worker(new URL('../../../speech/worker/ear.ts', import.meta.url), { type: 'module', name: 'ear' });
+
+/** The engine of this browser. */
+export function createEngine(parts: EarParts): Engine {
+  const { now, level, progress } = parts;
+  const stored = preparing(parts);
+  let ear: BundledEar | null = null;
+  let timer: ReturnType<typeof setInterval> | null = null;
+
+  const rest = (): void => {
+    if (timer !== null) clearInterval(timer);
+    timer = null;
+    level.value = null;
+    progress.value = { speech: false, behind: 0 };
+  };
+
+  const make = (): BundledEar => {
+    const made = createBundledEar(
+      {
+        makeWorker,
+        model: modelParts(),
+        files: hearingFiles(),
+        microphone: { devices: navigator.mediaDevices, makeContext: () => new AudioContext(), tap },
+        clock: () => Date.now(),
+      },
+      {
+        heard: parts.heard,
+        gap: parts.gap,
+        now: (state) => {
+          now.value = state;
+          if (state.state === 'off' || state.state === 'stopped') rest();
+        },
+        level: (one) => {
+          level.value = one;
+        },
+        comeTo: (speech, behind) => {
+          progress.value = { speech, behind };
+        },
+        noModel: () => void stored.look(),
+      },
+    );
+    document.addEventListener('visibilitychange', () => made.hidden(document.hidden));
+    navigator.mediaDevices?.addEventListener('devicechange', made.check);
+    return made;
+  };
+
+  return {
+    ...stored,
+    start: async () => {
+      ear ??= make();
+      timer ??= setInterval(ear.check, CHECK);
+      ear.start();
+    },
+    stop: () => ear?.stop(),
+    deaf: (from, to) => ear?.deaf(from, to),
+  };
+}

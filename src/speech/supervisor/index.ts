@@ -1,0 +1,9 @@
+// Promises an ear that stays awake: it is started and stopped by a person, mends itself in between, and names every gap.
+
+export {
+  type BundledEar,
+  type BundledEarNews,
+  type BundledEarParts,
+  createBundledEar,
+} from './bundled-ear.ts';
+export type { EarNow, Gap } from './now.ts';

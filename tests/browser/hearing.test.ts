@@ -1,0 +1,97 @@
+// A spoken examination in a real browser, from cold and in airplane mode: the microphone plays a recording made on this
+// machine by a synthetic voice, which only stands in for a person. All talk is invented.
+
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { replay } from '../replay/command.ts';
+import { browserHearing, speak } from './spoken.ts';
+import { ready, sentences } from './visit.ts';
+
+const EXAM = [
+  'left forearm swelling',
+  'no deformity of the right wrist',
+  'blood pressure one twenty over eighty',
+  'pulse ninety two',
+  'tenderness of the right knee',
+];
+
+let recording: string;
+let profile: string;
+beforeAll(() => {
+  const hindrance = inject('hindrance');
+  if (hindrance !== '') throw new Error(hindrance);
+  recording = speak(EXAM);
+  profile = mkdtempSync(join(tmpdir(), 'fieldsay-profile-'));
+});
+
+const open: BrowserContext[] = [];
+async function arrive(): Promise<{ context: BrowserContext; page: Page }> {
+  const context = await browserHearing(recording, profile);
+  open.push(context);
+  return { context, page: context.pages()[0] ?? (await context.newPage()) };
+}
+afterAll(() => Promise.all(open.map((context) => context.close())));
+
+describe('the recogniser', () => {
+  it('is fetched once, when a person asks for it, from the page’s own address', async () => {
+    const { context, page } = await arrive();
+    const asked: string[] = [];
+    context.on('request', (request) => asked.push(request.url()));
+    await page.goto(inject('page'));
+    await page.getByRole('button', { name: 'I have read this' }).click();
+    await ready(page);
+    const fetch = page.getByRole('button', { name: /Fetch the recogniser/ });
+    await fetch.waitFor();
+    expect(asked.filter((url) => url.includes('/model/'))).toEqual([]);
+    expect(await page.getByRole('button', { name: 'Listen', exact: true }).count()).toBe(0);
+    await fetch.click();
+    await page.getByRole('button', { name: 'Listen', exact: true }).waitFor();
+    const fetched = asked.filter((url) => url.includes('/model/'));
+    expect(fetched.length).toBeGreaterThan(5);
+    expect(new Set(asked.map((url) => new URL(url).origin))).toEqual(
+      new Set([new URL(inject('page')).origin]),
+    );
+    await page.evaluate(async () => {
+      await navigator.serviceWorker.ready;
+    });
+    await page.reload();
+    await ready(page);
+    await page.getByRole('button', { name: 'Listen', exact: true }).waitFor();
+    expect(asked.filter((url) => url.includes('/model/'))).toHaveLength(fetched.length);
+    await context.close();
+  });
+
+  it('hears the examination from a cold start without a network, as replay hears the same recording', async () => {
+    const { context, page } = await arrive();
+    const complaints: string[] = [];
+    page.on('console', (message) => {
+      if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+    });
+    page.on('pageerror', (error) => complaints.push(error.message));
+    await context.setOffline(true);
+    await page.goto(inject('page'));
+    await ready(page);
+    await page.getByRole('button', { name: 'Listen', exact: true }).click();
+    await page.getByText('Listening.', { exact: true }).waitFor();
+    await page.locator('.panel-entries .entry').nth(4).waitFor({ timeout: 40_000 });
+    expect((await sentences(page)).toSorted()).toEqual([
+      'Blood pressure 120/80',
+      'LEFT forearm: swelling',
+      'Pulse 92',
+      'RIGHT knee: tenderness',
+      'RIGHT wrist: deformity: NO',
+    ]);
+    expect(await page.locator('.panel-entries .entry.confirmed').count()).toBe(0);
+    await page.getByRole('button', { name: 'Stop listening' }).click();
+    expect(complaints).toEqual([]);
+    const words = (await page.locator('.said-words').allInnerTexts()).map((line) =>
+      line.replace(/^[^“]*/, ''),
+    );
+    const { entries } = JSON.parse(replay(['--json', recording]).out) as { entries: { heard: string }[] };
+    expect(words.toReversed()).toEqual(entries.map(({ heard }) => `“${heard}”`));
+    await context.close();
+  });
+});
