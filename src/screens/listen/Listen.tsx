@@ -26,7 +26,7 @@ export function Listen() {
       </div>
     );
   return (
-    <div class={`listen listening ${now.state}`}>
+    <div class={`listen listening ${now.state === 'deaf' ? 'deaf' : ''}`}>
       <button type="button" class="button primary" onClick={ear.stop}>
         Stop listening
       </button>
