@@ -7,3 +7,4 @@ export {
   createBundledEar,
 } from './bundled-ear.ts';
 export type { EarNow, Gap } from './now.ts';
+export { makeEarWorker, tapAddress } from './threads.ts';

@@ -1,7 +1,11 @@
 // Promises the ear that is fetched when it is first needed: model, worker and microphone, watched over while it is wanted.
 
-import tap from '../../../speech/microphone/tap.ts?worker&url';
-import { type BundledEar, createBundledEar } from '../../../speech/supervisor/index.ts';
+import {
+  type BundledEar,
+  createBundledEar,
+  makeEarWorker,
+  tapAddress,
+} from '../../../speech/supervisor/index.ts';
 import type { EarParts, Engine } from '../ear.ts';
 import { hearingFiles } from './hearing-files.ts';
 import { modelParts } from './model.ts';
@@ -9,9 +13,6 @@ import { preparing } from './prepare.ts';
 
 /** How often the ear is looked after, ms. */
 const CHECK = 500;
-
-const makeWorker = (): Worker =>
-  new Worker(new URL('../../../speech/worker/ear.ts', import.meta.url), { type: 'module', name: 'ear' });
 
 /** The engine of this browser. */
 export function createEngine(parts: EarParts): Engine {
@@ -30,10 +31,14 @@ export function createEngine(parts: EarParts): Engine {
   const make = (): BundledEar => {
     const made = createBundledEar(
       {
-        makeWorker,
+        makeWorker: makeEarWorker,
         model: modelParts(),
         files: hearingFiles(),
-        microphone: { devices: navigator.mediaDevices, makeContext: () => new AudioContext(), tap },
+        microphone: {
+          devices: navigator.mediaDevices,
+          makeContext: () => new AudioContext(),
+          tap: tapAddress,
+        },
         clock: () => Date.now(),
       },
       {
