@@ -27,7 +27,7 @@ export function Listen() {
     );
   return (
     <div class={`listen listening ${now.state === 'deaf' ? 'deaf' : ''}`}>
-      <button type="button" class="button primary" onClick={ear.stop}>
+      <button type="button" class="button primary" onClick={() => void ear.stop()}>
         Stop listening
       </button>
       <Standing />

@@ -28,7 +28,8 @@ export interface Ear {
   /** stops fetching; what has arrived stays */
   cancel(): void;
   start(): Promise<void>;
-  stop(): void;
+  /** what is being said is still heard; resolves when it is in the record */
+  stop(): Promise<void>;
   /** what is recorded from `from` to `to` (epoch ms; null until it is known) is not heard */
   deaf(from: number, to: number | null): void;
 }
@@ -71,7 +72,7 @@ export function createEar(
     prepare: () => use((one) => one.prepare()),
     start: () => use((one) => one.start()),
     cancel: () => engine?.cancel(),
-    stop: () => engine?.stop(),
+    stop: async () => engine?.stop(),
     deaf: (from, to) => engine?.deaf(from, to),
   };
 }

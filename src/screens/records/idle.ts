@@ -2,6 +2,7 @@
 
 import { effect, type Signal, signal } from '@preact/signals';
 import type { Tools } from '../frame/tools.ts';
+import { isListening } from '../listen/any-ear.ts';
 import { lockPage } from './lock.ts';
 
 /** Minutes; 0 is never. */
@@ -34,7 +35,7 @@ export function lockWhenIdle(tools: Tools, idle: Signal<IdleMinutes>, target: Wi
     touched();
   });
   const look = (): void => {
-    if (tools.ear.now.peek().state === 'listening') touched();
+    if (isListening(tools)) touched();
     const passed = Math.max(Date.now() - last.wall, performance.now() - last.running);
     const minutes = idle.peek();
     if (minutes > 0 && passed >= minutes * 60_000 && tools.desk.door.now.peek().state === 'open') {

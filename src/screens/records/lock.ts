@@ -3,15 +3,16 @@
 import { batch } from '@preact/signals';
 import { trouble } from '../desk/index.ts';
 import type { Tools } from '../frame/tools.ts';
+import { stopListening } from '../listen/any-ear.ts';
 
 /** Gives whether the page is locked now; it is not while something could not be kept, and says so. */
 export async function lockPage(tools: Tools): Promise<boolean> {
-  const { desk, player, ear, sheet, changing, panel } = tools;
+  const { desk, player, sheet, changing, panel } = tools;
   const { door } = desk;
   if (door.now.value.state !== 'open' || door.now.value.by === 'device') return false;
   player.stop();
   // What the ear was in the middle of is still said, and kept with the rest.
-  if (ear.now.value.state === 'listening') ear.turnOff();
+  await stopListening(tools);
   await desk.keeper.settled();
   if (desk.keeper.unwritten.value > 0) {
     desk.notice.value = trouble('Not locked: what is new could not be kept yet, and locking would lose it.');

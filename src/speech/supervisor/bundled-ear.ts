@@ -30,7 +30,8 @@ export interface BundledEarNews {
 
 export interface BundledEar {
   start(): void;
-  stop(): void;
+  /** what is being said is still heard; resolves when it has been */
+  stop(): Promise<void>;
   /** what is recorded from `from` to `to` (epoch ms; null until it is known) is not heard */
   deaf(from: number, to: number | null): void;
   hidden(isHidden: boolean): void;
@@ -40,6 +41,8 @@ export interface BundledEar {
 
 /** Sound may wait for the recogniser as long as this, ms, before it is taken for hung and started anew. */
 const HUNG = 60_000;
+/** Nobody waits longer than this, ms, for the last words after listening was stopped. */
+const LAST_WORDS = 15_000;
 /** After so many failures of the recogniser in a row it is given up. */
 const FAILURES = 3;
 
@@ -47,12 +50,20 @@ export function createBundledEar(parts: BundledEarParts, told: BundledEarNews): 
   let worker: Worker | null = null;
   let news: SourceNews | null = null;
   let failures = 0;
+  let whenStopped: (() => void)[] = [];
   let [recorded, heardTo] = [0, 0];
 
   const post = (message: ToEar, transfer: Transferable[] = []): void =>
     worker?.postMessage(message, transfer);
 
+  const allStopped = (): void => {
+    const waiting = whenStopped;
+    whenStopped = [];
+    for (const resolve of waiting) resolve();
+  };
+
   const fail = (): void => {
+    allStopped();
     worker?.terminate();
     worker = null;
     failures += 1;
@@ -75,6 +86,9 @@ export function createBundledEar(parts: BundledEarParts, told: BundledEarNews): 
       case 'come-to':
         heardTo = data.at;
         told.comeTo(data.speech, Math.max(0, recorded - data.at));
+        break;
+      case 'stopped':
+        allStopped();
         break;
       case 'no-model':
         keeper.stop();
@@ -125,7 +139,13 @@ export function createBundledEar(parts: BundledEarParts, told: BundledEarNews): 
       failures = 0;
       keeper.start();
     },
-    stop: keeper.stop,
+    stop: () =>
+      new Promise((resolve) => {
+        whenStopped.push(resolve);
+        if (keeper.isOpen()) setTimeout(allStopped, LAST_WORDS);
+        else allStopped();
+        keeper.stop();
+      }),
     deaf: (from, to) => post({ kind: 'deaf', from, to }),
     hidden: keeper.hidden,
     check: () => {

@@ -32,6 +32,8 @@ export interface KeeperParts {
 export interface Keeper {
   start(): void;
   stop(): void;
+  /** true while a source is open */
+  isOpen(): boolean;
   /** sound arrived that was recorded from `from` to `to`; `peak` is 0 where it is nothing but zeros */
   sound(sound: { readonly from: number; readonly to: number; readonly peak: number }): void;
   hidden(isHidden: boolean): void;
@@ -154,6 +156,7 @@ export function keepHearing({ open, clock, now, gap }: KeeperParts): Keeper {
 
   return {
     check,
+    isOpen: () => source !== null,
     start: () => {
       if (wanted) return;
       [wanted, tries, nextTry] = [true, 0, 0];

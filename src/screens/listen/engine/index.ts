@@ -69,7 +69,7 @@ export function createEngine(parts: EarParts): Engine {
       timer ??= setInterval(ear.check, CHECK);
       ear.start();
     },
-    stop: () => ear?.stop(),
+    stop: async () => ear?.stop(),
     deaf: (from, to) => ear?.deaf(from, to),
   };
 }
