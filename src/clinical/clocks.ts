@@ -67,7 +67,8 @@ function tourniquets(chart: Chart): readonly Clocked[] {
 }
 
 function intake(chart: Chart): readonly Clocked[] {
-  const told = chart.history.findLast((entry) => entry.topic === 'last-intake');
+  // "No alcohol" is no intake.
+  const told = chart.history.findLast((entry) => entry.topic === 'last-intake' && entry.present !== false);
   if (told === undefined) return [clockOf('intake', 'last intake', undefined, ['last intake'])];
   return [clockOf('intake', told.text, told, timed(told) ? [] : ['time of the last intake'])];
 }

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { LUND_BROWDER_AGES, lundBrowder, RULE_OF_NINES } from '../../src/clinical/burns/charts.ts';
+import { depthIn } from '../../src/clinical/burns/depth.ts';
 import { patchesOf } from '../../src/clinical/burns/patches.ts';
 import { burnsOf, chartOf, scores } from '../../src/clinical/index.ts';
 import type { Entry } from '../../src/record/entry.ts';
@@ -28,6 +29,42 @@ describe('the charts', () => {
     [15, 4.5],
     [16, 3.5],
   ])('give at %f years half a head %f', (years, half) => expect(lundBrowder(years).head.front).toBe(half));
+  // Half of the head (A), of one thigh (B) and of one lower leg (C) at each age, both edges of each column: the same page.
+  // From memory: many printed charts show 4.5 for the thigh at 10 years, which makes 101.
+  it.each([
+    [0, 0.99, 9.5, 2.75, 2.5],
+    [1, 4.99, 8.5, 3.25, 2.5],
+    [5, 9.99, 6.5, 4, 2.75],
+    [10, 14.99, 5.5, 4.25, 3],
+    [15, 15.99, 4.5, 4.5, 3.25],
+    [16, 90, 3.5, 4.75, 3.5],
+  ])('give from %f to %f years A %f, B %f, C %f', (from, to, a, b, c) => {
+    for (const years of [from, to]) {
+      const chart = lundBrowder(years);
+      expect([chart.head, chart.thigh, chart['lower-leg']]).toEqual(
+        [a, b, c].map((half) => ({ front: half, back: half })),
+      );
+    }
+  });
+  // From memory: the rows that are the same at every age; with the age rows they make 60 + 2A + 4B + 4C = 100.
+  it.each([
+    ['neck', 1, 1],
+    ['back', 0, 13],
+    ['buttock', 0, 2.5],
+    ['genitals', 1, 0],
+    ['upper-arm', 2, 2],
+    ['forearm', 1.5, 1.5],
+    ['hand', 1.25, 1.25],
+    ['foot', 1.75, 1.75],
+  ] as const)('give at every age for the %s %f before and %f behind', (area, front, back) => {
+    for (const { from } of LUND_BROWDER_AGES) expect(lundBrowder(from)[area]).toEqual({ front, back });
+  });
+  it('give the front of the trunk 13 at every age', () => {
+    for (const { from } of LUND_BROWDER_AGES) {
+      const { chest, abdomen } = lundBrowder(from);
+      expect(chest.front + abdomen.front).toBe(13);
+    }
+  });
   it('sum to 100 by the rule of nines', () => expect(sum(RULE_OF_NINES)).toBeCloseTo(100, 9));
 });
 
@@ -111,6 +148,34 @@ describe('palms', () => {
       percent(found('shoulder', 'left', 'burn', { heard }), found('flank', 'right', 'burn', { heard })),
     ).toBeNull();
   });
+});
+
+describe('words of depth', () => {
+  // Read: a health board's definitions, and the terms of NEMSIS (redness, blistering, white or waxy, charring); fourth
+  // degree from memory.
+  it.each([
+    ['superficial', 'superficial'],
+    ['first degree', 'superficial'],
+    ['redness', 'superficial'],
+    ['erythema', 'superficial'],
+    ['superficial partial thickness', 'partial'],
+    ['deep partial thickness', 'partial'],
+    ['partial-thickness', 'partial'],
+    ['second degree', 'partial'],
+    ['blistering', 'partial'],
+    ['blistered', 'partial'],
+    ['full thickness', 'full'],
+    ['full-thickness', 'full'],
+    ['third degree', 'full'],
+    ['leathery', 'full'],
+    ['white', 'full'],
+    ['waxy', 'full'],
+    ['charring', 'full'],
+    ['charred', 'full'],
+    ['fourth-degree', 'full'],
+    ['circumferential', 'not said'],
+    ['3 palms', 'not said'],
+  ])('%s is %s', (word, depth) => expect(depthIn([word])).toBe(depth));
 });
 
 describe('depth', () => {

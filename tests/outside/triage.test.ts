@@ -330,6 +330,38 @@ check('intrusion', [
   ['cut out', [told('mechanism', 'had to be extricated')], 'met'],
   ['not said', [told('mechanism', 'car crash')], 'unknown'],
 ]);
+check('intrusion', [
+  [
+    'over 12 inches where the patient sat cannot be told from elsewhere',
+    [told('mechanism', '13 inches of intrusion')],
+    'unknown',
+  ],
+  ['12 inches leave the extrication open', [told('mechanism', 'twelve inches of intrusion')], 'unknown'],
+  ['12 inches and none', [told('mechanism', 'twelve inches of intrusion, not extricated')], 'not-met'],
+  ['13 inches and none', [told('mechanism', '13 inches of intrusion, not extricated')], 'unknown'],
+  ['30 cm, just under 12 inches', [told('mechanism', 'intrusion of 30 cm, not entrapped')], 'not-met'],
+  ['46 cm, just over 18 inches', [told('mechanism', 'intrusion of 46 centimetres')], 'met'],
+  ['entrapped', [told('mechanism', 'pinned in the car')], 'met'],
+]);
+check('death-in-vehicle', [
+  ['the driver died', [told('mechanism', 'car crash, the driver died')], 'met'],
+  ['nobody said', [told('mechanism', 'car crash')], 'unknown'],
+]);
+check('vehicle-telemetry', [
+  ['what it said is for the responder', [told('mechanism', 'telemetry sent by the car')], 'unknown'],
+  ['not said', [], 'unknown'],
+]);
+check('child-abuse', [
+  ['suspected in a child', [age(4), told('events', 'possible child abuse')], 'met'],
+  ['in an adult it is another matter', [age(18), told('events', 'abused')], 'not-met'],
+  ['not said', [age(4)], 'unknown'],
+]);
+check('special-needs', [
+  ['a home ventilator', [told('past-history', 'on a home ventilator')], 'met'],
+  ['dialysis', [told('past-history', 'dialysis three times a week')], 'met'],
+  ['not said', [], 'unknown'],
+]);
+check('own-judgement', [['is never decided here', [pressure(60, 40), age(30)], 'unknown']]);
 check('unrestrained-child', [
   ['age 9 unrestrained', [age(9), told('mechanism', 'car crash, unrestrained in the back')], 'met'],
   ['age 10 unrestrained', [age(10), told('mechanism', 'car crash, unrestrained in the back')], 'not-met'],

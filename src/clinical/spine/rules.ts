@@ -1,11 +1,13 @@
 // The items of NEXUS and of the Canadian C-spine rule, in their order, each with what was said of it.
 
-import { type Answer, any, no, unknown } from '../answer.ts';
+import type { Entry } from '../../record/entry.ts';
+import { type Answer, any, no, unknown, yes } from '../answer.ts';
 import type { Chart, Rule } from '../chart.ts';
 import { foundAt } from '../said.ts';
 import type { Source } from '../source.ts';
 import { feetIn } from '../told/height.ts';
 import { answerOf, EVENT_TOPICS, mentionOf } from '../told/mention.ts';
+import { NUMBER, numberIn } from '../told/number.ts';
 import { ejection } from '../triage/mechanism.ts';
 import { ageBetween } from '../triage/readings.ts';
 import { type SpineItem, spineItem } from './item.ts';
@@ -27,23 +29,52 @@ const told =
   (chart) =>
     answerOf(mentionOf(chart, EVENT_TOPICS, pattern), question, because);
 
+const STAIRS = new RegExp(`(${NUMBER})\\s*(?:stairs?|steps)\\b`, 'gi');
+const FALL_STAIRS = 5;
+const SPEED = new RegExp(
+  `(${NUMBER})\\s*(miles (?:an|per) hour|mph|m p h|km ?/ ?h|kph|k p h|kilomet(?:re|er)s? (?:an|per) hour)`,
+  'gi',
+);
+const FAST_KM_H = 100;
+const KM_PER_MILE = 1.609344;
+
+const textOf = (entry: Entry): string => ('text' in entry && entry.text !== undefined ? entry.text : '');
+
+/** The greatest number that the pattern finds, each through `value`; null where it finds none. */
+function greatest(text: string, pattern: RegExp, value: (n: number, unit: string) => number): number | null {
+  const found = [...text.matchAll(pattern)].flatMap(([, n, unit]) => {
+    const number = numberIn(n ?? '');
+    return number === null ? [] : [value(number, unit ?? '')];
+  });
+  return found.length === 0 ? null : Math.max(...found);
+}
+
+const stairsIn = (text: string): number => greatest(text, STAIRS, (n) => n) ?? 0;
+const speedIn = (text: string): number =>
+  greatest(text, SPEED, (n, unit) => (/^m/i.test(unit) ? n * KM_PER_MILE : n)) ?? 0;
+
 const FALL = /\b(?:fall(?:en|s)?|fell)\b/;
 const FALL_FEET = 3;
 const DANGEROUS =
-  /\b(?:diving|dived|dove|head ?first|axial|roll(?:ed)? ?over|atv|quad(?: bike)?|snow ?mobile|dirt bike|motor ?(?:cycle|bike)|bicycle|mountain bike|cyclist|handlebars)\b/;
+  /\b(?:diving|dived|dove|head ?first|axial|landed on (?:his|her|their|my|the) head|roll(?:ed)?[- ]?over|atv|quad(?: bike)?|four[- ]wheeler|snow ?(?:mobile|machine)|jet ski|dirt bike|moped|motor ?(?:cycle|bike)|bicycles?|bik(?:e|es|er|ing)|cycl(?:ist|ing)|handle ?bars)\b/;
 
 /** Fall of 3 feet or 5 stairs, axial load, fast crash, rollover, ejection, motorised recreation, bicycle. */
 function dangerousMechanism(chart: Chart): Answer {
   const fall = mentionOf(chart, EVENT_TOPICS, FALL);
   const high = fall.said.filter(
-    (entry) => 'text' in entry && (feetIn(entry.text ?? '') ?? 0) >= FALL_FEET - 1e-6,
+    (entry) => (feetIn(textOf(entry)) ?? 0) >= FALL_FEET - 1e-6 || stairsIn(textOf(entry)) >= FALL_STAIRS,
   );
   const question = 'whether the mechanism was dangerous (a fall of 3 feet, a load on the head, a fast crash)';
   const fell: Answer =
     high.length > 0
       ? { truth: 'yes', evidence: high, missing: [], because: ['fall'] }
       : unknown([question], fall.said);
-  return any([fell, told(DANGEROUS, question, 'mechanism')(chart), ejection(chart)]);
+  const events = EVENT_TOPICS.flatMap((topic) => chart.told(topic)).filter(
+    (entry) => entry.present !== false,
+  );
+  const fast = events.filter((entry) => speedIn(entry.text) > FAST_KM_H);
+  const speed: Answer = fast.length > 0 ? yes(fast, 'over 100 km/h') : unknown([question]);
+  return any([fell, speed, told(DANGEROUS, question, 'mechanism')(chart), ejection(chart)]);
 }
 
 const flip = (answer: Answer): Answer => ({
@@ -57,6 +88,18 @@ function canRotate(chart: Chart): Answer {
   return stiff.length > 0
     ? no(stiff, 'limited')
     : unknown(['whether the neck turns 45 degrees left and right']);
+}
+
+/** Pushed into oncoming traffic, hit by a bus or large truck, rolled over or hit at high speed: no simple one. */
+const NOT_SIMPLE =
+  /\b(?:oncoming|bus|coach|lorry|truck|semi|eighteen wheeler|roll(?:ed)?[- ]?over|high[- ]speed|at speed)\b/;
+
+function simpleRearEnd(chart: Chart): Answer {
+  const question = 'whether it was a simple rear-end crash';
+  const mention = mentionOf(chart, EVENT_TOPICS, /\brear[- ]end(?:ed)?\b/);
+  const answer = answerOf(mention, question, 'as told');
+  const worse = answer.evidence.filter((entry) => NOT_SIMPLE.test(textOf(entry).toLowerCase()));
+  return answer.truth === 'yes' && worse.length > 0 ? no(worse, 'not a simple one as told') : answer;
 }
 
 type Item = readonly [item: string, decide: Rule<Answer>];
@@ -88,10 +131,7 @@ const HIGH_RISK: readonly Item[] = [
 ];
 
 const LOW_RISK: readonly Item[] = [
-  [
-    'simple rear-end crash',
-    told(/\brear[- ]end(?:ed)?\b/, 'whether it was a simple rear-end crash', 'as told'),
-  ],
+  ['simple rear-end crash', simpleRearEnd],
   ['sitting position in the emergency department', () => unknown(['it can only be seen in the department'])],
   [
     'walking at any time since',

@@ -28,7 +28,10 @@ function spineSuspected(chart: Chart): Answer {
   const signs = [
     ...foundAt(chart, SPINE, SPINE_SIGNS),
     ...fracturesAt(chart, SPINE),
-    ...foundAt(chart, ['neck', 'back'], ['tenderness', 'pain']).filter((entry) => entry.side === 'midline'),
+    // Pain said to be on one side only is no word of the spine.
+    ...foundAt(chart, ['neck', 'back'], ['tenderness', 'pain']).filter(
+      (entry) => entry.side === null || entry.side === 'midline',
+    ),
   ];
   const cared = chart.care.filter((entry) => entry.care === 'spine-protection' || entry.care === 'collar');
   if (signs.length > 0 || cared.length > 0)
