@@ -17,7 +17,7 @@ import { type Tools, ToolsProvider } from './frame/tools.ts';
 import { createUpdate } from './frame/update.ts';
 import { createDictation } from './listen/dictation.ts';
 import { createEar } from './listen/ear.ts';
-import { logGap, sayHeard } from './listen/into-record.ts';
+import { logGap, openHeard, sayHeard } from './listen/into-record.ts';
 import { recognitionIn } from './listen/speech.ts';
 import { Page } from './Page.tsx';
 import { createPlayer } from './play/player.ts';
@@ -58,6 +58,7 @@ const tools: Tools = {
   ear: createEar(async (parts) => (await import('./listen/engine/index.ts')).createEngine(parts), {
     heard: (heard) => sayHeard(desk, heard),
     gap: (gap) => logGap(desk, gap),
+    recorded: (name, heard) => openHeard(desk, name, heard),
   }),
   dictation: createDictation(
     recognitionIn(window),

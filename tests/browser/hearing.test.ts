@@ -35,6 +35,12 @@ async function arrive(): Promise<{ context: BrowserContext; page: Page }> {
 }
 afterAll(() => Promise.all(open.map((context) => context.close())));
 
+/** The words of the entries that the command line makes of the same recording. */
+function replayed(): readonly string[] {
+  const { entries } = JSON.parse(replay(['--json', recording]).out) as { entries: { heard: string }[] };
+  return entries.map(({ heard }) => heard);
+}
+
 describe('the recogniser', () => {
   it('is fetched once, when a person asks for it, from the page’s own address', async () => {
     const { context, page } = await arrive();
@@ -90,8 +96,34 @@ describe('the recogniser', () => {
     const words = (await page.locator('.said-words').allInnerTexts()).map((line) =>
       line.replace(/^[^“]*/, ''),
     );
-    const { entries } = JSON.parse(replay(['--json', recording]).out) as { entries: { heard: string }[] };
-    expect(words.toReversed()).toEqual(entries.map(({ heard }) => `“${heard}”`));
+    expect(words.toReversed()).toEqual(replayed().map((heard) => `“${heard}”`));
+    await context.close();
+  });
+
+  it('hears a recording that is opened, with its progress, as a record of its own', async () => {
+    const { context, page } = await arrive();
+    await page.goto(inject('page'));
+    await ready(page);
+    await page.getByRole('button', { name: 'Records' }).click();
+    await page.getByLabel('Talk file or recording').setInputFiles(recording);
+    await page.getByText(/^exam\.wav was heard and opened/).waitFor();
+    const words = (await page.locator('.said-words').allInnerTexts()).map((line) =>
+      line.replace(/^[^“]*/, ''),
+    );
+    expect(words.toReversed()).toEqual(replayed().map((heard) => `“${heard}”`));
+    await page.locator('html[data-kept="all"]').waitFor();
+    await context.close();
+  });
+
+  it('says of a file that is no recording what is wrong with it', async () => {
+    const { context, page } = await arrive();
+    await page.goto(inject('page'));
+    await ready(page);
+    await page.getByRole('button', { name: 'Records' }).click();
+    await page
+      .getByLabel('Talk file or recording')
+      .setInputFiles({ name: 'song.wav', mimeType: 'audio/wav', buffer: Buffer.from('no sound at all') });
+    await page.getByText('song.wav is no WAV recording').waitFor();
     await context.close();
   });
 });

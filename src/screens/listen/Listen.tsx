@@ -4,6 +4,7 @@ import { useTools } from '../frame/tools.ts';
 import { Dictation } from './Dictation.tsx';
 import { Meter } from './Meter.tsx';
 import { Prepare } from './Prepare.tsx';
+import { RecordingProgress } from './RecordingProgress.tsx';
 
 export function Listen() {
   const { ear } = useTools();
@@ -17,6 +18,7 @@ export function Listen() {
           </button>
         )}
         <Prepare />
+        <RecordingProgress />
         <Dictation />
         {now.state === 'stopped' && (
           <p role="alert">

@@ -13,5 +13,6 @@ export function isListening({ ear, dictation }: Ears): boolean {
 /** Stops listening; resolves when what was being said is in the record. */
 export async function stopListening({ ear, dictation }: Ears): Promise<void> {
   if (dictation.now.peek().state === 'listening') dictation.turnOff();
+  ear.enough();
   await ear.stop();
 }

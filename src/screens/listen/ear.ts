@@ -2,7 +2,7 @@
 
 import { type Signal, signal } from '@preact/signals';
 import type { SoundLevel } from '../../speech/microphone/index.ts';
-import type { EarNow, Gap } from '../../speech/supervisor/index.ts';
+import type { EarNow, Gap, RecordingHeard } from '../../speech/supervisor/index.ts';
 import type { Heard } from '../../speech/worker/messages.ts';
 
 /** The recogniser's model on this device. */
@@ -15,12 +15,21 @@ export type ModelNow =
   | { readonly state: 'fetching'; readonly done: number; readonly of: number }
   | { readonly state: 'stored' };
 
+/** A recording that is being heard; `share` of it, 0 to 1. */
+export interface RecordingNow {
+  readonly name: string;
+  readonly seconds: number;
+  readonly share: number;
+}
+
 export interface Ear {
   readonly now: Signal<EarNow>;
   readonly model: Signal<ModelNow>;
   readonly level: Signal<SoundLevel | null>;
   /** somebody is speaking; ms of sound that are still to be heard */
   readonly progress: Signal<{ readonly speech: boolean; readonly behind: number }>;
+  /** null while none is heard */
+  readonly recording: Signal<RecordingNow | null>;
   /** looks whether the model is stored */
   look(): Promise<void>;
   /** fetches the model; asked for by a person */
@@ -32,26 +41,32 @@ export interface Ear {
   stop(): Promise<void>;
   /** what is recorded from `from` to `to` (epoch ms; null until it is known) is not heard */
   deaf(from: number, to: number | null): void;
+  /** hears a recording; what came of it is told, not returned */
+  open(recording: File): Promise<void>;
+  /** ends the hearing of a recording; what was heard of it is kept */
+  enough(): void;
 }
 
 /** What an engine is given: where it shows how it stands, and where it says what it heard. */
-export interface EarParts extends Pick<Ear, 'now' | 'model' | 'level' | 'progress'> {
+export interface EarParts extends Pick<Ear, 'now' | 'model' | 'level' | 'progress' | 'recording'> {
   heard(heard: Heard): void;
   gap(gap: Gap): void;
+  recorded(name: string, heard: RecordingHeard): void;
 }
 
-export type Engine = Pick<Ear, 'look' | 'prepare' | 'cancel' | 'start' | 'stop' | 'deaf'>;
+export type Engine = Pick<Ear, 'look' | 'prepare' | 'cancel' | 'start' | 'stop' | 'deaf' | 'open' | 'enough'>;
 
 /** `fetchEngine` gives what hears, the first time it is needed. */
 export function createEar(
   fetchEngine: (parts: EarParts) => Promise<Engine>,
-  told: Pick<EarParts, 'heard' | 'gap'>,
+  told: Pick<EarParts, 'heard' | 'gap' | 'recorded'>,
 ): Ear {
   const shown = {
     now: signal<EarNow>({ state: 'off' }),
     model: signal<ModelNow>({ state: 'unknown' }),
     level: signal<SoundLevel | null>(null),
     progress: signal({ speech: false, behind: 0 }),
+    recording: signal<RecordingNow | null>(null),
   };
   let engine: Engine | null = null;
   let coming: Promise<Engine> | null = null;
@@ -71,6 +86,8 @@ export function createEar(
     look: () => use((one) => one.look()),
     prepare: () => use((one) => one.prepare()),
     start: () => use((one) => one.start()),
+    open: (recording) => use((one) => one.open(recording)),
+    enough: () => engine?.enough(),
     cancel: () => engine?.cancel(),
     stop: async () => engine?.stop(),
     deaf: (from, to) => engine?.deaf(from, to),

@@ -1,10 +1,10 @@
 // What the ear heard goes into the open record at the time it was said, and so do the gaps in which it could not hear.
 
-import { logUnheard } from '../../record/index.ts';
+import { hearUtterance, logUnheard } from '../../record/index.ts';
 import { notUnderstood } from '../../speech/index.ts';
-import type { Gap } from '../../speech/supervisor/index.ts';
+import type { Gap, RecordingHeard } from '../../speech/supervisor/index.ts';
 import type { Heard } from '../../speech/worker/messages.ts';
-import { type Desk, say, setRecord, timeIn } from '../desk/index.ts';
+import { beginRecord, type Desk, done, say, setRecord, timeIn, trouble } from '../desk/index.ts';
 
 /** Says what was heard; speech that was not understood is kept as such, with its times since the record began. */
 export function sayHeard(desk: Desk, { utterance, from, to }: Heard): void {
@@ -22,4 +22,29 @@ export function logGap(desk: Desk, { from, to, why }: Gap): void {
   if (record === null || reader === null) return;
   const stretch = { from: timeIn(record, from), to: timeIn(record, to), why };
   setRecord(desk, { ...record, exam: logUnheard(record.exam, reader.begin(), stretch) });
+}
+
+/** Opens what was heard of a recording as a record of its own that begins now, and says what was missing. */
+export function openHeard(desk: Desk, name: string, heard: RecordingHeard): void {
+  const reader = desk.reader.value;
+  if (heard.kind === 'unheard') desk.notice.value = trouble(`${name} ${heard.why}.`);
+  else if (reader === null || desk.door.now.peek().state === 'locked')
+    desk.notice.value = trouble(
+      'A recording was not opened, as the page was locked meanwhile. Open it again.',
+    );
+  else if (heard.utterances.length === 0) desk.notice.value = trouble(`${name} holds no speech.`);
+  else {
+    const [startedAt, { zone }] = [desk.clock(), desk];
+    const begun = beginRecord(desk, reader, { kind: 'opened', title: name, startedAt, zone });
+    const exam = heard.utterances.reduce((before, { text, start, engine, confidence }) => {
+      const heardAt = startedAt + Math.round(start * 1000);
+      return hearUtterance(before, reader, { text, heardAt, zone, engine, confidence });
+    }, begun.exam);
+    const length = Math.max(...heard.utterances.map(({ end }) => end));
+    setRecord(desk, { ...begun, exam, ahead: Math.round(length * 1000) });
+    const cut = heard.cut === null ? '' : ` It ${heard.cut}.`;
+    desk.notice.value = (cut === '' ? done : trouble)(
+      `${name} was heard and opened as a record of its own; others stay under Records.${cut}`,
+    );
+  }
 }

@@ -6,5 +6,6 @@ export {
   type BundledEarParts,
   createBundledEar,
 } from './bundled-ear.ts';
+export { hearRecording, type RecordingHeard, type RecordingInHand } from './hear-recording.ts';
 export type { EarNow, Gap } from './now.ts';
 export { makeEarWorker, tapAddress } from './threads.ts';

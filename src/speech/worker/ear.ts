@@ -79,13 +79,19 @@ self.onmessage = ({ data }: MessageEvent<ToEar>) => {
       else stop();
       break;
     case 'file':
-      if (hearing !== null)
-        hearBlob(hearing, data.file, (seconds, share) => tell({ kind: 'progress', seconds, share }))
-          .catch(() => ({ kind: 'unheard', why: 'could not be read to its end' }) as const)
-          .then((heard) => tell({ kind: 'file-heard', heard }));
+      if (hearing !== null) hearFile(hearing, data.file);
       break;
   }
 };
+
+function hearFile(ready: Hearing, file: Blob): void {
+  void hearBlob(ready, file, {
+    heard: (utterance) => tell({ kind: 'of-file', utterance }),
+    progress: (seconds, share) => tell({ kind: 'progress', seconds, share }),
+  })
+    .catch(() => ({ kind: 'unheard', why: 'could not be read to its end' }) as const)
+    .then((end) => tell({ kind: 'file-end', end }));
+}
 
 const whyOf = (error: unknown): string =>
   `The recogniser could not be started: ${error instanceof Error ? error.message : 'no reason was given'}`;

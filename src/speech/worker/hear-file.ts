@@ -1,39 +1,44 @@
 // Hears a recording that a person chose, piece by piece, and says how far it has come.
 
-import type { Hearing } from '../hearing/hearing.ts';
+import type { Heard, Hearing } from '../hearing/hearing.ts';
 import type { HeardUtterance } from '../hearing/utterance.ts';
 import { openWav } from '../wav/index.ts';
-import type { FileHeard } from './messages.ts';
+import type { FileEnd } from './messages.ts';
 
 /** Seconds of sound between two reports of progress. */
 const STEP = 2;
 
-/** `progress` is told seconds of sound and the share of the bytes, 0 to 1. */
-export async function hearBlob(
-  hearing: Hearing,
-  file: Blob,
-  progress: (seconds: number, share: number) => void,
-): Promise<FileHeard> {
+export interface FileNews {
+  heard(utterance: HeardUtterance): void;
+  /** seconds of sound heard so far, and the share of the bytes, 0 to 1 */
+  progress(seconds: number, share: number): void;
+}
+
+/** Hears it from its beginning to its end; what was heard before a fault was told already. */
+export async function hearBlob(hearing: Hearing, file: Blob, news: FileNews): Promise<FileEnd> {
   let bytes = 0;
-  const wav = await openWav(piecesOf(file, (length) => (bytes += length)));
+  const pieces = piecesOf(file, (length) => {
+    bytes += length;
+  });
+  const wav = await openWav(pieces);
   if (wav.kind === 'wav-fault') return { kind: 'unheard', why: wav.why };
   const stream = hearing.begin(wav.format.rate);
-  const utterances: HeardUtterance[] = [];
-  const keep = (heard: ReturnType<typeof stream.push>) =>
-    utterances.push(...heard.map(({ utterance }) => utterance));
+  const tell = (heard: readonly Heard[]): void => {
+    for (const { utterance } of heard) news.heard(utterance);
+  };
   let [seconds, told] = [0, 0];
   for (;;) {
     const next = await wav.blocks.next();
     if (next.done === true) {
-      keep(stream.flush());
+      tell(stream.flush());
       if (seconds === 0) return { kind: 'unheard', why: 'holds no sound' };
-      return { kind: 'heard', utterances, seconds, cut: next.value.kind === 'cut' ? next.value.why : null };
+      return { kind: 'heard', seconds, cut: next.value.kind === 'cut' ? next.value.why : null };
     }
     seconds += next.value.length / wav.format.rate;
-    keep(stream.push(next.value));
+    tell(stream.push(next.value));
     if (seconds - told < STEP) continue;
     told = seconds;
-    progress(seconds, Math.min(1, bytes / file.size));
+    news.progress(seconds, Math.min(1, bytes / file.size));
   }
 }
 

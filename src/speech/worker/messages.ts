@@ -27,7 +27,8 @@ export type FromEar =
   | { readonly kind: 'stopped' }
   /** of a recording: `seconds` of sound heard so far, and the share of its bytes, 0 to 1 */
   | { readonly kind: 'progress'; readonly seconds: number; readonly share: number }
-  | { readonly kind: 'file-heard'; readonly heard: FileHeard };
+  | { readonly kind: 'of-file'; readonly utterance: HeardUtterance }
+  | { readonly kind: 'file-end'; readonly end: FileEnd };
 
 /** Something was said: `from` and `to` by the wall clock, epoch ms. */
 export interface Heard {
@@ -47,13 +48,9 @@ export interface Progress {
   readonly speech: boolean;
 }
 
-export type FileHeard =
-  | {
-      readonly kind: 'heard';
-      readonly utterances: readonly HeardUtterance[];
-      readonly seconds: number;
-      /** what was missing at its end, as a clause after its name, or null */
-      readonly cut: string | null;
-    }
+/** How the hearing of a recording ended; `seconds` of it were heard. */
+export type FileEnd =
+  /** `cut`: what was missing at its end, as a clause after its name, or null */
+  | { readonly kind: 'heard'; readonly seconds: number; readonly cut: string | null }
   /** a clause after its name: "is no WAV recording" */
   | { readonly kind: 'unheard'; readonly why: string };

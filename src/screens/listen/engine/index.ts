@@ -9,6 +9,7 @@ import {
 import type { EarParts, Engine } from '../ear.ts';
 import { hearingFiles } from './hearing-files.ts';
 import { modelParts } from './model.ts';
+import { opening } from './opening.ts';
 import { preparing } from './prepare.ts';
 
 /** How often the ear is looked after, ms. */
@@ -64,6 +65,7 @@ export function createEngine(parts: EarParts): Engine {
 
   return {
     ...stored,
+    ...opening(parts),
     start: async () => {
       ear ??= make();
       timer ??= setInterval(ear.check, CHECK);
