@@ -17,13 +17,15 @@ interface Props {
   /** null where none could be worked out */
   readonly hash: string | null;
   readonly steps: readonly KeptStep[];
+  /** how many events the log has */
+  readonly events: number;
 }
 
 /** `2026-05-03, 14:02 (UTC-06:00)` */
 const moment = (iso: string): string =>
   `${iso.slice(0, 10)}, ${iso.slice(11, 16)} (UTC${iso.slice(19).replace(/^\.\d+/, '')})`;
 
-export function Paper({ printed, charts, id, kind, hash, steps }: Props) {
+export function Paper({ printed, charts, id, kind, hash, steps, events }: Props) {
   const { patient, startedAt, made, standing, unconfirmed, sections } = printed;
   return (
     <article>
@@ -86,7 +88,7 @@ export function Paper({ printed, charts, id, kind, hash, steps }: Props) {
           Record {id}.{' '}
           {hash === null
             ? 'No digest could be worked out in this browser.'
-            : `SHA-256 of the record’s events, as exported: ${hash}`}
+            : `SHA-256 of its ${events} events, each chained to the one before: ${hash}`}
         </p>
       </section>
     </article>

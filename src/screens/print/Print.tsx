@@ -18,7 +18,7 @@ export function Print({ close }: { readonly close: () => void }) {
   const charts = useMemo(() => vitalCharts(report.peek()), [report]);
   const [hash, setHash] = useState<string | null | 'wait'>('wait');
   useEffect(() => {
-    hashOf(record?.exam.events ?? []).then(setHash, () => setHash(null));
+    hashOf(record?.facts.id ?? '', record?.exam.events ?? []).then(setHash, () => setHash(null));
   }, [record]);
   useEffect(() => {
     if (hash === 'wait' || record === null) return;
@@ -34,6 +34,7 @@ export function Print({ close }: { readonly close: () => void }) {
         kind={facts.kind}
         hash={hash}
         steps={exam.state.handover}
+        events={exam.events.length}
       />,
       host,
     );

@@ -10,8 +10,9 @@ type View = FunctionComponent<{ readonly close: () => void }>;
 
 /** The sheet of the way that is open. */
 export function OpenWay({ name }: { readonly name: WayName }) {
-  const { way } = useTools();
-  const { name: title, load } = WAYS[name];
+  const { way, desk } = useTools();
+  const { name: title, load, needsRecord } = WAYS[name];
+  const isPointless = needsRecord && desk.record.value === null;
   const close = () => {
     way.value = null;
   };
@@ -22,6 +23,10 @@ export function OpenWay({ name }: { readonly name: WayName }) {
       .then((View) => setView({ View }))
       .catch(() => setFailed(true));
   }, [load]);
+  useEffect(() => {
+    if (isPointless) way.value = null;
+  }, [isPointless, way]);
+  if (isPointless) return null;
   if (view !== null) return <view.View close={close} />;
   return (
     <Sheet title={title} close={close}>

@@ -5,15 +5,22 @@ import type { FunctionComponent } from 'preact';
 interface Way {
   /** on the button */
   readonly name: string;
+  /** it hands over the open record, and closes with it */
+  readonly needsRecord: boolean;
   readonly load: () => Promise<FunctionComponent<{ readonly close: () => void }>>;
 }
 
 export const WAYS = {
   radio: {
     name: 'Read over the radio',
+    needsRecord: true,
     load: () => import('../reader/index.ts').then(({ Reader }) => Reader),
   },
-  print: { name: 'Print or PDF', load: () => import('../print/index.ts').then(({ Print }) => Print) },
+  print: {
+    name: 'Print or PDF',
+    needsRecord: true,
+    load: () => import('../print/index.ts').then(({ Print }) => Print),
+  },
 } as const satisfies Record<string, Way>;
 
 export type WayName = keyof typeof WAYS;
