@@ -47,7 +47,8 @@ export default defineConfig({
         ],
       },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,svg,png,talk,webmanifest}'],
+        // The reader of QR symbols is kept from the start: a record is received where there is no network.
+        globPatterns: ['**/*.{js,css,html,svg,png,talk,webmanifest}', 'assets/zxing_reader*.wasm'],
         cleanupOutdatedCaches: true,
         // The page takes control of its first visit too, so that a cold start without a network works at once.
         clientsClaim: true,

@@ -2,6 +2,17 @@
 // nothing confirmed by silence, and nothing that was not examined shown as normal.
 
 export { type Bundle, confirmationsOf, type FhirInput, fhirDocument } from './fhir/index.ts';
+export {
+  COARSE_BYTES,
+  type Collection,
+  FRAME_BYTES,
+  framesOf,
+  missingParts,
+  partsInWords,
+  readParts,
+  takeFrame,
+  wholeOf,
+} from './frames/index.ts';
 export type { CoverageRow, Flag, HandoffInput, ProblemRow, ScoreCard, Scores } from './input.ts';
 export { mist } from './orders/atmist.ts';
 export { imistAmbo } from './orders/imist-ambo.ts';

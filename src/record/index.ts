@@ -6,6 +6,7 @@ export { EVENT_KINDS, FORMAT } from './event.ts';
 export type { Beginning, Exam, HeardUtterance } from './exam.ts';
 export { beginExam, hearUtterance } from './exam.ts';
 export { type HandoverStep, handOver, type KeptStep, type ReportPart } from './handover.ts';
+export { type Merged, mergeLogs } from './merge.ts';
 export { type Migrated, migrate } from './migrate.ts';
 export { type Patients, type SaidTurn, type Turn, turnIn, turnTo } from './patients.ts';
 export { changeProblems, problemsChanging } from './problems.ts';

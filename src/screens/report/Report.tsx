@@ -21,27 +21,19 @@ const WAY_NAMES = Object.keys(WAYS) as readonly WayName[];
 const WRITTEN = { ATMIST: mist, 'IMIST-AMBO': imistAmbo, SBAR: sbar, SOAP: soap } as const;
 
 export function Report() {
-  const { desk, way } = useTools();
+  const { desk } = useTools();
   const { report } = useWorked();
   const view = useSignal<(typeof VIEWS)[number][0]>('radio');
   if (desk.record.value === null)
-    return <p class="empty">No record yet. Reports are made from what was said.</p>;
+    return (
+      <>
+        <p class="empty">No record yet. Reports are made from what was said.</p>
+        <Ways names={WAY_NAMES.filter((name) => !WAYS[name].needsRecord)} />
+      </>
+    );
   return (
     <>
-      <div class="choices pairs">
-        {WAY_NAMES.map((one) => (
-          <button
-            key={one}
-            type="button"
-            class={`button ${one === 'radio' ? 'primary' : 'big'}`}
-            onClick={() => {
-              way.value = one;
-            }}
-          >
-            {WAYS[one].name}
-          </button>
-        ))}
-      </div>
+      <Ways names={WAY_NAMES} />
       <div class="choices thirds">
         {VIEWS.map(([id, name]) => (
           <button
@@ -66,5 +58,26 @@ export function Report() {
         <Written name={view.value} text={WRITTEN[view.value](report.value)} />
       )}
     </>
+  );
+}
+
+/** The ways of handing over, each a button. */
+function Ways({ names }: { readonly names: readonly WayName[] }) {
+  const { way } = useTools();
+  return (
+    <div class="choices pairs">
+      {names.map((one) => (
+        <button
+          key={one}
+          type="button"
+          class={`button ${one === 'radio' ? 'primary' : 'big'}`}
+          onClick={() => {
+            way.value = one;
+          }}
+        >
+          {WAYS[one].name}
+        </button>
+      ))}
+    </div>
   );
 }

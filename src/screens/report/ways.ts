@@ -21,6 +21,16 @@ export const WAYS = {
     needsRecord: true,
     load: () => import('../print/index.ts').then(({ Print }) => Print),
   },
+  show: {
+    name: 'QR or file',
+    needsRecord: true,
+    load: () => import('../qr/index.ts').then(({ Show }) => Show),
+  },
+  receive: {
+    name: 'Receive a record',
+    needsRecord: false,
+    load: () => import('../qr/index.ts').then(({ Receive }) => Receive),
+  },
 } as const satisfies Record<string, Way>;
 
 export type WayName = keyof typeof WAYS;

@@ -4,4 +4,4 @@ export { type Opened, openForOne, openVault } from './open.ts';
 export { sealAnew } from './seal-anew.ts';
 export { addPasskey, changePassphrase, type PassphraseSet, setPassphrase } from './set-passphrase.ts';
 export { lockedVault, type Unlocked, unlock, unlockWithSecret, waitToTry } from './unlock.ts';
-export { ROUNDS } from './wrap.ts';
+export { keyFromPassphrase, ROUNDS } from './wrap.ts';

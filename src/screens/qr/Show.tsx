@@ -1,0 +1,74 @@
+// The sender: an optional passphrase, then the record as QR symbols one after another, or as a file where that is easier.
+
+import { useState } from 'preact/hooks';
+import { judgePassphrase } from '../../record/crypt/index.ts';
+import { Sheet } from '../frame/Sheet.tsx';
+import { useTools } from '../frame/tools.ts';
+import { Frames } from './Frames.tsx';
+import { pack } from './pack.ts';
+import { SendFile } from './SendFile.tsx';
+
+export function Show({ close }: { readonly close: () => void }) {
+  const { desk } = useTools();
+  // What is shown holds still: frames of a record that changes would never make a whole.
+  const [record] = useState(() => desk.record.peek());
+  const [passphrase, setPassphrase] = useState('');
+  const [fault, setFault] = useState<string | null>(null);
+  const [packed, setPacked] = useState<Uint8Array<ArrayBuffer> | null>(null);
+  const begin = async () => {
+    if (record === null) return;
+    const judged = passphrase === '' ? { kind: 'taken' as const } : judgePassphrase(passphrase);
+    if (judged.kind === 'refused') {
+      setFault(judged.why);
+      return;
+    }
+    setFault(null);
+    try {
+      setPacked(await pack({ facts: record.facts, events: record.exam.events }, passphrase));
+    } catch {
+      setFault(
+        'This browser cannot pack the record (it needs compression and, for a passphrase, encryption).',
+      );
+    }
+  };
+  return (
+    <Sheet title="Pass on without a network" close={close}>
+      {packed === null ? (
+        <>
+          <p>
+            The whole record is shown as moving QR symbols. The other device opens this page, chooses “Receive
+            a record”, and looks at this screen until it has all parts.
+          </p>
+          <label class="field-name" for="transfer-passphrase">
+            Passphrase, if you want one
+          </label>
+          <input
+            id="transfer-passphrase"
+            type="text"
+            value={passphrase}
+            autocomplete="off"
+            autocapitalize="off"
+            spellcheck={false}
+            onInput={(event) => setPassphrase(event.currentTarget.value)}
+          />
+          <p class="small-print">
+            Without one, whoever films the screen has the record. Tell it to the receiver by word of mouth.
+          </p>
+          {fault !== null && (
+            <p class="notice trouble" role="alert">
+              {fault}
+            </p>
+          )}
+          <button type="button" class="button primary wide" onClick={() => void begin()}>
+            Show the symbols
+          </button>
+        </>
+      ) : (
+        <>
+          <Frames bytes={packed} />
+          <SendFile bytes={packed} name={record?.facts.id ?? 'record'} />
+        </>
+      )}
+    </Sheet>
+  );
+}

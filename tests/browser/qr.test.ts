@@ -1,0 +1,230 @@
+// A record passed on without a network: an independent decoder reads the symbols that the page shows, and another page
+// takes the record through a camera or as a file. All of it is invented.
+
+import { execFileSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
+import {
+  COARSE_BYTES,
+  type Collection,
+  framesOf,
+  missingParts,
+  takeFrame,
+  wholeOf,
+} from '../../src/handoff/index.ts';
+import { unpack } from '../../src/screens/qr/pack.ts';
+import { squaresOf } from '../../src/screens/qr/symbol.ts';
+import { ready, say, sentences, startBrowser, type Visit, visit } from './visit.ts';
+import { filmOf, pictureOf } from './y4m.ts';
+
+/** Debian's zbar-tools, a decoder that shares no code with ours. */
+const ZBARIMG = '/usr/bin/zbarimg';
+
+let browser: Browser;
+let folder: string;
+let here: Visit | null = null;
+
+beforeAll(async () => {
+  if (!existsSync(ZBARIMG)) throw new Error(`no ${ZBARIMG}: apt-get install zbar-tools`);
+  folder = mkdtempSync(join(tmpdir(), 'fieldsay-frames-'));
+  browser = await startBrowser();
+});
+afterAll(async () => {
+  rmSync(folder, { recursive: true, force: true });
+  await browser?.close();
+});
+afterEach(async () => {
+  const { complaints = [], foreign = [] } = here ?? {};
+  await here?.leave();
+  here = null;
+  expect({ complaints, foreign }).toEqual({ complaints: [], foreign: [] });
+});
+
+const TALK = [
+  'left forearm, deformity and swelling',
+  'no tenderness of the pelvis',
+  'the marmots were unimpressed by the dark brown ropes and by each of the nine zippers',
+  'pulse one twelve',
+];
+const TOLD = [
+  'LEFT forearm: deformity',
+  'LEFT forearm: swelling',
+  'Pelvis: tenderness: NO',
+  'Pulse 112',
+  'Kept as said: “the marmots were unimpressed by the dark brown ropes and by each of the nine zippers”',
+];
+
+const inSheet = (page: Page, name: string | RegExp) => page.getByRole('dialog').getByRole('button', { name });
+
+async function shown(passphrase: string): Promise<Page> {
+  here = await visit(browser);
+  const { page } = here;
+  for (const line of TALK) await say(page, line);
+  await page.getByRole('button', { name: 'QR or file' }).click();
+  await page.getByLabel('Passphrase, if you want one').fill(passphrase);
+  await inSheet(page, 'Show the symbols').click();
+  await page.locator('canvas.symbol').waitFor();
+  return page;
+}
+
+/** Each symbol that the page shows, photographed and read by the other decoder. */
+async function readByOther(page: Page): Promise<readonly string[]> {
+  await inSheet(page, 'Hold still').click();
+  const symbol = page.locator('canvas.symbol');
+  const [, of = '0'] = /of (\d+)/.exec((await symbol.getAttribute('aria-label')) ?? '') ?? [];
+  const texts: string[] = [];
+  for (let part = 1; part <= Number(of); part += 1) {
+    await page.getByLabel(/^Only these parts/).fill(`${part}`);
+    await page.locator(`canvas[aria-label="Part ${part} of ${of}"]`).waitFor();
+    const file = join(folder, `part-${part}.png`);
+    await symbol.screenshot({ path: file });
+    texts.push(
+      execFileSync(ZBARIMG, ['--quiet', '--nodbus', '--raw', file], { encoding: 'utf8' }).replace(/\n$/, ''),
+    );
+  }
+  return texts;
+}
+
+const together = (texts: readonly string[]): Collection => {
+  const made = texts.reduce<Collection | null>((before, text) => {
+    const taken = takeFrame(before, text);
+    return taken.kind === 'new' ? taken.collection : before;
+  }, null);
+  if (made === null) throw new Error('not one frame was read');
+  return made;
+};
+
+async function fileOf(page: Page): Promise<Buffer> {
+  const [saved] = await Promise.all([page.waitForEvent('download'), inSheet(page, 'Save as a file').click()]);
+  const file = join(folder, 'saved.fieldsay');
+  await saved.saveAs(file);
+  return readFileSync(file);
+}
+
+describe('the symbols on the screen', () => {
+  it('are read by an independent decoder, and their bytes are the record’s', async () => {
+    const page = await shown('');
+    const saved = await fileOf(page);
+    const collection = together(await readByOther(page));
+    expect(missingParts(collection)).toEqual([]);
+    const whole = wholeOf(collection);
+    if (whole.kind !== 'whole') throw new Error(whole.kind);
+    expect(Buffer.from(whole.bytes).equals(saved)).toBe(true);
+    const read = await unpack(whole.bytes, '');
+    if (read.kind !== 'contents') throw new Error(read.kind);
+    const events = read.events as readonly { kind: string; payload: { text?: string } }[];
+    expect(events.filter(({ kind }) => kind === 'utterance').map(({ payload }) => payload.text)).toEqual(
+      TALK,
+    );
+  });
+
+  it('tell nothing to whoever lacks the passphrase', async () => {
+    const page = await shown('seven wet ropes uphill');
+    const whole = wholeOf(together(await readByOther(page)));
+    if (whole.kind !== 'whole') throw new Error(whole.kind);
+    expect((await unpack(whole.bytes, '')).kind).toBe('sealed');
+    expect((await unpack(whole.bytes, 'seven wet ropes downhill')).kind).toBe('unreadable');
+    expect((await unpack(whole.bytes, 'seven wet ropes uphill')).kind).toBe('contents');
+  });
+
+  it('are not shown behind a passphrase that is a number alone', async () => {
+    here = await visit(browser);
+    const { page } = here;
+    await say(page, 'pulse ninety');
+    await page.getByRole('button', { name: 'QR or file' }).click();
+    await page.getByLabel('Passphrase, if you want one').fill('4711');
+    await inSheet(page, 'Show the symbols').click();
+    await page.getByText('A number alone is refused').waitFor();
+    expect(await page.locator('canvas.symbol').count()).toBe(0);
+  });
+});
+
+describe('a file that was passed on', () => {
+  it('becomes a record on another device, and a second time adds nothing and overwrites nothing', async () => {
+    const bytes = await fileOf(await shown(''));
+    const file = { name: 'made-up.fieldsay', mimeType: 'application/octet-stream', buffer: bytes };
+    await here?.leave();
+    here = await visit(browser);
+    const { page } = here;
+    const receive = async () => {
+      await page.getByRole('button', { name: 'Receive a record' }).click();
+      await page.getByLabel('Or a file that was saved or shared').setInputFiles(file);
+    };
+    await receive();
+    await page.getByText(/^The record was received: \d+ events/).waitFor();
+    await inSheet(page, 'Close').click();
+    expect(await sentences(page)).toEqual(TOLD);
+    await say(page, 'right knee swelling');
+    await page.locator('html[data-kept="all"]').waitFor();
+    await receive();
+    await page.getByText('0 events were added, none was overwritten').waitFor();
+    await inSheet(page, 'Close').click();
+    expect(await sentences(page)).toEqual([...TOLD.slice(0, 3), 'RIGHT knee: swelling', ...TOLD.slice(3)]);
+  });
+
+  it('that is altered is refused with the reason, and nothing changes', async () => {
+    here = await visit(browser);
+    const { page } = here;
+    await say(page, 'right knee swelling');
+    await page.getByRole('button', { name: 'Receive a record' }).click();
+    await page.getByLabel('Or a file that was saved or shared').setInputFiles({
+      name: 'odd.fieldsay',
+      mimeType: 'application/octet-stream',
+      buffer: Buffer.from([1, 0, 7]),
+    });
+    await page.getByText('What was received cannot be read: its contents cannot be read.').waitFor();
+    await inSheet(page, 'Close').click();
+    expect(await sentences(page)).toEqual(['RIGHT knee: swelling']);
+  });
+});
+
+describe('the camera of another device', () => {
+  it('reads the symbols, names what is missing, and opens the record', async () => {
+    const bytes = await fileOf(await shown(''));
+    await here?.leave();
+    here = null;
+    const frames = framesOf(bytes, COARSE_BYTES);
+    expect(frames.length).toBeGreaterThan(2);
+    // A film in which one part comes only at the end of each round, so that it is missing for a while.
+    const side = 480;
+    const pictures = frames.flatMap(
+      (text) => Array(5).fill(pictureOf(squaresOf(text), side)) as Uint8Array[],
+    );
+    const film = join(folder, 'symbols.y4m');
+    writeFileSync(film, filmOf(pictures, side, side, 10));
+    const filming = await chromium.launch({
+      executablePath: inject('chromium'),
+      headless: true,
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--use-fake-ui-for-media-stream',
+        '--use-fake-device-for-media-stream',
+        `--use-file-for-fake-video-capture=${film}`,
+      ],
+    });
+    try {
+      here = await visit(filming);
+      const { page } = here;
+      await page.getByRole('button', { name: 'Receive a record' }).click();
+      await inSheet(page, 'Look with the camera').click();
+      await page.getByText(/Missing: /).waitFor();
+      await page.getByText(/^The record was received: \d+ events/).waitFor();
+      await inSheet(page, 'Close').click();
+      expect(await sentences(page)).toEqual(TOLD);
+      await page.locator('html[data-kept="all"]').waitFor();
+      await page.reload();
+      await ready(page);
+      expect(await sentences(page)).toEqual(TOLD);
+      await here.leave();
+    } finally {
+      const { complaints = [], foreign = [] } = here ?? {};
+      here = null;
+      await filming.close();
+      expect({ complaints, foreign }).toEqual({ complaints: [], foreign: [] });
+    }
+  });
+});
