@@ -170,6 +170,32 @@ const rows: readonly [string, readonly Entry[], readonly string[]][] = [
     ],
     ['care-without-finding'],
   ],
+  [
+    'a tourniquet for an open fracture',
+    [
+      found('lower-leg', 'right', 'abnormality', {}, { quality: ['open-fracture'] }),
+      cared('tourniquet', 'thigh', 'right', 5),
+    ],
+    [],
+  ],
+  [
+    'a lost hand that is checked',
+    [found('hand', 'left', 'amputation'), csm('hand', 'left', 'motion', true, late)],
+    ['amputated'],
+  ],
+  [
+    'a lost hand that bleeds',
+    [found('hand', 'left', 'amputation'), found('hand', 'left', 'bleeding', late)],
+    [],
+  ],
+  [
+    'a tourniquet told to be on since the day before',
+    [
+      found('thigh', 'left', 'bleeding'),
+      { ...cared('tourniquet', 'thigh', 'left', -600), heardAt: minute(5) },
+    ],
+    ['time-far-back'],
+  ],
   ['oxygen', [cared('oxygen', 'face', null, 5)], []],
   [
     'a tourniquet on the thigh for the foot',

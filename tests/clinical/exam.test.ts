@@ -110,6 +110,17 @@ describe('rechecks', () => {
       'motion of the left hand',
     ]);
   });
+  it.each([
+    ['moved to the litter', true],
+    ['log rolled', true],
+    ['we carried him down', true],
+    ['quad bike rolled', false],
+    ['moved', false],
+    ['the car rolled down the bank', false],
+  ])('hold "%s" for a move of the patient: %s', (text, isMove) => {
+    const told = entry({ kind: 'note', text }, { at: minute(30) });
+    expect(at([told]).rechecks.length > 0).toBe(isMove);
+  });
   it('are asked for of all four after a move that was marked', () => {
     const moved = entry({ kind: 'mark', text: 'moved to the litter' }, { at: minute(30) });
     expect(at([...csmAllFour(0), moved]).rechecks.map((recheck) => recheck.after)).toEqual([

@@ -14,12 +14,14 @@ import {
   csm,
   csmAllFour,
   denied,
+  entry,
   found,
   gcs,
   pressure,
   pulse,
   saturation,
   told,
+  vital,
 } from '../clinical/build.ts';
 
 const stateOf = (rule: string, entries: readonly Entry[]): string | undefined =>
@@ -281,6 +283,11 @@ check('ruined-extremity', [
 check('amputation', [
   ['at the forearm', [found('forearm', 'left', 'amputation')], 'met'],
   ['of a finger', [found('index-finger', 'left', 'amputation'), ...csmAllFour()], 'not-met'],
+  [
+    'of a hand asks, whatever else is intact',
+    [found('hand', 'left', 'amputation'), ...csmAllFour()],
+    'unknown',
+  ],
   ['at the wrist asks', [found('wrist', 'left', 'amputation')], 'unknown'],
   ['hands and feet intact', csmAllFour(), 'not-met'],
   ['hands intact alone', csmAllFour().slice(0, 6), 'unknown'],
@@ -296,6 +303,8 @@ check('respiratory-distress', [
   ['laboured', [breaths(24, 0, ['labored'])], 'met'],
   ['easy', [breaths(16, 0, ['easy'])], 'not-met'],
   ['a rate alone', [breaths(16)], 'unknown'],
+  ['no breathing at all', [vital({ vital: 'respirations', value: { quality: ['apneic'] } })], 'met'],
+  ['bagged as noted asks', [entry({ kind: 'note', text: 'assisted with bag valve mask' })], 'unknown'],
   ['short of breath as told', [told('symptoms', 'short of breath')], 'unknown'],
 ]);
 

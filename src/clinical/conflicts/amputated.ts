@@ -19,6 +19,12 @@ export function isBeyond(site: Site, stump: Site): boolean {
   return chain.slice(chain.indexOf(stump) + 1).some((beyond) => isWithin(site, beyond));
 }
 
+/** A lost hand or foot cannot be checked, and its fingers or toes have nothing; a wound named after it is the stump's. */
+const isGone = (entry: FindingEntry | EntryOf<'csm'>, stump: Site): boolean =>
+  isBeyond(entry.site, stump) ||
+  (entry.kind === 'csm' && entry.digit === undefined && entry.site === stump) ||
+  ((stump === 'hand' || stump === 'foot') && entry.site !== stump && isWithin(entry.site, stump));
+
 /** What was said, at or after the amputation, of a part beyond it on the same side. */
 export const onAmputated = (chart: Chart): readonly Conflict[] =>
   chart.found('amputation').flatMap((stump) => {
@@ -27,7 +33,7 @@ export const onAmputated = (chart: Chart): readonly Conflict[] =>
         timeOf(entry) >= timeOf(stump) &&
         (entry.kind !== 'csm' || entry.present) &&
         (entry.kind !== 'finding' || entry.finding !== 'amputation') &&
-        isBeyond(entry.site, stump.site) &&
+        isGone(entry, stump.site) &&
         sidesOf(entry.site, entry.side).some((side) => sidesOf(stump.site, stump.side).includes(side)),
     );
     const first = beyond[0];

@@ -14,6 +14,7 @@ export interface Conflict extends Reckoned {
     | 'two-values-at-once'
     | 'unit'
     | 'sum'
+    | 'time-far-back'
     | 'amputated'
     | 'care-without-finding';
   readonly question: string;

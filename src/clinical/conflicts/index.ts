@@ -7,7 +7,7 @@ import { onAmputated } from './amputated.ts';
 import type { Conflict } from './conflict.ts';
 import { nothingAndSomething, oppositeCsm, oppositeFindings } from './opposite.ts';
 import { careWithoutFinding, PAIRED_REGIONS, sideJumps, unlikePupils, unlikeStrength } from './sides.ts';
-import { jumps, sums, units } from './values.ts';
+import { jumps, sums, timesFarBack, units } from './values.ts';
 
 export type { Conflict } from './conflict.ts';
 
@@ -27,6 +27,7 @@ export const CONFLICT_RULES: readonly Rule<readonly Conflict[]>[] = [
   ...each(MEASURES)(jumps),
   ...each(MEASURES)(units),
   sums,
+  timesFarBack,
   onAmputated,
   careWithoutFinding,
 ];

@@ -102,6 +102,9 @@ const WOUNDS: readonly Finding[] = [
   'bite',
 ];
 
+const isWound = (entry: FindingEntry): boolean =>
+  WOUNDS.includes(entry.finding) || (entry.quality ?? []).includes('open-fracture');
+
 /** Care on a side of a region where nothing was found on that side. */
 export const careWithoutFinding = (chart: Chart): readonly Conflict[] =>
   chart.care.flatMap((care) => {
@@ -122,7 +125,7 @@ export const careWithoutFinding = (chart: Chart): readonly Conflict[] =>
       );
     };
     const told = [
-      ...chart.found().filter((entry) => near(entry) && (!wound || WOUNDS.includes(entry.finding))),
+      ...chart.found().filter((entry) => near(entry) && (!wound || isWound(entry))),
       ...chart.csm.filter((entry) => isImpaired(entry) && near(entry) && !wound),
     ];
     const on = (wanted: 'left' | 'right') =>

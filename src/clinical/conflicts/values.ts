@@ -1,6 +1,6 @@
 // Values that are unlikely as they stand: far from the last, two at once, a unit mistaken, a sum that does not add up.
 
-import { type Chart, clockText, vitalsOf } from '../chart.ts';
+import { type Chart, clockText, timeOf, vitalsOf } from '../chart.ts';
 import { gcsSum } from '../score/gcs.ts';
 import { type Measure, type Point, pointsOf, UNIT } from '../vitals/measures.ts';
 import { type Conflict, conflictOf } from './conflict.ts';
@@ -73,6 +73,19 @@ export const units = (chart: Chart, measure: Measure): readonly Conflict[] =>
       ]),
     ),
   );
+
+/** A time further back than this is rather misheard than told so late; common practice, no source. */
+const LATE_HOURS = 8;
+
+/** Care or a reading that was said to be of long before it was told: of the day before, where the hour was misheard. */
+export const timesFarBack = (chart: Chart): readonly Conflict[] =>
+  [...chart.care, ...chart.vitals]
+    .filter((entry) => Date.parse(entry.heardAt) - timeOf(entry) > LATE_HOURS * 3_600_000)
+    .map((entry) => {
+      const what = entry.kind === 'care' ? entry.care : entry.vital;
+      const question = `${what.replaceAll('-', ' ')} at ${clockText(entry)}: that is hours before it was told. Which time?`;
+      return conflictOf('time-far-back', question, [entry]);
+    });
 
 /** A GCS whose sum is not that of its components. */
 export const sums = (chart: Chart): readonly Conflict[] =>

@@ -24,8 +24,17 @@ const AFTER: Readonly<Partial<Record<Care, 'splint' | 'tourniquet'>>> = {
   tourniquet: 'tourniquet',
 };
 
-const MOVED =
-  /\b(?:moved|moving|carried|carrying|carry-?out|loaded|log ?roll(?:ed)?|rolled|lifted|lowered|transferred)\b/i;
+const MOVING =
+  'moved|moving|carried|carrying|loaded|loading|rolled|rolling|lifted|lifting|lowered|transferred';
+const PATIENT = 'him|her|them|the patient|patient|the casualty|casualty';
+const CARRIER =
+  'litter|stretcher|sled|sledge|toboggan|basket|backboard|board|vehicle|truck|car|ambulance|helicopter|hut';
+
+/** A move of the patient, as told: a hand that moved or a car that rolled is none. */
+const MOVED = new RegExp(
+  `\\b(?:log[- ]?roll(?:ed|ing)?|carry-?out|(?:${MOVING}) (?:up |down |over )?(?:${PATIENT})\\b|(?:${MOVING})\\b[^.]*\\b(?:to|onto|on to|into|on) (?:the|a) (?:${CARRIER}))\\b`,
+  'i',
+);
 
 /** Limbs whose end has all three aspects said after the moment are done; the others name what lacks. */
 function after(

@@ -56,7 +56,7 @@ const speedIn = (text: string): number =>
 const FALL = /\b(?:fall(?:en|s)?|fell)\b/;
 const FALL_FEET = 3;
 const DANGEROUS =
-  /\b(?:diving|dived|dove|head ?first|axial|landed on (?:his|her|their|my|the) head|roll(?:ed)?[- ]?over|atv|quad(?: bike)?|four[- ]wheeler|snow ?(?:mobile|machine)|jet ski|dirt bike|moped|motor ?(?:cycle|bike)|bicycles?|bik(?:e|es|er|ing)|cycl(?:ist|ing)|handle ?bars)\b/;
+  /\b(?:diving|dived|dove|head ?first|axial|landed on (?:his|her|their|my|the) head|roll(?:ed)?[- ]?over|atv|quad(?: bike)?|four[- ]wheeler|snow ?(?:mobile|machine)|jet ski|dirt bike|moped|motor ?(?:cycle|bike)|bicycles?|bik(?:e|es|er|ing)|cycl(?:ist|ing)|(?:handle ?|over the )bars)\b/;
 
 /** Fall of 3 feet or 5 stairs, axial load, fast crash, rollover, ejection, motorised recreation, bicycle. */
 function dangerousMechanism(chart: Chart): Answer {

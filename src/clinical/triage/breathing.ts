@@ -23,8 +23,13 @@ export function respiratoryDistress(chart: Chart): Answer {
     ['chief-complaint', 'symptoms', 'events'],
     /\b(?:short(?:ness)? of breath|trouble breathing|difficulty breathing|can't breathe|breathless)\b/,
   );
+  const helped = mentionOf(
+    chart,
+    ['events'],
+    /\b(?:bag(?:ging|ged)|bag[- ]valve|b ?v ?m|assist\w* (?:ventilation|breath|respiration)\w*|ventilat(?:ed|ing|ions?)|intubat\w*|not breathing|stopped breathing)\b/,
+  );
   const opened = chart.care.filter((entry) => entry.care === 'airway-opened');
-  const open = [...told.said, ...told.hinted, ...opened];
+  const open = [...told.said, ...told.hinted, ...helped.said, ...helped.hinted, ...opened];
   const question = ['whether breathing is laboured or needs support'];
   if (open.length > 0) return unknown(question, open);
   const easy = breathing.filter((entry) => EASY.test(words(entry)));

@@ -56,6 +56,10 @@ export function ruinedLimb(chart: Chart): Answer {
     : unknown([...pulses.missing, ...whole.missing]);
 }
 
+const END_OR_JOINT: readonly Site[] = ['wrist', 'ankle', 'hand', 'foot'];
+
+const isPartial = ({ part }: EntryOf<'finding'>): boolean => (part ?? []).includes('distal');
+
 /** Amputation above the wrist or ankle. A hand or foot with anything intact rules it out for its limb. */
 export function amputation(chart: Chart): Answer {
   const lost = foundWithin(chart, ['arm', 'leg', 'shoulder', 'hip'], ['amputation']);
@@ -66,7 +70,8 @@ export function amputation(chart: Chart): Answer {
       !isWithin(entry.site, 'foot'),
   );
   if (above.length > 0) return yes(above, named(above));
-  const atJoint = lost.filter((entry) => entry.site === 'wrist' || entry.site === 'ankle');
+  // A hand or foot that is lost may be lost at the joint or above it.
+  const atJoint = lost.filter((entry) => END_OR_JOINT.includes(entry.site) && !isPartial(entry));
   if (atJoint.length > 0) return unknown(['whether it is above the wrist or ankle'], atJoint, named(atJoint));
   return any(
     LIMB_ENDS.map((end): Answer => {

@@ -27,7 +27,8 @@ const RULES = [
 // What may be told of each topic; all invented.
 const TOLD: Partial<Record<Topic, readonly string[]>> = {
   allergies: ['penicillin', 'latex', 'walnuts'],
-  medications: ['ramipril', 'salbutamol', 'levothyroxine'],
+  // None that is given in the field too: "she took her salbutamol" is care as much as history.
+  medications: ['ramipril', 'amlodipine', 'levothyroxine'],
   'past-history': ['kidney stones', 'glaucoma', 'gout'],
   'last-intake': ['porridge', 'two sandwiches', 'lentil soup'],
   mechanism: ['a snow bridge', 'the old ladder'],
