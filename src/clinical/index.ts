@@ -24,4 +24,14 @@ export { type ChildRange, type Score, type ScoreName, scoreCards } from './score
 export { type Scores, scores } from './scores.ts';
 export type { ItemState, SpineItem } from './spine/index.ts';
 export { CRITERIA, type Flag, type FlagState, flags } from './triage/index.ts';
-export type { Due, DueOptions, Measure, Series, SeriesPoint, Stability, VitalSet } from './vitals/index.ts';
+export {
+  type Due,
+  type DueOptions,
+  type Measure,
+  type Series,
+  type SeriesPoint,
+  type Speaking,
+  type Stability,
+  spokenReminder,
+  type VitalSet,
+} from './vitals/index.ts';

@@ -42,21 +42,51 @@ const findings = fc.constantFrom<Finding>(
   'abnormality',
 );
 
-const finding: fc.Arbitrary<Statement> = fc.record({
-  kind: fc.constant('finding' as const),
-  site: sites,
-  side,
-  finding: findings,
-  present: fc.boolean(),
-});
+// Words that rules look for, most of the time none.
+const quality = fc.option(
+  fc.constantFrom(
+    ['partial-thickness'],
+    ['superficial'],
+    ['3 palms'],
+    ['20 percent'],
+    ['open-fracture'],
+    ['fracture'],
+    ['crushed'],
+    ['active'],
+  ),
+  { freq: 3 },
+);
 
-const csm: fc.Arbitrary<Statement> = fc.record({
-  kind: fc.constant('csm' as const),
-  site: fc.constantFrom('hand' as const, 'foot' as const),
-  side,
-  aspect: fc.constantFrom<Aspect>('circulation', 'sensation', 'motion'),
-  present: fc.boolean(),
-});
+const finding: fc.Arbitrary<Statement> = fc
+  .record({
+    kind: fc.constant('finding' as const),
+    site: sites,
+    side,
+    finding: findings,
+    present: fc.boolean(),
+    words: quality,
+  })
+  .map(({ words, ...said }) => ({ ...said, ...(words === null ? {} : { quality: words }) }));
+
+const measure = fc.constantFrom(
+  {},
+  {},
+  { pulse: 'radial' as const },
+  { warmth: 'cold' as const },
+  { capRefillSeconds: 4 },
+  { strength: 'weak' as const },
+);
+
+const csm: fc.Arbitrary<Statement> = fc
+  .record({
+    kind: fc.constant('csm' as const),
+    site: fc.constantFrom('hand' as const, 'foot' as const),
+    side,
+    aspect: fc.constantFrom<Aspect>('circulation', 'sensation', 'motion'),
+    present: fc.boolean(),
+    more: measure,
+  })
+  .map(({ more, ...said }) => ({ ...said, ...more }));
 
 const part = (most: number) => fc.oneof(fc.integer({ min: 1, max: most }), fc.constant('NT' as const));
 
@@ -77,6 +107,13 @@ const vital: fc.Arbitrary<Statement> = fc
     fc
       .tuple(part(4), part(5), part(6))
       .map(([eye, verbal, motor]) => ({ vital: 'gcs' as const, value: { eye, verbal, motor } })),
+    fc.tuple(fc.option(fc.boolean()), fc.option(fc.boolean())).map(([left, right]) => ({
+      vital: 'pupils' as const,
+      value: {
+        ...(left === null ? {} : { leftReactive: left }),
+        ...(right === null ? {} : { rightReactive: right }),
+      },
+    })),
     fc
       .tuple(
         fc.constantFrom('A' as const, 'V' as const, 'P' as const, 'U' as const),
@@ -95,6 +132,11 @@ const history: fc.Arbitrary<Statement> = fc.oneof(
       ['mechanism', 'fell twenty feet', true],
       ['mechanism', 'fell six feet', true],
       ['mechanism', 'not ejected', true],
+      ['mechanism', 'thrown from a horse and hit his head', true],
+      ['events', 'he is drunk', true],
+      ['last-intake', 'no alcohol', false],
+      ['past-history', 'twenty four weeks pregnant', true],
+      ['sex', 'female', true],
       ['medications', 'warfarin', true],
       ['medications', 'no medications', false],
     )
@@ -108,6 +150,10 @@ const care: fc.Arbitrary<Statement> = fc.record({
   side,
 });
 
+const words: fc.Arbitrary<Statement> = fc
+  .constantFrom('moved to the litter', 'maybe ejected', 'smells of alcohol')
+  .map((text) => ({ kind: 'note', text }));
+
 const visit: fc.Arbitrary<Statement> = fc.record({ kind: fc.constant('visit' as const), site: sites, side });
 
 const statement = fc.oneof(
@@ -117,6 +163,7 @@ const statement = fc.oneof(
   { weight: 2, arbitrary: history },
   { weight: 1, arbitrary: care },
   { weight: 1, arbitrary: visit },
+  { weight: 1, arbitrary: words },
 );
 
 /** Up to forty entries at few moments, many of them the same moment. */

@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { type Reckoning, reckon } from '../../src/clinical/index.ts';
+import { isImpaired } from '../../src/clinical/limb-end.ts';
 import { type Entry, stands } from '../../src/record/entry.ts';
 import { isPaired } from '../../src/terms/index.ts';
 import { record } from './arbitrary.ts';
@@ -10,6 +11,10 @@ import { clock } from './build.ts';
 
 // Random records take longer than a hand-made one, and longer still beside other work.
 vi.setConfig({ testTimeout: 60_000 });
+
+/** Each seed gives other records; a failure names the one to run again. */
+const SEEDS = [20260503, 1, 7, 1951, 2021, 4294967];
+const RUNS = 60;
 
 const at = (entries: readonly Entry[]): Reckoning => reckon(entries, { now: clock(60) });
 
@@ -45,7 +50,8 @@ function better(before: Reckoning, after: Reckoning): readonly string[] {
 
 const reassures = (entry: Entry): boolean =>
   (entry.kind === 'finding' && !entry.present) ||
-  (entry.kind === 'csm' && entry.present) ||
+  // A weak hand moves, and reassures nobody.
+  (entry.kind === 'csm' && !isImpaired(entry)) ||
   (entry.kind === 'history' && entry.present === false) ||
   entry.kind === 'visit';
 
@@ -62,9 +68,11 @@ const measured: readonly (readonly [string, (entry: Entry) => boolean])[] = [
   ['every word of oxygen', (entry) => entry.kind === 'care' && entry.care === 'oxygen'],
 ];
 
-describe('every reckoning', () => {
+describe.each(SEEDS)('every reckoning of the records of seed %i', (seed) => {
+  const check = <T>(property: fc.IPropertyWithHooks<T>): void => fc.assert(property, { seed, numRuns: RUNS });
+
   it('is the same in whatever order the entries are handed in', () => {
-    fc.assert(
+    check(
       fc.property(
         record.chain((entries) =>
           fc.tuple(
@@ -80,7 +88,7 @@ describe('every reckoning', () => {
   });
 
   it('reads nothing better for losing reassuring entries', () => {
-    fc.assert(
+    check(
       fc.property(record, fc.infiniteStream(fc.boolean()), (entries, keep) => {
         const fewer = entries.filter((entry) => !reassures(entry) || keep.next().value === true);
         expect(better(at(entries), at(fewer))).toEqual([]);
@@ -89,7 +97,7 @@ describe('every reckoning', () => {
   });
 
   it.each(measured)('reads nothing better for losing %s', (_, lost) => {
-    fc.assert(
+    check(
       fc.property(record, (entries) => {
         expect(better(at(entries), at(entries.filter((entry) => !lost(entry))))).toEqual([]);
       }),
@@ -97,7 +105,7 @@ describe('every reckoning', () => {
   });
 
   it('says what would decide each unknown, and rests each not met or absent on entries', () => {
-    fc.assert(
+    check(
       fc.property(record, (entries) => {
         const { flags, spine } = at(entries);
         for (const each of [...flags, ...spine.items]) {
@@ -109,7 +117,7 @@ describe('every reckoning', () => {
   });
 
   it('calls a site clear only where a standing entry denies something of that very site and side', () => {
-    fc.assert(
+    check(
       fc.property(record, (entries) => {
         for (const row of at(entries).coverage) {
           if (row.state !== 'clear') continue;
@@ -128,7 +136,7 @@ describe('every reckoning', () => {
   });
 
   it('changes no state when an entry that it does not rest on is taken away', () => {
-    fc.assert(
+    check(
       fc.property(record, fc.nat(), (entries, pick) => {
         if (entries.length === 0) return;
         const gone = entries[pick % entries.length];
@@ -137,12 +145,20 @@ describe('every reckoning', () => {
           if (gone === undefined || flag.evidence.includes(gone.id)) return;
           expect([flag.rule, after.flags[index]?.state]).toEqual([flag.rule, flag.state]);
         });
+        before.spine.items.forEach((item, index) => {
+          if (gone === undefined || item.evidence.includes(gone.id)) return;
+          expect([item.item, after.spine.items[index]?.state]).toEqual([item.item, item.state]);
+        });
+        before.scoreCards.forEach((card, index) => {
+          if (gone === undefined || card.evidence.includes(gone.id)) return;
+          expect([card.score, after.scoreCards[index]?.value]).toEqual([card.score, card.value]);
+        });
       }),
     );
   });
 
   it('rests on standing entries only, and marks those that nobody confirmed', () => {
-    fc.assert(
+    check(
       fc.property(record, (entries) => {
         const { flags, scoreCards, patterns, conflicts, problems, series, clocks } = at(entries);
         for (const each of [

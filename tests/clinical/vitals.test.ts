@@ -1,7 +1,7 @@
 // Vitals as sets, series and what is due, from invented readings.
 
 import { describe, expect, it } from 'vitest';
-import { reckon } from '../../src/clinical/index.ts';
+import { reckon, spokenReminder } from '../../src/clinical/index.ts';
 import { age, breaths, clock, gcs, pressure, pulse, saturation } from './build.ts';
 
 const at = (now: number, entries: Parameters<typeof reckon>[0]) => reckon(entries, { now: clock(now) });
@@ -69,5 +69,32 @@ describe('what is due', () => {
   it('follows the responder, who can set both the view and the minutes', () => {
     const due = reckon(steady(0), { now: clock(11), due: { regard: 'unstable', unstableMinutes: 10 } }).due;
     expect(due).toMatchObject({ stability: 'unstable', everyMinutes: 10, overdueMinutes: 1 });
+  });
+});
+
+describe('the spoken reminder', () => {
+  const say = (now: number, spokenAt: number | null, entries: Parameters<typeof reckon>[0]) => {
+    const { due, sets } = at(now, entries);
+    return spokenReminder(due, sets, {
+      now: clock(now),
+      spokenAt: spokenAt === null ? null : clock(spokenAt),
+    });
+  };
+
+  it('asks for a first set, and again after five minutes', () => {
+    expect(say(0, null, [])).toBe('No vitals yet. Take a first set.');
+    expect(say(4, 0, [])).toBeNull();
+    expect(say(5, 0, [])).toBe('No vitals yet. Take a first set.');
+  });
+  it('comes when a set is due and not before, and names what was last taken and no value', () => {
+    expect(say(14, null, steady(0))).toBeNull();
+    expect(say(15, null, steady(0))).toBe(
+      'Vitals are due. Last taken 15 minutes ago: pulse, blood pressure, respirations, gcs.',
+    );
+  });
+  it('is not said twice within five minutes, and is said again for a new set', () => {
+    expect(say(17, 15, steady(0))).toBeNull();
+    expect(say(20, 15, steady(0))).toMatch(/^Vitals are due/);
+    expect(say(32, 15, [...steady(0), ...steady(17)])).toMatch(/Last taken 15 minutes ago/);
   });
 });
