@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
 import {
+  type Bundle,
   COARSE_BYTES,
   type Collection,
   framesOf,
@@ -17,6 +18,7 @@ import {
 } from '../../src/handoff/index.ts';
 import { unpack } from '../../src/screens/qr/pack.ts';
 import { squaresOf } from '../../src/screens/qr/symbol.ts';
+import { faultsOf, typed } from '../outside/fhir-validator.ts';
 import { ready, say, sentences, startBrowser, type Visit, visit } from './visit.ts';
 import { filmOf, pictureOf } from './y4m.ts';
 
@@ -139,6 +141,32 @@ describe('the symbols on the screen', () => {
     await inSheet(page, 'Show the symbols').click();
     await page.getByText('A number alone is refused').waitFor();
     expect(await page.locator('canvas.symbol').count()).toBe(0);
+  });
+});
+
+describe('the document for a hospital’s system', () => {
+  it('is valid FHIR R4 and says how it was confirmed', async () => {
+    here = await visit(browser);
+    const { page } = here;
+    for (const line of TALK) await say(page, line);
+    await say(page, 'confirmed');
+    await page.getByRole('button', { name: 'QR or file' }).click();
+    const [saved] = await Promise.all([
+      page.waitForEvent('download'),
+      inSheet(page, /^Save for a hospital/).click(),
+    ]);
+    const file = join(folder, 'saved.json');
+    await saved.saveAs(file);
+    const bundle = JSON.parse(readFileSync(file, 'utf8')) as Bundle;
+    expect(faultsOf(typed(bundle))).toEqual([]);
+    const resources = bundle.entry.map(({ resource }) => resource);
+    expect(resources[0]?.resourceType).toBe('Composition');
+    const encounter = resources.find((one) => one.resourceType === 'Encounter');
+    expect(encounter).toMatchObject({ class: { code: 'FLD' } });
+    const confirmed = resources.filter(
+      (one) => one.resourceType === 'Provenance' && JSON.stringify(one).includes('Confirmed by voice'),
+    );
+    expect(confirmed).toHaveLength(1);
   });
 });
 

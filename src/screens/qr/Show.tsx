@@ -6,6 +6,7 @@ import { Sheet } from '../frame/Sheet.tsx';
 import { useTools } from '../frame/tools.ts';
 import { Frames } from './Frames.tsx';
 import { pack } from './pack.ts';
+import { SaveFhir } from './SaveFhir.tsx';
 import { SendFile } from './SendFile.tsx';
 
 export function Show({ close }: { readonly close: () => void }) {
@@ -62,6 +63,7 @@ export function Show({ close }: { readonly close: () => void }) {
           <button type="button" class="button primary wide" onClick={() => void begin()}>
             Show the symbols
           </button>
+          <SaveFhir />
         </>
       ) : (
         <>

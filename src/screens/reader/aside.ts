@@ -6,8 +6,8 @@ import { type Desk, passOn } from '../desk/index.ts';
 /** What may be asked of the reader by voice; anything else that sounds like a command may have come over the radio. */
 const OBEYED: readonly Command[] = ['next-piece', 'last-piece', 'say-again'];
 
-/** Ways of saying something by hand: whoever types or pastes means it. */
-const BY_HAND: readonly string[] = ['typed', 'pasted'];
+/** Ways of saying something by hand: whoever types, pastes or touches means it. */
+const BY_HAND: readonly string[] = ['typed', 'pasted', 'touched'];
 
 function isForReader(desk: Desk, text: string): boolean {
   const reader = desk.reader.peek();
