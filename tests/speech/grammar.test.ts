@@ -50,6 +50,16 @@ describe('the hearing grammar', () => {
   });
 
   it.each([
+    'next patient',
+    'switch to patient two',
+    'back to patient one',
+    'top problem is the left wrist',
+    'strike the problem left knee',
+  ])('lets the tool be told: %s', (sentence) => {
+    expect(says(NETWORK, sentence)).toBe(true);
+  });
+
+  it.each([
     'the weather looks better this afternoon',
     'no',
     'now no swelling',
