@@ -68,17 +68,35 @@ export interface CorrectionFrame extends FrameFacts {
   readonly at?: number;
 }
 
-export type Command =
-  | 'confirm'
-  | 'whats-left'
-  | 'read-back'
-  | 'say-again'
-  | 'stand-by'
-  | 'go-ahead'
-  | 'help'
-  | 'next-piece'
-  | 'last-piece'
-  | 'patient';
+/** What can be asked of the tool; the grammar's tags are held to these. */
+export const COMMANDS = [
+  'confirm',
+  'restore',
+  'whats-left',
+  'read-back',
+  'say-again',
+  'stand-by',
+  'go-ahead',
+  'help',
+  'hush',
+  'next-piece',
+  'last-piece',
+  'patient',
+  'lock',
+  'look-plain',
+  'look-sun',
+  'look-night',
+  'echo-off',
+  'echo-short',
+  'echo-full',
+  'show-exam',
+  'show-entries',
+  'show-body',
+  'show-signs',
+  'show-report',
+  'show-records',
+] as const;
+export type Command = (typeof COMMANDS)[number];
 
 /** Which patient is turned to: by number (the first is 1), or from the one in hand. */
 export type PatientMeant = number | 'next' | 'previous' | 'new';

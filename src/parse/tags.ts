@@ -15,6 +15,7 @@ import {
   VITALS,
   WARMTHS,
 } from '../terms/index.ts';
+import { COMMANDS } from './frame.ts';
 import type { Tag } from './islands/island.ts';
 import { NEGATION_KINDS } from './negation.ts';
 
@@ -45,6 +46,7 @@ const IDENTIFIERS: Readonly<Record<string, (value: string) => boolean>> = {
   vital: within(VITALS),
   topic: within(TOPICS),
   care: within(CARES),
+  command: within(COMMANDS),
   problem: within(['first', 'strike', 'add']),
   switch: (value) => /^(next|previous|new|\d+)$/.test(value),
 };

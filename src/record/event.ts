@@ -68,6 +68,11 @@ export type Happening =
       readonly payload: { readonly entries: readonly string[]; readonly by: string };
     }
   | {
+      /** what was struck stands again, and waits to be confirmed anew */
+      readonly kind: 'restored';
+      readonly payload: { readonly entries: readonly string[]; readonly by: string };
+    }
+  | {
       readonly kind: 'confirmed';
       readonly payload: { readonly entries: readonly string[]; readonly by: string };
     }
@@ -126,6 +131,7 @@ export const EVENT_KINDS: readonly Happening['kind'][] = [
   'entered',
   'corrected',
   'struck',
+  'restored',
   'confirmed',
   'command',
   'problems',

@@ -15,5 +15,5 @@ export { keepingRefusals } from './refused-speech.ts';
 export { EMPTY, type Group, type RecordState } from './state.ts';
 export { statementOf } from './statement-of.ts';
 export { fold, step } from './step.ts';
-export { BY_HAND, confirmEntries, type Edited, editEntry, strikeEntries } from './taps.ts';
+export { BY_HAND, confirmEntries, type Edited, editEntry, restoreEntries, strikeEntries } from './taps.ts';
 export { logUnheard } from './unheard.ts';

@@ -48,6 +48,11 @@ export function interpret(state: RecordState, frame: Frame, place: Place): reado
       const { frame: _, span: _span, ...asks } = frame;
       const { command, heard } = frame;
       const asked: Planned = () => ({ kind: 'command', payload: { ...asks, utterance } });
+      if (command === 'restore') {
+        const entries = state.lastStruck;
+        const restored: Planned = () => ({ kind: 'restored', payload: { entries, by: heard } });
+        return entries.length === 0 ? [asked] : [asked, restored];
+      }
       if (command !== 'confirm') return [asked];
       const entries = confirmable(state);
       if (entries.length === 0) return [asked];

@@ -30,6 +30,8 @@ export interface RecordState {
   readonly problemChanges: readonly SaidProblemChange[];
   /** what was passed on and what came back, in the order of the log */
   readonly handover: readonly KeptStep[];
+  /** the entries of the latest strike that was not taken back */
+  readonly lastStruck: readonly string[];
   /** the last number that each device gave to an event */
   readonly lastSeq: Readonly<Record<string, number>>;
 }
@@ -45,5 +47,6 @@ export const EMPTY: RecordState = {
   unmatched: [],
   problemChanges: [],
   handover: [],
+  lastStruck: [],
   lastSeq: {},
 };

@@ -40,7 +40,12 @@ function happen(state: RecordState, event: RecordEvent, isNew: boolean): RecordS
       return enter(replaced, event.payload.replacements, isNew);
     }
     case 'struck':
-      return alter(state, event.payload.entries, (entry) => ({ ...entry, state: 'struck' }));
+      return {
+        ...alter(state, event.payload.entries, (entry) => ({ ...entry, state: 'struck' })),
+        lastStruck: event.payload.entries,
+      };
+    case 'restored':
+      return { ...restore(state, event.payload.entries), lastStruck: [] };
     case 'confirmed':
       return alter(state, event.payload.entries, confirm);
     case 'command':
@@ -72,6 +77,15 @@ function alter(state: RecordState, ids: readonly string[], change: (entry: Entry
     const entry = entries[index];
     if (entry !== undefined && stands(entry)) entries[index] = change(entry);
   }
+  return { ...state, entries };
+}
+
+/** Only what was struck can be restored; it is to be confirmed again, whatever it was before. */
+function restore(state: RecordState, ids: readonly string[]): RecordState {
+  const entries = state.entries.map(
+    (entry): Entry =>
+      ids.includes(entry.id) && entry.state === 'struck' ? { ...entry, state: 'heard' } : entry,
+  );
   return { ...state, entries };
 }
 

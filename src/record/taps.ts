@@ -32,6 +32,18 @@ export function strikeEntries<C>(exam: Exam<C>, ids: readonly string[], time: nu
   }));
 }
 
+/** The examination with those of the struck entries standing again, to be confirmed anew; `time` as above. */
+export function restoreEntries<C>(exam: Exam<C>, ids: readonly string[], time: number): Exam<C> {
+  const entries = exam.state.entries
+    .filter((entry) => ids.includes(entry.id) && entry.state === 'struck')
+    .map(({ id }) => id);
+  if (entries.length === 0) return exam;
+  return append(exam, formatIso(time, exam.zone), () => ({
+    kind: 'restored',
+    payload: { entries, by: BY_HAND },
+  }));
+}
+
 export type Edited<C> =
   | { readonly kind: 'edited'; readonly exam: Exam<C> }
   /** the entry already says so */

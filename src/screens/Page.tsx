@@ -12,6 +12,7 @@ import { Banner } from './play/Banner.tsx';
 import { Records } from './records/Records.tsx';
 import { OpenWay } from './report/OpenWay.tsx';
 import { Talk } from './talk/Talk.tsx';
+import { WordsSheet } from './voice/WordsSheet.tsx';
 
 export function Page() {
   const { panel, columns, later } = useTools();
@@ -60,6 +61,8 @@ function Sheets() {
       return <Cautions close={close} />;
     case 'records':
       return <Records close={close} />;
+    case 'words':
+      return <WordsSheet close={close} />;
     case 'more':
       return <More close={close} />;
     case null:

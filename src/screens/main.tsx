@@ -8,7 +8,9 @@ import { createDesk, derive, say, sayWaiting, trouble } from './desk/index.ts';
 import { createColumns } from './frame/columns.ts';
 import { takeDroppedFiles } from './frame/drop.ts';
 import { createHand } from './frame/hand.ts';
+import { keptChoice } from './frame/kept-choice.ts';
 import { createLook } from './frame/look.ts';
+import { SOUNDS } from './frame/More.tsx';
 import { obeyCommands } from './frame/obey.ts';
 import type { Panel } from './frame/panels.ts';
 import { settingsStorage } from './frame/storage.ts';
@@ -28,6 +30,8 @@ import { createKeeper } from './records/keeper.ts';
 import { openLast } from './records/restore.ts';
 import { askToPersist } from './records/storage.ts';
 import { createHold } from './steady/hold.ts';
+import { createEarcons } from './voice/earcons.ts';
+import { ECHOES } from './voice/echo.ts';
 import { speakerIn } from './voice/speaking.ts';
 
 const CAUTIONS_READ = 'fieldsay-cautions-read';
@@ -67,6 +71,11 @@ const tools: Tools = {
       say(desk, [text], { engine: 'browser', confidence, alternatives }),
   ),
   speaker: speakerIn(window),
+  echo: keptChoice(storage, 'fieldsay-echo', ECHOES, 'off'),
+  sounds: keptChoice(storage, 'fieldsay-sounds', SOUNDS, 'off'),
+  earcons: createEarcons('AudioContext' in window ? () => new AudioContext() : null),
+  standby: signal(false),
+  lastTold: signal<string | null>(null),
   update: createUpdate(),
   look: createLook(storage, document.documentElement),
   hand: createHand(storage, document.documentElement),

@@ -1,7 +1,14 @@
 // What a hand does to the open record: confirm, strike, change; each gives a sentence where it could not be done.
 
 import type { Change } from '../../parse/index.ts';
-import { confirmEntries, editEntry, type HandoverStep, handOver, strikeEntries } from '../../record/index.ts';
+import {
+  confirmEntries,
+  editEntry,
+  type HandoverStep,
+  handOver,
+  restoreEntries,
+  strikeEntries,
+} from '../../record/index.ts';
 import type { StatementKind } from '../../terms/index.ts';
 import { type Desk, setRecord } from './desk.ts';
 import { timeIn } from './open-record.ts';
@@ -18,6 +25,13 @@ export function strike(desk: Desk, ids: readonly string[]): void {
   const record = desk.record.value;
   if (record === null) return;
   setRecord(desk, { ...record, exam: strikeEntries(record.exam, ids, timeIn(record, desk.clock())) });
+}
+
+/** Lets those of the struck entries stand again; they wait to be confirmed anew. */
+export function restore(desk: Desk, ids: readonly string[]): void {
+  const record = desk.record.value;
+  if (record === null) return;
+  setRecord(desk, { ...record, exam: restoreEntries(record.exam, ids, timeIn(record, desk.clock())) });
 }
 
 /** Keeps what was sent, read back, asked or heard aside while the radio was in use. */

@@ -3,7 +3,7 @@
 import { type Entry, stands } from '../../record/index.ts';
 import { isPaired } from '../../terms/index.ts';
 import { clock, dayOf } from '../../timeline/index.ts';
-import { change, confirm } from '../desk/index.ts';
+import { change, confirm, restore } from '../desk/index.ts';
 import { useTools } from '../frame/tools.ts';
 import { EntryLine } from './EntryLine.tsx';
 import { originMarks } from './origin.ts';
@@ -58,6 +58,17 @@ export function EntryRow({ entry }: { readonly entry: Entry }) {
             aria-label={`Confirm: ${text}`}
           >
             Confirm
+          </button>
+        )}
+        {entry.state === 'struck' && (
+          <button
+            type="button"
+            class="button"
+            data-press={`restore ${entry.id}`}
+            onClick={() => restore(desk, [entry.id])}
+            aria-label={`Restore: ${text}`}
+          >
+            Restore
           </button>
         )}
         {/* The place of the button stays, so that nothing moves under the next press. */}

@@ -1,52 +1,47 @@
-// How the page looks and is held, and how talk is said so that it is understood.
+// How the page looks, is held and speaks, and the ways to the cautions and to the words that can be said.
 
+import { ECHO_NAMES, ECHOES } from '../voice/echo.ts';
 import { HAND_NAMES, HANDS } from './hand.ts';
 import { LOOK_NAMES, LOOKS } from './look.ts';
 import { Sheet } from './Sheet.tsx';
 import { useTools } from './tools.ts';
 
-const EXAMPLES: readonly (readonly [said: string, becomes: string])[] = [
-  ['left forearm, deformity and swelling', 'two entries for the LEFT forearm'],
-  ['no tenderness of the pelvis', 'pelvis, tenderness: NO'],
-  ['pulse ninety two, strong and regular', 'a pulse of 92 with its qualities'],
-  ['is your neck sore? no', 'neck, pain: NO'],
-  ['make that the right', 'the last side is changed'],
-  ['strike that', 'the last thing said is taken back'],
-  ['confirmed', 'the last thing said is confirmed'],
-  ['mark that', 'the moment is kept with its time'],
-  ['what’s left', 'the places not examined yet'],
-];
+export const SOUNDS = ['off', 'on'] as const;
+const SOUND_NAMES = { off: 'Off', on: 'On' } as const;
+
+const VOICES = {
+  none: 'This browser cannot read aloud; everything is shown.',
+  'not-local': 'No voice is on this device, and none that sends words away is used; everything is shown.',
+  local: 'Read aloud by a voice on this device.',
+} as const;
 
 export function More({ close }: { readonly close: () => void }) {
-  const { look, hand, sheet } = useTools();
+  const { look, hand, sheet, echo, sounds, speaker } = useTools();
   return (
     <Sheet title="More" close={close}>
-      <button
-        type="button"
-        class="button wide"
-        onClick={() => {
-          sheet.value = 'cautions';
-        }}
-      >
-        Cautions
-      </button>
+      <div class="choices pairs">
+        <Way name="What can I say?" go={() => (sheet.value = 'words')} />
+        <Way name="Cautions" go={() => (sheet.value = 'cautions')} />
+      </div>
       <Choice legend="How the page looks" names={LOOK_NAMES} all={LOOKS} chosen={look} />
       <Choice legend="Held in the" names={HAND_NAMES} all={HANDS} chosen={hand} />
-      <h3>How to say it</h3>
-      <p>
-        Talk as you examine, head to toe. Say the side with the place. What is not understood is kept as said.
-      </p>
-      <dl class="examples">
-        {EXAMPLES.map(([said, becomes]) => (
-          <div key={said}>
-            <dt>“{said}”</dt>
-            <dd>{becomes}</dd>
-          </div>
-        ))}
-      </dl>
+      <Choice legend="Say back what was entered" names={ECHO_NAMES} all={ECHOES} chosen={echo} />
+      <p class="small-print">{VOICES[speaker.voice.value]}</p>
+      <Choice
+        legend="Short sounds: heard, not understood, question"
+        names={SOUND_NAMES}
+        all={SOUNDS}
+        chosen={sounds}
+      />
     </Sheet>
   );
 }
+
+const Way = ({ name, go }: { readonly name: string; readonly go: () => void }) => (
+  <button type="button" class="button" onClick={go}>
+    {name}
+  </button>
+);
 
 interface ChoiceProps<T extends string> {
   readonly legend: string;

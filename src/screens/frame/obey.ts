@@ -1,12 +1,15 @@
-// What the page does when it is asked by voice or in words: it shows what was asked for.
+// What the page does when it is asked by voice or in words, and what it says back of what it heard.
 
 import { effect } from '@preact/signals';
 import type { RecordEvent } from '../../record/index.ts';
-import { done } from '../desk/index.ts';
+import { lastSaid } from '../talk/became.ts';
+import { answer } from '../voice/answer.ts';
+import { echoOf, soundOf } from '../voice/echo.ts';
 import type { Tools } from './tools.ts';
 
-/** Follows the record and shows what each new command asks for. Commands of a played or reopened talk are passed over. */
-export function obeyCommands({ desk, player, panel, sheet, reading }: Tools): void {
+/** Follows the record and acts on each new command. Commands of a played or reopened talk are passed over. */
+export function obeyCommands(tools: Tools): void {
+  const { desk, player, panel, reading, echo, sounds, earcons, speaker, standby } = tools;
   let seen: { readonly record: string; readonly events: number } | null = null;
   effect(() => {
     const record = desk.record.value;
@@ -14,14 +17,30 @@ export function obeyCommands({ desk, player, panel, sheet, reading }: Tools): vo
       seen = null;
       return;
     }
-    const { events } = record.exam;
+    const { events, state } = record.exam;
     // The first look at a record finds old events: what was asked then was answered then.
     const fresh = seen === null || seen.record !== record.facts.id ? 0 : events.length - seen.events;
     const begun = seen === null && events.length <= 4 ? events : [];
     seen = { record: record.facts.id, events: events.length };
     if (player.playing.peek() !== null) return;
-    for (const event of fresh > 0 ? events.slice(-fresh) : begun) obey(event);
+    const news = fresh > 0 ? events.slice(-fresh) : begun;
+    for (const event of news) obey(event);
+    if (news.some(({ kind }) => kind === 'utterance')) sayBack(events, state);
   });
+
+  /** The echo and the short sound of the last utterance; a radio that is being read over hears neither. */
+  function sayBack(
+    events: readonly RecordEvent[],
+    state: NonNullable<typeof desk.record.value>['exam']['state'],
+  ) {
+    if (standby.peek() || reading.peek() !== null) return;
+    const [latest] = lastSaid(events, state, 1);
+    if (latest === undefined) return;
+    const sound = soundOf(latest);
+    if (sounds.peek() === 'on' && sound !== null) earcons.play(sound);
+    const words = echoOf(latest, echo.peek());
+    if (words !== '') speaker.speak(words);
+  }
 
   function obey(event: RecordEvent): void {
     if (event.kind !== 'command') return;
@@ -36,29 +55,10 @@ export function obeyCommands({ desk, player, panel, sheet, reading }: Tools): vo
         open?.back();
         return;
       case 'say-again':
-        if (open === null) panel.value = 'report';
+        if (open === null) answer(tools, 'say-again');
         else open.again();
         return;
     }
-    if (open !== null) return;
-    switch (event.payload.command) {
-      case 'whats-left':
-        panel.value = 'body';
-        break;
-      case 'read-back':
-        panel.value = 'report';
-        break;
-      case 'help':
-        sheet.value = 'more';
-        break;
-      case 'stand-by':
-        desk.notice.value = done('Standing by. What is said is still recorded.');
-        break;
-      case 'go-ahead':
-        desk.notice.value = done('Going on.');
-        break;
-      case 'confirm':
-        break;
-    }
+    if (open === null) answer(tools, event.payload.command);
   }
 }

@@ -11,6 +11,8 @@ import type { Player } from '../play/player.ts';
 import type { IdleMinutes } from '../records/idle.ts';
 import type { Persistence } from '../records/storage.ts';
 import type { WayName } from '../report/ways.ts';
+import type { Earcons } from '../voice/earcons.ts';
+import type { Echo } from '../voice/echo.ts';
 import type { Speaker } from '../voice/speaking.ts';
 import type { Hand } from './hand.ts';
 import type { Look } from './look.ts';
@@ -24,7 +26,7 @@ export interface Reading {
   again(): void;
 }
 
-export type Sheet = 'cautions' | 'records' | 'more' | null;
+export type Sheet = 'cautions' | 'records' | 'more' | 'words' | null;
 
 export interface Tools {
   readonly desk: Desk;
@@ -38,6 +40,14 @@ export interface Tools {
   readonly dictation: Dictation;
   /** reads aloud; whoever listens must be deaf while `speaker.speaking` is true */
   readonly speaker: Speaker;
+  /** how much of what was entered is said back */
+  readonly echo: Signal<Echo>;
+  readonly sounds: Signal<'off' | 'on'>;
+  readonly earcons: Earcons;
+  /** while true the page says nothing of its own accord */
+  readonly standby: Signal<boolean>;
+  /** what the page told last, for "say again" */
+  readonly lastTold: Signal<string | null>;
   readonly update: Update;
   readonly look: Signal<Look>;
   readonly hand: Signal<Hand>;

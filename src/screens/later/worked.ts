@@ -1,13 +1,15 @@
 // What is worked out from the open record, anew whenever it or the time changes, and only while something shows it.
 
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { type Reckoning, reckon } from '../../clinical/index.ts';
+import { leftText, type Memo, type Reckoning, reckonAfter } from '../../clinical/index.ts';
 import type { HandoffInput } from '../../handoff/index.ts';
 import { type Derived, type Desk, timeIn } from '../desk/index.ts';
 
 export interface Worked {
   readonly reckoning: ReadonlySignal<Reckoning>;
   readonly report: ReadonlySignal<HandoffInput>;
+  /** the answer to "what's left" */
+  readonly left: ReadonlySignal<string>;
 }
 
 /** The reckoning of the open record at its own time, and what its reports are made from. */
@@ -16,11 +18,18 @@ export function workOut(desk: Desk, { entries, startedAt }: Derived): Worked {
     const record = desk.record.value;
     return record === null ? desk.wall.value : timeIn(record, desk.wall.value);
   });
-  const reckoning = computed(() => reckon(entries.value, { now: now.value }));
+  const problems = computed(() => desk.record.value?.exam.state.problemChanges ?? []);
+  // What was worked out for the entries before, so that a rule is asked again only where something it looked at changed.
+  let memo: Memo | null = null;
+  const reckoning = computed(() => {
+    const worked = reckonAfter(memo, entries.value, { now: now.value, problems: problems.value });
+    memo = worked.memo;
+    return worked.reckoning;
+  });
   const report = computed((): HandoffInput => {
     const { coverage, flags, scores, scoreCards, problems } = reckoning.value;
     const at = { startedAt: startedAt.value, now: now.value };
     return { ...at, entries: entries.value, coverage, flags, scores, scoreCards, problems };
   });
-  return { reckoning, report };
+  return { reckoning, report, left: computed(() => leftText(reckoning.value)) };
 }

@@ -53,6 +53,8 @@ export function SaidList() {
   );
 }
 
+const FALLEN_WORDS = { struck: 'Struck', restored: 'Stands again', confirmed: 'Confirmed' } as const;
+
 /** What a screen reader says of the latest utterance. */
 const spokenOutcome = ({ outcomes }: Became): string =>
   outcomes.length === 0 ? 'Nothing to record.' : outcomes.flatMap(spoken).join('. ');
@@ -64,8 +66,9 @@ function spoken(outcome: Outcome): readonly string[] {
     case 'corrected':
       return outcome.now.map((entry) => `Now: ${sentenceText(entry)}`);
     case 'struck':
+    case 'restored':
     case 'confirmed':
-      return outcome.entries.map((entry) => `${outcome.kind}: ${sentenceText(entry)}`);
+      return outcome.entries.map((entry) => `${FALLEN_WORDS[outcome.kind]}: ${sentenceText(entry)}`);
     case 'command':
       return [];
   }
@@ -100,12 +103,13 @@ function OutcomeRow({ outcome }: { readonly outcome: Outcome }) {
         </>
       );
     case 'struck':
+    case 'restored':
     case 'confirmed':
       return (
         <>
           {outcome.entries.map((entry) => (
             <li key={entry.id} class="outcome">
-              {outcome.kind === 'struck' ? 'Struck' : 'Confirmed'}: <EntryLine entry={entry} />
+              {FALLEN_WORDS[outcome.kind]}: <EntryLine entry={entry} />
             </li>
           ))}
         </>

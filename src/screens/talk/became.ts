@@ -6,6 +6,7 @@ export type Outcome =
   | { readonly kind: 'entered'; readonly entry: Entry }
   | { readonly kind: 'corrected'; readonly was: readonly Entry[]; readonly now: readonly Entry[] }
   | { readonly kind: 'struck'; readonly entries: readonly Entry[] }
+  | { readonly kind: 'restored'; readonly entries: readonly Entry[] }
   | { readonly kind: 'confirmed'; readonly entries: readonly Entry[] }
   | { readonly kind: 'command'; readonly command: string };
 
@@ -55,6 +56,7 @@ function outcomeOf(event: RecordEvent, byId: ReadonlyMap<string, Entry>): Outcom
       return { kind: 'corrected', was: found(targets), now: found(replacements.map(({ id }) => id)) };
     }
     case 'struck':
+    case 'restored':
     case 'confirmed': {
       const { entries, by } = event.payload;
       return by === BY_HAND ? null : { kind: event.kind, entries: found(entries) };

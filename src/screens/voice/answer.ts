@@ -1,0 +1,101 @@
+// What each command does to the page, and what is said in answer to it; where no voice is on the device it is shown all the same.
+
+import type { Command } from '../../parse/index.ts';
+import { done } from '../desk/index.ts';
+import type { Panel } from '../frame/panels.ts';
+import type { Tools } from '../frame/tools.ts';
+import { lockPage } from '../records/lock.ts';
+import { entriesOf, lastSaid } from '../talk/became.ts';
+import { entryAloud } from './echo.ts';
+import { SAYINGS_ALOUD } from './words.ts';
+
+const PANEL_SHOWN: Readonly<Partial<Record<Command, Panel>>> = {
+  'show-exam': 'talk',
+  'show-entries': 'entries',
+  'show-body': 'body',
+  'show-signs': 'signs',
+  'show-report': 'report',
+};
+
+/** Says it and shows it: a sentence that is only heard is lost on whoever did not hear it. */
+function tell(tools: Tools, text: string): void {
+  tools.desk.notice.value = done(text);
+  tools.lastTold.value = text;
+  tools.speaker.speak(text);
+}
+
+/** The entries of the last words that gave any, in full. */
+function readBack({ desk }: Tools): string {
+  const exam = desk.record.peek()?.exam;
+  if (exam === undefined) return 'Nothing was said yet.';
+  const [latest] = lastSaid(exam.events, exam.state, 12).filter((one) => entriesOf(one).length > 0);
+  if (latest === undefined) return 'Nothing was entered yet.';
+  return entriesOf(latest)
+    .map((entry) => `${entryAloud(entry, 'full')}.`)
+    .join(' ');
+}
+
+function left({ later }: Tools): string {
+  return later.peek()?.worked.left.peek() ?? 'Not ready yet.';
+}
+
+/** Does what was asked for. */
+export function answer(tools: Tools, command: Command): void {
+  const { panel, sheet, look, echo, standby, speaker, lastTold } = tools;
+  const shown = PANEL_SHOWN[command];
+  if (shown !== undefined) {
+    sheet.value = null;
+    panel.value = shown;
+    return;
+  }
+  switch (command) {
+    case 'whats-left':
+      panel.value = 'body';
+      tell(tools, left(tools));
+      break;
+    case 'read-back':
+      tell(tools, readBack(tools));
+      break;
+    case 'say-again':
+      tell(tools, lastTold.peek() ?? readBack(tools));
+      break;
+    case 'help':
+      sheet.value = 'words';
+      speaker.speak(SAYINGS_ALOUD);
+      break;
+    case 'hush':
+      speaker.hush();
+      break;
+    case 'stand-by':
+      standby.value = true;
+      speaker.hush();
+      tools.desk.notice.value = done('Standing by: the page keeps silent. What is said is still recorded.');
+      break;
+    case 'go-ahead':
+      standby.value = false;
+      tools.desk.notice.value = done('Going on.');
+      break;
+    case 'look-plain':
+    case 'look-sun':
+    case 'look-night':
+      look.value = command === 'look-plain' ? 'plain' : command === 'look-sun' ? 'sun' : 'night';
+      break;
+    case 'echo-off':
+      echo.value = 'off';
+      speaker.hush();
+      break;
+    case 'echo-short':
+    case 'echo-full':
+      echo.value = command === 'echo-short' ? 'short' : 'full';
+      break;
+    case 'show-records':
+      sheet.value = 'records';
+      break;
+    case 'lock':
+      void lockPage(tools);
+      break;
+    default:
+      // Confirming, restoring and turning to another patient are done by the record itself.
+      break;
+  }
+}

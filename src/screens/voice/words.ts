@@ -1,0 +1,69 @@
+// What can be said to the page, in groups, with what it does; a test reads each of them through the grammar.
+
+import type { Command } from '../../parse/index.ts';
+
+export interface Saying {
+  readonly say: string;
+  readonly does: string;
+  /** null where it is no command: it corrects, strikes or marks */
+  readonly command: Command | null;
+}
+
+export interface SayingGroup {
+  readonly title: string;
+  readonly sayings: readonly Saying[];
+}
+
+const to = (command: Command | null, say: string, does: string): Saying => ({ command, say, does });
+
+export const SAYINGS: readonly SayingGroup[] = [
+  {
+    title: 'What was just said',
+    sayings: [
+      to(null, 'correction, right forearm', 'changes the last thing said'),
+      to(null, 'make that the left', 'changes its side'),
+      to(null, 'disregard that', 'strikes it; it stays in the record as struck'),
+      to('restore', 'restore that', 'takes the last strike back'),
+      to('confirm', 'confirm', 'confirms the last thing said, where no question is open'),
+      to('read-back', 'read back', 'says what was entered last, in full'),
+      to('say-again', 'say again', 'says once more what the page said last'),
+      to(null, 'mark that', 'keeps the moment with its time'),
+    ],
+  },
+  {
+    title: 'The examination',
+    sayings: [
+      to('whats-left', "what's left", 'says and shows what was not examined'),
+      to('stand-by', 'stand by', 'the page keeps silent; what is said is still recorded'),
+      to('go-ahead', 'go ahead', 'the page speaks again'),
+      to('hush', 'stop reading', 'stops the page speaking at once'),
+    ],
+  },
+  {
+    title: 'The page',
+    sayings: [
+      to('help', 'what can I say', 'shows and says this list'),
+      to('show-exam', 'show the exam', 'the exam'),
+      to('show-entries', 'show entries', 'all entries'),
+      to('show-body', 'show the body', 'the body'),
+      to('show-signs', 'show signs', 'vital signs and criteria'),
+      to('show-report', 'show the report', 'the report'),
+      to('show-records', 'show records', 'the records'),
+      to('look-sun', 'sun look', 'for full sun'),
+      to('look-night', 'night look', 'for the dark'),
+      to('look-plain', 'plain look', 'the plain look'),
+      to('echo-off', 'echo off', 'entries are not said back'),
+      to('echo-short', 'short echo', 'entries are said back in short'),
+      to('echo-full', 'full echo', 'entries are said back with what was not spoken'),
+      to('lock', 'lock the page', 'locks it'),
+    ],
+  },
+  {
+    title: 'While a report is read over the radio',
+    sayings: [to('next-piece', 'next piece', 'goes on'), to('last-piece', 'previous piece', 'goes back')],
+  },
+];
+
+/** What a voice says to "what can I say": the shortest list that gets a person on. */
+export const SAYINGS_ALOUD =
+  "You can say: confirm. Correction. Disregard that. Restore that. Read back. Say again. What's left. Mark that. Stand by. Go ahead. Echo off, short or full. Night look, sun look, or plain look. Show entries, body, signs, report or records.";

@@ -1,0 +1,126 @@
+// Talking with the page: every word it offers is understood, and what it says back is what stands in the record.
+
+import { describe, expect, it } from 'vitest';
+import type { Context } from '../../src/parse/index.ts';
+import { beginExam, type Exam, hearUtterance } from '../../src/record/index.ts';
+import { entriesOf, lastSaid } from '../../src/screens/talk/became.ts';
+import { aloud, echoOf, entryAloud, soundOf } from '../../src/screens/voice/echo.ts';
+import { SAYINGS } from '../../src/screens/voice/words.ts';
+import { framesOf } from '../parse/read.ts';
+import { realReader } from '../talk-case.ts';
+import { entry, swelling } from './made-up.ts';
+
+const START = Date.UTC(2031, 3, 5, 8);
+const reader = realReader();
+
+/** An invented exam in which these lines were said. */
+function exam(...lines: readonly string[]): Exam<Context> {
+  return lines.reduce(
+    (before, text, index) =>
+      hearUtterance(before, reader, { text, heardAt: START + index * 5000, zone: '+02:00' }),
+    beginExam(reader, { device: 'test', startedAt: START, zone: '+02:00' }),
+  );
+}
+
+const latest = (...lines: readonly string[]) => {
+  const { events, state } = exam(...lines);
+  const [last] = lastSaid(events, state, 1);
+  if (last === undefined) throw new Error('nothing was said');
+  return last;
+};
+
+describe('what can be said', () => {
+  const sayings = SAYINGS.flatMap((group) => group.sayings);
+
+  it.each(sayings.filter(({ command }) => command !== null))(
+    '“$say” is that command and nothing else',
+    ({ say, command }) => {
+      expect(framesOf(say)).toMatchObject([{ frame: 'command', command }]);
+    },
+  );
+
+  it.each(sayings.filter(({ command }) => command === null))(
+    '“$say” is no command, and is understood',
+    ({ say }) => {
+      const frames = framesOf(`left forearm swelling | ${say}`).slice(1);
+      expect(frames.length).toBeGreaterThan(0);
+      expect(frames.some((one) => one.frame === 'statement' && one.statement.kind === 'note')).toBe(false);
+    },
+  );
+
+  // A look, an echo or a show that belongs to the patient's body is no command.
+  it.each([
+    'take a look at the night sky for me',
+    'show me your hands',
+    'put that back in place for me',
+    'his body is cold',
+  ])('“%s” asks nothing of the page', (said) => {
+    expect(framesOf(said).filter(({ frame }) => frame === 'command')).toEqual([]);
+  });
+});
+
+describe('the echo', () => {
+  it('is silent where it is off', () => {
+    expect(echoOf(latest('left forearm swelling'), 'off')).toBe('');
+  });
+
+  it('says side, place, finding and answer in short', () => {
+    expect(echoOf(latest('no bleeding of the right forearm'), 'short')).toBe('right forearm, bleeding: no.');
+  });
+
+  it('says in full what was not spoken', () => {
+    const said = latest('left forearm', 'swelling');
+    expect(echoOf(said, 'short')).toBe('left forearm, swelling.');
+    expect(echoOf(said, 'full')).toMatch(/^left forearm, swelling, .*carried over/);
+  });
+
+  it('says what a correction made of it', () => {
+    expect(echoOf(latest('left forearm swelling', 'correction, right'), 'short')).toBe(
+      'now right forearm, swelling.',
+    );
+  });
+
+  it('counts what nobody keeps in the ear', () => {
+    expect(echoOf(latest('C S M intact in all four'), 'short')).toMatch(/and 8 more\.$/);
+  });
+
+  it('reads units and pressures as words', () => {
+    expect(aloud('LEFT laceration 3 cm, 120/80, 96%')).toBe(
+      'left laceration 3 centimetres, 120 over 80, 96 percent',
+    );
+    expect(entryAloud(entry(swelling, { state: 'confirmed' }), 'full')).toBe(
+      'left forearm, swelling, confirmed',
+    );
+  });
+});
+
+describe('a short sound', () => {
+  it.each([
+    ['left forearm swelling', 'heard'],
+    ['the marmots were unimpressed', 'not-understood'],
+    ['okay good', null],
+  ])('for “%s” is %s', (line, sound) => {
+    expect(soundOf(latest(line))).toBe(sound);
+  });
+});
+
+describe('a strike', () => {
+  it('is taken back by word, and what stands again waits to be confirmed', () => {
+    const { state, events } = exam('left forearm swelling', 'confirm', 'strike that', 'restore that');
+    expect(state.entries.map((one) => one.state)).toEqual(['heard']);
+    expect(events.map(({ kind }) => kind)).toContain('struck');
+    expect(state.lastStruck).toEqual([]);
+  });
+
+  it('that never was leaves the word without effect', () => {
+    expect(exam('left forearm swelling', 'restore that').state.entries.map((one) => one.state)).toEqual([
+      'heard',
+    ]);
+  });
+
+  it('is seen in the words that took it back', () => {
+    const last = latest('left forearm swelling', 'strike that', 'restore that');
+    expect(last.outcomes.map(({ kind }) => kind)).toEqual(['command', 'restored']);
+    expect(entriesOf(last)).toEqual([]);
+  });
+});
