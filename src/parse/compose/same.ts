@@ -58,7 +58,9 @@ export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): v
   );
   if (said.length === 0) return;
   state(talk, said);
-  place(talk, ...before.filter(({ role }) => PLACE.has(role)), piece);
+  // A part that stands before the place is not said again with it, and so must not be lost: it becomes a note.
+  const spoken = before.filter(({ role, from: at }) => PLACE.has(role) && (role !== 'part' || at >= from));
+  place(talk, ...spoken, piece);
   const turned = said.map(({ statement }) => statement).find(({ kind }) => kind === 'finding');
   if (turned?.kind === 'finding')
     bear(talk, {
