@@ -35,4 +35,15 @@ describe('care', () => {
   ])('is none where it is only spoken of: %s', (talk) => {
     expect(read(talk, 'care')).toEqual([]);
   });
+
+  it.each([
+    ['swelling of the left foot, splint on the left lower leg', 'splint left lower-leg'],
+    ['left forearm bleeding, tourniquet on the left upper arm', 'tourniquet left upper-arm'],
+    ['left wrist deformed, splint on the left forearm', 'splint left forearm'],
+    ['amputation of the left foot at the ankle, tourniquet on left lower leg', 'tourniquet left lower-leg'],
+    ['left wrist deformed, splint on', 'splint left wrist'],
+    ['left wrist splint on, right knee bruised', 'splint left wrist'],
+  ])('is at the place that its "on" leads to: %s', (talk, expected) => {
+    expect(read(talk, 'care')).toEqual([expected]);
+  });
 });

@@ -51,9 +51,11 @@ export function endsOf(
   side: Side | null,
 ): { readonly ends: readonly LimbEnd[]; readonly endSpoken: boolean } {
   const said = endsOfSites(spoken, side);
-  if (said.length > 0) return { ends: said, endSpoken: true };
-  const inMind = endsOfSites(mind, null);
   const site = namedEnd(island);
+  // "Radials strong, pedals present, moves all fingers and toes": no radial pulse is a foot's.
+  const fitting = said.filter((one) => site === null || one.site === site);
+  if (said.length > 0) return { ends: fitting.length > 0 ? fitting : said, endSpoken: true };
+  const inMind = endsOfSites(mind, null);
   if (site !== null) {
     const carried = inMind.find((one) => one.site === site)?.side ?? null;
     return { ends: [namedOn(site, side, hasTag(island, 'plural'), carried)], endSpoken: true };

@@ -53,14 +53,16 @@ interface Choice {
 }
 
 function choose({ items, tokens, i, before, after, used, findingFirst, attaches }: Choice): number | null {
-  const led = after !== null && phraseOf(items[after])?.led === true;
+  const led =
+    after !== null && (phraseOf(items[after])?.led === true || leadsStraight(items, tokens, i, after));
   if (before !== null && !used.has(before) && !items.slice(before + 1, i).some(attaches)) {
     // "The left arm has bruising at the elbow": the narrower place that it leads to is the one.
     if (led && isWithin(items[after], items[before]) && !items.slice(i + 1, after).some(attaches))
       return after;
-    // A heading with a pause after it yields to a site that the finding leads to: "right leg, swelling over the knee".
-    const heading = led && pauseAfterItem(items, tokens, before) !== '';
-    return heading ? after : before;
+    // A heading with a pause after it, or after what was said of it, yields to a site that is led to: "right leg, swelling
+    // over the knee", "left forearm bleeding, tourniquet on the left upper arm".
+    const heading = items.slice(before, i).some((_, k) => pauseAfterItem(items, tokens, before + k) !== '');
+    return led && heading ? after : before;
   }
   // "Right hip swollen and tender, deformity of the right thigh": a pause ends what is said of the hip.
   if (led && before !== null && after !== null && endsGroup(items, tokens, i, attaches)) return before;
@@ -68,6 +70,15 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
   if (after !== null && findingFirst && isAdjacent(items, tokens, i, after)) return after;
   if (after !== null && isAttributive(items, tokens, i, after)) return after;
   return before;
+}
+
+// "Tourniquet on the left upper arm": the phrase took the preposition in, and leads to the site straight after it.
+const LEADING: ReadonlySet<string> = new Set(['on', 'onto', 'to', 'over', 'around', 'across', 'at', 'in']);
+
+function leadsStraight(items: readonly Item[], tokens: readonly Token[], i: number, after: number): boolean {
+  const piece = pieceOf(items[i]);
+  if (piece === null || after !== i + 1 || isPaused(tokens, piece)) return false;
+  return piece.to - piece.from > 1 && LEADING.has(tokens[piece.to - 1]?.word ?? '');
 }
 
 // True for the last of joined findings that a pause parts from the next one.
