@@ -2,10 +2,11 @@
 
 import type { Change, Command, CorrectionTarget, PatientMeant } from '../parse/frame.ts';
 import type { Known, SaidProblemChange, Statement } from '../terms/index.ts';
+import type { Filed } from './filing.ts';
 import type { HandoverStep } from './handover.ts';
 
-/** The version of the log's format; `migrate` brings older ones up to it. */
-export const FORMAT = 1;
+/** The version of the log's format; `migrate` brings older ones up to it. Format 2 added `filed`. */
+export const FORMAT = 2;
 
 /** An entry as it enters the record; its state is worked out from the events after it. */
 export interface EnteredEntry {
@@ -100,6 +101,7 @@ export type Happening =
       };
     }
   | { readonly kind: 'handed-over'; readonly payload: HandoverStep }
+  | { readonly kind: 'filed'; readonly payload: Filed }
   | {
       readonly kind: 'unmatched-correction';
       readonly payload: {
@@ -136,5 +138,6 @@ export const EVENT_KINDS: readonly Happening['kind'][] = [
   'command',
   'problems',
   'handed-over',
+  'filed',
   'unmatched-correction',
 ];

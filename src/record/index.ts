@@ -5,6 +5,7 @@ export type { EnteredEntry, EventFacts, Happening, LoggedUtterance, RecordEvent,
 export { EVENT_KINDS, FORMAT } from './event.ts';
 export type { Beginning, Exam, HeardUtterance } from './exam.ts';
 export { beginExam, hearUtterance } from './exam.ts';
+export { type Filed, type Filing, fileExam, UNFILED } from './filing.ts';
 export { type HandoverStep, handOver, type KeptStep, type ReportPart } from './handover.ts';
 export { type Merged, mergeLogs } from './merge.ts';
 export { type Migrated, migrate } from './migrate.ts';

@@ -26,6 +26,9 @@ export function migrate(stored: unknown): Migrated {
   if (typeof seq !== 'number' || !Number.isInteger(seq) || seq < 1) return refused('the event has no number');
   if (!EVENT_KINDS.some((known) => known === kind)) return refused(`unknown kind of event: ${String(kind)}`);
   if (typeof payload !== 'object' || payload === null) return refused('the event has no payload');
-  // Format 1 is the first: later formats put their steps here, oldest first, each from one format to the next.
-  return { kind: 'event', event: stored as RecordEvent };
+  // The steps, oldest first, each from one format to the next. From 1 to 2 nothing that was there changed its meaning.
+  return {
+    kind: 'event',
+    event: format === FORMAT ? (stored as RecordEvent) : ({ ...stored, format: FORMAT } as RecordEvent),
+  };
 }

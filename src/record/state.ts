@@ -3,6 +3,7 @@
 import type { SaidProblemChange } from '../terms/index.ts';
 import type { Entry } from './entry.ts';
 import type { LoggedUtterance, Unheard } from './event.ts';
+import { type Filing, UNFILED } from './filing.ts';
 import type { KeptStep } from './handover.ts';
 
 /** Entries that were said as one; a correction without a target means the last of these. */
@@ -32,6 +33,8 @@ export interface RecordState {
   readonly handover: readonly KeptStep[];
   /** the entries of the latest strike that was not taken back */
   readonly lastStruck: readonly string[];
+  /** which patient of which incident, and what the record is called */
+  readonly filing: Filing;
   /** the last number that each device gave to an event */
   readonly lastSeq: Readonly<Record<string, number>>;
 }
@@ -48,5 +51,6 @@ export const EMPTY: RecordState = {
   problemChanges: [],
   handover: [],
   lastStruck: [],
+  filing: UNFILED,
   lastSeq: {},
 };

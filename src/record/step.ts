@@ -2,6 +2,7 @@
 
 import { type Entry, stands } from './entry.ts';
 import type { EnteredEntry, RecordEvent } from './event.ts';
+import { refile } from './filing.ts';
 import { EMPTY, type Group, type RecordState } from './state.ts';
 
 /** The state after one more event. An event that names an entry the log lacks (a cut log) changes what it can. */
@@ -56,6 +57,8 @@ function happen(state: RecordState, event: RecordEvent, isNew: boolean): RecordS
       return isNew || !state.handover.some(({ id }) => id === event.id)
         ? { ...state, handover: [...state.handover, { ...event.payload, id: event.id, at: event.time }] }
         : state;
+    case 'filed':
+      return { ...state, filing: refile(state.filing, event.payload) };
     case 'unmatched-correction': {
       const { heard, why } = event.payload;
       return { ...state, unmatched: [...state.unmatched, { heard, why }] };

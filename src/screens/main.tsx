@@ -29,6 +29,7 @@ import { createIdle, lockWhenIdle } from './records/idle.ts';
 import { createKeeper } from './records/keeper.ts';
 import { openLast } from './records/restore.ts';
 import { askToPersist } from './records/storage.ts';
+import { followTurns } from './records/turn.ts';
 import { createHold } from './steady/hold.ts';
 import { createEarcons } from './voice/earcons.ts';
 import { ECHOES } from './voice/echo.ts';
@@ -94,6 +95,7 @@ tools.sheet.subscribe((sheet) => {
   if (sheet === null) storage?.setItem(CAUTIONS_READ, 'yes');
 });
 obeyCommands(tools);
+followTurns(tools);
 lockWhenIdle(tools, tools.idle, window);
 // What cannot be seen is written on the root, for whoever watches the page from outside.
 effect(() => {

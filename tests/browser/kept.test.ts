@@ -37,7 +37,7 @@ describe('a record', () => {
     const { page, leave } = await visit(browser);
     await say(page, 'left forearm swelling');
     await page.getByRole('button', { name: 'Records' }).click();
-    await page.getByRole('button', { name: 'New record' }).click();
+    await page.getByRole('button', { name: 'New incident' }).click();
     await page.getByText('no record yet', { exact: true }).waitFor();
     await say(page, 'right knee swelling');
     expect(await sentences(page)).toEqual(['RIGHT knee: swelling']);
@@ -49,8 +49,10 @@ describe('a record', () => {
     await page.locator('.panel-entries .entry-line', { hasText: 'LEFT forearm' }).waitFor();
     await page.getByRole('button', { name: 'Records' }).click();
     const other = page.locator('.record').filter({ hasNotText: 'open now' });
-    await other.getByRole('button', { name: 'Remove' }).click();
-    await other.getByRole('button', { name: 'Remove for good' }).click();
+    await other.getByRole('button', { name: 'Wipe …' }).click();
+    expect(await other.getByRole('button', { name: 'Wipe for good' }).isDisabled()).toBe(true);
+    await other.getByLabel('Type “wipe”').fill('wipe');
+    await other.getByRole('button', { name: 'Wipe for good' }).click();
     await page.waitForFunction(() => document.querySelectorAll('.record').length === 1);
     await leave();
   });

@@ -1,7 +1,7 @@
 // Reading stored events: the present format passes as it is, all else is refused with a reason.
 
 import { describe, expect, it } from 'vitest';
-import { migrate } from '../../src/record/index.ts';
+import { FORMAT, migrate } from '../../src/record/index.ts';
 
 const GOOD = {
   format: 1,
@@ -15,14 +15,19 @@ const GOOD = {
 
 describe('migrate', () => {
   it('passes an event of the present format unchanged', () => {
-    expect(migrate(GOOD)).toEqual({ kind: 'event', event: GOOD });
+    const now = { ...GOOD, format: FORMAT };
+    expect(migrate(now)).toEqual({ kind: 'event', event: now });
+  });
+
+  it('brings an event of format 1 up to the present one', () => {
+    expect(migrate(GOOD)).toEqual({ kind: 'event', event: { ...GOOD, format: FORMAT } });
   });
 
   it.each([
     ['nothing', null],
     ['a text', 'event'],
     ['no format', { ...GOOD, format: undefined }],
-    ['a later format', { ...GOOD, format: 2 }],
+    ['a later format', { ...GOOD, format: FORMAT + 1 }],
     ['no device', { ...GOOD, device: undefined }],
     ['a number that is none', { ...GOOD, seq: 0.5 }],
     ['an unknown kind', { ...GOOD, kind: 'guessed' }],

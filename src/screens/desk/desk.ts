@@ -1,6 +1,7 @@
 // What the page holds: the open record, the reader, and what was said before the reader was there.
 
 import { type Signal, signal } from '@preact/signals';
+import type { PatientMeant } from '../../parse/index.ts';
 import type { Shelf } from '../../record/store/index.ts';
 import type { Door } from '../records/door.ts';
 import type { Keeper } from '../records/keeper.ts';
@@ -13,6 +14,9 @@ export interface Waiting {
   readonly text: string;
   readonly at: number;
   readonly engine: string;
+  /** 0 to 1 */
+  readonly confidence?: number;
+  readonly alternatives?: readonly string[];
 }
 
 export type Aside = (heard: { readonly text: string; readonly engine: string }) => boolean;
@@ -37,6 +41,8 @@ export interface Desk {
   readonly aside: Signal<Aside | null>;
   /** wall clock, epoch ms; moves on by itself */
   readonly wall: Signal<number>;
+  /** the patient that was just turned to; until that record is open, what is said waits */
+  readonly turning: Signal<PatientMeant | null>;
   /** what is wrong with the open record, or null */
   readonly damage: Signal<Damage | null>;
   readonly shelf: Shelf;
@@ -70,6 +76,7 @@ export const createDesk = (parts: DeskParts): Desk => ({
   notice: signal(null),
   aside: signal(null),
   damage: signal(null),
+  turning: signal(null),
   wall: signal(parts.clock()),
 });
 

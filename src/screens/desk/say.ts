@@ -1,9 +1,9 @@
 // Words become entries: each line is heard by the record at once, or as soon as the reader is there.
 
 import { batch } from '@preact/signals';
-import { hearUtterance } from '../../record/index.ts';
+import { hearUtterance, turnIn } from '../../record/index.ts';
 import { recordToUse } from './begin.ts';
-import { type Desk, setRecord } from './desk.ts';
+import { type Desk, setRecord, type Waiting } from './desk.ts';
 import { timeIn } from './open-record.ts';
 import type { TalkReader } from './reader.ts';
 
@@ -23,37 +23,42 @@ export function say(desk: Desk, lines: readonly string[], said: Said): number {
     .map((line) => line.trim())
     .filter((text) => text !== '' && desk.aside.peek()?.({ text, engine: said.engine }) !== true);
   const at = said.at ?? desk.clock();
-  const reader = desk.reader.value;
-  if (reader === null) {
-    const more = words.map((text) => ({ text, at, engine: said.engine }));
-    desk.waiting.value = [...desk.waiting.value, ...more];
-  } else if (words.length > 0) hear(desk, reader, words, { ...said, at });
+  const waiting = words.map((text): Waiting => ({ ...said, text, at }));
+  desk.waiting.value = [...desk.waiting.value, ...waiting];
+  sayWaiting(desk);
   return words.length;
 }
 
-function hear(desk: Desk, reader: TalkReader, words: readonly string[], said: Said & { at: number }): void {
-  const record = recordToUse(desk, reader, said.at);
-  const heardAt = timeIn(record, said.at);
-  const { zone } = record.exam;
-  const { engine, confidence, alternatives } = said;
-  const exam = words.reduce(
-    (before, text) =>
-      hearUtterance(before, reader, {
-        text,
-        heardAt,
-        zone,
-        engine,
-        ...(confidence === undefined ? {} : { confidence }),
-        ...(alternatives === undefined ? {} : { alternatives }),
-      }),
-    record.exam,
-  );
-  batch(() => setRecord(desk, { ...record, exam }));
+/**
+ * Says what waits, each line at the time it was said, until there is none or the talk turns to another patient: what
+ * comes after that is of the other one, and waits until the other record is open.
+ */
+export function sayWaiting(desk: Desk): void {
+  const reader = desk.reader.value;
+  if (reader === null) return;
+  batch(() => {
+    while (desk.turning.value === null) {
+      const [next, ...later] = desk.waiting.value;
+      if (next === undefined) return;
+      desk.waiting.value = later;
+      hear(desk, reader, next);
+    }
+  });
 }
 
-/** Says what was waiting for the reader, each at the time it was said. */
-export function sayWaiting(desk: Desk): void {
-  const waiting = desk.waiting.value;
-  desk.waiting.value = [];
-  for (const { text, at, engine } of waiting) say(desk, [text], { engine, at });
+function hear(desk: Desk, reader: TalkReader, { at, ...said }: Waiting): void {
+  const record = recordToUse(desk, reader, at);
+  const exam = hearUtterance(record.exam, reader, {
+    ...said,
+    heardAt: timeIn(record, at),
+    zone: record.exam.zone,
+  });
+  const turn = exam.events
+    .slice(record.exam.events.length)
+    .flatMap((event) => turnIn(event) ?? [])
+    .at(-1);
+  setRecord(desk, { ...record, exam });
+  if (turn === undefined) return;
+  desk.turning.value = turn.meant;
+  if (turn.rest !== null) desk.waiting.value = [{ ...said, text: turn.rest, at }, ...desk.waiting.value];
 }

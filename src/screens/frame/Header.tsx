@@ -2,6 +2,7 @@
 
 import { clock, dayOf } from '../../timeline/index.ts';
 import { LockButton } from '../records/LockButton.tsx';
+import { PatientBar } from '../records/PatientBar.tsx';
 import { Saved } from '../records/Saved.tsx';
 import { LOOK_NAMES, nextLook } from './look.ts';
 import { type Sheet as SheetName, useTools } from './tools.ts';
@@ -47,6 +48,7 @@ export function Header() {
         ))}
         <LockButton />
       </nav>
+      <PatientBar />
     </header>
   );
 }

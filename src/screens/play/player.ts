@@ -1,7 +1,6 @@
 // Plays a talk into a record of its own, at some pace, until it ends or is stopped.
 
 import { batch, type Signal, signal } from '@preact/signals';
-import { hearUtterance } from '../../record/index.ts';
 import {
   beginRecord,
   type Desk,
@@ -11,6 +10,7 @@ import {
   type TalkReader,
 } from '../desk/index.ts';
 import type { TalkFile, TalkUtterance } from '../talk/talk-file.ts';
+import { type Cast, castOf, hearInCast, inMind } from './cast.ts';
 import { due, type Pace, positionAfter } from './pace.ts';
 
 export interface Playing {
@@ -47,6 +47,7 @@ export function createPlayer(desk: Desk): Player {
   const playing = signal<Playing | null>(null);
   let talk: TalkFile | null = null;
   let said = 0;
+  let cast: Cast | null = null;
   let timer: ReturnType<typeof setInterval> | null = null;
   let moved = 0;
 
@@ -74,10 +75,32 @@ export function createPlayer(desk: Desk): Player {
     said += next.length;
     const state = said >= talk.utterances.length ? 'ended' : now.state;
     batch(() => {
-      hearAll(desk, reader, record, next, (talk?.startedAt ?? 0) + position);
-      playing.value = { ...now, position, state };
+      hearAll(reader, record, next, (talk?.startedAt ?? 0) + position);
+      playing.value = { ...now, position, state, record: desk.record.value?.facts.id ?? now.record };
     });
     if (state === 'ended') stopTimer();
+  }
+
+  /** Says some utterances at their own times; the record's clock then stands at `at`, epoch ms. */
+  function hearAll(
+    reader: TalkReader,
+    record: OpenRecord,
+    utterances: readonly TalkUtterance[],
+    at: number,
+  ): void {
+    // A hand may have changed the record between two ticks: it goes on from what stands on the screen.
+    const before: Cast =
+      cast === null ? castOf(record) : { ...cast, records: new Map(cast.records).set(cast.current, record) };
+    const after = utterances.reduce(
+      (now, one) => hearInCast(desk, reader, now, { ...one, engine: 'file' }),
+      before,
+    );
+    cast = after;
+    for (const [patient, one] of after.records)
+      if (patient !== after.current && before.records.get(patient) !== one) desk.keeper.keep(one);
+    const moved = { ...inMind(after), ahead: at - desk.clock() };
+    if (utterances.length > 0) setRecord(desk, moved);
+    else desk.record.value = moved;
   }
 
   function stop(): void {
@@ -98,6 +121,7 @@ export function createPlayer(desk: Desk): Player {
       const { startedAt, zone, utterances } = given;
       const record = beginRecord(desk, reader, { kind, title, startedAt, zone });
       const length = Math.max(0, ...utterances.map(({ heardAt }) => heardAt - startedAt));
+      cast = castOf(record);
       setRecord(desk, record);
       playing.value = { title, state: 'playing', pace, position: 0, length, record: record.facts.id, before };
       startTimer();
@@ -120,21 +144,4 @@ export function createPlayer(desk: Desk): Player {
     },
     stop,
   };
-}
-
-/** Says some utterances at their own times; the record's clock then stands at `at`, epoch ms. */
-function hearAll(
-  desk: Desk,
-  reader: TalkReader,
-  record: OpenRecord,
-  utterances: readonly TalkUtterance[],
-  at: number,
-): void {
-  const exam = utterances.reduce(
-    (before, one) => hearUtterance(before, reader, { ...one, engine: 'file' }),
-    record.exam,
-  );
-  const moved = { ...record, exam, ahead: at - desk.clock() };
-  if (utterances.length > 0) setRecord(desk, moved);
-  else desk.record.value = moved;
 }

@@ -7,10 +7,10 @@ import {
   type Head,
   isStoreFailure,
   type Keys,
-  type Listed,
   listRecords,
   OPEN_KEY,
   type ReadLog,
+  type RecordRow,
   readLog,
   type Shelf,
 } from '../../record/store/index.ts';
@@ -18,6 +18,13 @@ import type { OpenRecord } from '../desk/open-record.ts';
 import type { Door } from './door.ts';
 import { summaryOf } from './summary.ts';
 import { notKept } from './words.ts';
+
+export interface Listed {
+  /** latest start first */
+  readonly records: readonly Pick<RecordRow, 'facts' | 'summary'>[];
+  /** records whose name cannot be read */
+  readonly unnamed: readonly string[];
+}
 
 /** How much of a record is on the disk. */
 export interface KeptSoFar {
@@ -38,7 +45,10 @@ export interface Keeper {
   /** the identifier of the record that was open last */
   lastOpen(): Promise<string | null>;
   forgetOpen(): Promise<void>;
+  /** every record: those on the disk, and those that are not there yet */
   list(): Promise<Listed>;
+  /** a record of which something is not on the disk yet, as it was handed over last */
+  unkept(id: string): OpenRecord | null;
   /** a record's log, verified; what is new is added after it from now on */
   read(id: string): Promise<ReadLog>;
   remove(id: string): Promise<void>;
@@ -88,7 +98,7 @@ export function createKeeper(shelf: Shelf, door: Door): Keeper {
       last: null,
     };
     const fresh = freshIn(exam.events, log);
-    const addition = { facts, summary: summaryOf(record), events: fresh, open };
+    const addition = { facts, summary: { ...summaryOf(record) }, events: fresh, open };
     const end = await appendToLog(shelf, needKeys(), log.end, addition);
     for (const { id } of fresh) log.ids.add(id);
     logs.set(facts.id, {
@@ -175,7 +185,16 @@ export function createKeeper(shelf: Shelf, door: Door): Keeper {
       await pumping;
       await shelf.write({ remove: [OPEN_KEY] }).catch(() => undefined);
     },
-    list: () => listRecords(shelf, needKeys()),
+    list: async () => {
+      const fresh = [...pending.values()].map((record) => ({ ...record, summary: { ...summaryOf(record) } }));
+      const kept = door.keys() === null ? { records: [], unnamed: [] } : await listRecords(shelf, needKeys());
+      const older = kept.records.filter(({ facts }) => !fresh.some((one) => one.facts.id === facts.id));
+      const records = [...fresh, ...older].toSorted(
+        (a, b) => Date.parse(b.facts.startedAt) - Date.parse(a.facts.startedAt),
+      );
+      return { records, unnamed: kept.unnamed };
+    },
+    unkept: (id) => pending.get(id) ?? null,
     remove: async (id) => {
       await pumping;
       pending.delete(id);

@@ -2,7 +2,14 @@
 
 import { fold, migrate, type RecordEvent } from '../../record/index.ts';
 import type { ReadLog, RecordFacts } from '../../record/store/index.ts';
-import { type Desk, lastHeardAt, type OpenRecord, type TalkReader, trouble } from '../desk/index.ts';
+import {
+  type Desk,
+  lastHeardAt,
+  type OpenRecord,
+  setRecord,
+  type TalkReader,
+  trouble,
+} from '../desk/index.ts';
 import { faultsInWords } from './faults.ts';
 import { whyNot } from './words.ts';
 
@@ -46,6 +53,11 @@ function factsOf(id: string, { record, events }: ReadLog): RecordFacts {
 export async function openKept(desk: Desk, reader: TalkReader, id: string): Promise<void> {
   try {
     await desk.keeper.settled();
+    const unkept = desk.keeper.unkept(id);
+    if (unkept !== null) {
+      setRecord(desk, unkept);
+      return;
+    }
     const log = await desk.keeper.read(id);
     const { record, refused } = restored(desk, reader, factsOf(id, log), log.events);
     desk.record.value = record;

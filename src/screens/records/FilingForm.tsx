@@ -1,0 +1,76 @@
+// What the open patient is called and where, and closing the record when the patient is handed over.
+
+import { useRef, useState } from 'preact/hooks';
+import type { OpenRecord } from '../desk/index.ts';
+import { useTools } from '../frame/tools.ts';
+import { closeOpen, fileOpen } from './close.ts';
+import { summaryOf } from './summary.ts';
+import { whoIs } from './who.ts';
+
+interface Props {
+  readonly record: OpenRecord;
+  readonly changed: () => void;
+  readonly close: () => void;
+}
+
+export function FilingForm({ record, changed, close }: Props) {
+  const { desk, player } = useTools();
+  const [said, setSaid] = useState('');
+  const fields = {
+    label: useRef<HTMLInputElement>(null),
+    tag: useRef<HTMLInputElement>(null),
+    place: useRef<HTMLInputElement>(null),
+  };
+  const { filing } = record.exam.state;
+  const value = (name: keyof typeof fields): string => fields[name].current?.value.trim() ?? filing[name];
+  return (
+    <details class="fold">
+      <summary>{whoIs(summaryOf(record))}: label, tag, place; close</summary>
+      <form
+        class="stacked"
+        onSubmit={(event) => {
+          event.preventDefault();
+          fileOpen(desk, { label: value('label'), tag: value('tag'), place: value('place') });
+          setSaid('Filed.');
+          changed();
+        }}
+      >
+        {FIELDS.map(([name, words]) => (
+          <div key={name} class="field">
+            <label for={`filing-${name}`}>{words}</label>
+            <input
+              id={`filing-${name}`}
+              ref={fields[name]}
+              type="text"
+              autocomplete="off"
+              maxLength={60}
+              defaultValue={filing[name]}
+            />
+          </div>
+        ))}
+        <div class="choices">
+          <button type="submit" class="button">
+            File it so
+          </button>
+          <button
+            type="button"
+            class="button"
+            onClick={() => {
+              player.stop();
+              void closeOpen(desk).then(close);
+            }}
+          >
+            Close this record
+          </button>
+        </div>
+        <p role="status">{said}</p>
+      </form>
+    </details>
+  );
+}
+
+const FIELDS = [
+  ['label', 'Label, until a name is known'],
+  ['tag', 'Tag: words that tell this patient apart without a colour'],
+  ['place', 'Place'],
+] as const;

@@ -1,0 +1,50 @@
+// The patient in mind, always on the screen; where the incident has more than one, the others are one press away.
+
+import { useEffect, useState } from 'preact/hooks';
+import { useTools } from '../frame/tools.ts';
+import { type Shown, summaryOf } from './summary.ts';
+import { patientsHere } from './turn.ts';
+import { shapeOf, whoIs } from './who.ts';
+
+export function PatientBar() {
+  const { desk } = useTools();
+  const record = desk.record.value;
+  const [others, setOthers] = useState<readonly Shown[]>([]);
+  const here = record?.facts.id ?? null;
+  const patient = record === null ? 0 : record.exam.state.filing.patient;
+  useEffect(() => {
+    setOthers([]);
+    if (here === null || patient === 0) return;
+    let still = true;
+    patientsHere(desk).then(
+      (found) => still && setOthers(found),
+      () => undefined,
+    );
+    return () => {
+      still = false;
+    };
+  }, [here, patient]);
+  if (record === null) return null;
+  const mine = summaryOf(record);
+  const several = others.filter(({ summary }) => summary.patient !== mine.patient);
+  return (
+    <div class="patients">
+      <p class="patient-now" aria-live="off">
+        <span aria-hidden="true">{shapeOf(mine.patient)}</span> {whoIs(mine)}
+      </p>
+      {several.map(({ facts, summary }) => (
+        <button
+          key={facts.id}
+          type="button"
+          class="button small"
+          aria-label={`Turn to ${whoIs(summary)}`}
+          onClick={() => {
+            desk.turning.value = summary.patient;
+          }}
+        >
+          <span aria-hidden="true">{shapeOf(summary.patient)}</span> {summary.patient}
+        </button>
+      ))}
+    </div>
+  );
+}

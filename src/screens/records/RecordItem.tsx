@@ -1,0 +1,58 @@
+// One kept record in the list: who it is of, and what can be done with it.
+
+import { useTools } from '../frame/tools.ts';
+import { reopen } from './close.ts';
+import { openKept } from './restore.ts';
+import type { Shown } from './summary.ts';
+import { newRecord } from './switch.ts';
+import { TypedConfirm } from './TypedConfirm.tsx';
+import { shapeOf, whoIs } from './who.ts';
+
+const KIND = { live: '', invented: 'Invented.', opened: 'From a file.' } as const;
+
+interface Props {
+  readonly shown: Shown;
+  readonly leave: (go: () => void) => void;
+  readonly changed: () => void;
+}
+
+export function RecordItem({ shown: { facts, summary }, leave, changed }: Props) {
+  const { desk, player } = useTools();
+  const here = desk.record.value?.facts.id === facts.id;
+  const open = () => {
+    const reader = desk.reader.value;
+    if (reader === null) return;
+    leave(() => void (summary.closed ? reopen(desk, reader, facts.id) : openKept(desk, reader, facts.id)));
+  };
+  const wipe = async () => {
+    if (here) {
+      player.stop();
+      newRecord(desk);
+    }
+    await desk.keeper.remove(facts.id);
+    changed();
+  };
+  return (
+    <li class="record">
+      <p>
+        <span aria-hidden="true">{shapeOf(summary.patient)}</span> <b>{whoIs(summary)}</b>{' '}
+        <span class="when">{facts.startedAt.slice(11, 16)}</span> {KIND[facts.kind]} {facts.title}{' '}
+        <span class="small-print">{summary.entries} entries</span>
+        {here && <span class="mark">open now</span>} {summary.closed && <span class="mark">closed</span>}
+      </p>
+      <div class="choices">
+        {!here && (
+          <button type="button" class="button" onClick={open}>
+            {summary.closed ? 'Reopen' : 'Open'}
+          </button>
+        )}
+        <TypedConfirm
+          title="Wipe"
+          word="wipe"
+          what="This record is removed from this device for good."
+          act={wipe}
+        />
+      </div>
+    </li>
+  );
+}

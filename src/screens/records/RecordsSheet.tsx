@@ -1,0 +1,67 @@
+// The records that are kept on this device: found, opened, begun, filed, closed, taken out and in, and wiped.
+
+import { useEffect, useState } from 'preact/hooks';
+import { Sheet } from '../frame/Sheet.tsx';
+import { useTools } from '../frame/tools.ts';
+import { Demos } from '../play/Demos.tsx';
+import { OpenTalk } from '../talk/OpenTalk.tsx';
+import { FilingForm } from './FilingForm.tsx';
+import { RecordList } from './RecordList.tsx';
+import { Safety } from './Safety.tsx';
+import { type Shown, shownOf } from './summary.ts';
+import { newRecord } from './switch.ts';
+import { whyNot } from './words.ts';
+
+/** What the sheet lists; null until it is read. */
+export interface Listing {
+  readonly records: readonly Shown[];
+  readonly unnamed: readonly string[];
+}
+
+export function RecordsSheet({ close }: { readonly close: () => void }) {
+  const { desk, player } = useTools();
+  const [listing, setListing] = useState<Listing | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
+  const read = () =>
+    desk.keeper
+      .settled()
+      .then(() => desk.keeper.list())
+      .then(({ records, unnamed }) => setListing({ records: records.map(shownOf), unnamed }))
+      .catch((error) => setFault(`The kept records could not be read: ${whyNot(error)}`));
+  useEffect(() => void read(), []);
+  const record = desk.record.value;
+  const leave = (go: () => void) => {
+    player.stop();
+    go();
+    close();
+  };
+  return (
+    <Sheet title="Records on this device" close={close}>
+      {record !== null && (
+        <>
+          <button
+            type="button"
+            class="button primary wide"
+            onClick={() =>
+              leave(() => {
+                desk.turning.value = 'new';
+              })
+            }
+          >
+            New patient, same incident
+          </button>
+          <button type="button" class="button big wide" onClick={() => leave(() => newRecord(desk))}>
+            New incident
+          </button>
+          <FilingForm record={record} changed={() => void read()} close={close} />
+        </>
+      )}
+      {record === null && <p class="small-print">A new record begins with the first words that are said.</p>}
+      {fault !== null && <p class="notice trouble">{fault}</p>}
+      {listing !== null && <RecordList listing={listing} leave={leave} changed={() => void read()} />}
+      <Safety />
+      <OpenTalk opened={close} />
+      <Demos chosen={close} />
+    </Sheet>
+  );
+}

@@ -1,0 +1,104 @@
+// Turns to another patient of the same incident, by voice or by touch; who is in mind is said at the turn.
+
+import { batch, effect, untracked } from '@preact/signals';
+import type { PatientMeant } from '../../parse/index.ts';
+import { fileExam, turnTo } from '../../record/index.ts';
+import {
+  beginRecord,
+  type Desk,
+  done,
+  type OpenRecord,
+  sayWaiting,
+  setRecord,
+  timeIn,
+  trouble,
+} from '../desk/index.ts';
+import type { Tools } from '../frame/tools.ts';
+import { openKept } from './restore.ts';
+import { type Shown, shownOf, summaryOf } from './summary.ts';
+import { whoIs } from './who.ts';
+
+/** The records of the open record's incident, the first patient first; the open one as it stands now. */
+export async function patientsHere(desk: Desk): Promise<readonly Shown[]> {
+  const here = desk.record.value;
+  if (here === null) return [];
+  const mine: Shown = { facts: here.facts, summary: summaryOf(here) };
+  const others = (await desk.keeper.list()).records
+    .map(shownOf)
+    .filter(({ facts, summary }) => facts.id !== here.facts.id && summary.incident === mine.summary.incident);
+  return [mine, ...others].toSorted((a, b) => a.summary.patient - b.summary.patient);
+}
+
+/** Follows the turns that the talk asks for. */
+export function followTurns(tools: Tools): void {
+  let before: { readonly incident: string; readonly patient: number } | null = null;
+  effect(() => {
+    const meant = tools.desk.turning.value;
+    // What the turn looks at must not start it again.
+    if (meant !== null) untracked(() => void turn(meant));
+  });
+
+  async function turn(meant: PatientMeant): Promise<void> {
+    const { desk } = tools;
+    const here = desk.record.peek();
+    const current = here === null ? null : summaryOf(here);
+    try {
+      await turnToPatient(tools, meant, before?.incident === current?.incident ? before?.patient : undefined);
+    } catch {
+      desk.notice.value = trouble('The other record could not be opened. What is said goes on in this one.');
+    }
+    const now = desk.record.peek();
+    if (current !== null && now?.facts.id !== here?.facts.id) before = current;
+    batch(() => {
+      desk.turning.value = null;
+      sayWaiting(desk);
+    });
+  }
+}
+
+/** Opens or begins the record of the patient meant. */
+async function turnToPatient(tools: Tools, meant: PatientMeant, before: number | undefined): Promise<void> {
+  const { desk, player } = tools;
+  const [here, reader] = [desk.record.value, desk.reader.value];
+  if (here === null || reader === null) return;
+  const patients = await patientsHere(desk);
+  const current = summaryOf(here).patient;
+  const turned = turnTo(
+    {
+      known: patients.map(({ summary }) => summary.patient),
+      current,
+      ...(before === undefined ? {} : { before }),
+    },
+    meant,
+  );
+  if (turned.kind === 'no-such-patient') {
+    desk.notice.value = trouble(turned.why);
+    return;
+  }
+  if (turned.patient === current) return announce(tools);
+  player.stop();
+  const known = patients.find(({ summary }) => summary.patient === turned.patient);
+  if (known !== undefined) await openKept(desk, reader, known.facts.id);
+  else setRecord(desk, beginPatient(desk, here, turned.patient));
+  announce(tools);
+}
+
+/** A record for one more patient of the incident of `beside`, at the same place. */
+export function beginPatient(desk: Desk, beside: OpenRecord, patient: number): OpenRecord {
+  const reader = desk.reader.value;
+  if (reader === null) throw new Error('no record is begun before the reader is there');
+  const { incident, place } = summaryOf(beside);
+  const startedAt = timeIn(beside, desk.clock());
+  const { kind, title } = beside.facts;
+  const begun = beginRecord(desk, reader, { kind, title, startedAt, zone: beside.exam.zone });
+  return { ...begun, exam: fileExam(begun.exam, { incident, patient, place }, startedAt) };
+}
+
+/** Says who is in mind now, on the screen and aloud where a voice is on the device. */
+export function announce({ desk, speaker }: Tools): void {
+  const record = desk.record.value;
+  if (record === null) return;
+  const who = whoIs(summaryOf(record));
+  desk.notice.value = done(`Now: ${who}.`);
+  speaker.speak(`Now: ${who}`);
+}
