@@ -85,6 +85,21 @@ const rows: readonly [string, readonly Entry[], readonly string[]][] = [
     [],
   ],
   [
+    'sensation intact, then numb',
+    [csm('foot', 'left', 'sensation', true), found('foot', 'left', 'numbness', late)],
+    ['opposite'],
+  ],
+  [
+    'sensation intact on the right, numb on the left',
+    [csm('foot', 'right', 'sensation', true), found('foot', 'left', 'numbness', late)],
+    [],
+  ],
+  [
+    'a weak foot whose sensation is intact',
+    [csm('foot', 'left', 'sensation', true), found('foot', 'left', 'weakness', late)],
+    [],
+  ],
+  [
     'nothing found, and a finding',
     [denied('jaw', null, 'abnormality'), found('jaw', null, 'swelling', late)],
     ['nothing-and-something'],

@@ -58,6 +58,18 @@ describe('the ends of the limbs', () => {
     expect(word(none, felt)).toBe('circulation of the left foot: intact');
     expect(at([lost, cold]).problems[0]?.text).toBe('left foot: circulation absent, cold');
   });
+  it('are not intact once they are found numb or weak', () => {
+    const whole = csm('foot', 'left', 'sensation', true, { at: minute(1) });
+    const numb = found('foot', 'left', 'numbness', { at: minute(20) });
+    const state = (...entries: Parameters<typeof at>[0]) =>
+      at(entries).limbEnds.find((end) => end.text.startsWith('sensation of the left foot'));
+    expect(state(whole, numb)).toMatchObject({
+      state: 'not-intact',
+      text: 'sensation of the left foot: numbness',
+    });
+    expect(state(numb)).toMatchObject({ state: 'not-intact' });
+    expect(state(numb, { ...whole, id: 'later', at: minute(30) })).toMatchObject({ state: 'intact' });
+  });
   it('are not checked by an intact single toe', () => {
     const { limbEnds } = at([csm('foot', 'left', 'sensation', true, {}, { digit: 'big-toe' })]);
     expect(limbEnds.every((end) => end.state === 'not-checked')).toBe(true);

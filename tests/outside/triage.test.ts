@@ -228,6 +228,11 @@ check('chest-wall', [
 ]);
 check('pelvic-fracture', [
   ['unstable pelvis', [found('pelvis', null, 'instability')], 'met'],
+  [
+    'a binder on a tender pelvis',
+    [found('pelvis', null, 'tenderness'), cared('pelvic-binder', 'pelvis', null)],
+    'met',
+  ],
   ['a binder', [cared('pelvic-binder', 'pelvis', null)], 'met'],
   ['tender pelvis asks', [found('pelvis', null, 'tenderness')], 'unknown'],
   [
@@ -316,6 +321,9 @@ check('fall-over-10-feet', [
   ['three metres is under', [told('mechanism', 'fell three metres')], 'not-met'],
   ['four metres', [told('mechanism', 'fell four metres')], 'met'],
   ['how far not said', [told('mechanism', 'fell off a rock')], 'unknown'],
+  ['from standing', [told('mechanism', 'fell from standing')], 'not-met'],
+  ['from standing, off a ledge', [told('mechanism', 'fell from standing off a ledge')], 'unknown'],
+  ['tripped and fell down the bank, how far not said', [told('mechanism', 'fell down the bank')], 'unknown'],
   ['did not fall', [told('mechanism', 'did not fall')], 'not-met'],
   ['another mechanism', [told('mechanism', 'hit by a falling branch thirty feet long')], 'unknown'],
 ]);
@@ -325,6 +333,7 @@ check('low-fall-head', [
   ['age 5', [age(5), told('mechanism', 'fell and hit her head')], 'met'],
   ['age 6', [age(6), told('mechanism', 'fell and hit her head')], 'not-met'],
   ['no age', [told('mechanism', 'fell and hit her head')], 'unknown'],
+  ['age 70, no head injury', [age(70), told('mechanism', 'fell from standing, no head injury')], 'not-met'],
   ['age 70, head not said', [age(70), told('mechanism', 'fell')], 'unknown'],
 ]);
 check('ejection', [

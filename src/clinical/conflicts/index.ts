@@ -5,7 +5,7 @@ import type { Chart, Rule } from '../chart.ts';
 import { MEASURES } from '../vitals/measures.ts';
 import { onAmputated } from './amputated.ts';
 import type { Conflict } from './conflict.ts';
-import { nothingAndSomething, oppositeCsm, oppositeFindings } from './opposite.ts';
+import { nothingAndSomething, oppositeCsm, oppositeFindings, wholeAndNot } from './opposite.ts';
 import { careWithoutFinding, PAIRED_REGIONS, sideJumps, unlikePupils, unlikeStrength } from './sides.ts';
 import { jumps, sums, timesFarBack, units } from './values.ts';
 
@@ -20,6 +20,7 @@ const each =
 export const CONFLICT_RULES: readonly Rule<readonly Conflict[]>[] = [
   ...each(SITES)(oppositeFindings),
   ...each(['hand', 'foot'] as const)(oppositeCsm),
+  ...each(['hand', 'foot'] as const)(wholeAndNot),
   ...each(SITES)(nothingAndSomething),
   ...each(PAIRED_REGIONS)(sideJumps),
   unlikePupils,

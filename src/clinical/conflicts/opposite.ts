@@ -1,9 +1,9 @@
 // The same thing said to be so and not so: changed, or misheard?
 
-import { isPaired, type Part, type Site } from '../../terms/index.ts';
+import { type Aspect, type Finding, isPaired, type Part, type Site } from '../../terms/index.ts';
 import { type Chart, clockText, type EntryOf } from '../chart.ts';
 import { findingName } from '../finding-name.ts';
-import { limbWord, measuresMeet } from '../limb-end.ts';
+import { isImpaired, limbWord, measuresMeet } from '../limb-end.ts';
 import { placeText } from '../place.ts';
 import type { FindingEntry } from '../said.ts';
 import { sidesOf } from '../side.ts';
@@ -70,6 +70,36 @@ export const oppositeCsm = (chart: Chart, site: Site): readonly Conflict[] =>
         `${limbWord(later)} ${clockText(later)}. Changed, or misheard?`,
       [earlier, later],
     ),
+  );
+
+const SAME_SENSE: readonly (readonly [Aspect, readonly Finding[]])[] = [
+  ['sensation', ['numbness', 'tingling']],
+  ['motion', ['paralysis', 'weakness']],
+];
+
+/** Sensation called intact and the same hand or foot numb; motion intact and the same one weak. */
+export const wholeAndNot = (chart: Chart, site: Site): readonly Conflict[] =>
+  SAME_SENSE.flatMap(([aspect, findings]) =>
+    chart
+      .foundAt(site)
+      .filter((entry) => findings.includes(entry.finding))
+      .flatMap((bad): readonly Conflict[] => {
+        const whole = chart
+          .at(site)
+          .filter((entry) => entry.kind === 'csm')
+          .findLast(
+            (entry) =>
+              entry.aspect === aspect &&
+              entry.digit === undefined &&
+              !isImpaired(entry) &&
+              sameSide(entry, bad),
+          );
+        if (whole === undefined) return [];
+        const question =
+          `${placeText(site, bad.side)}: ${aspect} intact ${clockText(whole)}, ` +
+          `${findingName(bad)} ${clockText(bad)}. Changed, or misheard?`;
+        return [conflictOf('opposite', question, [whole, bad])];
+      }),
   );
 
 /** A site declared free of anything, and a finding there. */

@@ -53,7 +53,7 @@ export function intrusion(chart: Chart): Answer {
 const textOf = (entry: Entry): string => ('text' in entry && entry.text !== undefined ? entry.text : '');
 
 export const deathInVehicle = told(
-  /\b(?:passenger|driver|occupant)s?\b[^.]*\b(?:dead|died|killed|deceased|fatal\w*)\b/,
+  /\b(?:passenger|driver|occupant|brother|sister|wife|husband|mother|father|mum|mom|dad|friend|son|daughter)s?\b[^.]*\b(?:dead|died|killed|deceased|fatal\w*)\b/,
   'whether anyone in the vehicle died',
   'death in the passenger compartment',
 );
@@ -119,6 +119,10 @@ export const pedestrianOrCyclist = (chart: Chart): Answer =>
 const FALL = /\b(?:fall(?:en|s)?|fell|dropped|tumbled|slipped)\b/;
 const LIMIT_FEET = 10;
 
+/** A fall from where one stands or sits on the ground is of no height. */
+const FROM_STANDING = /\bfrom (?:a )?(?:standing|ground level|kneeling)\b|\b(?:ground|same)[- ]level fall\b/;
+const FROM_HIGHER = /\b(?:off|down|over|into|cliff|roof|ladder|tree|ledge)\b/;
+
 /** What was told of a fall, with the feet named in it. */
 function falls(chart: Chart): { readonly fall: Answer; readonly feet: number | null } {
   const fall = answerOf(
@@ -126,7 +130,11 @@ function falls(chart: Chart): { readonly fall: Answer; readonly feet: number | n
     'whether there was a fall, and how far',
     'fall',
   );
-  const feet = fall.truth === 'yes' ? fall.evidence.flatMap((entry) => feetIn(textOf(entry)) ?? []) : [];
+  const feetOf = (entry: Entry): number | null => {
+    const text = textOf(entry).toLowerCase();
+    return feetIn(text) ?? (FROM_STANDING.test(text) && !FROM_HIGHER.test(text) ? 0 : null);
+  };
+  const feet = fall.truth === 'yes' ? fall.evidence.flatMap((entry) => feetOf(entry) ?? []) : [];
   return { fall, feet: feet.length === 0 ? null : Math.max(...feet) };
 }
 
@@ -135,12 +143,13 @@ export function highFall(chart: Chart): Answer {
   const { fall, feet } = falls(chart);
   if (fall.truth !== 'yes') return fall;
   if (feet === null) return unknown(['how far the fall was'], fall.evidence, 'fall');
-  const because = `fall of about ${Math.round(feet)} feet`;
+  const because = feet === 0 ? 'fall from standing' : `fall of about ${Math.round(feet)} feet`;
   // A height in metres comes with a rounding error that must not lift 10 feet over the limit.
   return feet > LIMIT_FEET + 1e-6 ? yes(fall.evidence, because) : no(fall.evidence, because);
 }
 
-const HEAD_STRUCK = /\b(?:hit|struck|banged|bumped|knocked|landed on)\b[^.]*\b(?:head|face|forehead)\b/;
+const HEAD_STRUCK =
+  /\b(?:hit|struck|banged|bumped|knocked|landed on)\b[^.,]*\b(?:head|face|forehead)\b|\bhead (?:injury|strike|trauma|impact)\b/;
 
 const HEAD_MARKS = ['deformity', 'contusion', 'laceration', 'swelling', 'abrasion', 'bleeding'] as const;
 

@@ -56,12 +56,12 @@ export function chestWall(chart: Chart): Answer {
 export function pelvis(chart: Chart): Answer {
   const met = breaksAt(chart, ['pelvis']);
   const bound = chart.care.filter((entry) => entry.care === 'pelvic-binder');
-  if (met.length > 0 || bound.length > 0)
-    return yes([...met, ...bound], met.length > 0 ? named(met) : 'pelvis bound');
   const signs = [
     ...foundWithin(chart, ['pelvis'], ['tenderness', 'pain', 'contusion']),
     ...breaksAt(chart, ['hip']),
   ];
+  if (met.length > 0 || bound.length > 0)
+    return yes([...met, ...bound, ...signs], met.length > 0 ? named(met) : 'pelvis bound');
   if (signs.length > 0) return unknown(['whether a pelvic fracture is suspected'], signs, named(signs));
   return deniedInAll(chart, [zones.PELVIS], ['instability', 'tenderness']);
 }
