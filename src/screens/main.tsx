@@ -20,6 +20,7 @@ import { createUpdate } from './frame/update.ts';
 import { createDictation } from './listen/dictation.ts';
 import { createEar } from './listen/ear.ts';
 import { logGap, openHeard, sayHeard } from './listen/into-record.ts';
+import { createOwnVoice } from './listen/own-voice.ts';
 import { recognitionIn } from './listen/speech.ts';
 import { Page } from './Page.tsx';
 import { createPlayer } from './play/player.ts';
@@ -55,13 +56,17 @@ const desk = createDesk({
   newId,
 });
 
+const own = createOwnVoice(speakerIn(window), clock);
+
 const tools: Tools = {
   desk,
   derived: derive(desk),
   later: signal(null),
   player: createPlayer(desk),
   ear: createEar(async (parts) => (await import('./listen/engine/index.ts')).createEngine(parts), {
-    heard: (heard) => sayHeard(desk, heard),
+    heard: (heard) => {
+      if (!own.isOwn(heard.utterance.text, heard.from)) sayHeard(desk, heard);
+    },
     gap: (gap) => logGap(desk, gap),
     recorded: (name, heard) => openHeard(desk, name, heard),
   }),
@@ -71,7 +76,7 @@ const tools: Tools = {
     ({ text, confidence, alternatives }) =>
       say(desk, [text], { engine: 'browser', confidence, alternatives }),
   ),
-  speaker: speakerIn(window),
+  speaker: own.speaker,
   echo: keptChoice(storage, 'fieldsay-echo', ECHOES, 'off'),
   sounds: keptChoice(storage, 'fieldsay-sounds', SOUNDS, 'off'),
   earcons: createEarcons('AudioContext' in window ? () => new AudioContext() : null),
@@ -94,6 +99,7 @@ const tools: Tools = {
 tools.sheet.subscribe((sheet) => {
   if (sheet === null) storage?.setItem(CAUTIONS_READ, 'yes');
 });
+own.guard([tools.ear]);
 obeyCommands(tools);
 followTurns(tools);
 lockWhenIdle(tools, tools.idle, window);

@@ -5,10 +5,13 @@ import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, it, vi } from 'vitest';
 import { replay } from '../replay/command.ts';
 import { browserHearing, speak } from './spoken.ts';
 import { ready, sentences } from './visit.ts';
+
+// The recording is played in real time, and a busy machine takes its own time; nothing here is about how long.
+vi.setConfig({ testTimeout: 240_000 });
 
 const EXAM = [
   'left forearm swelling',
@@ -36,7 +39,13 @@ async function arrive(): Promise<{ context: BrowserContext; page: Page }> {
 afterAll(() => Promise.all(open.map((context) => context.close())));
 
 /** The words of the entries that the command line makes of the same recording. */
+let ofReplay: readonly string[] | null = null;
 function replayed(): readonly string[] {
+  ofReplay ??= heardByReplay();
+  return ofReplay;
+}
+
+function heardByReplay(): readonly string[] {
   const { entries } = JSON.parse(replay(['--json', recording]).out) as { entries: { heard: string }[] };
   return entries.map(({ heard }) => heard);
 }
@@ -82,7 +91,7 @@ describe('the recogniser', () => {
     await ready(page);
     await page.getByRole('button', { name: 'Listen', exact: true }).click();
     await page.getByText('Listening.', { exact: true }).waitFor();
-    await page.locator('.panel-entries .entry').nth(4).waitFor({ timeout: 40_000 });
+    await page.locator('.panel-entries .entry').nth(4).waitFor({ timeout: 120_000 });
     expect((await sentences(page)).toSorted()).toEqual([
       'Blood pressure 120/80',
       'LEFT forearm: swelling',
@@ -106,7 +115,7 @@ describe('the recogniser', () => {
     await ready(page);
     await page.getByRole('button', { name: 'Records' }).click();
     await page.getByLabel('Talk file or recording').setInputFiles(recording);
-    await page.getByText(/^exam\.wav was heard and opened/).waitFor();
+    await page.getByText(/^exam\.wav was heard and opened/).waitFor({ timeout: 120_000 });
     const words = (await page.locator('.said-words').allInnerTexts()).map((line) =>
       line.replace(/^[^“]*/, ''),
     );

@@ -8,15 +8,12 @@ import type { Keeper } from '../records/keeper.ts';
 import type { Notice } from './notice.ts';
 import type { OpenRecord } from './open-record.ts';
 import type { TalkReader } from './reader.ts';
+import type { Said } from './say.ts';
 
 /** What is said before the reader is built waits here, with the time it was said at. */
-export interface Waiting {
+export interface Waiting extends Said {
   readonly text: string;
   readonly at: number;
-  readonly engine: string;
-  /** 0 to 1 */
-  readonly confidence?: number;
-  readonly alternatives?: readonly string[];
 }
 
 export type Aside = (heard: { readonly text: string; readonly engine: string }) => boolean;

@@ -1,18 +1,16 @@
 // Words become entries: each line is heard by the record at once, or as soon as the reader is there.
 
 import { batch } from '@preact/signals';
-import { hearUtterance, turnIn } from '../../record/index.ts';
+import { type HeardUtterance, hearUtterance, turnIn } from '../../record/index.ts';
 import { recordToUse } from './begin.ts';
 import { type Desk, setRecord, type Waiting } from './desk.ts';
 import { timeIn } from './open-record.ts';
 import type { TalkReader } from './reader.ts';
 
-export interface Said {
+/** Whatever else an ear can tell of its words goes into the record with them. */
+export interface Said extends Omit<HeardUtterance, 'text' | 'heardAt' | 'zone'> {
   /** which ear heard it: `typed`, `pasted`, `browser` … */
   readonly engine: string;
-  /** 0 to 1 */
-  readonly confidence?: number;
-  readonly alternatives?: readonly string[];
   /** wall clock, epoch ms; the default is now */
   readonly at?: number;
 }

@@ -70,10 +70,14 @@ export function createEar(
   };
   let engine: Engine | null = null;
   let coming: Promise<Engine> | null = null;
+  let openDeaf: number | null = null;
   const use = async (act: (engine: Engine) => Promise<void>): Promise<void> => {
     coming ??= fetchEngine({ ...shown, ...told });
     try {
-      engine = await coming;
+      if (engine === null) {
+        engine = await coming;
+        if (openDeaf !== null) engine.deaf(openDeaf, null);
+      }
       await act(engine);
     } catch {
       if (engine === null) coming = null;
@@ -90,6 +94,9 @@ export function createEar(
     enough: () => engine?.enough(),
     cancel: () => engine?.cancel(),
     stop: async () => engine?.stop(),
-    deaf: (from, to) => engine?.deaf(from, to),
+    deaf: (from, to) => {
+      openDeaf = to === null ? from : null;
+      engine?.deaf(from, to);
+    },
   };
 }

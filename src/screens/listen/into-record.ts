@@ -8,12 +8,12 @@ import { beginRecord, type Desk, done, say, setRecord, timeIn, trouble } from '.
 
 /** Says what was heard; speech that was not understood is kept as such, with its times since the record began. */
 export function sayHeard(desk: Desk, { utterance, from, to }: Heard): void {
-  const { text, understood, engine, confidence } = utterance;
+  const { text, understood, start: _start, end: _end, ...told } = utterance;
   const record = desk.record.value;
   const began = record === null ? from : Date.parse(record.facts.startedAt) - record.ahead;
   const since = (time: number): number => Math.max(0, time - began) / 1000;
   const words = understood ? text : notUnderstood(since(from), since(to));
-  say(desk, [words], { engine, confidence, at: Math.round(from) });
+  say(desk, [words], { ...told, at: Math.round(from) });
 }
 
 /** Logs a gap in the open record; before the first words there is no record, and nothing that could be missing in it. */
@@ -36,9 +36,9 @@ export function openHeard(desk: Desk, name: string, heard: RecordingHeard): void
   else {
     const [startedAt, { zone }] = [desk.clock(), desk];
     const begun = beginRecord(desk, reader, { kind: 'opened', title: name, startedAt, zone });
-    const exam = heard.utterances.reduce((before, { text, start, engine, confidence }) => {
-      const heardAt = startedAt + Math.round(start * 1000);
-      return hearUtterance(before, reader, { text, heardAt, zone, engine, confidence });
+    const exam = heard.utterances.reduce((before, one) => {
+      const { understood: _understood, start, end: _end, ...told } = one;
+      return hearUtterance(before, reader, { ...told, heardAt: startedAt + Math.round(start * 1000), zone });
     }, begun.exam);
     const length = Math.max(...heard.utterances.map(({ end }) => end));
     setRecord(desk, { ...begun, exam, ahead: Math.round(length * 1000) });

@@ -52,6 +52,7 @@ export function createBundledEar(parts: BundledEarParts, told: BundledEarNews): 
   let failures = 0;
   let whenStopped: (() => void)[] = [];
   let [recorded, heardTo] = [0, 0];
+  let openDeaf: Extract<ToEar, { kind: 'deaf' }> | null = null;
 
   const post = (message: ToEar, transfer: Transferable[] = []): void =>
     worker?.postMessage(message, transfer);
@@ -107,6 +108,7 @@ export function createBundledEar(parts: BundledEarParts, told: BundledEarNews): 
     made.onmessage = ({ data }: MessageEvent<FromEar>) => onNews(made, data);
     made.onerror = () => made === worker && fail();
     post({ kind: 'open', parts: parts.model, files: parts.files });
+    if (openDeaf !== null) post(openDeaf);
   };
 
   const open: KeeperParts['open'] = async (given) => {
@@ -146,7 +148,12 @@ export function createBundledEar(parts: BundledEarParts, told: BundledEarNews): 
         else allStopped();
         keeper.stop();
       }),
-    deaf: (from, to) => post({ kind: 'deaf', from, to }),
+    deaf: (from, to) => {
+      const message = { kind: 'deaf', from, to } as const;
+      // A worker that is started later must know of a stretch that is still open.
+      openDeaf = to === null ? message : null;
+      post(message);
+    },
     hidden: keeper.hidden,
     check: () => {
       if (worker !== null && recorded - heardTo > HUNG) fail();

@@ -72,6 +72,9 @@ export function createEngine(parts: EarParts): Engine {
       ear.start();
     },
     stop: async () => ear?.stop(),
-    deaf: (from, to) => ear?.deaf(from, to),
+    deaf: (from, to) => {
+      ear ??= make();
+      ear.deaf(from, to);
+    },
   };
 }
