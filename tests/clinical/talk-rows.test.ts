@@ -475,6 +475,104 @@ const TIME: readonly Row[] = [
   ],
 ];
 
+const MORE: readonly Row[] = [
+  [
+    'buried, breathing and well but for the saturation',
+    [
+      'buried in an avalanche for ten minutes, twenty seven year old female',
+      'breathing at twenty four, pulse one oh four, bp one eighteen over seventy four, sats ninety three percent on air',
+    ],
+    {
+      met: [],
+      not: ['breathing-rate', 'room-air-saturation', 'systolic-10-to-64', 'pulse-over-systolic'],
+      scores: { shockIndex: 0.88, meanArterialPressure: 89 },
+    },
+  ],
+  [
+    'over the handlebars at twelve',
+    [
+      'twelve year old boy went over the handlebars, left upper quadrant tender and guarding',
+      'pulse one twenty, bp ninety five over fifty five',
+    ],
+    {
+      met: ['pulse-over-systolic', 'pedestrian-or-cyclist'],
+      not: ['systolic-10-to-64'],
+      spine: { 'dangerous mechanism': 'present' },
+      problems: ['left upper quadrant: tenderness, guarding'],
+    },
+  ],
+  [
+    'a pressure by palpation',
+    ['bp seventy by palp, age fifty five'],
+    { met: ['systolic-10-to-64'], scores: { meanArterialPressure: null, shockIndex: null } },
+  ],
+  [
+    'a saturation whose air nobody said',
+    ['sats ninety eight percent', 'put him on oxygen', 'sats ninety nine percent'],
+    { met: [], open: { 'room-air-saturation': 'room air' } },
+  ],
+  [
+    'a bound pelvis',
+    ['pelvis tender, pelvic binder on'],
+    { met: ['pelvic-fracture'], problems: ['pelvis: tenderness'] },
+  ],
+  [
+    'a neck without pain',
+    ['no neck pain, no midline tenderness'],
+    { met: [], spine: { 'posterior midline cervical tenderness': 'absent' } },
+  ],
+  [
+    'a foot that goes numb',
+    ['[00:00:00] left foot sensation intact', '[00:20:00] left foot numb'],
+    { conflicts: ['opposite'], spine: { 'paraesthesias in extremities': 'present' } },
+  ],
+  [
+    'a move to the litter',
+    ['[00:00:00] CSM intact in all four', '[00:10:00] mark that, we moved him to the litter'],
+    {
+      rechecks: ['left hand', 'right hand', 'left foot', 'right foot'].map(
+        (end) => `recheck the ${end} since the move: circulation, sensation, motion`,
+      ),
+    },
+  ],
+  ['six stairs', ['fell down six stairs'], { met: [], spine: { 'dangerous mechanism': 'present' } }],
+  [
+    'a lost foot, with the tourniquet above it',
+    ['amputation of the left foot at the ankle, tourniquet on left lower leg'],
+    { met: ['active-bleeding'], open: { amputation: 'above the wrist or ankle' }, conflicts: [] },
+  ],
+  [
+    'no thinners, not pregnant',
+    ['no blood thinners, not pregnant, thirty year old woman'],
+    { met: [], not: ['anticoagulant', 'pregnancy-over-20-weeks'] },
+  ],
+  [
+    'a low fall without a blow to the head at 81',
+    ['eighty one year old woman fell from standing, no head injury', 'right hip tender'],
+    { met: [], not: ['low-fall-head', 'fall-over-10-feet'], open: { 'pelvic-fracture': 'suspected' } },
+  ],
+  [
+    'rear-ended, and walked',
+    [
+      'he was rear-ended at a stop light, got out and walked around',
+      'his neck is sore, thirty four year old man',
+    ],
+    {
+      met: [],
+      spine: {
+        'simple rear-end crash': 'present',
+        'walking at any time since': 'present',
+        'posterior midline cervical tenderness': 'unknown',
+      },
+    },
+  ],
+  [
+    'a scalded infant',
+    ['six month old girl', 'scald to the face and neck and the front of the chest, partial thickness'],
+    { burns: 'burns: 14.5 % by rule of nines, 18 % by Lund-Browder', burnPercent: 18 },
+  ],
+];
+
 const LISTS: readonly Row[] = [
   [
     'put first by voice',
@@ -507,6 +605,7 @@ describe.each([
   ['the spine', SPINE],
   ['mechanisms', MECHANISMS],
   ['change over time', TIME],
+  ['other things', MORE],
   ['the problem list', LISTS],
 ] as const)('of %s', (_, rows) => {
   it.each(rows)('%s', (_title, lines, expected) => {
@@ -525,6 +624,7 @@ describe('every talk above', () => {
       ...SPINE,
       ...MECHANISMS,
       ...TIME,
+      ...MORE,
     ])
       expect(JSON.stringify(reckoned(lines))).not.toMatch(
         /\b(?:is|was|been) cleared\b|trauma cent(?:er|re)\b|transport to/i,
