@@ -17,14 +17,21 @@ function denied(topic: Topic, text: string): string {
   const asked = ASKED.exec(text)?.[1];
   if (asked !== undefined) return `denies ${asked.charAt(0).toLowerCase()}${asked.slice(1)}`;
   if (text === '' || text.toLowerCase() === topic.replace('-', ' ')) return 'denied';
-  return /^(no|none|not|nothing|never|nil|denies|denied|without)\b/i.test(text)
+  // Whole sentences are quoted too: "denies I remember all of it" would deny what was told.
+  return /^(no|none|not|nothing|never|nil|denies|denied|without|i|i'\w+|we|he|she|it)\b/i.test(text)
     ? `denied (“${text}”)`
     : `denies ${text}`;
 }
 
+/** A recogniser writes no capitals: a name gets its own, and "i" is written as a person would. */
+const spelt = (topic: Topic, text: string): string =>
+  topic === 'name' && text === text.toLowerCase()
+    ? text.replace(/(?<![\p{L}'’])\p{L}/gu, (letter) => letter.toUpperCase())
+    : text.replace(/\bi\b(?=\s|'|’|$)/g, 'I');
+
 /** What was told, without its topic: `34 years`, `penicillin`, `denies nausea`. */
 export function told(entry: HistoryEntry): string {
-  const text = tidy(entry.text);
+  const text = spelt(entry.topic, tidy(entry.text));
   if (entry.present === false) return denied(entry.topic, text);
   if (entry.years !== undefined) return `${entry.years} years`;
   return entry.kg === undefined ? text : `${entry.kg} kg`;

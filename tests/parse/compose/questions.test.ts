@@ -87,6 +87,15 @@ describe('an answer to a question of history or for a number', () => {
     ['any allergies | no', ['no allergies: no']],
     ['any allergies? yes. bee stings', ['allergies: bee stings']],
     ['what happened | my ski caught a root and I fell', ['mechanism: my ski caught a root and I fell']],
+    [
+      'did you black out | no i remember all of it',
+      ['note: did you black out', 'events: i remember all of it'],
+    ],
+    [
+      'did you feel dizzy before | no, I just caught an edge',
+      ['no symptoms: feel dizzy: no', 'mechanism: I just caught an edge'],
+    ],
+    ['he denies he lost consciousness', ['no events: he lost consciousness']],
     ['when did you last eat | about noon, some soup', ['last-intake: about noon, some soup']],
     ['how bad is the pain, nought to ten | seven', ['pain-score score=7']],
   ])('is kept under what was asked: %s', (talk, expected) => {

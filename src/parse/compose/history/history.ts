@@ -33,7 +33,12 @@ export function historyOf(
   if (whole) return give(textOf(talk, from, to), to);
   const wholeOn = hasTag(island, 'whole-on');
   const end = endOfText(talk.tokens, pieces, wholeOn || topic === 'mechanism');
-  if (wholeOn) return give(textOf(talk, from, end), end, negated ? { present: false } : {});
+  if (wholeOn)
+    return give(
+      textOf(talk, from, end),
+      end,
+      negated && !isAfterAnswer(talk, from) ? { present: false } : {},
+    );
   // "Taking this glove off" takes no drug.
   if (hasTag(island, 'guard') && !opensText(talk.tokens, pieces[1])) return [];
   if (end === to) return { topic, from, to };
@@ -43,6 +48,11 @@ export function historyOf(
   if (start >= past) return { topic, from, to };
   return give(textOf(talk, start, past), past, negated ? { present: false } : {});
 }
+
+/** "No, I remember all of it": the "no" answers what was asked, and what follows has a subject of its own and is told. */
+const isAfterAnswer = (talk: Talk, from: number): boolean =>
+  /^(no|nope|nah)$/.test(talk.tokens[from - 1]?.word ?? '') &&
+  /^(i|we|he|she|they|it|my)$/.test(talk.tokens[from]?.word ?? '');
 
 const isAsked = (talk: Talk, topic: Topic): boolean =>
   talk.context.asked?.about === 'topic' && talk.context.asked.topic === topic;
