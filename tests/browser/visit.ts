@@ -16,6 +16,8 @@ export interface Visit {
 export interface VisitOptions {
   readonly width?: number;
   readonly height?: number;
+  /** how the page looks from the start */
+  readonly look?: string;
   /** run in the page before its own scripts */
   readonly before?: () => void;
 }
@@ -38,6 +40,13 @@ export async function startBrowser(): Promise<Browser> {
 
 /** Opens the page, reads the cautions away, and waits until talk can be read. */
 export async function visit(browser: Browser, options: VisitOptions = {}): Promise<Visit> {
+  const here = await visitUnread(browser, options);
+  await here.page.getByRole('button', { name: 'I have read this' }).click();
+  return here;
+}
+
+/** Opens the page as at the first start, in a look where one is given, and waits until talk can be read. */
+export async function visitUnread(browser: Browser, options: VisitOptions = {}): Promise<Visit> {
   const { width = 1440, height = 900 } = options;
   const context = await browser.newContext({ viewport: { width, height } });
   const own = new URL(inject('page')).origin;
@@ -53,8 +62,10 @@ export async function visit(browser: Browser, options: VisitOptions = {}): Promi
   });
   page.on('pageerror', (error) => complaints.push(error.message));
   if (options.before !== undefined) await page.addInitScript(options.before);
+  const { look } = options;
+  if (look !== undefined)
+    await page.addInitScript((chosen) => localStorage.setItem('fieldsay-look', chosen), look);
   await page.goto(inject('page'));
-  await page.getByRole('button', { name: 'I have read this' }).click();
   await ready(page);
   return { page, context, complaints, foreign, leave: () => context.close() };
 }

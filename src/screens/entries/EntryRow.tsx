@@ -33,13 +33,8 @@ export function EntryRow({ entry }: { readonly entry: Entry }) {
     <li class={`entry ${entry.state}`} data-entry={entry.id}>
       <div class="entry-main">
         {stands(entry) ? (
-          <button
-            type="button"
-            class="entry-text"
-            data-press={`change ${entry.id}`}
-            onClick={open}
-            aria-label={`Change or strike: ${text}`}
-          >
+          <button type="button" class="entry-text" data-press={`change ${entry.id}`} onClick={open}>
+            <span class="only-heard">Change or strike: </span>
             <EntryLine entry={entry} />
             <Marks entry={entry} day={day} />
           </button>

@@ -2,7 +2,6 @@
 
 import { useTools, useWorked } from '../frame/tools.ts';
 import { EntryLine } from './EntryLine.tsx';
-import { sentenceText } from './sentence.ts';
 
 export function Questions() {
   const { derived, changing } = useTools();
@@ -30,11 +29,11 @@ export function Questions() {
                     key={entry.id}
                     type="button"
                     class="button"
-                    aria-label={`Change or strike: ${sentenceText(entry)}`}
                     onClick={() => {
                       changing.value = entry.id;
                     }}
                   >
+                    <span class="only-heard">Change or strike: </span>
                     <EntryLine entry={entry} />
                   </button>
                 ))}

@@ -25,7 +25,9 @@ export function Sheet({ title, close, closeWords, children }: Props) {
   }, []);
   return (
     <dialog ref={box} class="sheet" aria-label={title} onCancel={close}>
-      <div class="sheet-body">
+      {/* A sheet scrolls, and so must be reachable with the keyboard alone. */}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrollable region */}
+      <div class="sheet-body" tabIndex={0}>
         <h2>{title}</h2>
         {children}
       </div>

@@ -10,7 +10,7 @@ export function LatestSigns() {
   const all = series(derived.entries.value);
   const never = VITALS.filter((vital) => !all.some((one) => one.vital === vital)).map(vitalName);
   return (
-    <section class="group" aria-label="Vital signs">
+    <section class="group" aria-label="Latest signs">
       <h3>Latest signs</h3>
       <ul class="plain-list signs">
         {all.map(({ vital, readings }) => {
@@ -22,12 +22,12 @@ export function LatestSigns() {
               <button
                 type="button"
                 class="sign-now"
-                aria-label={`Change or strike: ${vitalName(vital)} ${readingText(last)}`}
                 onClick={() => {
                   changing.value = last.id;
                 }}
               >
-                <span class="sign-name">{vitalName(vital)}</span>
+                <span class="only-heard">Change or strike: </span>
+                <span class="sign-name">{vitalName(vital)}</span>{' '}
                 <b class="sign-value">{readingText(last)}</b>
                 <span class="marks">
                   <span class="when">{clock(last.at, day)}</span>

@@ -26,6 +26,11 @@ export function createHold(target: Window): ReadonlySignal<boolean> {
     },
     { capture: true },
   );
+  // Whatever the press did has been done when the click has gone all the way up.
+  target.addEventListener('click', () => {
+    clearTimeout(timer);
+    down.value = false;
+  });
   for (const end of ['pointerup', 'pointercancel', 'blur'] as const)
     target.addEventListener(end, release, { capture: true });
   return down;
