@@ -44,7 +44,8 @@ export type Asked =
   | { readonly about: 'csm'; readonly aspects: readonly Aspect[]; readonly ends: readonly LimbEnd[] }
   /** `item`: the one thing asked after ("any blood thinners?"), as said */
   | { readonly about: 'topic'; readonly topic: Topic; readonly item?: string }
-  | { readonly about: 'vital'; readonly vital: Vital };
+  /** `named`: it was only named ("taking a pulse"), so nothing but a bare figure answers */
+  | { readonly about: 'vital'; readonly vital: Vital; readonly named?: true };
 
 export interface Context {
   /** the site or sites in mind */

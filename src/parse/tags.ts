@@ -18,6 +18,7 @@ import {
 import { COMMANDS } from './frame.ts';
 import type { Tag } from './islands/island.ts';
 import { NEGATION_KINDS } from './negation.ts';
+import { STATES } from './states.ts';
 
 const within = (values: readonly string[]) => (value: string) => values.includes(value);
 
@@ -49,6 +50,7 @@ const IDENTIFIERS: Readonly<Record<string, (value: string) => boolean>> = {
   command: within(COMMANDS),
   problem: within(['first', 'strike', 'add']),
   switch: (value) => /^(next|previous|new|\d+)$/.test(value),
+  state: within(STATES),
 };
 
 /** The pairs and marks of one tag: "site:clavicle plural". */

@@ -4,6 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import { isLikely, type Piece, type Role } from '../pieces/piece.ts';
 import { type Span, spanned } from '../span.ts';
 import { isPlaced, note, type Talk } from './talk.ts';
+import { unheardDenials } from './unheard-denials.ts';
 
 // These say something by themselves; a clause that leaves one unplaced is kept in words.
 const SUBSTANCE: ReadonlySet<Role> = new Set([
@@ -28,7 +29,11 @@ const PLACES: ReadonlySet<Role> = new Set(['side', 'part', 'same']);
 export function noteLeftovers(talk: Talk): void {
   const left: { span: Span; whole: boolean; clause: Clause }[] = [];
   for (const clause of talk.clauses) {
-    const owed = clause.pieces.filter((piece) => isOwed(talk, piece) || isOwedPlace(talk, clause, piece));
+    const kept = new Set([
+      ...clause.pieces.filter((piece) => isOwed(talk, piece) || isOwedPlace(talk, clause, piece)),
+      ...unheardDenials(talk, clause),
+    ]);
+    const owed = clause.pieces.filter((piece) => kept.has(piece));
     if (owed.length === 0 || !keeps(clause, owed)) continue;
     const gave = clause.pieces.some(
       (piece) => !owed.includes(piece) && SUBSTANCE.has(piece.role) && isPlaced(talk, piece),

@@ -1,7 +1,10 @@
 // Everything a stretch of pieces states: vital signs and history by themselves, the examination in between.
 
-import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { isSite } from '../../terms/index.ts';
+import { marked, type Piece, type Role, readingOf, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
+import { contrast, lendSite, tailIn } from './contrast/index.ts';
+import { endOf } from './csm/limb-ends.ts';
 import { stateExam } from './exam/exam.ts';
 import { itemsOf } from './exam/items.ts';
 import { stateHistory } from './history/history-said.ts';
@@ -17,7 +20,7 @@ export const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vi
 export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
   const same = sameIn(talk, pieces);
   if (same === null) {
-    stateInOrder(talk, pieces);
+    stateSides(talk, pieces);
     return;
   }
   // What stands before it in the clause is the place it is said of, or a statement of its own.
@@ -25,6 +28,20 @@ export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
   const [before, after] = [pieces.slice(0, at), pieces.slice(at + 1)];
   if (before.some(({ role }) => STATING.has(role))) stateAll(talk, before);
   sameAgain(talk, pieces, same);
+  if (after.length > 0) stateAll(talk, after);
+}
+
+// "Strong on the right, weak on the left": what is said of the one side, and then of the other.
+function stateSides(talk: Talk, pieces: readonly Piece[]): void {
+  const tail = tailIn(pieces, talk.tokens, talk.context.asked === null ? talk.context.last : []);
+  if (tail === null) {
+    stateInOrder(talk, pieces);
+    return;
+  }
+  lendSite(talk, pieces, tail);
+  const [before, after] = [pieces.slice(0, tail.from), pieces.slice(tail.to)];
+  if (before.length > 0) stateInOrder(talk, before);
+  contrast(talk, pieces, tail);
   if (after.length > 0) stateAll(talk, after);
 }
 
@@ -42,7 +59,8 @@ function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
       const end = stateHistory(talk, pieces, i, isDenied(pieces, i, reach));
       flush();
       while ((pieces[i + 1]?.from ?? end) < end) i++;
-    } else if (piece.role === 'vital' && isOfSite(piece, pieces)) stretch.push(asCsm(piece));
+    } else if (piece.role === 'vital' && (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces)))
+      stretch.push(asCsm(piece));
     else if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
       const taken = stateVital(talk, pieces, i);
       if (taken === 0) stretch.push(piece);
@@ -67,6 +85,15 @@ const isOfSite = (piece: Piece, pieces: readonly Piece[]): boolean =>
   marked(piece, 'bare') &&
   marked(piece, 'vital', 'skin') &&
   pieces.some(({ role, weak }) => role === 'site' && !weak);
+
+// "A pulse in the left foot": without a rate, a pulse at a limb is a check of that limb.
+const isPulseOfLimb = (piece: Piece, pieces: readonly Piece[]): boolean =>
+  marked(piece, 'late') &&
+  !pieces.some(({ role }) => role === 'figure') &&
+  pieces.some((one) => one.role === 'site' && !one.weak && isOfLimb(one));
+
+const isOfLimb = (piece: Piece): boolean =>
+  (tagIn(piece, 'sites', 'site') ?? '').split('+').some((site) => isSite(site) && endOf(site) !== null);
 
 const asCsm = (piece: Piece): Piece => ({
   ...piece,

@@ -48,7 +48,9 @@ export function readAnswer(talk: Talk, clause: Clause): void {
 
 function answerWithFigure(talk: Talk, clause: Clause): boolean {
   const { asked } = talk.context;
-  if (asked?.about !== 'vital' || !stateFigureAnswer(talk, clause.pieces, asked.vital)) return false;
+  if (asked?.about !== 'vital') return false;
+  const isBare = clause.pieces.every((piece) => piece.role === 'figure' || isLight(piece));
+  if ((asked.named === true && !isBare) || !stateFigureAnswer(talk, clause.pieces, asked.vital)) return false;
   bear(talk, { asked: null });
   return true;
 }

@@ -15,6 +15,8 @@ export type Role =
   | 'ask'
   | 'care'
   | 'csm'
+  /** says how a limb's check before it was: "pulse in the left foot is weak" */
+  | 'state'
   | 'limbs'
   | 'finding'
   | 'site'

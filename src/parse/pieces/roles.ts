@@ -17,7 +17,7 @@ const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
   ['care', file('care')],
   ['limbs', rule('csm.limbs')],
   ['vital', (island) => island.file === 'vitals' && !hasTag(island, 'heading')],
-  ['csm', file('csm')],
+  ['csm', (island) => island.file === 'csm' && !hasTag(island, 'late')],
   ['vital', file('vitals')],
   ['finding', rule('findings.finding')],
   ['site', file('sites')],

@@ -93,7 +93,12 @@ function csmAt(
     present: presence.present,
     endSpoken,
     group,
-    details: { ...detailsOf(island), ...(seconds === null ? {} : { capRefillSeconds: seconds }) },
+    details: {
+      ...detailsOf(island),
+      ...(presence.quality === undefined ? {} : { quality: presence.quality }),
+      ...(presence.strength === undefined ? {} : { strength: presence.strength }),
+      ...(seconds === null ? {} : { capRefillSeconds: seconds }),
+    },
     known: presence.inferred ? { present: 'inferred' } : {},
     doubt: side?.doubt ?? [],
     ...around(spans),

@@ -1,16 +1,19 @@
 // Whether a check of a limb found what it looked for, and how that is known.
 
+import type { CsmStatement } from '../../../terms/index.ts';
 import { hasTag, type Island, tagOf } from '../../islands/island.ts';
-import { readingOf } from '../../pieces/piece.ts';
+import { marked, readingOf } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
+import { inState, stateOf } from '../contrast/index.ts';
 import type { Reach } from '../negations/reach.ts';
 import { hasRole, type Item, isSmallItem, pieceOf } from '../sites/item.ts';
+import { aspectsOf, detailsOf } from './details.ts';
 import type { FoundCsm } from './found-csm.ts';
 
 // Schriger DL, Baraff L. Ann Emerg Med 1988;17:932-935: two seconds as the recommended upper limit of normal.
 const REFILL_LIMIT_SECONDS = 2;
 
-interface Presence {
+interface Presence extends Partial<Pick<CsmStatement, 'quality' | 'strength'>> {
   readonly present: boolean | null;
   /** worked out from a measure and not said as present or absent */
   readonly inferred: boolean;
@@ -29,11 +32,13 @@ export function presenceAt(
   seconds: number | null,
 ): Presence {
   if (seconds !== null) return { present: seconds <= REFILL_LIMIT_SECONDS, inferred: true, negation: null };
-  const negation = negationAt(items, island.from, reach);
+  const negation = negationAt(items, island.from, reach) ?? lostBefore(items, i);
   const negated = negation !== null;
   const warmth = tagOf(island, 'warmth');
   if (warmth !== null) return { present: (warmth === 'warm') !== negated, inferred: true, negation };
   if (hasTag(island, 'csm-warmth')) return said(!negated, negation);
+  const state = negated ? null : stateAt(items, i, island);
+  if (state !== null) return { ...state, inferred: false };
   const word = tagOf(island, 'present');
   if (word !== null) {
     const own = negation !== null && !reachesTo(items, i, negation) ? null : negation;
@@ -47,6 +52,19 @@ export function presenceAt(
     if (normal !== null) return said(true, normal);
   }
   return { present: null, inferred: false, negation: null };
+}
+
+// "Pulse in the left foot is weak", "a good pulse": how the check of a single aspect was.
+function stateAt(items: readonly Item[], i: number, island: Island): Omit<Presence, 'inferred'> | null {
+  const aspects = aspectsOf(island);
+  const [aspect] = aspects;
+  if (aspect === undefined || aspects.length > 1) return null;
+  const next = items.findIndex((item, k) => k > i && hasRole(item, 'csm'));
+  const after = items.slice(i + 1, next < 0 ? items.length : next).find((item) => hasRole(item, 'state'));
+  const piece = pieceOf(hasRole(items[i - 1], 'state') ? items[i - 1] : after);
+  const state = piece === null ? null : stateOf(piece);
+  const found = state === null ? null : inState({ aspect, ...detailsOf(island) }, state);
+  return found === null ? null : { ...found, negation: piece };
 }
 
 function negationAt(items: readonly Item[], at: number, reach: Reach): Span | null {
@@ -75,6 +93,15 @@ function joinsDenied(items: readonly Item[], i: number): boolean {
   return isSmallItem(items[i - 1], 'or') && island !== null && tagOf(island, 'present') === 'no';
 }
 
+// "I have lost the left radial".
+function lostBefore(items: readonly Item[], i: number): Span | null {
+  const before = items
+    .slice(0, i)
+    .findLast((item) => !hasRole(item, 'side') && !isSmallItem(item, 'article'));
+  const piece = pieceOf(before);
+  return piece !== null && marked(piece, 'lost') ? piece : null;
+}
+
 function leadsToSite(items: readonly Item[], from: number): boolean {
   const at = items.findIndex((item) => pieceOf(item)?.from === from);
   const next = items.slice(at + 1).find((item) => !hasRole(item, 'small'));
@@ -86,9 +113,11 @@ function isHad(items: readonly Item[], i: number): boolean {
   for (let k = i - 1; k >= 0; k--) {
     const piece = pieceOf(items[k]);
     if (piece?.role === 'csm') continue;
+    // "There is a pulse" opens as an answer would.
+    if ((piece?.role === 'negation' || piece?.role === 'answer') && marked(piece, 'exists')) return true;
     if (piece?.role !== 'small') return false;
-    if (piece.to - piece.from === 1 && isSmallItem(items[k], 'having')) return true;
-    if (!isSmallItem(items[k], 'join')) return false;
+    if (isSmallItem(items[k], 'having') || marked(piece, 'exists')) return true;
+    if (!isSmallItem(items[k], 'join') && !isSmallItem(items[k], 'article')) return false;
   }
   return false;
 }

@@ -3,6 +3,7 @@
 import { isSite, type Site } from '../../../terms/index.ts';
 import { type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
+import { withStates } from '../contrast/late-state.ts';
 import { endOf } from '../csm/limb-ends.ts';
 import { type Item, isSmallItem, pieceOf, type SitePhrase } from '../sites/item.ts';
 import { joinSites } from '../sites/join-sites.ts';
@@ -10,7 +11,7 @@ import type { Talk } from '../talk.ts';
 
 /** The items of these pieces, in the light of the sites in mind. */
 export function itemsOf(talk: Talk, pieces: readonly Piece[]): readonly Item[] {
-  const items = joinSites(recast(pieces), talk.tokens, talk.context.sites);
+  const items = joinSites(withStates(recast(pieces), talk.tokens), talk.tokens, talk.context.sites);
   return items.filter(
     (item, i) => item.type === 'piece' || !item.phrase.doubtful || holds(talk, items, i, item.phrase),
   );

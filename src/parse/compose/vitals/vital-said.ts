@@ -6,7 +6,7 @@ import { readNumbers } from '../../numbers/index.ts';
 import { figureIn, likelyTag, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { isLight } from '../light.ts';
-import { place, type Said, state, type Talk } from '../talk.ts';
+import { bear, place, type Said, state, type Talk } from '../talk.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
 import type { VitalRead } from './vital-read.ts';
 
@@ -70,6 +70,8 @@ function stateHeading(talk: Talk, pieces: readonly Piece[], i: number): number {
     }
     if (!isLight(piece) && piece.role !== 'time') break;
   }
+  // "Taking a pulse" … "ninety six": the next bare figure may be its answer.
+  if (talk.context.asked === null) bear(talk, { asked: { about: 'vital', vital, named: true } });
   return 0;
 }
 

@@ -1,0 +1,164 @@
+// Finds where a clause turns to the other side: "…, weak on the left", "… but not the left", "…, left is two".
+
+import type { Statement } from '../../../terms/index.ts';
+import { isSmall, type Piece, type Role } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { State } from '../../states.ts';
+import type { Token } from '../../token.ts';
+import { type SaidSide, sideAfter } from '../sites/said-side.ts';
+import { secondsOf, stateOf } from './state.ts';
+
+export interface Tail {
+  /** indexes of its first piece and past its last */
+  readonly from: number;
+  readonly to: number;
+  readonly side: SaidSide;
+  /** the piece that names the limb on that side ("reduced on the right foot"), where one does */
+  readonly site: Piece | null;
+  readonly state: State | null;
+  /** seconds, where a number is all that is said */
+  readonly seconds: number | null;
+  /** "but" leads to it */
+  readonly turned: boolean;
+}
+
+const MODEL: ReadonlySet<Role> = new Set(['csm', 'finding']);
+
+/**
+ * The first tail of a clause, or null. What it turns must stand before it, or be all that was said `last`.
+ */
+export function tailIn(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  last: readonly Statement[],
+): Tail | null {
+  for (const [i, piece] of pieces.entries()) {
+    const side = piece.role === 'side' ? sideAfter(piece) : null;
+    if (side === null || side === 'both' || side === 'midline') continue;
+    const tail = tailAt(pieces, tokens, i, side);
+    if (tail !== null && isTail(pieces, tokens, tail, last)) return tail;
+  }
+  return null;
+}
+
+function tailAt(pieces: readonly Piece[], tokens: readonly Token[], i: number, side: SaidSide): Tail | null {
+  const siteAt = siteAfter(pieces, tokens, i);
+  const end = (siteAt ?? i) + 1;
+  if (siteAt === null && leadsOn(pieces, tokens, i)) return null;
+  const said = stateBefore(pieces, tokens, i) ?? stateBehind(pieces, tokens, end);
+  if (said === null) return null;
+  const from = turnBefore(pieces, Math.min(said.at, i));
+  return {
+    from: from.at,
+    to: Math.max(said.at + 1, end),
+    side,
+    site: siteAt === null ? null : (pieces[siteAt] ?? null),
+    state: said.state,
+    seconds: said.seconds,
+    turned: from.turned,
+  };
+}
+
+interface SaidState {
+  readonly at: number;
+  readonly state: State | null;
+  readonly seconds: number | null;
+}
+
+const isPassed = (piece: Piece): boolean =>
+  piece.role === 'small' || isSmall(piece, 'person') || (piece.role === 'asking' && piece.weak);
+
+function stateBefore(pieces: readonly Piece[], tokens: readonly Token[], i: number): SaidState | null {
+  for (let k = i - 1; k >= 0; k--) {
+    const piece = pieces[k];
+    if (piece === undefined || isPaused(tokens, piece)) return null;
+    const state = stateOf(piece);
+    if (state !== null) return isOfSideBefore(pieces, tokens, k) ? null : { at: k, state, seconds: null };
+    if (!isPassed(piece) || isSmall(piece, 'before') || isSmall(piece, 'join')) return null;
+  }
+  return null;
+}
+
+// "Right strong left weak": each state comes after its side.
+function isOfSideBefore(pieces: readonly Piece[], tokens: readonly Token[], k: number): boolean {
+  const before = pieces.slice(0, k).findLast((piece) => !isSmall(piece, 'link'));
+  return before?.role === 'side' && before.weak && !isPaused(tokens, before);
+}
+
+function stateBehind(pieces: readonly Piece[], tokens: readonly Token[], end: number): SaidState | null {
+  const last = pieces[end - 1];
+  if (last === undefined || isPaused(tokens, last)) return null;
+  for (let k = end; k < pieces.length; k++) {
+    const piece = pieces[k];
+    if (piece === undefined) return null;
+    const [state, seconds] = [stateOf(piece), secondsOf(piece)];
+    if (state !== null || seconds !== null)
+      return endsAt(pieces, tokens, k) ? { at: k, state, seconds } : null;
+    // "On the left it is weak".
+    if (!(isPassed(piece) || isStop(piece)) || isPaused(tokens, piece)) return null;
+  }
+  return null;
+}
+
+// "The left is not tender" goes on to say what it is not.
+const endsAt = (pieces: readonly Piece[], tokens: readonly Token[], k: number): boolean => {
+  const [piece, next] = [pieces[k], pieces[k + 1]];
+  if (piece === undefined || next === undefined || isPaused(tokens, piece)) return true;
+  return isStop(next) || next.role === 'side' || (next.role === 'small' && endsAt(pieces, tokens, k + 1));
+};
+
+const isStop = (piece: Piece): boolean =>
+  isSmall(piece, 'join') || (piece.role === 'negation' && stateOf(piece) === null);
+
+/** The site straight after a side, or null. */
+function siteAfter(pieces: readonly Piece[], tokens: readonly Token[], i: number): number | null {
+  const [side, next] = [pieces[i], pieces[i + 1]];
+  if (side === undefined || next?.role !== 'site' || isPaused(tokens, side)) return null;
+  return i + 1;
+}
+
+// A side that leads to a part or to more words is no tail by itself.
+function leadsOn(pieces: readonly Piece[], tokens: readonly Token[], i: number): boolean {
+  const [side, next] = [pieces[i], pieces[i + 1]];
+  if (side === undefined || next === undefined || isPaused(tokens, side)) return false;
+  return next.role === 'part' || next.role === 'unknown' || next.role === 'csm' || next.role === 'attribute';
+}
+
+// The "but" or "and" before a tail belongs to it.
+function turnBefore(pieces: readonly Piece[], at: number): { readonly at: number; readonly turned: boolean } {
+  let from = at;
+  let turned = false;
+  for (let k = at - 1; k >= 0; k--) {
+    const piece = pieces[k];
+    if (piece === undefined || !isStop(piece)) break;
+    turned = turned || piece.role === 'negation';
+    from = k;
+  }
+  return { at: from, turned };
+}
+
+function isTail(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  tail: Tail,
+  last: readonly Statement[],
+): boolean {
+  const before = pieces.slice(0, tail.from);
+  const model = before.findLast(({ role }) => MODEL.has(role));
+  // Alone it turns what was said last, and then it must be all of the clause.
+  const isAlone = before.every(isPassed) && tail.site === null && tail.to === pieces.length;
+  if (model === undefined && !(isAlone && last.length > 0)) return false;
+  // "Radial strong on the right": the first side of a clause is that of what is said there.
+  if (model !== undefined && !before.some(({ role }) => role === 'side')) return false;
+  const csm =
+    model === undefined
+      ? last.every(({ kind }) => kind === 'csm')
+      : before.some(({ role }) => role === 'csm');
+  // "Not the left" takes back a side; after "but" (and of a limb's check, after a pause) it denies what was said of the other.
+  const bare = tail.state === 'not' && pieces[tail.to - 1]?.role === 'side';
+  if (!csm) return tail.site === null && DENIALS.has(tail.state) && (!bare || tail.turned);
+  return !bare || tail.turned || isPaused(tokens, { to: pieces[tail.from]?.from ?? 0 });
+}
+
+// Only a denial turns a finding; "left one is fine" says more than that.
+const DENIALS: ReadonlySet<State | null> = new Set<State | null>(['none', 'absent', 'not']);

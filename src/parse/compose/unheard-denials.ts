@@ -1,0 +1,55 @@
+// Finds each "no", "not" or "intact" that reached no entry, with the words around it: a look alone would lose it.
+
+import type { Clause } from '../clauses/clause.ts';
+import { isSmall, marked, type Piece, type Role, tagIn } from '../pieces/piece.ts';
+import type { Talk } from './talk.ts';
+
+/** The pieces of a clause that belong to such a word; none where nothing of substance stands beside it. */
+export function unheardDenials(talk: Talk, clause: Clause): readonly Piece[] {
+  if (clause.mood !== 'statement' && clause.mood !== 'answer') return [];
+  const open = clause.pieces.map((piece) => !isHeard(talk, piece));
+  return clause.pieces.flatMap((piece, i) => {
+    if (open[i] !== true || !isDenial(piece)) return [];
+    const run = runAround(clause.pieces, open, i);
+    return run.some((one) => SAYS.has(one.role)) ? run : [];
+  });
+}
+
+const SAYS: ReadonlySet<Role> = new Set([
+  'site',
+  'side',
+  'finding',
+  'csm',
+  'vital',
+  'care',
+  'history',
+  'unknown',
+]);
+
+function isDenial(piece: Piece): boolean {
+  const kind = tagIn(piece, 'negation', 'negation');
+  const negates = piece.role === 'negation' && (kind === 'before' || kind === 'after');
+  return negates || (piece.role === 'answer' && marked(piece, 'answer', 'no')) || isSmall(piece, 'there');
+}
+
+/** True where an entry other than a look or a note was made of these words. */
+function isHeard(talk: Talk, piece: Piece): boolean {
+  const from = talk.tokens[piece.from]?.from ?? 0;
+  const to = talk.tokens[piece.to - 1]?.to ?? 0;
+  return talk.frames.some((frame) => {
+    const isKept =
+      frame.frame === 'statement' && (frame.statement.kind === 'visit' || frame.statement.kind === 'note');
+    return !isKept && frame.span[0] < to && frame.span[1] > from;
+  });
+}
+
+// The stretch that no entry came from, without the "but" that leads to it.
+function runAround(pieces: readonly Piece[], open: readonly boolean[], i: number): readonly Piece[] {
+  let from = i;
+  let to = i + 1;
+  while (from > 0 && open[from - 1] === true) from--;
+  while (to < pieces.length && open[to] === true) to++;
+  const run = pieces.slice(from, to);
+  const first = run.findIndex((piece) => !isSmall(piece, 'join') && !marked(piece, 'negation', 'stop'));
+  return run.slice(Math.max(0, first));
+}
