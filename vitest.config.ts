@@ -7,7 +7,15 @@ const BROWSER = 'tests/browser/**/*.test.ts';
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: 'stages', include: ['tests/**/*.test.ts'], exclude: [BROWSER] } },
+      {
+        test: {
+          name: 'stages',
+          include: ['tests/**/*.test.ts'],
+          exclude: [BROWSER],
+          // No test is timed: a busy machine is no fault.
+          testTimeout: 120_000,
+        },
+      },
       {
         test: {
           name: 'browser',

@@ -30,14 +30,18 @@ export interface LimbEnd {
   readonly digit?: Digit;
 }
 
-/** What the open question asks after. */
-export type Asked =
+/** What the open question asks after; `also`: what else the same words ask after ("any neck pain or arm swelling?"). */
+export type Asked = AskedOne & { readonly also?: readonly AskedOne[] };
+
+export type AskedOne =
   | {
       readonly about: 'findings';
       readonly findings: readonly { readonly finding: Finding; readonly quality: readonly string[] }[];
       readonly sites: readonly SiteRef[];
       /** asked with "no" in it ("no pain here?"), so that "yes" settles nothing */
       readonly negative: boolean;
+      /** asked of one place or another ("in your neck or back?", "in either knee?"), so that "yes" does not say which */
+      readonly either: boolean;
       /** the question as said */
       readonly text: string;
     }
@@ -53,6 +57,8 @@ export interface Context {
   readonly asked: Asked | null;
   /** the last question after findings, answered or not, for "and your back?" */
   readonly askedBefore: Asked | null;
+  /** the words of the last question, where it asked after something; for an answer that settles nothing */
+  readonly question: string | null;
   /** the last question was asked or answered in the utterance before, so "and your back" goes on with it */
   readonly asking: boolean;
   /** the examination statements last said as one, for "same on the right" */
@@ -68,6 +74,7 @@ export const NOTHING_SAID: Context = {
   sites: [],
   asked: null,
   askedBefore: null,
+  question: null,
   asking: false,
   last: [],
   found: [],

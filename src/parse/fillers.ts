@@ -9,9 +9,9 @@ export function withoutFillers(root: Branch, tokens: readonly Token[]): readonly
   const kept: Token[] = [];
   tokens.forEach((token, i) => {
     const [before, next] = [tokens[i - 1]?.word, tokens[i + 1]?.word];
-    // "Uh huh" is an answer: a filler that begins or goes on a phrase of the grammar stays.
-    const inPhrase = goesOn(root, token.word, next) || goesOn(root, before, token.word);
-    if (inPhrase || !isFiller(root, token.word)) kept.push(token);
+    // "Uh huh" and "nuh uh" are answers: a filler that begins or goes on a phrase of the grammar stays.
+    const inPhrase = () => goesOn(root, token.word, next) || goesOn(root, before, token.word);
+    if (!isFiller(root, token.word) || inPhrase()) kept.push(token);
     else if (token.pause === 'end' || token.pause === 'ask') {
       const last = kept.pop();
       if (last !== undefined) kept.push({ ...last, pause: token.pause });
@@ -22,8 +22,7 @@ export function withoutFillers(root: Branch, tokens: readonly Token[]): readonly
 }
 
 const goesOn = (root: Branch, word: string | undefined, next: string | undefined): boolean => {
-  const first =
-    word === undefined || next === undefined || !isFiller(root, word) ? null : afterWord(root, word);
+  const first = word === undefined || next === undefined ? null : afterWord(root, word);
   return first !== null && next !== undefined && afterWord(first, next) !== null;
 };
 

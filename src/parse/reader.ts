@@ -59,6 +59,7 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     context,
     group: 0,
     asking: [],
+    questions: [],
     at: undefined,
   };
   const earlier = context.asked;

@@ -38,7 +38,8 @@ export function noteLeftovers(talk: Talk): void {
     const gave = clause.pieces.some(
       (piece) => !owed.includes(piece) && SUBSTANCE.has(piece.role) && isPlaced(talk, piece),
     );
-    const span = gave ? spanned(owed) : withoutLead(clause);
+    // Of a question a word alone would tell nobody what was asked.
+    const span = gave && clause.mood !== 'question' ? spanned(owed) : withoutLead(clause);
     const last = left.at(-1);
     // A breath that was cut by its moods ("the helicopter | needs a landing zone") is kept as it was said.
     const goesOn =

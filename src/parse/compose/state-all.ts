@@ -1,7 +1,7 @@
 // Everything a stretch of pieces states: vital signs and history by themselves, the examination in between.
 
 import { isSite } from '../../terms/index.ts';
-import { marked, type Piece, type Role, readingOf, tagIn } from '../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role, readingOf, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
 import { endOf } from './csm/limb-ends.ts';
@@ -76,8 +76,13 @@ function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
 function isDenied(pieces: readonly Piece[], i: number, reach: Reach): boolean {
   const [piece, before] = [pieces[i], pieces[i - 1]];
   if (piece === undefined) return false;
+  // "Not dizzy or nauseous".
+  const [or, one] = [before, pieces[i - 2]];
+  if (or !== undefined && isSmall(or, 'or') && one?.role === 'history' && !isSmall(or, 'before'))
+    return marked(one, 'denied') || isDenied(pieces, i - 2, reach);
   const straight = before !== undefined && marked(before, 'negation', 'before');
-  return reach.polarity(piece.from, !straight && !marked(piece, 'noun')) === 'negated';
+  const isName = isLikely(piece, 'noun') || isLikely(piece, 'named');
+  return reach.polarity(piece.from, !straight && !isName) === 'negated';
 }
 
 // "Left foot pale and cool" is said of the foot and not of the skin as a vital sign.

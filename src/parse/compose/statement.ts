@@ -8,7 +8,7 @@ import { correct } from './corrections/correction.ts';
 import { answerFreely } from './history/free-answer.ts';
 import { isLight } from './light.ts';
 import { answer } from './questions/answer.ts';
-import { answersWithSite } from './questions/answer-site.ts';
+import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
 import { sideIn } from './sites/side-in.ts';
 import { stateAll } from './state-all.ts';
@@ -21,11 +21,14 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (answerFreely(talk, clause, stateAll) || answerWithFigure(talk, clause)) return;
   // "I don't see any": a negation alone, in answer to a question.
   const bareNo = answerWord(clause) !== null && clause.pieces.every(isLight);
-  if (bareNo && (asked?.about === 'findings' || asked?.about === 'csm')) {
+  const { question, asking } = talk.context;
+  const isWaiting = asked === null && asking && question !== null;
+  if (bareNo && (asked?.about === 'findings' || asked?.about === 'csm' || isWaiting)) {
     answer(talk, clause);
     return;
   }
   if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
+  if (asked?.about === 'findings' && answersWithSide(talk, clause, asked)) return;
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
   if (asked === null && turnSide(talk, clause)) return;
   const before = talk.frames.length;

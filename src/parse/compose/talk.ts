@@ -2,7 +2,7 @@
 
 import type { Known, Statement } from '../../terms/index.ts';
 import type { Clause } from '../clauses/clause.ts';
-import type { Context } from '../context.ts';
+import type { AskedOne, Context } from '../context.ts';
 import type { Frame } from '../frame.ts';
 import type { Span } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -23,9 +23,14 @@ export interface Talk {
   group: number;
   /** sites named in a question that is not answered yet; each leaves a visit where it stays so */
   asking: readonly Said[];
+  /** the questions after findings of this utterance, for "neck pain? back pain?" and "no and no" */
+  questions: readonly AskedFindings[];
   /** the time said in the clause in hand, and its words where they stand in that clause */
   at: SaidTime | undefined;
 }
+
+/** A question after findings. */
+export type AskedFindings = Extract<AskedOne, { readonly about: 'findings' }>;
 
 /** A spoken time, in milliseconds since the epoch. */
 export interface SaidTime {

@@ -1,4 +1,4 @@
-// Finds each "no", "not" or "intact" that reached no entry, with the words around it: a look alone would lose it.
+// Finds each "no", "not yet", "not examined" or "intact" that reached no entry, with the words around it: a look alone would lose it.
 
 import type { Clause } from '../clauses/clause.ts';
 import { isSmall, marked, type Piece, type Role, tagIn } from '../pieces/piece.ts';
@@ -29,7 +29,13 @@ const SAYS: ReadonlySet<Role> = new Set([
 function isDenial(piece: Piece): boolean {
   const kind = tagIn(piece, 'negation', 'negation');
   const negates = piece.role === 'negation' && (kind === 'before' || kind === 'after');
-  return negates || (piece.role === 'answer' && marked(piece, 'answer', 'no')) || isSmall(piece, 'there');
+  const isUnseen = marked(piece, 'unseen') || marked(piece, 'mood', 'later');
+  return (
+    negates ||
+    isUnseen ||
+    (piece.role === 'answer' && marked(piece, 'answer', 'no')) ||
+    isSmall(piece, 'there')
+  );
 }
 
 /** True where an entry other than a look or a note was made of these words. */

@@ -19,6 +19,7 @@ const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
   ['vital', (island) => island.file === 'vitals' && !hasTag(island, 'heading')],
   ['csm', (island) => island.file === 'csm' && !hasTag(island, 'late')],
   ['vital', file('vitals')],
+  ['csm', (island) => island.file === 'csm' && hasTag(island, 'noun')],
   ['finding', rule('findings.finding')],
   ['site', file('sites')],
   ['same', rule('sides.same')],

@@ -113,9 +113,46 @@ function asked(sampler: Sampler): Sentence {
   };
 }
 
+/** A pulse on one side, and what a state word says of it on the other. */
+function onTheOtherSide(sampler: Sampler): Sentence {
+  const { chance, say } = sampler;
+  const word = say('states.state');
+  const [one, other] = chance.pick([['left', 'right'] as const, ['right', 'left'] as const]);
+  const state = word.tag('state');
+  const link = / (on|in)$/.test(word.text) ? '' : ' on';
+  const line = chance.pick([
+    `radial pulse present on the ${one}, ${word.text}${link} the ${other}`,
+    `radial pulse present on the ${one} but ${word.text}${link} the ${other}`,
+  ]);
+  const pulse = { kind: 'csm', site: 'hand', aspect: 'circulation', pulse: 'radial' };
+  return {
+    rule: 'states.state',
+    lines: [line],
+    wants: [
+      stating({ ...pulse, side: one, present: true }),
+      stating({ ...pulse, side: other, present: state !== 'absent' && state !== 'none' }),
+    ],
+    never: [stating({ kind: 'finding' }), stating({ ...pulse, side: one, present: false })],
+  };
+}
+
+/** A pulse that was there and is no more. */
+function lost(sampler: Sampler): Sentence {
+  const side = sampler.chance.pick(['left', 'right'] as const);
+  const pulse = { kind: 'csm', site: 'hand', side, aspect: 'circulation' };
+  return {
+    rule: 'csm.lost',
+    lines: [`${sampler.say('csm.lost').text} the ${side} radial pulse`],
+    wants: [stating({ ...pulse, present: false })],
+    never: [stating({ ...pulse, present: true })],
+  };
+}
+
 /** The sentences about limbs' ends. */
 export const csmSentences = (sampler: Sampler): readonly Sentence[] => [
   ...Object.entries(RULES).flatMap(([name, length]) => Array.from({ length }, () => atOneEnd(sampler, name))),
   ...Array.from({ length: 40 }, () => atAllEnds(sampler)),
   ...Array.from({ length: 40 }, () => asked(sampler)),
+  ...Array.from({ length: 80 }, () => onTheOtherSide(sampler)),
+  ...Array.from({ length: 4 }, () => lost(sampler)),
 ];

@@ -1,7 +1,7 @@
 // What sites leave behind when nothing was said of them: they were looked at, and a side alone turns the ones in mind.
 
 import { isPaired } from '../../../terms/index.ts';
-import type { Role } from '../../pieces/piece.ts';
+import { marked, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { hasRole, type Item, pieceOf } from '../sites/item.ts';
 import { isMirror } from '../sites/said-side.ts';
@@ -27,9 +27,34 @@ export function visitsOf(talk: Talk, items: readonly Item[], used: ReadonlySet<n
 
 /** States the visits of a stretch, or turns the site in mind where only a side was said. */
 export function stateVisits(talk: Talk, items: readonly Item[], used: ReadonlySet<number>): void {
-  state(talk, visitsOf(talk, items, used));
+  const passed = items.flatMap((_, i) => (isPassedBy(items, i) ? [i] : []));
+  state(talk, visitsOf(talk, items, new Set([...used, ...passed])));
   turn(talk, items);
 }
+
+const SAYING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history']);
+
+// "I have not looked at the back", "not the abdomen yet", "still to do the pelvis": nobody looked there, and the words are
+// kept as a note.
+function isPassedBy(items: readonly Item[], i: number): boolean {
+  const unseen = items.some((item) => isMarked(item, 'unseen') || isMarked(item, 'mood', 'later'));
+  if (unseen) return true;
+  const before = items.slice(0, i);
+  const no = before.findLastIndex((item) => denies(pieceOf(item)));
+  return no >= 0 && !before.slice(no + 1).some((item) => SAYING.has(pieceOf(item)?.role ?? 'small'));
+}
+
+const isMarked = (item: Item, key: string, value?: string): boolean => {
+  const piece = pieceOf(item);
+  return piece !== null && marked(piece, key, value);
+};
+
+const DENIALS: readonly string[] = ['before', 'possible-before'];
+
+const denies = (piece: Piece | null): boolean =>
+  piece !== null &&
+  (piece.role === 'negation' || piece.role === 'answer') &&
+  (DENIALS.includes(tagIn(piece, 'negation', 'negation') ?? '') || marked(piece, 'except'));
 
 const TURNING: ReadonlySet<Role> = new Set(['side', 'small', 'talk', 'intention', 'mood', 'negation']);
 

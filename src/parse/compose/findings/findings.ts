@@ -6,6 +6,7 @@ import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
 import { around, isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
+import { repeats } from '../negations/list-end.ts';
 import { type Reach, reachIn } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
 import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
@@ -108,6 +109,7 @@ function findingAt(
       ...soundsLike(phrases, island),
       ...(hasTag(island, 'possible') ? ['Said as possible: was it found?'] : []),
       ...(polarity === 'stated' && base ? hearsNo(items[i - 1]) : []),
+      ...(polarity === 'negated' && repeats(items, i - 1) ? ['Is this denied too, or is it there?'] : []),
     ],
   };
 }

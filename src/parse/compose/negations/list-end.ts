@@ -1,7 +1,7 @@
 // Where a denied list ends at its site: "no pain in the neck, tenderness in the back".
 
 import { hasTag } from '../../islands/island.ts';
-import { readingOf, tagIn } from '../../pieces/piece.ts';
+import { likelyTag, readingOf, tagIn } from '../../pieces/piece.ts';
 import { hasRole, type Item, isSmallItem, pieceOf } from '../sites/item.ts';
 
 const isFinding = (item: Item | undefined): boolean => hasRole(item, 'finding');
@@ -19,13 +19,25 @@ function isOr(item: Item | undefined): boolean {
 export function closesList(items: readonly Item[], i: number): boolean {
   if (!items.slice(0, i).some(isFinding)) return false;
   // "Denies neck pain and back pain" goes on in the same order.
-  if (goesOn(items, i)) return false;
+  if (goesOn(items, i) || repeats(items, i)) return false;
   const next = pieceOf(items[i + 1]);
   if (next === null || isOr(items[i + 1])) return false;
   const small = readingOf(next, 'small');
   if (small !== null && hasTag(small, 'small', 'join')) return items[i + 2]?.type !== 'site';
   // "Deformity of the wrist: none", "swelling of the ankle is absent" reach back over the site.
   return !(tagIn(next, 'negation', 'negation') ?? '').endsWith('after');
+}
+
+/**
+ * True where the site at `i` and the finding after it are of the form of the pair before them, with nothing to join the
+ * two: "no neck pain, back pain". A list goes on so, and so does somebody who found something: it must be asked.
+ */
+export function repeats(items: readonly Item[], i: number): boolean {
+  const [before, after] = [pieceOf(items[i - 1]), pieceOf(items[i + 1])];
+  if (items[i]?.type !== 'site' || items[i - 2]?.type !== 'site') return false;
+  if (before?.role !== 'finding' || after?.role !== 'finding') return false;
+  const same = likelyTag(before, 'finding');
+  return same !== null && same === likelyTag(after, 'finding');
 }
 
 function goesOn(items: readonly Item[], i: number): boolean {

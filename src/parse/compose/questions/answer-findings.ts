@@ -6,10 +6,11 @@ import type { Span } from '../../span.ts';
 import { type Attributes, attributesOf, joinAttributes } from '../findings/attributes.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import { isChatter } from '../light.ts';
-import { note, place, state, type Talk, textOf } from '../talk.ts';
+import { place, state, type Talk, textOf } from '../talk.ts';
 import { sitesOfAnswer } from './answer-site.ts';
 import type { AnswerWord } from './answer-word.ts';
 import { echoedFindings, hasOwnFindings } from './echo.ts';
+import { noteAnswer } from './note-answer.ts';
 import { type AskedFindings, settle } from './settle.ts';
 
 interface FindingsAnswer {
@@ -36,8 +37,10 @@ export function answerFindings(
     denyAll(talk, asked, span);
     return rest;
   }
-  if (asked.sites.length === 0 || (ambiguous && !says)) {
-    note(talk, { from: span.from, to: rest.at(-1)?.to ?? span.to });
+  const names = rest.some(({ role }) => role === 'site' || role === 'side');
+  const which = word === 'yes' && asked.either && !names;
+  if (asked.sites.length === 0 || (ambiguous && !says) || which) {
+    noteAnswer(talk, { from: span.from, to: rest.at(-1)?.to ?? span.to });
     place(talk, ...rest);
     return [];
   }

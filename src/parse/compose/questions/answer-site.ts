@@ -59,3 +59,25 @@ export function answersWithSite(talk: Talk, clause: Clause, asked: AskedFindings
   place(talk, ...clause.pieces);
   return true;
 }
+
+const ALONE: ReadonlySet<Role> = new Set(['side', 'small', 'talk']);
+
+/** "Any pain in either knee?" "The left one": a side alone answers which; false where the clause says more or else. */
+export function answersWithSide(talk: Talk, clause: Clause, asked: AskedFindings): boolean {
+  const side = sideIn(clause.pieces)?.side ?? null;
+  const plain = clause.pieces.every(({ role }) => ALONE.has(role));
+  if (!plain || !asked.either || asked.negative || (side !== 'left' && side !== 'right')) return false;
+  const [site, other] = asked.sites;
+  if (site === undefined || other !== undefined || asked.findings.length > 1) return false;
+  bear(talk, { asked: null, sites: [{ ...wholeSite(site), side, sideKnown: 'spoken' }] });
+  settle(
+    talk,
+    asked.findings.map(({ finding, quality }) => ({
+      statement: findingStatement(finding, { ...site, side, sideKnown: 'spoken' }, true, { quality }),
+      known: { site: 'carried', finding: 'carried', present: 'inferred' } as const,
+      ...spanned(clause.pieces),
+    })),
+  );
+  place(talk, ...clause.pieces);
+  return true;
+}

@@ -1,33 +1,50 @@
 // Composes an answer: what was asked, said to be so or not; what cannot be settled by it is kept as a note.
 
 import type { Clause } from '../../clauses/clause.ts';
+import type { AskedOne } from '../../context.ts';
 import { marked, type Piece } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { bear, note, place, type Talk } from '../talk.ts';
 import { answerCsm } from './answer-csm.ts';
+import { answerEach } from './answer-each.ts';
 import { answerFindings } from './answer-findings.ts';
 import { answerSides, sidesAnswered } from './answer-sides.ts';
 import { answerTopic } from './answer-topic.ts';
-import { answerWord } from './answer-word.ts';
+import { type Answered, answerWord } from './answer-word.ts';
+import { noteAnswer } from './note-answer.ts';
+import { settledOf } from './settle.ts';
 
 /** States what the answer settles. Returns the pieces after it that still have to be read. */
 export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   const { asked } = talk.context;
+  if (answerEach(talk, clause)) return [];
   const bySide = asked?.about === 'findings' ? sidesAnswered(clause) : null;
   if (asked?.about === 'findings' && bySide !== null) {
     answerSides(talk, clause, asked, bySide);
     return [];
   }
   const said = answerWord(clause);
-  if (asked === null || said === null) return clause.pieces;
-  const { word, heads, severity } = said;
-  const rest = clause.pieces.slice(heads.length);
-  const span = spanned(heads);
+  if (said === null) return clause.pieces;
+  if (asked === null) return unsettled(talk, said) ?? clause.pieces;
+  const rest = clause.pieces.slice(said.heads.length);
   bear(talk, { asked: null });
-  place(talk, ...heads);
+  place(talk, ...said.heads);
+  const { also = [], ...one } = asked;
+  if (also.length === 0) return answerOne(talk, one, said, rest);
+  return answerAll(talk, [one, ...also], said, rest);
+}
+
+/** Settles one question; returns the pieces after the answer that still have to be read. */
+function answerOne(
+  talk: Talk,
+  asked: AskedOne,
+  { word, heads, severity }: Answered,
+  rest: readonly Piece[],
+): readonly Piece[] {
+  const span = spanned(heads);
   if (asked.about === 'topic') return answerTopic(talk, asked, word, rest, span);
   if (asked.about === 'vital' || word === 'unsure') {
-    note(talk, spanned(clause.pieces));
+    note(talk, spanned([...heads, ...rest]));
     return [];
   }
   if (asked.about === 'csm') {
@@ -36,4 +53,31 @@ export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   }
   const explicit = heads.some((piece) => marked(piece, 'explicit'));
   return answerFindings(talk, asked, { word, severity, explicit, span }, rest);
+}
+
+// "No" denies all that was asked after in one breath, and "yes" finds every limb checked; the other way round it does not
+// say which is meant.
+function answerAll(
+  talk: Talk,
+  asked: readonly AskedOne[],
+  said: Answered,
+  rest: readonly Piece[],
+): readonly Piece[] {
+  const checks = asked.filter(({ about }) => about === 'csm').length;
+  const settles = (said.word === 'no' && checks === 0) || (said.word === 'yes' && checks === asked.length);
+  if (!settles || asked.some(({ about }) => about === 'vital')) {
+    noteAnswer(talk, spanned(said.heads));
+    return rest;
+  }
+  const { asking } = talk;
+  for (const one of asked) answerOne(talk, one, said, []);
+  talk.asking = settledOf(talk, asking);
+  return rest;
+}
+
+// "Did you hit your head?" "No": nothing is settled that the record knows, and the words are kept.
+function unsettled(talk: Talk, { heads }: Answered): readonly Piece[] | null {
+  if (!talk.context.asking || talk.context.question === null) return null;
+  noteAnswer(talk, spanned(heads));
+  return [];
 }

@@ -2,14 +2,14 @@
 
 import type { Aspect, Finding, Topic, Vital } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import type { Asked } from '../../context.ts';
+import type { Asked, AskedOne } from '../../context.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
 import { isSmall, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { csmOf } from '../csm/csm.ts';
 import { toEnd } from '../csm/limb-ends.ts';
 import { findingsOf } from '../findings/findings.ts';
-import type { ClauseFindings } from '../findings/found-finding.ts';
+import type { FoundFinding } from '../findings/found-finding.ts';
 import type { Reach } from '../negations/reach.ts';
 import type { Item } from '../sites/item.ts';
 import { type Talk, textOf } from '../talk.ts';
@@ -17,18 +17,31 @@ import { type Talk, textOf } from '../talk.ts';
 /** What a clause asks after, its items given; null where it asks nothing that an answer could settle. */
 export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Asked | null {
   const { from, to } = spanned(clause.pieces);
-  const findings = findingsOf(items, talk.tokens, talk.context.sites, to);
-  return (
-    first(clause.pieces, (piece) => askedBy(talk, piece)) ??
-    askedFindings(clause, findings, textOf(talk, from, to)) ??
-    askedBare(clause, textOf(talk, from, to)) ??
-    askedCsm(talk, items, findings.reach) ??
+  const { found, reach } = findingsOf(items, talk.tokens, talk.context.sites, to);
+  const text = textOf(talk, from, to);
+  const named = [
+    ...clause.pieces.flatMap((piece) => askedBy(talk, piece) ?? []),
+    ...askedFindings(clause, found, text),
+  ];
+  const one =
+    named[0] ??
+    askedBare(clause, text) ??
+    askedCsm(talk, items, reach) ??
     first(clause.pieces, (piece) => askedNoun(talk, piece)) ??
-    askedAgain(talk, items)
-  );
+    askedAgain(talk, items);
+  const also = [...named.slice(1), ...(one?.about === 'findings' ? askedNouns(talk, clause) : [])];
+  return one === null || also.length === 0 ? one : { ...one, also };
 }
 
-function first(pieces: readonly Piece[], ask: (piece: Piece) => Asked | null): Asked | null {
+// "Any chest pain or trouble breathing?": history that is named beside findings is asked after too.
+const askedNouns = (talk: Talk, clause: Clause): readonly AskedOne[] =>
+  clause.pieces.flatMap((piece) =>
+    readingOf(piece, 'history.ask') === null && piece.role === 'history'
+      ? (askedNoun(talk, piece) ?? [])
+      : [],
+  );
+
+function first(pieces: readonly Piece[], ask: (piece: Piece) => AskedOne | null): AskedOne | null {
   for (const piece of pieces) {
     const asked = ask(piece);
     if (asked !== null) return asked;
@@ -37,7 +50,7 @@ function first(pieces: readonly Piece[], ask: (piece: Piece) => Asked | null): A
 }
 
 // A phrase of the grammar that is a question by itself ("any allergies", "can you feel me touching").
-function askedBy(talk: Talk, piece: Piece): Asked | null {
+function askedBy(talk: Talk, piece: Piece): AskedOne | null {
   const history = readingOf(piece, 'history.ask');
   if (history !== null) {
     const topic = tagOf(history, 'asks') as Topic | null;
@@ -50,49 +63,71 @@ function askedBy(talk: Talk, piece: Piece): Asked | null {
   return aspect === null || ends.length === 0 ? null : { about: 'csm', aspects: [aspect], ends };
 }
 
-const topicOf = (talk: Talk, { from, to }: Piece, topic: Topic, isItem: boolean): Asked => ({
+const topicOf = (talk: Talk, { from, to }: Piece, topic: Topic, isItem: boolean): AskedOne => ({
   about: 'topic',
   topic,
   ...(isItem ? { item: textOf(talk, from, to) } : {}),
 });
 
-function askedFindings(clause: Clause, { found }: ClauseFindings, text: string): Asked | null {
-  const asked = found.filter((one) => one.piece.role === 'finding');
-  const [one] = asked;
-  if (one === undefined) return null;
-  return {
+// Findings of the same places are asked after as one.
+function askedFindings(clause: Clause, found: readonly FoundFinding[], text: string): readonly AskedOne[] {
+  const groups = new Map<string, FoundFinding[]>();
+  for (const one of found.filter(({ piece }) => piece.role === 'finding')) {
+    // "Where does it hurt?" and "any numbness anywhere?" are asked of no site in mind.
+    const refs = one.siteSpoken || !isWhere(clause) ? one.refs : [];
+    const key = JSON.stringify(refs);
+    groups.set(key, [...(groups.get(key) ?? []), { ...one, refs }]);
+  }
+  return [...groups.values()].map((group) => ({
     about: 'findings',
-    findings: asked.flatMap(({ findings, attributes }) =>
+    findings: group.flatMap(({ findings, attributes }) =>
       findings.map((finding) => ({ finding, quality: attributes.quality ?? [] })),
     ),
-    // "Where does it hurt?" and "any numbness anywhere?" are asked of no site in mind.
-    sites: one.siteSpoken || !isWhere(clause) ? one.refs : [],
-    negative: asked.some(({ polarity }) => polarity === 'negated'),
+    sites: group[0]?.refs ?? [],
+    negative: group.some(({ polarity }) => polarity === 'negated'),
+    either: isEither(clause),
     text,
-  };
+  }));
 }
+
+// "In your neck or back", "in either knee".
+const isEither = ({ pieces }: Clause): boolean =>
+  pieces.some(
+    (piece, i) =>
+      marked(piece, 'either') ||
+      (isSmall(piece, 'or') &&
+        pieces.slice(0, i).some(({ role }) => role === 'site') &&
+        pieces.slice(i + 1).some(({ role }) => role === 'site')),
+  );
 
 const isWhere = (clause: Clause): boolean =>
   clause.pieces.some((piece) => marked(piece, 'where') || isSmall(piece, 'where'));
 
 // A finding that has no place, since none was said and none is in mind.
-function askedBare(clause: Clause, text: string): Asked | null {
+function askedBare(clause: Clause, text: string): AskedOne | null {
   const island = clause.pieces
     .map((piece) => readingOf(piece, 'findings.finding'))
     .find((one) => one !== null && !hasTag(one, 'predicate'));
   const finding = island == null ? null : (tagOf(island, 'finding') as Finding | null);
   if (island == null || finding === null || tagOf(island, 'present') === 'false') return null;
-  return { about: 'findings', findings: [{ finding, quality: [] }], sites: [], negative: false, text };
+  return {
+    about: 'findings',
+    findings: [{ finding, quality: [] }],
+    sites: [],
+    negative: false,
+    either: false,
+    text,
+  };
 }
 
-function askedCsm(talk: Talk, items: readonly Item[], reach: Reach): Asked | null {
+function askedCsm(talk: Talk, items: readonly Item[], reach: Reach): AskedOne | null {
   const [csm] = csmOf(items, talk.tokens, talk.context.sites, reach).found;
   return csm === undefined || csm.ends.length === 0
     ? null
     : { about: 'csm', aspects: csm.aspects, ends: csm.ends };
 }
 
-function askedNoun(talk: Talk, piece: Piece): Asked | null {
+function askedNoun(talk: Talk, piece: Piece): AskedOne | null {
   if (piece.role === 'history' && readingOf(piece, 'history') !== null) {
     const topic = (tagIn(piece, 'history', 'topic') ?? 'events') as Topic;
     return topicOf(talk, piece, topic, topic === 'events' || topic === 'symptoms');
@@ -102,10 +137,10 @@ function askedNoun(talk: Talk, piece: Piece): Asked | null {
 }
 
 // "And your back?" asks again what was asked of the site before.
-function askedAgain(talk: Talk, items: readonly Item[]): Asked | null {
+function askedAgain(talk: Talk, items: readonly Item[]): AskedOne | null {
   const before = talk.context.askedBefore;
   const sites = items.some((item) => item.type === 'site') ? talk.context.sites : [];
-  if (sites.length > 0 && before?.about === 'findings') return { ...before, sites };
+  if (sites.length > 0 && before?.about === 'findings') return { ...before, sites, either: false };
   const ends = sites.flatMap((ref) => toEnd(ref, null));
   return ends.length > 0 && before?.about === 'csm' ? { ...before, ends } : null;
 }

@@ -2,11 +2,13 @@
 
 import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
+import type { Role } from '../../pieces/piece.ts';
+import { spanned } from '../../span.ts';
 import { itemsOf } from '../exam/items.ts';
 import { visitsOf } from '../exam/visits.ts';
 import { phrasesIn } from '../sites/item.ts';
 import { plainSite } from '../sites/site-ref.ts';
-import { bear, place, type Talk } from '../talk.ts';
+import { bear, place, type Talk, textOf } from '../talk.ts';
 import { askedOf } from './asked.ts';
 
 /** Opens the question of a clause; its sites become visits where nobody answers. */
@@ -22,10 +24,16 @@ export function ask(talk: Talk, clause: Clause): void {
     bear(talk, { sites: sites.map((ref, i) => asSaid(ref, refs[i])) });
   }
   const asked = askedOf(talk, clause, items);
+  const { from, to } = spanned(clause.pieces);
+  const isOfSubstance = clause.pieces.some(({ role, weak }) => !weak && SUBSTANCE.has(role));
+  bear(talk, { question: isOfSubstance ? textOf(talk, from, to) : null });
   if (asked === null) return;
   place(talk, ...clause.pieces);
   bear(talk, { asked, askedBefore: asked });
+  if (asked.about === 'findings') talk.questions = [...talk.questions, asked];
 }
+
+const SUBSTANCE: ReadonlySet<Role> = new Set(['site', 'finding', 'csm', 'history', 'vital', 'care']);
 
 // A visit keeps the site and its side; the spot on it, and how its side was known, stand in the words.
 const asSaid = (visited: SiteRef, said: SiteRef | undefined): SiteRef => ({
