@@ -36,7 +36,12 @@ export type Asked = AskedOne & { readonly also?: readonly AskedOne[] };
 export type AskedOne =
   | {
       readonly about: 'findings';
-      readonly findings: readonly { readonly finding: Finding; readonly quality: readonly string[] }[];
+      /** `present`: what a "yes" says of it; false for "is the knee okay?" */
+      readonly findings: readonly {
+        readonly finding: Finding;
+        readonly quality: readonly string[];
+        readonly present: boolean;
+      }[];
       readonly sites: readonly SiteRef[];
       /** asked with "no" in it ("no pain here?"), so that "yes" settles nothing */
       readonly negative: boolean;

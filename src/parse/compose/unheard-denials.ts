@@ -38,14 +38,13 @@ function isDenial(piece: Piece): boolean {
   );
 }
 
-/** True where an entry other than a look or a note was made of these words. */
+/** True where an entry other than a look was made of these words. */
 function isHeard(talk: Talk, piece: Piece): boolean {
   const from = talk.tokens[piece.from]?.from ?? 0;
   const to = talk.tokens[piece.to - 1]?.to ?? 0;
   return talk.frames.some((frame) => {
-    const isKept =
-      frame.frame === 'statement' && (frame.statement.kind === 'visit' || frame.statement.kind === 'note');
-    return !isKept && frame.span[0] < to && frame.span[1] > from;
+    const isLook = frame.frame === 'statement' && frame.statement.kind === 'visit';
+    return !isLook && frame.span[0] < to && frame.span[1] > from;
   });
 }
 

@@ -99,3 +99,66 @@ describe('a refill time', () => {
     expect(read('cap refill three seconds')).toEqual(['capillary-refill seconds=3']);
   });
 });
+
+describe('a pulse at a limb, without a rate', () => {
+  it.each([
+    ["can't find a pulse in the left foot", ['no circulation left foot']],
+    ['unable to palpate a pulse at the right wrist', ['no circulation right hand']],
+    ["there's a pulse in the right hand", ['circulation right hand']],
+    ['the left hand still has a good pulse', ['circulation left hand']],
+    ['the pulse in the left hand is weak', ['circulation left hand quality=weak']],
+    ["he's lost the right radial", ['no circulation right hand pulse=radial']],
+  ])('is a check of that limb: %s', (talk, expected) => {
+    expect(read(talk, 'csm', 'finding')).toEqual(expected);
+  });
+
+  it('with a rate is a vital sign', () => {
+    expect(read('pulse eighty eight at the left wrist', 'csm', 'vital')).toEqual(['pulse rate=88']);
+  });
+});
+
+describe('the other side', () => {
+  it.each([
+    [
+      'femoral pulse strong on the left, weak on the right',
+      [
+        'circulation left foot pulse=femoral quality=strong',
+        'circulation right foot pulse=femoral quality=weak',
+      ],
+    ],
+    [
+      'radial pulse present on the left but absent on the right',
+      ['circulation left hand pulse=radial', 'no circulation right hand pulse=radial'],
+    ],
+    ['she can move her left hand but not the right', ['motion left hand', 'no motion right hand']],
+    ['grip strong left, weak right', ['motion left hand strength=strong', 'motion right hand strength=weak']],
+    [
+      'sensation intact on the right, reduced on the left hand',
+      ['sensation right hand', 'no sensation left hand quality=decreased'],
+    ],
+    [
+      'cap refill in the right foot is three seconds, left is one',
+      ['no circulation right foot capRefillSeconds=3', 'circulation left foot capRefillSeconds=1'],
+    ],
+  ])('takes what is said of it: %s', (talk, expected) => {
+    expect(read(talk, 'csm', 'finding', 'note')).toEqual(expected);
+  });
+
+  it.each([
+    ['swelling of the left wrist, none on the right', ['swelling left wrist', 'no swelling right wrist']],
+    ['left hip tender but not the right', ['tenderness left hip', 'no tenderness right hip']],
+    ['left shin hurts, right does not', ['pain left lower-leg', 'no pain right lower-leg']],
+    [
+      'tenderness in the left elbow | none on the right',
+      ['tenderness left elbow', 'no tenderness right elbow'],
+    ],
+    // Which of the two was meant is not said.
+    ['swelling of the left wrist, not the right', ['swelling left wrist', 'note: not the right']],
+    [
+      'no swelling of the left wrist, absent on the right',
+      ['no swelling left wrist', 'note: absent on the right'],
+    ],
+  ])('is denied what was found on the first: %s', (talk, expected) => {
+    expect(read(talk, 'finding', 'note')).toEqual(expected);
+  });
+});

@@ -22,3 +22,28 @@ describe('what the grammar does not place', () => {
     },
   );
 });
+
+describe('what was not looked at', () => {
+  it.each([
+    "haven't looked at the left hip",
+    'pelvis not examined',
+    'still to do the back',
+    'skipping the abdomen',
+    'unable to assess the right foot',
+    "we'll come back to the left arm",
+    'everything but the head',
+    'not the abdomen yet',
+  ])('is kept as said and leaves no look: %s', (talk) => {
+    expect(read(talk)).toEqual([`note: ${talk}`]);
+  });
+});
+
+describe('a no that reached no entry', () => {
+  it.each([
+    ['she can feel me touch the index finger on the left but not the thumb', 'note: not the thumb'],
+    ['no cap refill that I see', 'note: no cap refill that I see'],
+    ['right arm, all intact', 'note: right arm, all intact'],
+  ])('is kept in words: %s', (talk, expected) => {
+    expect(read(talk)).toContain(expected);
+  });
+});

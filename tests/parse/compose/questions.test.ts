@@ -37,12 +37,26 @@ describe('an answer to a question after findings', () => {
     ['are your knees sore | right one yes, left one no', ['pain right knee', 'no pain left knee']],
     ['where does it hurt | my left ankle', ['pain left ankle']],
     ['does it hurt here on your right wrist | bruised', ['contusion right wrist']],
+    ['is your elbow okay | yes', ['no abnormality elbow']],
+    ['is your elbow okay | no', ['abnormality elbow']],
+    ['any pain in either wrist | the left one', ['pain left wrist']],
+    ['any elbow pain? any hip pain? no and no', ['no pain elbow', 'no pain hip']],
+    ['any elbow pain? any hip pain? yes and no', ['pain elbow', 'no pain hip']],
+    ['any jaw pain or wrist swelling | no', ['no pain jaw', 'no swelling wrist']],
+    ['any hip pain or dizziness | no', ['no pain hip', 'no symptoms: dizziness: no']],
+    ['any pain in your left hip | nuh uh', ['no pain left hip']],
   ])('takes its site and finding: %s', (talk, expected) => {
     expect(said(talk)).toEqual(expected);
   });
 
   it.each([
-    ['any tenderness or swelling here on the right knee | yes', ['note: yes']],
+    [
+      'any tenderness or swelling here on the right knee | yes',
+      ['note: any tenderness or swelling here on the right knee: yes'],
+    ],
+    ['any pain in your neck or your hip | yes', ['note: any pain in your neck or your hip: yes']],
+    ['any pain in either wrist | yes', ['note: any pain in either wrist: yes']],
+    ['did you bang your head | no', ['note: did you bang your head', 'note: did you bang your head: no']],
     ['does your belly hurt when I press | not sure', ['note: not sure']],
     ['where does it hurt | here', []],
   ])('settles nothing where it may mean either: %s', (talk, expected) => {

@@ -33,7 +33,7 @@ export function answerFindings(
   // "I do" and "yes, a little" settle a question put in the negative; a bare "yes" does not.
   const settled = explicit || severity !== null;
   const ambiguous = word === 'yes' && ((asked.negative && !settled) || asked.findings.length > 1);
-  if (asked.sites.length === 0 && word === 'no') {
+  if (asked.sites.length === 0 && word === 'no' && asked.findings.every(({ present }) => present)) {
     denyAll(talk, asked, span);
     return rest;
   }
@@ -53,7 +53,7 @@ export function answerFindings(
     talk,
     sites.flatMap((ref) =>
       asked.findings.map((one) => ({
-        statement: findingStatement(one.finding, ref, word === 'yes', {
+        statement: findingStatement(one.finding, ref, (word === 'yes') === one.present, {
           ...others,
           quality: word === 'yes' ? [...one.quality, ...(quality ?? [])] : [],
         }),

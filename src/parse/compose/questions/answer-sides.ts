@@ -49,8 +49,8 @@ export function answerSides(
     talk,
     answers.flatMap(({ side, word }) =>
       asked.sites.flatMap(({ site }) =>
-        asked.findings.map(({ finding }) => ({
-          statement: findingStatement(finding, plainSite(site, side), word === 'yes', {}),
+        asked.findings.map(({ finding, present }) => ({
+          statement: findingStatement(finding, plainSite(site, side), (word === 'yes') === present, {}),
           known: { site: 'carried', finding: 'carried' } as const,
           ...span,
         })),

@@ -34,11 +34,15 @@ export function sitesOfAnswer(
 
 const PLAIN: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'negation']);
 
+// A place alone does not say which of several is there, nor whether "okay" was said of it.
+const isUnclear = ({ negative, findings }: AskedFindings): boolean =>
+  negative || findings.length > 1 || findings.some(({ present }) => !present);
+
 /** "Are you bleeding anywhere?" "Just my nose": a site alone answers where; false where the clause says more or else. */
 export function answersWithSite(talk: Talk, clause: Clause, asked: AskedFindings): boolean {
   const phrases = phrasesIn(itemsOf(talk, clause.pieces));
   const plain = clause.pieces.every((piece) => PLAIN.has(piece.role) && !marked(piece, 'negation', 'before'));
-  if (!plain || phrases.length === 0 || asked.negative || asked.findings.length > 1) return false;
+  if (!plain || phrases.length === 0 || isUnclear(asked)) return false;
   if (asked.sites.length > 0 && !phrases.every((phrase) => phrase.mine)) return false;
   const refs = sitesOf(phrases, []);
   bear(talk, { asked: null, sites: refs.map(wholeSite) });
@@ -66,9 +70,9 @@ const ALONE: ReadonlySet<Role> = new Set(['side', 'small', 'talk']);
 export function answersWithSide(talk: Talk, clause: Clause, asked: AskedFindings): boolean {
   const side = sideIn(clause.pieces)?.side ?? null;
   const plain = clause.pieces.every(({ role }) => ALONE.has(role));
-  if (!plain || !asked.either || asked.negative || (side !== 'left' && side !== 'right')) return false;
+  if (!plain || !asked.either || isUnclear(asked) || (side !== 'left' && side !== 'right')) return false;
   const [site, other] = asked.sites;
-  if (site === undefined || other !== undefined || asked.findings.length > 1) return false;
+  if (site === undefined || other !== undefined) return false;
   bear(talk, { asked: null, sites: [{ ...wholeSite(site), side, sideKnown: 'spoken' }] });
   settle(
     talk,

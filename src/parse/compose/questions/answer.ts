@@ -63,9 +63,12 @@ function answerAll(
   said: Answered,
   rest: readonly Piece[],
 ): readonly Piece[] {
+  const isTurned = asked.some(
+    (one) => one.about === 'findings' && one.findings.some(({ present }) => !present),
+  );
   const checks = asked.filter(({ about }) => about === 'csm').length;
   const settles = (said.word === 'no' && checks === 0) || (said.word === 'yes' && checks === asked.length);
-  if (!settles || asked.some(({ about }) => about === 'vital')) {
+  if (!settles || isTurned || asked.some(({ about }) => about === 'vital')) {
     noteAnswer(talk, spanned(said.heads));
     return rest;
   }

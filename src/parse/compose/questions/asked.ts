@@ -80,8 +80,12 @@ function askedFindings(clause: Clause, found: readonly FoundFinding[], text: str
   }
   return [...groups.values()].map((group) => ({
     about: 'findings',
-    findings: group.flatMap(({ findings, attributes }) =>
-      findings.map((finding) => ({ finding, quality: attributes.quality ?? [] })),
+    findings: group.flatMap(({ piece, findings, attributes }) =>
+      findings.map((finding) => ({
+        finding,
+        quality: attributes.quality ?? [],
+        present: tagIn(piece, 'findings.finding', 'present') !== 'false',
+      })),
     ),
     sites: group[0]?.refs ?? [],
     negative: group.some(({ polarity }) => polarity === 'negated'),
@@ -112,7 +116,7 @@ function askedBare(clause: Clause, text: string): AskedOne | null {
   if (island == null || finding === null || tagOf(island, 'present') === 'false') return null;
   return {
     about: 'findings',
-    findings: [{ finding, quality: [] }],
+    findings: [{ finding, quality: [], present: true }],
     sites: [],
     negative: false,
     either: false,
