@@ -17,11 +17,11 @@ import { settingsStorage } from './frame/storage.ts';
 import type { Sheet } from './frame/tools.ts';
 import { type Tools, ToolsProvider } from './frame/tools.ts';
 import { createUpdate } from './frame/update.ts';
+import { bestOf } from './listen/alternatives.ts';
 import { createDictation } from './listen/dictation.ts';
 import { createEar } from './listen/ear.ts';
 import { logGap, openHeard, sayHeard } from './listen/into-record.ts';
 import { createOwnVoice } from './listen/own-voice.ts';
-import { recognitionIn } from './listen/speech.ts';
 import { Page } from './Page.tsx';
 import { createPlayer } from './play/player.ts';
 import { createDoor } from './records/door.ts';
@@ -70,12 +70,14 @@ const tools: Tools = {
     gap: (gap) => logGap(desk, gap),
     recorded: (name, heard) => openHeard(desk, name, heard),
   }),
-  dictation: createDictation(
-    recognitionIn(window),
-    navigator.language,
-    ({ text, confidence, alternatives }) =>
-      say(desk, [text], { engine: 'browser', confidence, alternatives }),
-  ),
+  dictation: createDictation(window, {
+    gap: (gap) => logGap(desk, gap),
+    heard: ({ from, ...heard }) => {
+      if (own.isOwn(heard.text, from)) return;
+      const { text, ...told } = bestOf(desk, heard);
+      say(desk, [text], { ...told, engine: 'browser', at: from });
+    },
+  }),
   speaker: own.speaker,
   echo: keptChoice(storage, 'fieldsay-echo', ECHOES, 'off'),
   sounds: keptChoice(storage, 'fieldsay-sounds', SOUNDS, 'off'),
@@ -99,7 +101,7 @@ const tools: Tools = {
 tools.sheet.subscribe((sheet) => {
   if (sheet === null) storage?.setItem(CAUTIONS_READ, 'yes');
 });
-own.guard([tools.ear]);
+own.guard([tools.ear, tools.dictation]);
 obeyCommands(tools);
 followTurns(tools);
 lockWhenIdle(tools, tools.idle, window);

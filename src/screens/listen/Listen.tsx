@@ -7,12 +7,13 @@ import { Prepare } from './Prepare.tsx';
 import { RecordingProgress } from './RecordingProgress.tsx';
 
 export function Listen() {
-  const { ear } = useTools();
+  const { ear, dictation } = useTools();
   const now = ear.now.value;
+  const isDictating = !['none', 'off', 'stopped'].includes(dictation.now.value.state);
   if (now.state === 'off' || now.state === 'stopped')
     return (
       <div class="listen">
-        {ear.model.value.state === 'stored' && (
+        {ear.model.value.state === 'stored' && !isDictating && (
           <button type="button" class="button primary wide" onClick={() => void ear.start()}>
             Listen
           </button>

@@ -4,15 +4,15 @@ import type { Tools } from '../frame/tools.ts';
 
 type Ears = Pick<Tools, 'ear' | 'dictation'>;
 
+const OFF: readonly string[] = ['none', 'off', 'stopped'];
+
 /** True while the page listens or means to. */
-export function isListening({ ear, dictation }: Ears): boolean {
-  const { state } = ear.now.peek();
-  return (state !== 'off' && state !== 'stopped') || dictation.now.peek().state === 'listening';
-}
+export const isListening = ({ ear, dictation }: Ears): boolean =>
+  !OFF.includes(ear.now.peek().state) || !OFF.includes(dictation.now.peek().state);
 
 /** Stops listening; resolves when what was being said is in the record. */
 export async function stopListening({ ear, dictation }: Ears): Promise<void> {
-  if (dictation.now.peek().state === 'listening') dictation.turnOff();
+  dictation.turnOff();
   ear.enough();
   await ear.stop();
 }

@@ -1,123 +1,106 @@
-// Dictation through the browser: off until a person turns it on, and when it stops it says why.
+// Dictation through the browser: off until a person turns it on, on the device itself where the browser can, and when it
+// stops it says why.
 
 import { type Signal, signal } from '@preact/signals';
-import { type HeardEvent, type Recognition, type RecognitionMaker, worksOnDevice } from './speech.ts';
-import { stopReason } from './stop-reason.ts';
+import {
+  installOnDevice,
+  type OnDevice,
+  onDevice,
+  type RecognitionMaker,
+  recognitionIn,
+} from '../../speech/browser/index.ts';
+import { type EarNow, type Gap, type HeardWords, keepRecognising } from '../../speech/supervisor/index.ts';
 
-export type DictationState =
-  | { readonly state: 'none' }
-  | { readonly state: 'off' }
-  | { readonly state: 'listening'; readonly onDevice: boolean }
-  | { readonly state: 'stopped'; readonly why: string };
+/** `none`: this browser has no recognition of its own. */
+export type DictationState = EarNow | { readonly state: 'none' };
 
 export interface Dictation {
   readonly now: Signal<DictationState>;
   /** words that are not settled yet, to be shown and never recorded */
   readonly hearing: Signal<string>;
+  /** whether the sound stays on this device; null until it is known */
+  readonly local: Signal<OnDevice | null>;
+  /** finds out whether the sound would stay on this device */
+  look(): Promise<void>;
+  /** asks the browser to fetch what it needs to recognise on this device */
+  install(): Promise<void>;
   turnOn(): Promise<void>;
   turnOff(): void;
+  deaf(from: number, to: number | null): void;
 }
 
-export interface HeardWords {
-  readonly text: string;
-  readonly confidence: number;
-  readonly alternatives: readonly string[];
+export interface DictationNews {
+  heard(words: HeardWords): void;
+  gap(gap: Gap): void;
 }
 
-/** Ends in a row with nothing heard after which listening is given up; a browser that ends at once would loop. */
-const TRIES = 20;
+/** How often it is looked after, ms. */
+const CHECK = 250;
+const ALTERNATIVES = 3;
 
-/** Dictation; `maker` is null where the browser has no recogniser. `heard` is called for settled words only. */
+/** The dictation of the browser whose global scope is given. */
 export function createDictation(
-  maker: RecognitionMaker | null,
-  lang: string,
-  heard: (words: HeardWords) => void,
+  scope: { readonly navigator: Pick<Navigator, 'language' | 'userAgent'> },
+  { heard, gap }: DictationNews,
 ): Dictation {
+  const maker = recognitionIn(scope);
+  const { language, userAgent } = scope.navigator;
   const now = signal<DictationState>(maker === null ? { state: 'none' } : { state: 'off' });
   const hearing = signal('');
-  let recognition: Recognition | null = null;
-  let wanted = false;
-  let idle = 0;
-  let taken = 0;
+  const local = signal<OnDevice | null>(null);
+  let timer: ReturnType<typeof setInterval> | null = null;
 
-  const stop = (state: DictationState): void => {
-    wanted = false;
-    recognition?.abort();
-    recognition = null;
-    hearing.value = '';
-    now.value = state;
-  };
-
-  const onResult = ({ resultIndex, results }: HeardEvent): void => {
-    idle = 0;
-    let unsettled = '';
-    for (let index = resultIndex; index < results.length; index += 1) {
-      const result = results[index];
-      const best = result?.[0];
-      if (result === undefined || best === undefined) continue;
-      if (!result.isFinal) unsettled += best.transcript;
-      // Android gives settled results again: each place is taken once.
-      else if (index >= taken) {
-        taken = index + 1;
-        const others = Array.from(result, ({ transcript }) => transcript.trim()).slice(1);
-        const text = best.transcript.trim();
-        if (text !== '') heard({ text, confidence: best.confidence, alternatives: others });
-      }
-    }
-    hearing.value = unsettled.trim();
-  };
-
-  const listen = (made: RecognitionMaker, onDevice: boolean): void => {
+  const make = (made: RecognitionMaker) => {
     const one = new made();
-    one.lang = lang;
+    one.lang = language;
     one.continuous = true;
     one.interimResults = true;
-    one.maxAlternatives = 3;
-    if (onDevice) one.processLocally = true;
-    taken = 0;
-    one.onresult = onResult;
-    one.onerror = ({ error }) => {
-      const why = stopReason(error);
-      if (why !== null && recognition === one) stop({ state: 'stopped', why });
-    };
-    // Browsers end a session after some silence of their own accord; a person who turned it on is still talking.
-    one.onend = () => {
-      if (!wanted || recognition !== one) return;
-      keepUnsettled();
-      idle += 1;
-      if (idle > TRIES) stop({ state: 'stopped', why: 'Nothing was heard for a while.' });
-      else setTimeout(() => wanted && recognition === one && listen(made, onDevice), 250);
-    };
-    recognition = one;
-    try {
-      one.start();
-      now.value = { state: 'listening', onDevice };
-    } catch {
-      stop({ state: 'stopped', why: 'The browser did not start listening.' });
-    }
+    one.maxAlternatives = ALTERNATIVES;
+    if (local.peek() === 'available') one.processLocally = true;
+    return one;
   };
 
-  // Words that the browser showed and never settled are still words that were said.
-  const keepUnsettled = (): void => {
-    const text = hearing.value;
-    hearing.value = '';
-    if (text !== '') heard({ text, confidence: 0, alternatives: [] });
+  const recogniser =
+    maker === null
+      ? null
+      : keepRecognising({
+          make: () => make(maker),
+          clock: () => Date.now(),
+          grows: /Android/.test(userAgent),
+          unsettled: (text) => {
+            hearing.value = text;
+          },
+          heard,
+          gap,
+          now: (state) => {
+            now.value = state;
+            if (state.state !== 'off' && state.state !== 'stopped') return;
+            if (timer !== null) clearInterval(timer);
+            timer = null;
+          },
+        });
+
+  const look = async (): Promise<void> => {
+    if (maker !== null) local.value = await onDevice(maker, language);
   };
 
   return {
     now,
     hearing,
-    turnOn: async () => {
-      if (maker === null || wanted) return;
-      wanted = true;
-      idle = 0;
-      const onDevice = await worksOnDevice(maker, lang);
-      if (wanted) listen(maker, onDevice);
-    },
-    turnOff: () => {
+    local,
+    look,
+    install: async () => {
       if (maker === null) return;
-      keepUnsettled();
-      stop({ state: 'off' });
+      await installOnDevice(maker, language);
+      await look();
     },
+    turnOn: async () => {
+      if (recogniser === null) return;
+      await look();
+      timer ??= setInterval(recogniser.check, CHECK);
+      recogniser.start();
+    },
+    turnOff: () => recogniser?.stop(),
+    deaf: (_from, to) => recogniser?.deaf(to === null),
   };
 }

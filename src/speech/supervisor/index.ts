@@ -7,5 +7,6 @@ export {
   createBundledEar,
 } from './bundled-ear.ts';
 export { hearRecording, type RecordingHeard, type RecordingInHand } from './hear-recording.ts';
+export { type HeardWords, keepRecognising, type Recogniser } from './keep-recognising.ts';
 export type { EarNow, Gap } from './now.ts';
 export { makeEarWorker, tapAddress } from './threads.ts';

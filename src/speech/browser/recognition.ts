@@ -21,6 +21,9 @@ export interface Recognition {
   maxAlternatives: number;
   /** offered where the browser can recognise on the device */
   processLocally?: boolean;
+  /** words that are likely here; offered by few browsers */
+  phrases?: readonly unknown[];
+  onstart: (() => void) | null;
   onresult: ((event: HeardEvent) => void) | null;
   onerror: ((event: { readonly error: string }) => void) | null;
   onend: (() => void) | null;
@@ -29,13 +32,16 @@ export interface Recognition {
   abort(): void;
 }
 
+export interface LanguageOptions {
+  readonly langs: readonly string[];
+  readonly processLocally: boolean;
+}
+
 export interface RecognitionMaker {
   new (): Recognition;
   readonly prototype: object;
-  available?(options: {
-    readonly langs: readonly string[];
-    readonly processLocally: boolean;
-  }): Promise<string>;
+  available?(options: LanguageOptions): Promise<string>;
+  install?(options: LanguageOptions): Promise<boolean>;
 }
 
 /** The browser's recogniser, or null where it has none. */
@@ -43,14 +49,4 @@ export function recognitionIn(scope: object): RecognitionMaker | null {
   const { SpeechRecognition, webkitSpeechRecognition } = scope as Record<string, unknown>;
   const found = SpeechRecognition ?? webkitSpeechRecognition;
   return typeof found === 'function' ? (found as unknown as RecognitionMaker) : null;
-}
-
-/** True where the browser says that it can recognise this language without sending the sound anywhere. */
-export async function worksOnDevice(maker: RecognitionMaker, lang: string): Promise<boolean> {
-  if (!('processLocally' in maker.prototype) || maker.available === undefined) return false;
-  try {
-    return (await maker.available({ langs: [lang], processLocally: true })) === 'available';
-  } catch {
-    return false;
-  }
 }

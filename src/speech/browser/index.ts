@@ -1,0 +1,12 @@
+// Promises the browser's own recognition as it is: what it offers, why it stops, and its results without the repeats.
+
+export { faultOf, type RecognitionFault } from './error.ts';
+export { installOnDevice, type OnDevice, onDevice } from './on-device.ts';
+export {
+  type HeardEvent,
+  type HeardResult,
+  type Recognition,
+  type RecognitionMaker,
+  recognitionIn,
+} from './recognition.ts';
+export { createReplays, type Replays } from './replays.ts';
