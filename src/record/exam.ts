@@ -7,6 +7,7 @@ import { interpret, type Planned } from './interpret.ts';
 import { type ReadsTalk, readSafely } from './reads-talk.ts';
 import { EMPTY, type RecordState } from './state.ts';
 import { step } from './step.ts';
+import { type WordHeard, withDoubt } from './unsure.ts';
 
 export interface Exam<Context> {
   /** names this device in the log */
@@ -23,6 +24,10 @@ export interface HeardUtterance extends Utterance {
   readonly engine?: string;
   /** 0 to 1 */
   readonly confidence?: number;
+  /** in the order of the text; below a half a word is unsure, and what rests on it is asked about */
+  readonly words?: readonly WordHeard[];
+  /** why all that is made of it must be asked about, in plain words */
+  readonly doubt?: readonly string[];
 }
 
 export interface Beginning {
@@ -75,7 +80,9 @@ export function hearUtterance<Context>(
   const logged = logUtterance(exam, heard, heardAt);
   const utterance = `${logged.device}-${logged.state.lastSeq[logged.device] ?? 0}`;
   const { text, zone } = heard;
-  const { frames, context } = readSafely(reader, { text, heardAt: heard.heardAt, zone }, logged.context);
+  const read = readSafely(reader, { text, heardAt: heard.heardAt, zone }, logged.context);
+  const { context } = read;
+  const frames = withDoubt(read.frames, text, heard);
   const iso = (epochMs: number): string => formatIso(epochMs, zone);
   let next: Exam<Context> = { ...logged, context };
   for (const [index, frame] of frames.entries()) {

@@ -2,13 +2,16 @@
 
 import type { Network } from '../network/network.ts';
 import { loadModel, type ModelFiles } from './model.ts';
-import type { AlignedWord, PackageDecoder, SoundModule } from './sound-module.ts';
+import type { PackageDecoder, SoundModule } from './sound-module.ts';
 
 export interface HeardWord {
   readonly word: string;
   /** seconds since the sound began */
   readonly start: number;
   readonly end: number;
+  /** frames of a hundredth of a second, and the sound's own log score over them, without the network's */
+  readonly frames: number;
+  readonly fit: number;
 }
 
 export interface Decoded {
@@ -32,6 +35,8 @@ export interface DecoderParts {
   readonly model: ModelFiles;
   /** words that the model's dictionary lacks, with their phones */
   readonly pronunciations: ReadonlyMap<string, readonly string[]>;
+  /** more words, each said like one of the dictionary's; those of words it lacks are left out */
+  readonly likened?: ReadonlyMap<string, string>;
   /** given the words that can be heard, what to listen for */
   readonly network: (canHear: (word: string) => boolean) => Network;
 }
@@ -45,16 +50,23 @@ const LANGUAGE_WEIGHT = 4;
 /** How much worse than the best a finished word may be and still be followed; tighter loses long sentences whole. */
 const WORD_BEAM = 1e-38;
 
+/** Most states followed at once: ten times as many find the same words, and take twice as long. */
+const MOST_STATES = 3000;
+
 /** Loads the model and sets the network; takes about half a second. Throws where the model's files are damaged. */
 export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder {
   // The rate must be given: the package takes the page's audio rate otherwise, and there is none.
   const decoder = new module.Decoder({
     samprate: RATE,
     wbeam: WORD_BEAM,
+    maxhmmpf: MOST_STATES,
     loglevel: 'FATAL',
   });
   loadModel(module, decoder, parts.model);
-  const added = addWords(decoder, parts.pronunciations);
+  const likened = [...(parts.likened ?? [])]
+    .map(([word, like]) => [word, parts.pronunciations.get(like) ?? waysToSay(decoder, like)] as const)
+    .filter(([, ways]) => ways.length > 0);
+  const added = addWords(decoder, new Map([...parts.pronunciations, ...likened]));
   const canHear = (word: string): boolean => added.has(word) || decoder.lookup_word(word) !== null;
   setNetwork(module, decoder, parts.network(canHear));
   return {
@@ -130,12 +142,30 @@ function decode(module: SoundModule, decoder: PackageDecoder, sound: Float32Arra
   const text = module._decoder_hyp(decoder.cdecoder, address);
   const score = module.HEAP32[address >> 2] ?? 0;
   module._free(address);
-  const words = text === 0 ? [] : wordsOf(decoder.get_alignment().w ?? []);
-  return { words, score, seconds: frames / FRAMES };
+  return { words: text === 0 ? [] : wordsOf(module, decoder.cdecoder), score, seconds: frames / FRAMES };
 }
 
+// Fields of the compiled code's seg_iter_t, in words of four bytes: its text's address, first and last frame, and the
+// score of the sound alone, for which the package has no function. A test holds that they add up to the whole score.
+const [TEXT, FIRST, LAST, FIT] = [2, 3, 4, 5] as const;
+
 // "<sil>", "(NULL)" and "[NOISE]" stand for no words; "that(2)" is "that", said the second way.
-const wordsOf = (aligned: readonly AlignedWord[]): readonly HeardWord[] =>
-  aligned
-    .filter(({ t }) => !/^[<([+]/.test(t))
-    .map(({ t, b, d }) => ({ word: t.replace(/\(\d+\)$/, ''), start: b, end: b + d }));
+function wordsOf(module: SoundModule, decoder: number): readonly HeardWord[] {
+  const words: HeardWord[] = [];
+  for (let at = module._decoder_seg_iter(decoder); at !== 0; at = module._seg_iter_next(at)) {
+    const field = (number: number): number => module.HEAP32[(at >> 2) + number] ?? 0;
+    const text = textAt(module, field(TEXT));
+    if (/^[<([+]/.test(text)) continue;
+    const [first, last] = [field(FIRST), field(LAST)];
+    const word = text.replace(/\(\d+\)$/, '');
+    const times = { start: first / FRAMES, end: (last + 1) / FRAMES };
+    words.push({ word, ...times, frames: last + 1 - first, fit: field(FIT) });
+  }
+  return words;
+}
+
+function textAt(module: SoundModule, address: number): string {
+  let end = address;
+  while (module.HEAP8[end] !== 0) end += 1;
+  return String.fromCharCode(...module.HEAP8.subarray(address, end));
+}

@@ -1,13 +1,5 @@
 // What is used of the bundled recogniser's compiled module, beyond the part that its package declares.
 
-/** One word with its times, as the package gives it: text, begin and duration in seconds, posterior. */
-export interface AlignedWord {
-  readonly t: string;
-  readonly b: number;
-  readonly d: number;
-  readonly p: number;
-}
-
 export interface PackageDecoder {
   /** the address of the compiled decoder */
   readonly cdecoder: number;
@@ -18,7 +10,6 @@ export interface PackageDecoder {
   start(): void;
   stop(): void;
   process_audio(samples: Float32Array, noSearch?: boolean, whole?: boolean): number;
-  get_alignment(): { readonly t: string; readonly w?: readonly AlignedWord[] };
   lookup_word(word: string): string | null;
   add_words(...words: readonly (readonly [word: string, phones: string])[]): void;
   delete(): void;
@@ -50,6 +41,8 @@ export interface SoundModule {
   _decoder_logmath(decoder: number): number;
   _decoder_set_fsg(decoder: number, network: number): number;
   _decoder_hyp(decoder: number, score: number): number;
+  _decoder_seg_iter(decoder: number): number;
+  _seg_iter_next(segment: number): number;
   _fsg_model_init(name: number, logmath: number, languageWeight: number, states: number): number;
   _fsg_set_states(network: number, first: number, last: number): void;
   _fsg_model_word_add(network: number, word: number): number;

@@ -50,6 +50,14 @@ export interface HearingFault {
 /** Hertz; wind and handling lie below it, and the model was made for telephones, which carry little there. */
 const WIND = 300;
 
+/** Seconds of sound kept around an utterance. */
+const MARGIN = 0.25;
+
+function soundOf({ start, sound }: Segment, utterance: HeardUtterance): Float32Array {
+  const at = (time: number): number => Math.max(0, Math.round((time - start) * RATE));
+  return sound.slice(at(utterance.start - MARGIN), at(utterance.end + MARGIN));
+}
+
 /** Loads grammar and model. A fault in the project's own files is an answer; a damaged model throws. */
 export function openHearing({ module, model, files }: HearingParts): Hearing | HearingFault {
   const grammar = hearingGrammar(files);
@@ -65,10 +73,9 @@ export function openHearing({ module, model, files }: HearingParts): Hearing | H
       const segments = segmenter(module);
       const calm = highPass(WIND, RATE);
       const hear = (stretches: readonly Segment[]): readonly Heard[] =>
-        stretches.flatMap((stretch) => {
-          const utterance = listener.hear(stretch);
-          return utterance === null ? [] : [{ utterance, sound: stretch.sound }];
-        });
+        stretches.flatMap((stretch) =>
+          listener.hear(stretch).map((utterance) => ({ utterance, sound: soundOf(stretch, utterance) })),
+        );
       return {
         push: (samples) => hear(segments.push(calm(even.push(samples)))),
         flush: () => [...hear(segments.push(calm(even.end()))), ...hear(segments.end())],

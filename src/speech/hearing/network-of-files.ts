@@ -2,6 +2,7 @@
 
 import { type GrammarErrors, linkGrammars } from '../../jsgf/index.ts';
 import { type Network, networkOf } from '../network/network.ts';
+import { asideGrammar } from './aside.ts';
 import { type HearingFiles, listed } from './hearing-files.ts';
 
 /** What is listened for: one utterance. */
@@ -17,7 +18,7 @@ export interface HearingGrammar {
 
 /** Links the grammars; the hearing grammar must be among them. */
 export function hearingGrammar(files: HearingFiles): HearingGrammar | GrammarErrors {
-  const linked = linkGrammars(files.grammar);
+  const linked = linkGrammars([...files.grammar, asideGrammar(listed(files.commonWords))]);
   if (linked.kind === 'errors') return linked;
   const leftOut = new Set(listed(files.leftOut));
   const set = linked.grammars;

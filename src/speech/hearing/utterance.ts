@@ -5,7 +5,7 @@ export interface UtteredWord {
   /** seconds since the recording began */
   readonly start: number;
   readonly end: number;
-  /** 0 to 1; a measure and no probability */
+  /** 0 to 1; a measure and no probability: below a half the word is unsure */
   readonly confidence: number;
 }
 
@@ -18,10 +18,12 @@ export interface HeardUtterance {
   readonly end: number;
   /** which ear heard it */
   readonly engine: 'bundled';
-  /** 0 to 1: how much better the grammar fits the sound than ordinary words do; a measure and no probability */
+  /** 0 to 1: that of its least trusted part; a measure and no probability */
   readonly confidence: number;
   /** the words of the text; for speech that was not understood, the best guess, which must enter nothing */
   readonly words: readonly UtteredWord[];
+  /** why all that is made of it must be asked about, in plain words */
+  readonly doubt: readonly string[];
 }
 
 const two = (value: number): string => String(value).padStart(2, '0');

@@ -1,0 +1,76 @@
+// What the ear was unsure of becomes a doubt on each frame that rests on it: a side, a "no" or a number is asked about,
+// never guessed.
+
+import type { Frame } from '../parse/frame.ts';
+
+/** A word as an engine heard it, with how surely. */
+export interface WordHeard {
+  readonly word: string;
+  /** 0 to 1; below a half the word is unsure */
+  readonly confidence: number;
+}
+
+export interface Hearing {
+  /** in the order of the text, which holds them all */
+  readonly words?: readonly WordHeard[];
+  /** why all that is made of the utterance must be asked about */
+  readonly doubt?: readonly string[];
+}
+
+const UNSURE = 0.5;
+/** Words whose loss or gain changes nothing that is stated. */
+const SMALL = new Set(
+  'the a an and or but of on in at to over is are be has have his her their your its with for about there any some'.split(' '),
+);
+/** What a word settles, by the name of its slot: a correction that speaks the slot settles the doubt too. */
+const SLOTS: readonly (readonly [slot: string, words: ReadonlySet<string>])[] = [
+  ['side', new Set('left right both bilateral bilaterally either other same'.split(' '))],
+  [
+    'present',
+    new Set(
+      "no not non without denies deny none nothing nor never isn't aren't can't cannot doesn't don't yes yeah nope unremarkable stable unstable intact absent".split(
+        ' ',
+      ),
+    ),
+  ],
+];
+const NUMBER =
+  /^(zero|oh|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|point|\d.*)$/;
+
+const slotOf = (word: string): string =>
+  SLOTS.find(([, words]) => words.has(word))?.[0] ?? (NUMBER.test(word) ? 'value' : 'word');
+
+interface Placed {
+  readonly word: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+function placed(text: string, words: readonly WordHeard[]): readonly Placed[] {
+  const lower = text.toLowerCase();
+  let at = 0;
+  return words.flatMap(({ word, confidence }) => {
+    const start = lower.indexOf(word.toLowerCase(), at);
+    if (start === -1) return [];
+    at = start + word.length;
+    const isUnsure = confidence < UNSURE && !SMALL.has(word);
+    return isUnsure ? [{ word, start, end: at }] : [];
+  });
+}
+
+/** The frames with what is unsure about them among their doubts; those that only keep words stay as they are. */
+export function withDoubt(frames: readonly Frame[], text: string, hearing: Hearing): readonly Frame[] {
+  const unsure = placed(text, hearing.words ?? []);
+  const always = hearing.doubt ?? [];
+  if (unsure.length === 0 && always.length === 0) return frames;
+  return frames.map((frame) => {
+    if (frame.frame === 'command') return frame;
+    if (frame.frame === 'statement' && frame.statement.kind === 'note') return frame;
+    const [from, to] = frame.span;
+    const own = unsure
+      .filter(({ start, end }) => start < to && end > from)
+      .map(({ word }) => `heard unsurely: ${slotOf(word)} “${word}”`);
+    const doubt = [...frame.doubt, ...always, ...new Set(own)];
+    return doubt.length === frame.doubt.length ? frame : { ...frame, doubt };
+  });
+}
