@@ -4,6 +4,7 @@ import type { Change, Command, CorrectionTarget, PatientMeant } from '../parse/f
 import type { Known, SaidProblemChange, Statement } from '../terms/index.ts';
 import type { Filed } from './filing.ts';
 import type { HandoverStep } from './handover.ts';
+import type { WordHeard } from './unsure.ts';
 
 /** The version of the log's format; `migrate` brings older ones up to it. Format 2 added `filed`. */
 export const FORMAT = 2;
@@ -38,6 +39,9 @@ export interface LoggedUtterance {
   readonly engine?: string;
   /** 0 to 1, as the engine gave it */
   readonly confidence?: number;
+  /** each word with how surely it was heard, and why the whole is in doubt */
+  readonly words?: readonly WordHeard[];
+  readonly doubt?: readonly string[];
 }
 
 /** A stretch in which nobody could be heard though listening was wanted: what was said then is not in the record. */

@@ -1,7 +1,7 @@
 // What the ear was unsure of becomes a doubt on each frame that rests on it: a side, a "no" or a number is asked about,
 // never guessed.
 
-import type { Frame } from '../parse/frame.ts';
+import type { CorrectionFrame, Frame, StatementFrame } from '../parse/frame.ts';
 
 /** A word as an engine heard it, with how surely. */
 export interface WordHeard {
@@ -18,9 +18,13 @@ export interface Hearing {
 }
 
 const UNSURE = 0.5;
+/** Groups of an utterance are numbered from 0; none has so many. */
+const UNUSED_GROUP = 1000;
 /** Words whose loss or gain changes nothing that is stated. */
 const SMALL = new Set(
-  'the a an and or but of on in at to over is are be has have his her their your its with for about there any some'.split(' '),
+  'the a an and or but of on in at to over is are be has have his her their your its with for about there any some'.split(
+    ' ',
+  ),
 );
 /** What a word settles, by the name of its slot: a correction that speaks the slot settles the doubt too. */
 const SLOTS: readonly (readonly [slot: string, words: ReadonlySet<string>])[] = [
@@ -58,19 +62,33 @@ function placed(text: string, words: readonly WordHeard[]): readonly Placed[] {
   });
 }
 
-/** The frames with what is unsure about them among their doubts; those that only keep words stay as they are. */
+/** The frames with what is unsure about them among their doubts. Notes keep words and state nothing. */
 export function withDoubt(frames: readonly Frame[], text: string, hearing: Hearing): readonly Frame[] {
   const unsure = placed(text, hearing.words ?? []);
   const always = hearing.doubt ?? [];
   if (unsure.length === 0 && always.length === 0) return frames;
-  return frames.map((frame) => {
-    if (frame.frame === 'command') return frame;
-    if (frame.frame === 'statement' && frame.statement.kind === 'note') return frame;
+  return frames.map((frame, index) => {
     const [from, to] = frame.span;
     const own = unsure
       .filter(({ start, end }) => start < to && end > from)
       .map(({ word }) => `heard unsurely: ${slotOf(word)} “${word}”`);
-    const doubt = [...frame.doubt, ...always, ...new Set(own)];
-    return doubt.length === frame.doubt.length ? frame : { ...frame, doubt };
+    const doubt = [...always, ...new Set(own)];
+    if (doubt.length === 0) return frame;
+    if (!canBeDoubted(frame)) return asNote(frame, doubt, index);
+    return { ...frame, doubt: [...frame.doubt, ...doubt] };
   });
 }
+
+// Striking, confirming and settling a problem are done or not done; in doubt they are not, and the words are kept.
+const canBeDoubted = (frame: Frame): frame is StatementFrame | CorrectionFrame =>
+  frame.frame === 'statement' || (frame.frame === 'correction' && frame.change.change !== 'strike');
+
+const asNote = ({ heard, span }: Frame, doubt: readonly string[], index: number): StatementFrame => ({
+  frame: 'statement',
+  statement: { kind: 'note', text: heard },
+  heard,
+  span,
+  known: {},
+  doubt,
+  group: UNUSED_GROUP + index,
+});

@@ -2,6 +2,7 @@
 
 import { stat } from 'node:fs/promises';
 import { hearFile } from '../speech/file/index.ts';
+import { hearingOf } from '../speech/index.ts';
 import { hearingSetup } from './hearing-setup.ts';
 import type { Default, Talk } from './talk.ts';
 
@@ -16,8 +17,9 @@ export async function readRecording(path: string, { startedAt, zone }: Default):
   if ((await stat(path)).isDirectory()) return 'is a folder, not a file';
   const heard = await hearFile(path, hearingSetup());
   if (heard.kind === 'unheard') return heard.why;
-  const utterances = heard.utterances.map(({ text, start }) => ({
+  const utterances = heard.utterances.map(({ text, start, ...how }) => ({
     text,
+    ...hearingOf(how),
     heardAt: startedAt + Math.round(start * 1000),
     zone,
   }));

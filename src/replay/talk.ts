@@ -1,7 +1,7 @@
 // A talk file as utterances with their times; what is wrong in it is named with its line.
 
 import { isZone, parseIso } from '../parse/times/index.ts';
-import type { Utterance } from '../parse/utterance.ts';
+import type { HeardUtterance } from '../record/index.ts';
 import { type TalkError, talkError } from './talk-error.ts';
 import { readLine } from './talk-line.ts';
 
@@ -11,7 +11,7 @@ export interface Talk {
   readonly startedAt: number;
   /** IANA zone or fixed offset */
   readonly zone: string;
-  readonly utterances: readonly Utterance[];
+  readonly utterances: readonly HeardUtterance[];
 }
 
 /** What a file that names no start begins at. */

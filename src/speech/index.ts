@@ -25,6 +25,7 @@ export {
 export type { HearingFiles } from './hearing/hearing-files.ts';
 export {
   type HeardUtterance,
+  hearingOf,
   isNotUnderstood,
   notUnderstood,
   type UtteredWord,

@@ -27,6 +27,7 @@ function fakeHearing(): { hearing: Hearing; streams: () => number } {
           engine: 'bundled' as const,
           confidence: 1,
           words: [],
+          doubt: [],
         },
         sound: new Float32Array(1),
       });

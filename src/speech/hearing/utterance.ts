@@ -39,3 +39,17 @@ export const notUnderstood = (start: number, end: number): string =>
 /** True for such a remark. */
 export const isNotUnderstood = (text: string): boolean =>
   /^\[not understood, \d+:\d\d-\d+:\d\d\]$/.test(text);
+
+/** What the record takes along of how it was heard. */
+export const hearingOf = ({
+  engine,
+  confidence,
+  words,
+  doubt,
+}: Pick<HeardUtterance, 'engine' | 'confidence' | 'words' | 'doubt'>) => ({
+  engine,
+  confidence,
+  // The times are the sound's; the record keeps its own.
+  words: words.map(({ word, confidence: sure }) => ({ word, confidence: sure })),
+  doubt,
+});

@@ -39,7 +39,8 @@ const some = (all: readonly string[]): readonly string[] => {
 
 const asked = values.voice?.split(',') ?? VOICES;
 const voices = voicesHere(asked);
-for (const voice of asked) if (!voices.includes(voice)) console.log(`${voice} is not installed here; left out`);
+for (const voice of asked)
+  if (!voices.includes(voice)) console.log(`${voice} is not installed here; left out`);
 const winds = (values.wind ?? 'none,20,10').split(',').map((wind) => (wind === 'none' ? null : Number(wind)));
 const { module, model } = await loadModule();
 const hearing = openHearing({ module, model, files: hearingSetup().files });
@@ -52,8 +53,10 @@ for (const set of values.set?.split(',') ?? Object.keys(SETS))
     for (const voice of voices) {
       const [exam, ordinary] = SETS[set] ?? [[], []];
       const condition: Condition = { voice, wind };
-      const examined = values.part === 'ordinary' ? [] : some(exam).map((said) => bench(hearing, condition, said));
-      const talked = values.part === 'exam' ? [] : some(ordinary).map((said) => bench(hearing, condition, said));
+      const examined =
+        values.part === 'ordinary' ? [] : some(exam).map((said) => bench(hearing, condition, said));
+      const talked =
+        values.part === 'exam' ? [] : some(ordinary).map((said) => bench(hearing, condition, said));
       console.log(rowOf(set, condition, examined, talked));
       for (const one of [...examined, ...talked]) {
         log?.write(`${JSON.stringify({ ...one, heard: one.heard })}\n`);

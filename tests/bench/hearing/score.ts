@@ -51,7 +51,8 @@ export interface Score {
 }
 
 /** An entry that the hearing itself doubts says so in words that begin like this. */
-const isMarked = ({ entry }: Fact): boolean => (entry.doubt ?? []).some((doubt) => doubt.startsWith('heard '));
+const isMarked = ({ entry }: Fact): boolean =>
+  (entry.doubt ?? []).some((doubt) => doubt.startsWith('heard '));
 
 export function scoreOf(said: readonly Fact[], heard: readonly Fact[]): Score {
   const left = new Set(heard);
@@ -84,7 +85,8 @@ export function scoreOf(said: readonly Fact[], heard: readonly Fact[]): Score {
 // Words that were missed leave an entry that says less; that is a loss, counted in the slots, and nothing untrue. A side
 // is another matter: without it the entry is about something else.
 const isSame = (said: Fact, heard: Fact): boolean =>
-  said.about === heard.about && heard.slots.every((slot) => said.slots.includes(slot) || slot === 'side=null');
+  said.about === heard.about &&
+  heard.slots.every((slot) => said.slots.includes(slot) || slot === 'side=null');
 
 /** Words put in, left out or taken for others, by the least number of steps. */
 export function wordErrors(said: readonly string[], heard: readonly string[]): number {
@@ -92,7 +94,9 @@ export function wordErrors(said: readonly string[], heard: readonly string[]): n
   for (const [i, word] of said.entries()) {
     const next = [i + 1];
     for (const [j, other] of heard.entries())
-      next.push(Math.min((row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1, (row[j] ?? 0) + (word === other ? 0 : 1)));
+      next.push(
+        Math.min((row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1, (row[j] ?? 0) + (word === other ? 0 : 1)),
+      );
     row = next;
   }
   return row[heard.length] ?? 0;

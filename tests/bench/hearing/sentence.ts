@@ -1,7 +1,7 @@
 // One sentence spoken, heard through the same stream as the microphone's, and made into entries.
 
 import { beginExam, type Entry, hearUtterance, keepingRefusals } from '../../../src/record/index.ts';
-import type { Hearing, HeardUtterance } from '../../../src/speech/index.ts';
+import type { HeardUtterance, Hearing } from '../../../src/speech/index.ts';
 import { realReader } from '../../talk-case.ts';
 import { factsOf, type Score, scoreOf, wordErrors } from './score.ts';
 import { speak } from './voices.ts';
@@ -51,13 +51,15 @@ const plain = (text: string): readonly string[] => text.toLowerCase().replace(/[
 export function bench(hearing: Hearing, condition: Condition, said: string): Benched {
   const clean = speak(condition.voice, said);
   const sound = condition.wind === null ? clean : inWind(clean, condition.wind, said.length);
-  const begun = process.hrtime.bigint();
+  // The processor's time and not the clock's: other programs run beside this one.
+  const begun = process.cpuUsage();
   const stream = hearing.begin(RATE);
   const heard: HeardUtterance[] = [];
   for (let at = 0; at < sound.length; at += BLOCK)
     for (const { utterance } of stream.push(sound.subarray(at, at + BLOCK))) heard.push(utterance);
   for (const { utterance } of stream.flush()) heard.push(utterance);
-  const work = Number(process.hrtime.bigint() - begun) / 1e9;
+  const { user, system } = process.cpuUsage(begun);
+  const work = (user + system) / 1e6;
   const understood = heard.filter((one) => one.understood).map(({ text }) => text);
   // The entry made of what went before stands on both sides, and is heard and said alike.
   const before = factsOf(entriesOf([])).length;

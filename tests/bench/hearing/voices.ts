@@ -39,7 +39,8 @@ function make(voice: string, sentence: string, path: string): void {
   const [spoken, text, raw] = [`${path}.wav`, `${path}.txt`, `${path}.part`];
   writeFileSync(text, sentence);
   const command = COMMANDS[voice];
-  if (command === undefined) throw new Error(`There is no voice ${voice}; there are ${ALL_VOICES.join(', ')}.`);
+  if (command === undefined)
+    throw new Error(`There is no voice ${voice}; there are ${ALL_VOICES.join(', ')}.`);
   const [program, ...words] = command(voice === 'hts' ? text : sentence, spoken);
   execFileSync(program, words, { stdio: 'pipe' });
   // Written aside and then renamed, so that a run that was stopped leaves no half of a sentence.
