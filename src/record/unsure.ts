@@ -83,12 +83,16 @@ export function withDoubt(frames: readonly Frame[], text: string, hearing: Heari
 const canBeDoubted = (frame: Frame): frame is StatementFrame | CorrectionFrame =>
   frame.frame === 'statement' || (frame.frame === 'correction' && frame.change.change !== 'strike');
 
-const asNote = ({ heard, span }: Frame, doubt: readonly string[], index: number): StatementFrame => ({
+const asNote = (frame: Frame, doubt: readonly string[], index: number): StatementFrame => ({
   frame: 'statement',
-  statement: { kind: 'note', text: heard },
-  heard,
-  span,
+  statement: { kind: 'note', text: wordsOf(frame) },
+  heard: frame.heard,
+  span: frame.span,
   known: {},
   doubt,
   group: UNUSED_GROUP + index,
 });
+
+/** The words of the frame; those meant for another patient's record stay here, since no patient is turned to in doubt. */
+const wordsOf = (frame: Frame): string =>
+  frame.frame === 'command' && frame.rest !== undefined ? `${frame.heard} ${frame.rest}` : frame.heard;

@@ -109,7 +109,8 @@ describe('the hearing grammar', () => {
     expect(asked).toBeGreaterThan(300);
     // Readings that cannot be (a pupil of zero millimetres) are notes by the contract, and the sampler makes many.
     expect(unread.length / asked, unread.join('\n')).toBeLessThan(0.1);
-  });
+    // Minutes of talk are read; on a busy machine that takes a while.
+  }, 60_000);
 });
 
 describe('the pronunciations', () => {
