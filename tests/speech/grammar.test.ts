@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { linkGrammars, sampleRule } from '../../src/jsgf/index.ts';
 import { hearingSetup } from '../../src/replay/hearing-setup.ts';
 import { PHONES, readPronunciations } from '../../src/speech/engine/pronunciations.ts';
@@ -14,6 +14,9 @@ import { wordsOf } from '../../src/speech/network/network.ts';
 import { entriesOf, realReader } from '../talk-case.ts';
 import { says } from './says.ts';
 import { EXAMINER } from './sentences.ts';
+
+// Long enough for a slow machine with other work to do.
+vi.setConfig({ testTimeout: 60_000 });
 
 const { files } = hearingSetup();
 const PACKAGE = dirname(createRequire(import.meta.url).resolve('soundswallower'));

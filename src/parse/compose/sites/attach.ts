@@ -25,7 +25,8 @@ export function attach(
     if (!attaches(item)) continue;
     const before = lastSite(items, i);
     // With no site before it in the clause, a later one is meant rather than the one in mind ("bruise, size of a fist, right hip").
-    const after = nextSite(items, tokens, i, attaches) ?? (before === null ? anySite(items, i) : null);
+    const after =
+      nextSite(items, tokens, i, attaches) ?? (before === null ? anySite(items, i, attaches) : null);
     const choice = choose({ items, tokens, i, before, after, used, findingFirst, attaches });
     if (choice === null) {
       result.set(i, []);
@@ -130,9 +131,12 @@ function nextSite(
   return null;
 }
 
-function anySite(items: readonly Item[], i: number): number | null {
+function anySite(items: readonly Item[], i: number, attaches: Attaches): number | null {
   for (let k = i + 1; k < items.length; k++) {
-    if (items[k]?.type === 'site') return k;
+    const item = items[k];
+    if (item?.type === 'site') return k;
+    // "Collar on, tingling in both hands": the hands are the tingling's.
+    if (item !== undefined && hasRole(item, 'finding') && !attaches(item)) return null;
     // "Weak because of the thumb" is not said of the thumb.
     if (isSmallItem(items[k], 'before')) return null;
   }
