@@ -30,3 +30,4 @@ export {
   notUnderstood,
   type UtteredWord,
 } from './hearing/utterance.ts';
+export { type Advice, adviceOf, decibels, recent } from './level.ts';

@@ -8,7 +8,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it, vi } from 'vitest';
 import { replay } from '../replay/command.ts';
 import { browserHearing, speak } from './spoken.ts';
-import { ready, sentences } from './visit.ts';
+import { ready, say, sentences } from './visit.ts';
 
 // The recording is played in real time, and a busy machine takes its own time; nothing here is about how long.
 vi.setConfig({ testTimeout: 240_000 });
@@ -133,6 +133,45 @@ describe('the recogniser', () => {
       .getByLabel('Talk file or recording')
       .setInputFiles({ name: 'song.wav', mimeType: 'audio/wav', buffer: Buffer.from('no sound at all') });
     await page.getByText('song.wav is no WAV recording').waitFor();
+    await context.close();
+  });
+});
+
+describe('a microphone that is taken away', () => {
+  it('is said, comes back by itself, and the gaps stand in the timeline', async () => {
+    const { context, page } = await arrive();
+    await page.addInitScript(() => {
+      // The track, so that what befalls it on a phone can be played.
+      const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+      navigator.mediaDevices.getUserMedia = async (wanted) => {
+        const stream = await ask(wanted);
+        Object.assign(window, { track: stream.getAudioTracks()[0] });
+        return stream;
+      };
+    });
+    const befall = (kind: 'mute' | 'unmute' | 'ended') =>
+      page.evaluate((name) => {
+        (window as unknown as { track: MediaStreamTrack }).track.dispatchEvent(new Event(name));
+      }, kind);
+    await page.goto(inject('page'));
+    await ready(page);
+    await say(page, 'left knee swelling');
+    await page.getByRole('button', { name: 'Listen', exact: true }).click();
+    const listening = page.getByText('Listening.', { exact: true });
+    await listening.waitFor();
+    await befall('mute');
+    await page.getByText(/NOT HEARING: another app or the device took the microphone/).waitFor();
+    await befall('unmute');
+    await listening.waitFor();
+    await befall('ended');
+    await page.getByText(/NOT HEARING: the microphone was unplugged or taken away/).waitFor();
+    await listening.waitFor();
+    await page.getByRole('button', { name: 'Stop listening' }).click();
+    await page.getByRole('button', { name: 'Report' }).click();
+    const gaps = await page.locator('.timeline .moment.gap').allInnerTexts();
+    expect(
+      gaps.filter((line) => line.includes('another app or the device took the microphone')),
+    ).toHaveLength(1);
     await context.close();
   });
 });

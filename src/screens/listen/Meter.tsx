@@ -1,13 +1,26 @@
-// How loud it is at the microphone, as a bar and in words.
+// How loud it is at the microphone, as a bar, and what a person can do where it hears badly.
 
 import { useTools } from '../frame/tools.ts';
+import type { AdviceNow } from './ear.ts';
 
 /** Decibels under full scale that the bar begins at. */
 const FLOOR = -60;
+const ADVICE: Readonly<Record<AdviceNow['advice'], string>> = {
+  fine: '',
+  'too-loud': 'TOO LOUD: hold the microphone further from the mouth.',
+  'too-quiet': 'TOO QUIET: come nearer to the microphone.',
+  'too-noisy': 'TOO NOISY: cover the microphone from the wind, or turn your back to it and come nearer.',
+};
 
 export function Meter() {
-  const level = useTools().ear.level.value;
-  const decibels = level === null || level.rms === 0 ? FLOOR : 20 * Math.log10(level.rms);
+  const { decibels, advice } = useTools().ear.loudness.value;
   const share = Math.round(Math.max(0, Math.min(1, 1 - decibels / FLOOR)) * 100);
-  return <meter class="level" min={0} max={100} value={share} aria-label="Loudness at the microphone" />;
+  return (
+    <>
+      <meter class="level" min={0} max={100} value={share} aria-label="Loudness at the microphone" />
+      <p role="status" class="advice">
+        {ADVICE[advice]}
+      </p>
+    </>
+  );
 }

@@ -1,7 +1,7 @@
 // How it stands with listening, as the views show it; what really hears is fetched only when it is first needed.
 
 import { type Signal, signal } from '@preact/signals';
-import type { SoundLevel } from '../../speech/microphone/index.ts';
+import type { Advice } from '../../speech/index.ts';
 import type { EarNow, Gap, RecordingHeard } from '../../speech/supervisor/index.ts';
 import type { Heard } from '../../speech/worker/messages.ts';
 
@@ -22,10 +22,16 @@ export interface RecordingNow {
   readonly share: number;
 }
 
+/** How loud it is, in decibels under full scale, and what could be done about it. */
+export interface AdviceNow {
+  readonly decibels: number;
+  readonly advice: Advice;
+}
+
 export interface Ear {
   readonly now: Signal<EarNow>;
   readonly model: Signal<ModelNow>;
-  readonly level: Signal<SoundLevel | null>;
+  readonly loudness: Signal<AdviceNow>;
   /** somebody is speaking; ms of sound that are still to be heard */
   readonly progress: Signal<{ readonly speech: boolean; readonly behind: number }>;
   /** null while none is heard */
@@ -48,7 +54,7 @@ export interface Ear {
 }
 
 /** What an engine is given: where it shows how it stands, and where it says what it heard. */
-export interface EarParts extends Pick<Ear, 'now' | 'model' | 'level' | 'progress' | 'recording'> {
+export interface EarParts extends Pick<Ear, 'now' | 'model' | 'loudness' | 'progress' | 'recording'> {
   heard(heard: Heard): void;
   gap(gap: Gap): void;
   recorded(name: string, heard: RecordingHeard): void;
@@ -64,7 +70,7 @@ export function createEar(
   const shown = {
     now: signal<EarNow>({ state: 'off' }),
     model: signal<ModelNow>({ state: 'unknown' }),
-    level: signal<SoundLevel | null>(null),
+    loudness: signal<AdviceNow>({ decibels: -100, advice: 'fine' }),
     progress: signal({ speech: false, behind: 0 }),
     recording: signal<RecordingNow | null>(null),
   };

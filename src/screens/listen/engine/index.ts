@@ -1,5 +1,7 @@
 // Promises the ear that is fetched when it is first needed: model, worker and microphone, watched over while it is wanted.
 
+import { adviceOf, decibels, recent } from '../../../speech/index.ts';
+import type { SoundLevel } from '../../../speech/microphone/index.ts';
 import {
   type BundledEar,
   createBundledEar,
@@ -12,12 +14,16 @@ import { modelParts } from './model.ts';
 import { opening } from './opening.ts';
 import { preparing } from './prepare.ts';
 
+/** Advice rests on speech that is no older than this, ms. */
+const SPOKE = 3000;
 /** How often the ear is looked after, ms. */
 const CHECK = 500;
 
 /** The engine of this browser. */
 export function createEngine(parts: EarParts): Engine {
-  const { now, level, progress } = parts;
+  const { now, loudness, progress } = parts;
+  let levels: readonly SoundLevel[] = [];
+  let spokeAt = 0;
   const stored = preparing(parts);
   let ear: BundledEar | null = null;
   let timer: ReturnType<typeof setInterval> | null = null;
@@ -25,7 +31,8 @@ export function createEngine(parts: EarParts): Engine {
   const rest = (): void => {
     if (timer !== null) clearInterval(timer);
     timer = null;
-    level.value = null;
+    levels = [];
+    loudness.value = { decibels: -100, advice: 'fine' };
     progress.value = { speech: false, behind: 0 };
   };
 
@@ -50,9 +57,12 @@ export function createEngine(parts: EarParts): Engine {
           if (state.state === 'off' || state.state === 'stopped') rest();
         },
         level: (one) => {
-          level.value = one;
+          levels = recent(levels, one);
+          const advice = adviceOf(levels, one.to - spokeAt < SPOKE);
+          loudness.value = { decibels: decibels(one.rms), advice };
         },
         comeTo: (speech, behind) => {
+          if (speech) spokeAt = Date.now();
           progress.value = { speech, behind };
         },
         noModel: () => void stored.look(),
