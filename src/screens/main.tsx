@@ -2,8 +2,8 @@
 
 import { render } from 'preact';
 import './styles/index.css';
-import { effect, signal } from '@preact/signals';
-import { createIdbShelf } from '../record/store/index.ts';
+import { effect, signal, untracked } from '@preact/signals';
+import { createIdbShelf, type Role } from '../record/store/index.ts';
 import { createDesk, derive, say, sayWaiting, trouble } from './desk/index.ts';
 import { createColumns } from './frame/columns.ts';
 import { takeDroppedFiles } from './frame/drop.ts';
@@ -25,6 +25,7 @@ import { createOwnVoice } from './listen/own-voice.ts';
 import { Page } from './Page.tsx';
 import { createPlayer } from './play/player.ts';
 import { createDoor } from './records/door.ts';
+import { joinOthers } from './records/follow.ts';
 import { Gate } from './records/Gate.tsx';
 import { createIdle, lockWhenIdle } from './records/idle.ts';
 import { createKeeper } from './records/keeper.ts';
@@ -46,10 +47,12 @@ const newId = (): string => crypto.randomUUID();
 
 const shelf = createIdbShelf();
 const door = createDoor(shelf, clock);
+const role = signal<Role>('asking');
 const desk = createDesk({
+  role,
   shelf,
   door,
-  keeper: createKeeper(shelf, door),
+  keeper: createKeeper(shelf, door, () => role.peek() !== 'follows'),
   device: `page-${newId().slice(0, 8)}`,
   zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   clock,
@@ -91,6 +94,7 @@ const tools: Tools = {
   columns: createColumns(),
   idle: createIdle(storage),
   persistence: askToPersist(),
+  pages: signal(null),
   panel: signal<Panel>('talk'),
   sheet: signal<Sheet>(storage?.getItem(CAUTIONS_READ) === 'yes' ? null : 'cautions'),
   reading: signal(null),
@@ -104,6 +108,7 @@ tools.sheet.subscribe((sheet) => {
 own.guard([tools.ear, tools.dictation]);
 obeyCommands(tools);
 followTurns(tools);
+tools.pages.value = joinOthers(tools);
 lockWhenIdle(tools, tools.idle, window);
 // What cannot be seen is written on the root, for whoever watches the page from outside.
 effect(() => {
@@ -134,7 +139,9 @@ async function prepare(): Promise<void> {
   await door.start();
   await openLast(desk, reader);
   desk.reader.value = reader;
-  sayWaiting(desk);
+  effect(() => {
+    if (desk.role.value === 'writes') untracked(() => sayWaiting(desk));
+  });
   document.documentElement.dataset.reader = 'there';
   await tools.ear.look();
 }

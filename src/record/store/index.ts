@@ -18,6 +18,7 @@ export {
   readLog,
   takeOverOpenRecords,
 } from './log/index.ts';
+export { joinPages, type Pages, type Role, type Told } from './pages.ts';
 export { OPEN_KEY } from './places.ts';
 export type { Keys } from './sealed.ts';
 export type { Key, Placed, Shelf, Write } from './shelf.ts';

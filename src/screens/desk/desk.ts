@@ -2,10 +2,10 @@
 
 import { type Signal, signal } from '@preact/signals';
 import type { PatientMeant } from '../../parse/index.ts';
-import type { Shelf } from '../../record/store/index.ts';
+import type { Role, Shelf } from '../../record/store/index.ts';
 import type { Door } from '../records/door.ts';
 import type { Keeper } from '../records/keeper.ts';
-import type { Notice } from './notice.ts';
+import { type Notice, trouble } from './notice.ts';
 import type { OpenRecord } from './open-record.ts';
 import type { TalkReader } from './reader.ts';
 import type { Said } from './say.ts';
@@ -40,6 +40,8 @@ export interface Desk {
   readonly wall: Signal<number>;
   /** the patient that was just turned to; until that record is open, what is said waits */
   readonly turning: Signal<PatientMeant | null>;
+  /** whether this page writes or follows another one */
+  readonly role: Signal<Role>;
   /** what is wrong with the open record, or null */
   readonly damage: Signal<Damage | null>;
   readonly shelf: Shelf;
@@ -55,6 +57,7 @@ export interface Desk {
 }
 
 export interface DeskParts {
+  readonly role: Signal<Role>;
   readonly shelf: Shelf;
   readonly door: Door;
   readonly keeper: Keeper;
@@ -79,6 +82,12 @@ export const createDesk = (parts: DeskParts): Desk => ({
 
 /** Puts the record in place of the one that was open, and keeps what is new in it. */
 export function setRecord(desk: Desk, record: OpenRecord): void {
+  if (desk.role.value === 'follows') {
+    desk.notice.value = trouble(
+      'Not done: this page follows another one that records. Take the recording over first.',
+    );
+    return;
+  }
   desk.record.value = record;
   desk.wall.value = desk.clock();
   desk.keeper.keep(record);

@@ -28,12 +28,12 @@ export function say(desk: Desk, lines: readonly string[], said: Said): number {
 }
 
 /**
- * Says what waits, each line at the time it was said, until there is none or the talk turns to another patient: what
+ * Says what waits, each line at the time it was said, until there is none, the page may not write, or the talk turns to another patient: what
  * comes after that is of the other one, and waits until the other record is open.
  */
 export function sayWaiting(desk: Desk): void {
   const reader = desk.reader.value;
-  if (reader === null) return;
+  if (reader === null || desk.role.value !== 'writes') return;
   batch(() => {
     while (desk.turning.value === null) {
       const [next, ...later] = desk.waiting.value;

@@ -2,6 +2,7 @@
 
 import { isUnderWay } from '../desk/index.ts';
 import { DamageNotice } from '../records/DamageNotice.tsx';
+import { FollowNotice } from '../records/FollowNotice.tsx';
 import { useTools } from './tools.ts';
 
 export function Notices() {
@@ -12,6 +13,7 @@ export function Notices() {
   return (
     <div class="notices" role="status">
       {fault !== null && <p class="notice trouble">{fault}</p>}
+      <FollowNotice />
       <DamageNotice />
       {offer && (
         <p class="notice">

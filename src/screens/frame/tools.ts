@@ -3,6 +3,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
+import type { Pages } from '../../record/store/index.ts';
 import type { Derived, Desk } from '../desk/index.ts';
 import type { Later } from '../later/index.ts';
 import type { Dictation } from '../listen/dictation.ts';
@@ -54,6 +55,8 @@ export interface Tools {
   /** true while a finger is down: lists stand still */
   readonly hold: ReadonlySignal<boolean>;
   readonly idle: Signal<IdleMinutes>;
+  /** the other pages of this browser; null only while the page starts */
+  readonly pages: Signal<Pages | null>;
   readonly persistence: Signal<Persistence>;
   readonly columns: Signal<Columns>;
   readonly panel: Signal<Panel>;

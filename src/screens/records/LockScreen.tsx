@@ -33,7 +33,7 @@ export function LockScreen({ hasPasskey }: { readonly hasPasskey: boolean }) {
     if (kind === 'open') {
       const reader = desk.reader.value;
       if (reader !== null) await openLast(desk, reader);
-      void door.sealAnew().catch(() => undefined);
+      if (desk.role.value === 'writes') void door.sealAnew().catch(() => undefined);
       return;
     }
     const ms = await door.wait();

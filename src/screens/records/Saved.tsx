@@ -6,6 +6,7 @@ export function Saved() {
   const { desk } = useTools();
   const record = desk.record.value;
   if (record === null) return null;
+  if (desk.role.value === 'follows') return <span class="saved">follows</span>;
   const { fault, kept } = desk.keeper;
   if (fault.value !== null)
     return (

@@ -65,8 +65,8 @@ interface Log {
 /** After a failure it is tried again by itself, ms. */
 const AGAIN = 10_000;
 
-/** A keeper on a shelf; it waits while the door is shut. */
-export function createKeeper(shelf: Shelf, door: Door): Keeper {
+/** A keeper on a shelf; it waits while the door is shut. A page that follows keeps nothing. */
+export function createKeeper(shelf: Shelf, door: Door, mayWrite: () => boolean): Keeper {
   const fault = signal<string | null>(null);
   const unwritten = signal(0);
   const kept = signal<KeptSoFar | null>(null);
@@ -171,6 +171,7 @@ export function createKeeper(shelf: Shelf, door: Door): Keeper {
     kept,
     read,
     keep: (record) => {
+      if (!mayWrite()) return;
       // Taken out first, so that the record handed over last is the last in order, and the one opened at the next start.
       pending.delete(record.facts.id);
       pending.set(record.facts.id, record);

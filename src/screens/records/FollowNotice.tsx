@@ -1,0 +1,17 @@
+// Says that another page records, and offers to record here instead.
+
+import { useTools } from '../frame/tools.ts';
+
+export function FollowNotice() {
+  const { desk, pages } = useTools();
+  if (desk.role.value !== 'follows') return null;
+  return (
+    <p class="notice">
+      <b>This page follows.</b> Another page of this browser records; what it keeps is shown here. What is
+      said here waits.{' '}
+      <button type="button" class="button" onClick={() => pages.value?.takeOver()}>
+        Record here instead
+      </button>
+    </p>
+  );
+}

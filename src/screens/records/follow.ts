@@ -1,0 +1,61 @@
+// Makes the page follow the one that writes, and go on from there when it may write itself.
+
+import { effect, untracked } from '@preact/signals';
+import { joinPages, type Pages } from '../../record/store/index.ts';
+import { sayWaiting } from '../desk/index.ts';
+import type { Tools } from '../frame/tools.ts';
+import { lockPage } from './lock.ts';
+import { openKept, openLast } from './restore.ts';
+
+/** Joins the other pages of this browser. */
+export function joinOthers(tools: Tools): Pages {
+  const { desk } = tools;
+  let next: string | null = null;
+  let reading: Promise<void> | null = null;
+
+  const catchUp = async (): Promise<void> => {
+    while (next !== null) {
+      const id = next;
+      next = null;
+      const reader = desk.reader.value;
+      if (reader !== null && desk.door.keys() !== null && desk.role.value === 'follows')
+        await openKept(desk, reader, id);
+    }
+  };
+  const pages = joinPages(
+    (role) => {
+      const followed = desk.role.peek() === 'follows';
+      desk.role.value = role;
+      if (role === 'writes' && followed) void goOn();
+    },
+    (told) => {
+      if (told.told === 'wiped') window.location.reload();
+      else if (told.told === 'locked') void lockPage(tools);
+      else if (desk.role.peek() === 'follows') {
+        next = told.record;
+        reading ??= catchUp().finally(() => {
+          reading = null;
+        });
+      }
+    },
+  );
+  /** What the other page wrote last is read before anything is added to it. */
+  const goOn = async (): Promise<void> => {
+    const reader = desk.reader.value;
+    desk.role.value = 'asking';
+    if (reader !== null) await openLast(desk, reader);
+    desk.role.value = 'writes';
+    sayWaiting(desk);
+  };
+  effect(() => {
+    const kept = desk.keeper.kept.value;
+    if (kept !== null) untracked(() => pages.tell({ told: 'kept', record: kept.record }));
+  });
+  let wasOpen = false;
+  effect(() => {
+    const { state } = desk.door.now.value;
+    if (wasOpen && state === 'locked') pages.tell({ told: 'locked' });
+    wasOpen = state === 'open';
+  });
+  return pages;
+}
