@@ -2,6 +2,7 @@
 
 export type { Fault, Head, Verdict } from '../chain/index.ts';
 export { newName } from './bytes.ts';
+export { type Clip, dropClips, keepClip, readClip, type Sound, soundOf } from './clips.ts';
 export { type FailureKind, failureOf, isStoreFailure, type StoreFailure, storeFailure } from './failure.ts';
 export { createIdbShelf, DATABASE, OBJECT_STORE } from './idb-shelf.ts';
 export {
@@ -24,3 +25,4 @@ export type { Keys } from './sealed.ts';
 export type { Key, Placed, Shelf, Write } from './shelf.ts';
 export { createStrictStore } from './strict-store.ts';
 export * from './vault/index.ts';
+export { type Left, wipeEverything } from './wipe.ts';

@@ -57,7 +57,8 @@ export interface Desk {
 }
 
 export interface DeskParts {
-  readonly role: Signal<Role>;
+  /** without it the desk is the only one */
+  readonly role?: Signal<Role>;
   readonly shelf: Shelf;
   readonly door: Door;
   readonly keeper: Keeper;
@@ -70,6 +71,7 @@ export interface DeskParts {
 /** An empty desk. */
 export const createDesk = (parts: DeskParts): Desk => ({
   ...parts,
+  role: parts.role ?? signal<Role>('writes'),
   record: signal(null),
   reader: signal(null),
   waiting: signal([]),

@@ -1,9 +1,11 @@
 // What the open patient is called and where, and closing the record when the patient is handed over.
 
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { type Sound, soundOf } from '../../record/store/index.ts';
 import type { OpenRecord } from '../desk/index.ts';
 import { useTools } from '../frame/tools.ts';
 import { closeOpen, fileOpen } from './close.ts';
+import { size } from './storage.ts';
 import { summaryOf } from './summary.ts';
 import { whoIs } from './who.ts';
 
@@ -16,6 +18,11 @@ interface Props {
 export function FilingForm({ record, changed, close }: Props) {
   const { desk, player } = useTools();
   const [said, setSaid] = useState('');
+  const [keepSound, setKeepSound] = useState(false);
+  const [sound, setSound] = useState<Sound | null>(null);
+  useEffect(() => {
+    soundOf(desk.shelf, record.facts.id).then(setSound, () => undefined);
+  }, [record.facts.id]);
   const fields = {
     label: useRef<HTMLInputElement>(null),
     tag: useRef<HTMLInputElement>(null),
@@ -57,12 +64,18 @@ export function FilingForm({ record, changed, close }: Props) {
             class="button"
             onClick={() => {
               player.stop();
-              void closeOpen(desk).then(close);
+              void closeOpen(desk, keepSound).then(close);
             }}
           >
             Close this record
           </button>
         </div>
+        {sound !== null && sound.utterances.length > 0 && (
+          <label class="tick">
+            <input type="checkbox" checked={keepSound} onChange={() => setKeepSound(!keepSound)} /> Keep the
+            sound of {sound.utterances.length} utterances ({size(sound.size)}) when it is closed
+          </label>
+        )}
         <p role="status">{said}</p>
       </form>
     </details>

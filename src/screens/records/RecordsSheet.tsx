@@ -10,6 +10,8 @@ import { RecordList } from './RecordList.tsx';
 import { Safety } from './Safety.tsx';
 import { type Shown, shownOf } from './summary.ts';
 import { newRecord } from './switch.ts';
+import { Transfer } from './Transfer.tsx';
+import { WipeAll } from './WipeAll.tsx';
 import { whyNot } from './words.ts';
 
 /** What the sheet lists; null until it is read. */
@@ -59,7 +61,9 @@ export function RecordsSheet({ close }: { readonly close: () => void }) {
       {record === null && <p class="small-print">A new record begins with the first words that are said.</p>}
       {fault !== null && <p class="notice trouble">{fault}</p>}
       {listing !== null && <RecordList listing={listing} leave={leave} changed={() => void read()} />}
+      {listing !== null && <Transfer records={listing.records} changed={() => void read()} />}
       <Safety />
+      <WipeAll />
       <OpenTalk opened={close} />
       <Demos chosen={close} />
     </Sheet>

@@ -1,6 +1,7 @@
 // Closing a record and opening it again; both are logged in it, and closing lets the sound of its utterances go.
 
 import { fileExam } from '../../record/index.ts';
+import { dropClips } from '../../record/store/index.ts';
 import { type Desk, type OpenRecord, setRecord, type TalkReader, timeIn } from '../desk/index.ts';
 import { openKept } from './restore.ts';
 import { newRecord } from './switch.ts';
@@ -16,10 +17,12 @@ export function fileOpen(desk: Desk, file: Parameters<typeof fileExam>[1]): void
   if (record !== null) setRecord(desk, filed(desk, record, file));
 }
 
-/** Closes the open record; it stays kept and can be opened again. */
-export async function closeOpen(desk: Desk): Promise<void> {
+/** Closes the open record; it stays kept and can be opened again. Its sound goes unless it is to be kept. */
+export async function closeOpen(desk: Desk, keepSound: boolean): Promise<void> {
+  const id = desk.record.value?.facts.id;
   fileOpen(desk, { closed: true });
   await desk.keeper.settled();
+  if (id !== undefined && !keepSound) await dropClips(desk.shelf, id).catch(() => undefined);
   newRecord(desk);
 }
 

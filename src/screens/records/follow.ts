@@ -11,9 +11,11 @@ import { openKept, openLast } from './restore.ts';
 export function joinOthers(tools: Tools): Pages {
   const { desk } = tools;
   let next: string | null = null;
-  let reading: Promise<void> | null = null;
+  let reading = false;
 
   const catchUp = async (): Promise<void> => {
+    if (reading) return;
+    reading = true;
     while (next !== null) {
       const id = next;
       next = null;
@@ -21,6 +23,7 @@ export function joinOthers(tools: Tools): Pages {
       if (reader !== null && desk.door.keys() !== null && desk.role.value === 'follows')
         await openKept(desk, reader, id);
     }
+    reading = false;
   };
   const pages = joinPages(
     (role) => {
@@ -33,9 +36,7 @@ export function joinOthers(tools: Tools): Pages {
       else if (told.told === 'locked') void lockPage(tools);
       else if (desk.role.peek() === 'follows') {
         next = told.record;
-        reading ??= catchUp().finally(() => {
-          reading = null;
-        });
+        void catchUp();
       }
     },
   );

@@ -14,13 +14,14 @@ export async function lockPage(tools: Tools): Promise<boolean> {
   // What the ear was in the middle of is still said, and kept with the rest.
   await stopListening(tools);
   await desk.keeper.settled();
-  if (desk.keeper.unwritten.value > 0) {
-    desk.notice.value = trouble('Not locked: what is new could not be kept yet, and locking would lose it.');
+  if (desk.keeper.unwritten.value > 0 || desk.waiting.value.length > 0) {
+    desk.notice.value = trouble(
+      'Not locked: something that was said is not kept yet, and locking would lose it.',
+    );
     return false;
   }
   batch(() => {
     desk.record.value = null;
-    desk.waiting.value = [];
     desk.damage.value = null;
     desk.notice.value = null;
     changing.value = null;
