@@ -2,6 +2,7 @@
 // ROUNDS=100 npx vitest run --project browser tests/browser/kill.test.ts makes the long run.
 
 import { execSync } from 'node:child_process';
+import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, inject, it } from 'vitest';
 import { seeded } from '../seeded.ts';
 import { createProfile, type Profile } from './profile.ts';
@@ -11,6 +12,53 @@ const ROUNDS = Number(process.env.ROUNDS ?? 20);
 
 let profile: Profile | null = null;
 afterEach(() => profile?.remove());
+
+const lineOf = (number: number): string => `invented remark number ${number}, left wrist swelling`;
+
+interface OnDisk {
+  readonly id: string;
+  readonly kind: string;
+  readonly payload: { readonly text?: unknown };
+}
+
+/** Every event on the disk, decrypted apart from the page's own code, in the order of the log. */
+const onDisk = (page: Page): Promise<readonly OnDisk[]> =>
+  page.evaluate(async () => {
+    const answer = <T>(request: IDBRequest<T>): Promise<T> =>
+      new Promise((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const database = await answer(indexedDB.open('fieldsay'));
+    const store = database.transaction('kept').objectStore('kept');
+    const range = IDBKeyRange.bound(['row'], ['row', []]);
+    const [vault, keys, values] = await Promise.all([
+      answer(store.get(['vault'])),
+      answer(store.getAllKeys(range)),
+      answer(store.getAll(range)),
+    ]);
+    database.close();
+    const open = (
+      key: CryptoKey,
+      iv: BufferSource,
+      place: string,
+      data: BufferSource,
+    ): Promise<ArrayBuffer> => {
+      const additionalData = new TextEncoder().encode(place);
+      return crypto.subtle.decrypt({ name: 'AES-GCM', iv, additionalData }, key, data);
+    };
+    const { device, main, wrapped } = vault;
+    const raw = await open(device, wrapped.iv, `fieldsay-key/1 ${main}`, wrapped.data);
+    const key = await crypto.subtle.importKey('raw', raw, 'AES-GCM', false, ['decrypt']);
+    return Promise.all(
+      values.map(async ({ iv, data }, index) => {
+        const text = new TextDecoder().decode(
+          await open(key, iv, `fieldsay/1 ${JSON.stringify(keys[index])}`, data),
+        );
+        return JSON.parse(text).event as OnDisk;
+      }),
+    );
+  });
 
 /** The processes of this profile's browser and of no other. */
 function kill(folder: string): void {
@@ -46,12 +94,13 @@ describe('a killed browser', () => {
       expect(await page.locator('.notice.trouble').count()).toBe(0);
       most += found - shown;
       if (round === ROUNDS) {
-        const text = (await page.locator('.timeline').textContent()) ?? '';
-        const numbers = [...text.matchAll(/remark number (\d+)/g)].map(([, number]) => Number(number));
-        // Each line that is there at all is there once, and none before the last is missing.
-        expect(numbers.toSorted((a, b) => a - b)).toEqual(
-          Array.from({ length: found }, (_, index) => index + 1),
+        const events = await onDisk(page);
+        expect(new Set(events.map(({ id }) => id)).size).toBe(events.length);
+        const talk = events.flatMap(({ kind, payload }) =>
+          kind === 'utterance' ? [String(payload.text)] : [],
         );
+        // Each line that is there at all is there once, and none before the last is missing.
+        expect(talk).toEqual(Array.from({ length: found }, (_, index) => lineOf(index + 1)));
         kill(profile.folder);
         break;
       }
@@ -63,7 +112,7 @@ describe('a killed browser', () => {
       const talk = async (): Promise<void> => {
         while (running) {
           said += 1;
-          await field.fill(`invented remark number ${said}, left wrist swelling`);
+          await field.fill(lineOf(said));
           await field.press('Enter');
         }
       };
