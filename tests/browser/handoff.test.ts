@@ -121,3 +121,16 @@ describe('a report over the radio', () => {
     await button(page, 'Their questions').waitFor();
   });
 });
+
+describe('a written report', () => {
+  it('leads from each line to the entries it tells and the words they came from', async () => {
+    const page = await examined(['left forearm, deformity and swelling', 'pulse one twelve']);
+    await page.getByRole('button', { name: 'SOAP' }).click();
+    const line = page.locator('.told', { hasText: /^Left forearm: deformity and swelling/ }).first();
+    await line.locator('summary').click();
+    expect(await line.getByRole('listitem').allTextContents()).toEqual([
+      expect.stringMatching(/LEFT forearm: deformity \(unconfirmed\), heard as “/),
+      expect.stringMatching(/LEFT forearm: swelling \(unconfirmed\), heard as “/),
+    ]);
+  });
+});

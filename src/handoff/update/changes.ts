@@ -20,11 +20,20 @@ export interface Parted {
   readonly after: readonly Entry[];
 }
 
-export function parted(entries: readonly Entry[], since: number): Parted {
+/** True for an entry that the report before could tell. */
+export type IsTold = (entry: Entry) => boolean;
+
+/** By the time: times are kept in whole seconds, so a list of what was told is surer where there is one. */
+export const heardBy =
+  (since: number): IsTold =>
+  ({ heardAt }) =>
+    Date.parse(heardAt) <= since;
+
+export function parted(entries: readonly Entry[], isTold: IsTold): Parted {
   const standing = inOrder(entries).filter(stands);
   return {
-    before: standing.filter(({ heardAt }) => Date.parse(heardAt) <= since),
-    after: standing.filter(({ heardAt }) => Date.parse(heardAt) > since),
+    before: standing.filter(isTold),
+    after: standing.filter((entry) => !isTold(entry)),
   };
 }
 
@@ -102,13 +111,13 @@ export const changedRest = ({ after }: Parted, day: Day): readonly Told[] => [
  * What was said by then and no longer stands: what took its place since, or, of a struck entry, just that it does not
  * stand. When an entry was struck is not known from it, so this may be told once too often and never too seldom.
  */
-export function takenBack(input: HandoffInput, since: number): readonly Told[] {
+export function takenBack(input: HandoffInput, isTold: IsTold): readonly Told[] {
   const byId = new Map(input.entries.map((entry) => [entry.id, entry]));
   return input.entries
-    .filter((entry) => !stands(entry) && Date.parse(entry.heardAt) <= since)
+    .filter((entry) => !stands(entry) && isTold(entry))
     .flatMap((entry): readonly Told[] => {
       const heir = entry.replacedBy === undefined ? undefined : byId.get(entry.replacedBy);
-      if (heir !== undefined && Date.parse(heir.heardAt) <= since) return [];
+      if (heir !== undefined && isTold(heir)) return [];
       const now = heir === undefined || !stands(heir) ? '' : `; now: ${brief(heir)}`;
       return [
         {

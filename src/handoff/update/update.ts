@@ -1,5 +1,6 @@
 // A second report: what changed since the first one was made, in writing and for the radio.
 
+import type { Entry } from '../../record/entry.ts';
 import { dayOf } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { clockThere, madeAt } from '../moment.ts';
@@ -14,6 +15,7 @@ import {
   changedLimbs,
   changedRest,
   changedSigns,
+  heardBy,
   metSince,
   parted,
   takenBack,
@@ -24,12 +26,15 @@ interface Section {
   readonly told: readonly Told[];
 }
 
-function sections(input: HandoffInput, since: string): readonly Section[] {
+/** ids of the entries that the report before could tell, where they are known; else the time decides */
+type ToldIds = ReadonlySet<string> | undefined;
+
+function sections(input: HandoffInput, since: string, toldIds: ToldIds): readonly Section[] {
   const day = dayOf(input.startedAt);
-  const at = Date.parse(since);
-  const parts = parted(input.entries, at);
+  const isTold = toldIds === undefined ? heardBy(Date.parse(since)) : ({ id }: Entry) => toldIds.has(id);
+  const parts = parted(input.entries, isTold);
   return [
-    { title: 'Taken back', told: takenBack(input, at) },
+    { title: 'Taken back', told: takenBack(input, isTold) },
     { title: 'Criteria', told: metSince(input, parts) },
     { title: 'Signs', told: changedSigns(parts, day) },
     { title: 'Findings', told: changedFindings(parts, day) },
@@ -42,8 +47,8 @@ const opening = (input: HandoffInput, since: string): string =>
   `Update since ${clockThere(input, Date.parse(since))}`;
 
 /** What changed since `since` (ISO 8601 with offset), or that nothing did; left and right are the patient's. */
-export function updateSince(input: HandoffInput, since: string): HandoffText {
-  const all = sections(input, since);
+export function updateSince(input: HandoffInput, since: string, toldIds?: ReadonlySet<string>): HandoffText {
+  const all = sections(input, since, toldIds);
   const none = all.every(({ told }) => told.length === 0);
   return {
     lines: [
@@ -55,8 +60,12 @@ export function updateSince(input: HandoffInput, since: string): HandoffText {
 }
 
 /** The same for the radio, in pieces of at most 40 words. */
-export function radioUpdate(input: HandoffInput, since: string): { readonly chunks: readonly Chunk[] } {
-  const told = sections(input, since).flatMap((section) => section.told.map(lineOf));
+export function radioUpdate(
+  input: HandoffInput,
+  since: string,
+  toldIds?: ReadonlySet<string>,
+): { readonly chunks: readonly Chunk[] } {
+  const told = sections(input, since, toldIds).flatMap((section) => section.told.map(lineOf));
   const lines = told.length === 0 ? [bare('Nothing new was said')] : told;
   return { chunks: chunks([bare(speak(opening(input, since))), ...lines]) };
 }

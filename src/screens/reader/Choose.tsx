@@ -9,7 +9,7 @@ import { clock, dayOf } from '../../timeline/index.ts';
 import { useTools, useWorked } from '../frame/tools.ts';
 import { PaceControl } from './PaceControl.tsx';
 import { timeFor, wordCount } from './pace.ts';
-import { type MadeReport, makeReport, REPORT_NAMES, toldUntil } from './reports.ts';
+import { type MadeReport, makeReport, REPORT_NAMES, toldEntries, toldUntil } from './reports.ts';
 import { SentList } from './SentList.tsx';
 
 const ORDER_NAMES: Readonly<Record<RadioOrder, string>> = {
@@ -37,7 +37,12 @@ export function Choose({ pace, read, check, questions }: Props) {
   const told = toldUntil(steps);
   const made = formatIso(input.now, exam?.zone ?? desk.zone);
   const make = (part: Exclude<ReportPart, 'again'>): MadeReport =>
-    makeReport(part, input, { order, since: told ?? input.startedAt, made });
+    makeReport(part, input, {
+      order,
+      since: told ?? input.startedAt,
+      told: toldEntries(exam?.events ?? []),
+      made,
+    });
   const offered: readonly MadeReport[] = [
     make('script'),
     ...(told === null ? [] : [make('update')]),

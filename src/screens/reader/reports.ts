@@ -8,7 +8,7 @@ import {
   radioDetails,
   radioUpdate,
 } from '../../handoff/index.ts';
-import type { KeptStep, ReportPart } from '../../record/index.ts';
+import type { KeptStep, RecordEvent, ReportPart } from '../../record/index.ts';
 
 export interface MadeReport {
   readonly part: ReportPart;
@@ -34,17 +34,56 @@ export function toldUntil(steps: readonly KeptStep[]): string | null {
   return last?.step === 'sent' ? last.made : null;
 }
 
+/**
+ * The entries that the last report read to its end could tell: all that were in the log before its first piece was sent.
+ */
+export function toldEntries(events: readonly RecordEvent[]): ReadonlySet<string> {
+  const end = events.findLastIndex(
+    ({ kind, payload }) =>
+      kind === 'handed-over' && payload.step === 'sent' && isReport(payload) && payload.piece === payload.of,
+  );
+  const made = sentAt(events[end]);
+  const begun = events.findIndex((event) => made !== null && sentAt(event) === made);
+  return new Set(
+    events
+      .slice(0, Math.max(0, begun))
+      .flatMap((event) =>
+        event.kind === 'entered'
+          ? [event.payload.id]
+          : event.kind === 'corrected'
+            ? event.payload.replacements.map(({ id }) => id)
+            : [],
+      ),
+  );
+}
+
+/** When the report was made that the event sent a piece of; null of any other event. */
+const sentAt = (event: RecordEvent | undefined): string | null =>
+  event?.kind === 'handed-over' && event.payload.step === 'sent' && isReport(event.payload)
+    ? event.payload.made
+    : null;
+
+const isReport = ({ part }: { readonly part: ReportPart }): boolean => part === 'script' || part === 'update';
+
+export interface ReportWishes {
+  readonly order: RadioOrder;
+  /** ISO 8601: when the report before was made, and what it could tell; only an update goes by them */
+  readonly since: string;
+  readonly told: ReadonlySet<string>;
+  readonly made: string;
+}
+
 /** The report of that kind; an update since `since`, which the other kinds do not need. */
 export function makeReport(
   part: Exclude<ReportPart, 'again'>,
   input: HandoffInput,
-  { order, since, made }: { readonly order: RadioOrder; readonly since: string; readonly made: string },
+  { order, since, told, made }: ReportWishes,
 ): MadeReport {
   const { chunks } =
     part === 'script'
       ? radio(input, order)
       : part === 'update'
-        ? radioUpdate(input, since)
+        ? radioUpdate(input, since, told)
         : radioDetails(input, order);
   return { part, pieces: chunks, made };
 }

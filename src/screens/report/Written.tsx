@@ -3,6 +3,7 @@
 import { type HandoffText, textOf } from '../../handoff/index.ts';
 import { done, trouble } from '../desk/index.ts';
 import { useTools } from '../frame/tools.ts';
+import { Told } from './Told.tsx';
 
 export function Written({ name, text }: { readonly name: string; readonly text: HandoffText }) {
   const { desk } = useTools();
@@ -20,7 +21,7 @@ export function Written({ name, text }: { readonly name: string; readonly text: 
     <section class="written" aria-label={name}>
       {text.lines.map((line, index) => {
         const key = `${index}-${line.role}`;
-        return line.role === 'heading' ? <h3 key={key}>{line.text}</h3> : <p key={key}>{line.text}</p>;
+        return line.role === 'heading' ? <h3 key={key}>{line.text}</h3> : <Told key={key} line={line} />;
       })}
       <button type="button" class="button wide" onClick={() => void copy()}>
         Copy as text
