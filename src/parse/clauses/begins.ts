@@ -103,12 +103,29 @@ function tagQuestion({ piece, pieces, i, tokens, full, draft }: Place): Turn | n
   return full && draft.mood === 'statement' && last && isTag ? become('question') : null;
 }
 
-function question({ piece, pieces, i, draft }: Place): Turn | 'stay' | null {
+function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'stay' | null {
   if (piece.role !== 'asking' && piece.role !== 'ask') return null;
+  if (isDenial(pieces, i, tokens) || isDeniedAny(piece, draft)) return 'stay';
   if (draft.mood === 'instruction' && piece.role === 'asking') return 'stay';
   const before = pieces[i - 1]?.role;
   return before === 'asking' || before === 'negation' || before === 'ask' ? 'stay' : begin('question');
 }
+
+// "Did not give any oxygen" asks nobody, unless a person follows ("did not you fall") or a question mark stands at its end.
+function isDenial(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [piece, not, next] = [pieces[i], pieces[i + 1], pieces[i + 2]];
+  if (piece === undefined || not === undefined || next === undefined) return false;
+  const bare = piece.weak && piece.to - piece.from === 1 && not.role === 'negation' && not.weak;
+  const asks = tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause;
+  return bare && !isSmall(next, 'person') && asks !== 'ask';
+}
+
+// "We did not give any oxygen": "any" goes with the "not" before it.
+const isDeniedAny = (piece: Piece, draft: Draft): boolean =>
+  piece.weak &&
+  isSmall(piece, 'article') &&
+  draft.mood === 'statement' &&
+  draft.pieces.some((one) => one.role === 'negation' && marked(one, 'negation', 'before'));
 
 function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn | 'stay' | null {
   const mood = isPlanned(piece, pieces, i) ? 'plan' : moodOf(piece);

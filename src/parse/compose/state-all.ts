@@ -10,7 +10,7 @@ import { itemsOf } from './exam/items.ts';
 import { stateHistory } from './history/history-said.ts';
 import { type Reach, reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
-import type { Talk } from './talk.ts';
+import { isPlaced, type Talk } from './talk.ts';
 import { stateVital } from './vitals/vital-said.ts';
 
 /** The roles that state something of the patient besides a site. */
@@ -55,14 +55,15 @@ function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
     if (piece === undefined) continue;
-    if (piece.role === 'history') {
+    if (isComingOff(pieces, i)) stretch.push({ ...piece, role: 'unknown' });
+    else if (piece.role === 'history') {
       const end = stateHistory(talk, pieces, i, isDenied(pieces, i, reach));
       flush();
       while ((pieces[i + 1]?.from ?? end) < end) i++;
     } else if (piece.role === 'vital' && (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces)))
       stretch.push(asCsm(piece));
     else if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
-      const taken = stateVital(talk, pieces, i);
+      const taken = isFormer(talk, pieces, i) ? 0 : stateVital(talk, pieces, i);
       if (taken === 0) stretch.push(piece);
       else flush();
       i += Math.max(0, taken - 1);
@@ -70,6 +71,16 @@ function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
   }
   flush();
 }
+
+// "The tourniquet came off": said of care it tells how nobody was hurt.
+const isComingOff = (pieces: readonly Piece[], i: number): boolean => {
+  const piece = pieces[i];
+  return (
+    piece?.role === 'history' &&
+    marked(piece, 'removal', 'after') &&
+    pieces.slice(0, i).some(({ role }) => role === 'care')
+  );
+};
 
 // A "no" before a list reaches its names ("no allergies, medications or history"), and what is told in words only where it
 // stands straight before them.
@@ -90,6 +101,13 @@ const isOfSite = (piece: Piece, pieces: readonly Piece[]): boolean =>
   marked(piece, 'bare') &&
   marked(piece, 'vital', 'skin') &&
   pieces.some(({ role, weak }) => role === 'site' && !weak);
+
+// "One hundred over sixty, was one ten over seventy": what was before is no reading of now, and stays in words.
+function isFormer(talk: Talk, pieces: readonly Piece[], i: number): boolean {
+  const before = pieces[i - 1];
+  const earlier = pieces.slice(0, i - 1).some((one) => one.role === 'vital' && isPlaced(talk, one));
+  return before !== undefined && earlier && isSmall(before, 'was') && marked(pieces[i] as Piece, 'bare');
+}
 
 // "A pulse in the left foot": without a rate, a pulse at a limb is a check of that limb.
 const isPulseOfLimb = (piece: Piece, pieces: readonly Piece[]): boolean =>

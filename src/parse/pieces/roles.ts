@@ -14,7 +14,7 @@ const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
   ['ask', rule('csm.ask')],
   ['ask', rule('history.ask')],
   ['history', file('history')],
-  ['care', file('care')],
+  ['care', (island) => island.file === 'care' && island.rule !== 'care.removal'],
   ['limbs', rule('csm.limbs')],
   ['vital', (island) => island.file === 'vitals' && !hasTag(island, 'heading')],
   ['csm', (island) => island.file === 'csm' && !hasTag(island, 'late')],

@@ -47,3 +47,16 @@ describe('care', () => {
     expect(read(talk, 'care')).toEqual([expected]);
   });
 });
+
+describe('care that was ended', () => {
+  it.each([
+    'released the tourniquet on the left thigh at fourteen forty',
+    'loosened the bandage on the right hand',
+    'tourniquet off the left arm',
+    'took the splint off his leg',
+    'collar off',
+    "didn't give any oxygen",
+  ])('is kept as said, and is no care given: %s', (talk) => {
+    expect(read(talk)).toEqual([`note: ${talk}`]);
+  });
+});

@@ -1,7 +1,7 @@
 // What is denied is denied as far as the denial reaches and no further; an exception is there. All talk here is invented.
 
 import { describe, expect, it } from 'vitest';
-import { read } from '../read.ts';
+import { read, statementsOf } from '../read.ts';
 
 describe('a denial', () => {
   it.each([
@@ -63,5 +63,23 @@ describe('a word that denies by itself', () => {
     ['pelvis is unstable', ['instability pelvis']],
   ])('is turned by a "not": %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
+  });
+});
+
+describe('a list of symptoms', () => {
+  it.each([
+    ['no hip pain or dizziness', ['no symptoms: dizziness', 'no pain hip']],
+    ['denies chest pain or shortness of breath', ['no symptoms: shortness of breath', 'no pain chest']],
+    ['not nauseous or dizzy', ['no symptoms: not nauseous', 'no symptoms: dizzy']],
+    ['no chest pain but feels dizzy', ['symptoms: feels dizzy', 'no pain chest']],
+  ])('is denied as far as the no reaches: %s', (talk, expected) => {
+    expect(read(talk, 'history', 'finding')).toEqual(expected);
+  });
+
+  it('of one finding at several places is denied, and asked about where nothing joins it', () => {
+    const [first, second] = statementsOf('no hip pain, knee pain');
+    expect(first?.doubt).toEqual([]);
+    expect(second?.statement).toMatchObject({ site: 'knee', finding: 'pain', present: false });
+    expect(second?.doubt).toEqual(['Is this denied too, or is it there?']);
   });
 });

@@ -84,9 +84,27 @@ function timed(sampler: Sampler): Sentence {
   };
 }
 
+/** Care that was ended is kept in words; worn things taken off are no care at all. */
+function ended(sampler: Sampler): Sentence {
+  const word = sampler.say('care.removal');
+  const way = word.tag('removal');
+  const lines = {
+    before: `${word.text} the tourniquet on the left thigh`,
+    after: `tourniquet on the left thigh ${word.text}`,
+    worn: word.text,
+  };
+  return {
+    rule: 'care.removal',
+    lines: [lines[way as keyof typeof lines]],
+    wants: [stating({ kind: 'note' })],
+    never: [stating({ kind: 'care' }), stating({ kind: 'visit' })],
+  };
+}
+
 /** The sentences about care. */
 export const careSentences = (sampler: Sampler): readonly Sentence[] => [
   ...Array.from({ length: 420 }, () => applied(sampler)),
   ...Array.from({ length: 160 }, () => drugged(sampler)),
   ...Array.from({ length: 80 }, () => timed(sampler)),
+  ...Array.from({ length: 160 }, () => ended(sampler)),
 ];

@@ -14,6 +14,7 @@ import { sitesOf } from '../sites/sides.ts';
 import { type HowKnown, type Talk, textOf } from '../talk.ts';
 import { isGiven, isInstrument } from './given.ts';
 import { textOfCare } from './remedy.ts';
+import { isRemoved } from './removed.ts';
 
 export interface FoundCare extends Span {
   readonly statements: readonly { readonly statement: CareStatement; readonly known: HowKnown }[];
@@ -34,6 +35,11 @@ export function careOf(
     const piece = pieceOf(items[i]);
     const island = piece === null ? null : readingOf(piece, 'care');
     if (piece === null || island === null || tagOf(island, 'care') === null) continue;
+    // The place goes with the words that are kept, and is no look.
+    if (isRemoved(items, talk.tokens, i)) {
+      for (const index of group) usedSites.add(index);
+      continue;
+    }
     if (reach.polarity(piece.from, false) !== 'stated') continue;
     const last = found.at(-1);
     // "Packing the wound on the thigh with gauze": what it was done with is no care of its own.

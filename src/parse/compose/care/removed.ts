@@ -1,0 +1,33 @@
+// Whether a clause says that care was ended: "released the tourniquet on the right arm", "collar off".
+
+import { marked, type Role } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { type Item, pieceOf, wordsOf } from '../sites/item.ts';
+
+const PASSED: ReadonlySet<Role> = new Set(['small', 'side', 'part', 'time', 'figure', 'negation']);
+
+/** True where the care at item `i` was taken off, let go or stopped. */
+export const isRemoved = (items: readonly Item[], tokens: readonly Token[], i: number): boolean =>
+  endsBefore(items, tokens, i) || endsAfter(items, tokens, i);
+
+function endsBefore(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  for (let k = i - 1; k >= 0; k--) {
+    const piece = pieceOf(items[k]);
+    if (piece === null || isPaused(tokens, piece)) return false;
+    if (marked(piece, 'removal', 'before')) return true;
+    if (!PASSED.has(piece.role)) return false;
+  }
+  return false;
+}
+
+function endsAfter(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  for (let k = i + 1; k < items.length; k++) {
+    const [item, last] = [items[k], items[k - 1]];
+    if (item === undefined || last === undefined || isPaused(tokens, wordsOf(last))) return false;
+    const piece = pieceOf(item);
+    if (piece !== null && marked(piece, 'removal', 'after')) return true;
+    if (piece !== null && !PASSED.has(piece.role)) return false;
+  }
+  return false;
+}
