@@ -9,6 +9,7 @@ import { Notices } from './frame/Notices.tsx';
 import { PANEL_NAMES, PANELS, shown } from './frame/panels.ts';
 import { useTools } from './frame/tools.ts';
 import { Banner } from './play/Banner.tsx';
+import { Ready } from './ready/Ready.tsx';
 import { Records } from './records/Records.tsx';
 import { OpenWay } from './report/OpenWay.tsx';
 import { Talk } from './talk/Talk.tsx';
@@ -61,6 +62,8 @@ function Sheets() {
       return <Cautions close={close} />;
     case 'records':
       return <Records close={close} />;
+    case 'ready':
+      return <Ready close={close} />;
     case 'words':
       return <WordsSheet close={close} />;
     case 'more':

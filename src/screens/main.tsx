@@ -2,7 +2,7 @@
 
 import { render } from 'preact';
 import './styles/index.css';
-import { effect, signal, untracked } from '@preact/signals';
+import { computed, effect, signal, untracked } from '@preact/signals';
 import { createIdbShelf, type Role } from '../record/store/index.ts';
 import { createDesk, derive, say, sayWaiting, trouble } from './desk/index.ts';
 import { createColumns } from './frame/columns.ts';
@@ -24,6 +24,7 @@ import { logGap, openHeard, sayHeard } from './listen/into-record.ts';
 import { createOwnVoice } from './listen/own-voice.ts';
 import { Page } from './Page.tsx';
 import { createPlayer } from './play/player.ts';
+import { keepAwake } from './ready/wake.ts';
 import { createDoor } from './records/door.ts';
 import { joinOthers } from './records/follow.ts';
 import { Gate } from './records/Gate.tsx';
@@ -86,6 +87,11 @@ const tools: Tools = {
   sounds: keptChoice(storage, 'fieldsay-sounds', SOUNDS, 'off'),
   earcons: createEarcons('AudioContext' in window ? () => new AudioContext() : null),
   standby: signal(false),
+  // The screen of a play or of a file that was read may go dark.
+  wake: keepAwake(
+    computed(() => desk.record.value?.facts.kind === 'live'),
+    document,
+  ),
   lastTold: signal<string | null>(null),
   update: createUpdate(),
   look: createLook(storage, document.documentElement),

@@ -74,6 +74,14 @@ export const SCREENS: readonly Screen[] = [
   { name: '10-records', open: (page) => press(page, 'Records'), leave: closeSheet },
   { name: '11-menu', open: (page) => press(page, 'More'), leave: closeSheet },
   {
+    name: '11a-ready',
+    open: async (page) => {
+      await press(page, 'More');
+      await press(page, 'Ready for the mountain?');
+    },
+    leave: closeSheet,
+  },
+  {
     name: '11b-what-can-i-say',
     open: async (page) => {
       await press(page, 'More');

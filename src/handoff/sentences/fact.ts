@@ -33,12 +33,10 @@ const samePlace = (one: FindingEntry, other: FindingEntry): boolean =>
 const isBare = (entry: FindingEntry): boolean =>
   findingPhrase(entry) === findingPhrase({ finding: entry.finding });
 
-/** True where a bare "bleeding" was said within the minute of an "active bleeding": the second tells it. */
-const isToldBy = (bare: FindingEntry, fuller: FindingEntry): boolean =>
+/** True where a bare "bleeding" was said within the minute of an "active bleeding", the fuller one: the second tells it. */
+const isToldIn = (bare: FindingEntry, fuller: FindingEntry): boolean =>
   bare.present &&
   fuller.present &&
-  isBare(bare) &&
-  !isBare(fuller) &&
   (fuller.count === undefined || fuller.count === 1) &&
   bare.state === fuller.state &&
   speaksOfSame(bare, fuller) &&
@@ -64,12 +62,33 @@ function whenOf(entries: readonly FindingEntry[], all: readonly FindingEntry[]):
   return otherwise || entries.some(isTimed) ? 'at' : 'never';
 }
 
+interface Heap {
+  readonly all: FindingEntry[];
+  /** those that say more than the finding */
+  readonly fuller: FindingEntry[];
+}
+
+/** The findings by site and finding: none of one heap says anything of another, and a long exam has many. */
+function heapsOf(findings: readonly FindingEntry[]): (entry: FindingEntry) => Heap {
+  const heaps = new Map<string, Heap>();
+  const keyOf = ({ site, finding }: FindingEntry): string => `${site} ${finding}`;
+  for (const entry of findings) {
+    const heap = heaps.get(keyOf(entry)) ?? { all: [], fuller: [] };
+    heaps.set(keyOf(entry), heap);
+    heap.all.push(entry);
+    if (!isBare(entry)) heap.fuller.push(entry);
+  }
+  return (entry) => heaps.get(keyOf(entry)) ?? { all: [], fuller: [] };
+}
+
 /** The facts that the findings state, in the order each was first said. `findings` stand in the order of time. */
 export function factsOf(findings: readonly FindingEntry[]): readonly Fact[] {
   const facts = new Map<string, [FindingEntry, ...FindingEntry[]]>();
+  const heapOf = heapsOf(findings);
   for (const entry of findings) {
-    const teller = findings.find((other) => isToldBy(entry, other)) ?? entry;
-    const denied = findings.some((other) => isContrary(other, teller));
+    const { all, fuller } = heapOf(entry);
+    const teller = (isBare(entry) ? fuller.find((other) => isToldIn(entry, other)) : undefined) ?? entry;
+    const denied = all.some((other) => isContrary(other, teller));
     const { site, side, part, level, present, state } = teller;
     const minute = denied ? minuteOf(teller.at) : '';
     const key = [site, side, part ?? '', level ?? '', present, state, findingPhrase(teller), minute].join(
@@ -82,6 +101,6 @@ export function factsOf(findings: readonly FindingEntry[]): readonly Fact[] {
   return [...facts.values()].map((entries) => {
     // The fullest words are told, of the latest time.
     const latest = entries.findLast((entry) => !isBare(entry)) ?? entries.at(-1) ?? entries[0];
-    return { entries, latest, when: whenOf(entries, findings) };
+    return { entries, latest, when: whenOf(entries, heapOf(latest).all) };
   });
 }

@@ -9,6 +9,7 @@ import type { Later } from '../later/index.ts';
 import type { Dictation } from '../listen/dictation.ts';
 import type { Ear } from '../listen/ear.ts';
 import type { Player } from '../play/player.ts';
+import type { WakeState } from '../ready/wake.ts';
 import type { IdleMinutes } from '../records/idle.ts';
 import type { Persistence } from '../records/storage.ts';
 import type { WayName } from '../report/ways.ts';
@@ -27,7 +28,7 @@ export interface Reading {
   again(): void;
 }
 
-export type Sheet = 'cautions' | 'records' | 'more' | 'words' | null;
+export type Sheet = 'cautions' | 'records' | 'more' | 'words' | 'ready' | null;
 
 export interface Tools {
   readonly desk: Desk;
@@ -46,6 +47,8 @@ export interface Tools {
   readonly sounds: Signal<'off' | 'on'>;
   readonly earcons: Earcons;
   /** while true the page says nothing of its own accord */
+  /** whether the screen is kept awake */
+  readonly wake: ReadonlySignal<WakeState>;
   readonly standby: Signal<boolean>;
   /** what the page told last, for "say again" */
   readonly lastTold: Signal<string | null>;
