@@ -146,7 +146,8 @@ function decode(module: SoundModule, decoder: PackageDecoder, sound: Float32Arra
 }
 
 // Fields of the compiled code's seg_iter_t, in words of four bytes: its text's address, first and last frame, and the
-// score of the sound alone, for which the package has no function. A test holds that they add up to the whole score.
+// score of the sound alone, for which the package has no function. tests/speech/hearing.test.ts
+// notices where a new version lays them out otherwise.
 const [TEXT, FIRST, LAST, FIT] = [2, 3, 4, 5] as const;
 
 // "<sil>", "(NULL)" and "[NOISE]" stand for no words; "that(2)" is "that", said the second way.

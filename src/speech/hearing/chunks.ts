@@ -10,8 +10,11 @@ export interface Chunk {
   readonly isTalk: boolean;
 }
 
-/** A pause of this many seconds ends a chunk. A sentence has shorter ones within it. */
-const PAUSE = 0.2;
+/**
+ * A pause of this many seconds ends a chunk. A breath between two sentences may be as short; where the pause was within
+ * one, nothing is lost, since chunks that were understood are joined again.
+ */
+const PAUSE = 0.07;
 
 export function chunksOf(words: readonly HeardWord[]): readonly Chunk[] {
   const chunks: HeardWord[][] = [];

@@ -10,6 +10,7 @@ import { aside } from './aside.ts';
 import { chunksOf } from './chunks.ts';
 import { type HearingFiles, listed } from './hearing-files.ts';
 import type { HearingGrammar } from './network-of-files.ts';
+import { withoutScraps } from './scraps.ts';
 import type { Segment } from './segments.ts';
 import { trustOf } from './trust.ts';
 import type { HeardUtterance } from './utterance.ts';
@@ -45,7 +46,7 @@ export function createListener(
       const free = phones.decode(sound).words;
       if (free.length === 0) return [];
       const { words } = grammar.decode(sound);
-      return utterancesOf(partsOf(words, trustOf(words, free)), start, end);
+      return utterancesOf(withoutScraps(partsOf(words, trustOf(words, free))), start, end);
     },
     close: () => {
       grammar.close();

@@ -1,0 +1,86 @@
+// The bundled recogniser on speech that flite makes: what was said enters, what was not does not. Sentences are invented.
+
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Entry } from '../../src/record/index.ts';
+import { examine } from '../../src/replay/examine.ts';
+import { readRecording } from '../../src/replay/recording.ts';
+import { realReader } from '../talk-case.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'fieldsay-hearing-'));
+const SLOW = 240_000;
+
+function canSpeak(): boolean {
+  try {
+    return execFileSync('flite', ['-lv'], { encoding: 'utf8' }).includes('rms');
+  } catch {
+    return false;
+  }
+}
+const speaks = canSpeak();
+if (!speaks) console.log('The recogniser is not tested: flite is not installed (apt-get install flite).');
+
+async function heard(said: string) {
+  const path = join(folder, 'said.wav');
+  execFileSync('flite', ['-voice', 'rms', '-t', said, '-o', path]);
+  const recording = await readRecording(path, { startedAt: Date.UTC(2026, 4, 3, 20, 2), zone: '-06:00' });
+  if (typeof recording === 'string') throw new Error(recording);
+  const { entries } = examine(realReader(), recording.talk).state;
+  return { entries, utterances: recording.talk.utterances };
+}
+
+const statements = (entries: readonly Entry[]): readonly Entry[] =>
+  entries.filter(({ kind }) => kind !== 'note' && kind !== 'visit');
+
+describe.runIf(speaks)('the bundled recogniser', () => {
+  let mixed: Awaited<ReturnType<typeof heard>>;
+  beforeAll(async () => {
+    mixed = await heard(
+      'feeling your collarbones now. tenderness over the left clavicle. pulse is ninety two. no pain in the neck.',
+    );
+  }, SLOW);
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  it('enters the findings of a talk, each with its side, polarity and number', () => {
+    // Readings stand before findings in the order that the parser gives them.
+    const byKind = statements(mixed.entries).toSorted((a, b) => a.kind.localeCompare(b.kind));
+    expect(byKind).toMatchObject([
+      { kind: 'finding', site: 'clavicle', side: 'left', finding: 'tenderness', present: true },
+      { kind: 'finding', site: 'neck', finding: 'pain', present: false },
+      { kind: 'vital', vital: 'pulse', value: { rate: 92 } },
+    ]);
+  });
+
+  it('keeps the part that it did not understand, and doubts what was said right after it', () => {
+    expect(mixed.entries[0]).toMatchObject({
+      kind: 'note',
+      heard: expect.stringMatching(/^\[not understood/),
+    });
+    const clavicle = mixed.entries.find((entry) => entry.kind === 'finding' && entry.site === 'clavicle');
+    expect(clavicle?.doubt).toContain('heard next to speech that was not understood');
+  });
+
+  it('gives every word with a confidence, and trusts those of a clear sentence', () => {
+    const words = mixed.utterances.flatMap((utterance) => utterance.words ?? []);
+    const sure = words.filter(({ word }) =>
+      ['tenderness', 'left', 'clavicle', 'ninety', 'no'].includes(word),
+    );
+    expect(sure).toHaveLength(5);
+    for (const { confidence } of sure) {
+      expect(confidence).toBeGreaterThan(0.5);
+      expect(confidence).toBeLessThanOrEqual(1);
+    }
+  });
+
+  it(
+    'enters nothing of ordinary talk, and keeps that it was said',
+    async () => {
+      const { entries } = await heard('somebody left their gloves in the hut near the second bridge.');
+      expect(entries.map(({ kind }) => kind)).toEqual(['note']);
+    },
+    SLOW,
+  );
+});
