@@ -1,18 +1,27 @@
 // Vital signs, trends, scores and triage criteria, each with what it lacks and where it was published.
 
 import { useWorked } from '../frame/tools.ts';
+import { Course } from './Course.tsx';
 import { Criteria } from './Criteria.tsx';
 import { LatestSigns } from './LatestSigns.tsx';
 import { Reckoned } from './Reckoned.tsx';
 
 export function Signs() {
   const { reckoning } = useWorked();
-  const { due, patterns, scoreCards, burns, clocks, spine } = reckoning.value;
+  const { due, series, patterns, scoreCards, burns, clocks, spine } = reckoning.value;
   const timed = clocks.filter(({ minutes }) => minutes !== null);
   return (
     <>
       {due.reminder !== null && <p class="reminder">{due.reminder}</p>}
       <LatestSigns />
+      {series.some(({ points }) => points.length > 1) && (
+        <section class="group" aria-label="Courses">
+          <h3>Courses</h3>
+          {series.map((one) => (
+            <Course key={one.measure} series={one} />
+          ))}
+        </section>
+      )}
       {patterns.length > 0 && (
         <section class="group" aria-label="Trends">
           <h3>Trends</h3>
