@@ -16,8 +16,57 @@ export function step(state: RecordState, event: RecordEvent): RecordState {
 }
 
 /** The state after all the events, on top of an earlier state where one is given. */
-export const fold = (events: readonly RecordEvent[], from: RecordState = EMPTY): RecordState =>
-  events.reduce(step, from);
+export function fold(events: readonly RecordEvent[], from: RecordState = EMPTY): RecordState {
+  let state = from;
+  let at = 0;
+  while (at < events.length) {
+    const run = plainRun(events, at, state);
+    const [next] = events.slice(at, at + 1);
+    if (run.length > 1) state = addRun(state, run);
+    else if (next !== undefined) state = step(state, next);
+    at += Math.max(1, run.length);
+  }
+  return state;
+}
+
+type Plain = Extract<RecordEvent, { readonly kind: 'utterance' | 'entered' }>;
+
+/** The events from a place on that only add something, each new on its device. */
+function plainRun(events: readonly RecordEvent[], from: number, { lastSeq }: RecordState): readonly Plain[] {
+  const run: Plain[] = [];
+  const last: Record<string, number> = { ...lastSeq };
+  for (let at = from; at < events.length; at += 1) {
+    const event = events[at];
+    if (event === undefined || (event.kind !== 'utterance' && event.kind !== 'entered')) break;
+    if (event.seq <= (last[event.device] ?? 0)) break;
+    last[event.device] = event.seq;
+    run.push(event);
+  }
+  return run;
+}
+
+/** What the single steps would give, with each list copied once and not for every event: a long log opens in time. */
+function addRun(state: RecordState, run: readonly Plain[]): RecordState {
+  const [entries, groups, utterances] = [[...state.entries], [...state.groups], [...state.utterances]];
+  const lastSeq: Record<string, number> = { ...state.lastSeq };
+  const places = new Map(groups.map(({ id }, index) => [id, index]));
+  for (const event of run) {
+    lastSeq[event.device] = event.seq;
+    if (event.kind === 'utterance') {
+      utterances.push({ ...event.payload, id: event.id });
+      continue;
+    }
+    const { id, group, utterance } = event.payload;
+    entries.push(asEntry(event.payload));
+    const index = places.get(group);
+    const known = index === undefined ? undefined : groups[index];
+    if (index === undefined || known === undefined) {
+      places.set(group, groups.length);
+      groups.push({ id: group, utterance, entries: [id] });
+    } else groups[index] = { ...known, entries: [...known.entries, id] };
+  }
+  return { ...state, entries, groups, utterances, lastSeq };
+}
 
 function happen(state: RecordState, event: RecordEvent, isNew: boolean): RecordState {
   switch (event.kind) {

@@ -1,0 +1,122 @@
+// What keeping a record costs as it grows: one append beside ten and beside ten thousand events, opening, and folding.
+
+import { type EventFacts, FORMAT, fold, type RecordEvent } from '../../src/record/index.ts';
+import { appendToLog, emptyEnd, openVault, readLog } from '../../src/record/store/index.ts';
+import { memoryShelf } from '../record/store/memory-shelf.ts';
+import type { Bench, Row } from './bench.ts';
+
+/** Invented talk: an utterance and the entry that it became, by turns. */
+function eventsOf(count: number): readonly RecordEvent[] {
+  const time = '2031-04-05T10:00:00Z';
+  return Array.from({ length: count }, (_, index): RecordEvent => {
+    const id = `bench-${index + 1}`;
+    const facts: EventFacts = { format: FORMAT, id, device: 'bench', seq: index + 1, time };
+    if (index % 2 === 0)
+      return {
+        ...facts,
+        kind: 'utterance',
+        payload: { text: 'left wrist swelling', heardAt: time, zone: 'UTC' },
+      };
+    const statement = {
+      kind: 'finding',
+      site: 'wrist',
+      side: 'left',
+      finding: 'swelling',
+      present: true,
+    } as const;
+    const utterance = `bench-${index}`;
+    const heard = 'left wrist swelling';
+    const payload = {
+      id,
+      statement,
+      at: time,
+      heardAt: time,
+      heard,
+      known: {},
+      doubt: [],
+      utterance,
+      group: utterance,
+    };
+    return { ...facts, kind: 'entered', payload };
+  });
+}
+
+const FACTS = { id: 'bench', kind: 'invented', title: '', startedAt: '2031-04-05T10:00:00Z' } as const;
+
+async function shelfWith(count: number) {
+  // Rows by their place, without the sorting of the tests' shelf, so that its own cost does not grow with what lies in it.
+  const lies = new Map<string, unknown>();
+  const shelf = {
+    ...memoryShelf(lies),
+    write: async ({ add = [], put = [] }: Parameters<ReturnType<typeof memoryShelf>['write']>[0]) => {
+      for (const { key, value } of [...add, ...put]) lies.set(JSON.stringify(key), value);
+    },
+  };
+  const opened = await openVault(shelf);
+  if (opened.kind !== 'open') throw new Error(opened.kind);
+  const { keys } = opened;
+  const addition = { facts: FACTS, summary: {}, events: eventsOf(count), open: true };
+  const end = await appendToLog(shelf, keys, await emptyEnd('bench'), addition);
+  return { shelf, keys, end };
+}
+
+const middle = (times: readonly number[]): number => times.toSorted((a, b) => a - b)[times.length >> 1] ?? 0;
+
+/** One utterance and its entry added, sealed and chained; the middle of 300 times. */
+async function appendMs(count: number): Promise<number> {
+  const { shelf, keys, end } = await shelfWith(count);
+  const events = eventsOf(2);
+  const times: number[] = [];
+  let at = end;
+  for (let run = 0; run < 300; run += 1) {
+    const start = performance.now();
+    at = await appendToLog(shelf, keys, at, { facts: FACTS, summary: {}, events, open: true });
+    times.push(performance.now() - start);
+  }
+  return middle(times);
+}
+
+export const benches: readonly Bench[] = [
+  {
+    title: 'Adding an utterance and its entry to a log: sealed and chained, all but the disk',
+    method:
+      'the middle of 300 times each; beside ten events is 1; the disk’s own cost is measured in the browser',
+    run: async (): Promise<readonly Row[]> => {
+      await appendMs(10);
+      const [few, many] = [await appendMs(10), await appendMs(10_000)];
+      return [
+        { what: 'beside 10 events', medianMs: few, ratio: 1 },
+        { what: 'beside 10,000 events', medianMs: many, ratio: many / few },
+      ];
+    },
+  },
+  {
+    title: 'Opening and folding a long log',
+    method:
+      'one run each, after a warm one; opening is unsealing and verifying; folding 1,000 is 1, each by its event',
+    run: async (): Promise<readonly Row[]> => {
+      const { shelf, keys } = await shelfWith(10_000);
+      await readLog(shelf, keys, 'bench');
+      const start = performance.now();
+      await readLog(shelf, keys, 'bench');
+      const opening = performance.now() - start;
+      const folding = [1000, 10_000, 100_000].map((count) => {
+        const events = eventsOf(count);
+        const began = performance.now();
+        fold(events);
+        return { count, ms: performance.now() - began };
+      });
+      const each = (folding[0]?.ms ?? 1) / 1000;
+      const used = Math.round(process.memoryUsage().heapUsed / 1e6);
+      return [
+        { what: 'opening 10,000', medianMs: opening, ratio: opening / 10_000 / each },
+        ...folding.map(({ count, ms }) => ({
+          what: `folding ${count}`,
+          medianMs: ms,
+          ratio: ms / count / each,
+        })),
+        { what: `memory after it: ${used} MB of heap`, medianMs: 0, ratio: 0 },
+      ];
+    },
+  },
+];
