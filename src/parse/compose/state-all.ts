@@ -2,7 +2,7 @@
 
 import { isSite } from '../../terms/index.ts';
 import { isLikely, isSmall, marked, type Piece, type Role, readingOf, tagIn } from '../pieces/piece.ts';
-import { spanned } from '../span.ts';
+import { isPaused, spanned } from '../span.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
 import { endOf } from './csm/limb-ends.ts';
 import { stateExam } from './exam/exam.ts';
@@ -63,7 +63,8 @@ function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
     } else if (piece.role === 'vital' && (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces)))
       stretch.push(asCsm(piece));
     else if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
-      const taken = isFormer(talk, pieces, i) ? 0 : stateVital(talk, pieces, i);
+      const isNow = !isFormer(talk, pieces, i) && !isDeniedSign(talk, pieces, i);
+      const taken = isNow ? stateVital(talk, pieces, i) : 0;
       if (taken === 0) stretch.push(piece);
       else flush();
       i += Math.max(0, taken - 1);
@@ -107,6 +108,15 @@ function isFormer(talk: Talk, pieces: readonly Piece[], i: number): boolean {
   const before = pieces[i - 1];
   const earlier = pieces.slice(0, i - 1).some((one) => one.role === 'vital' && isPlaced(talk, one));
   return before !== undefined && earlier && isSmall(before, 'was') && marked(pieces[i] as Piece, 'bare');
+}
+
+// "Not alert", "does not respond to voice": a sign that is denied is none, and nobody can say what there is instead.
+function isDeniedSign({ tokens }: Talk, pieces: readonly Piece[], i: number): boolean {
+  const piece = pieces[i];
+  if (piece === undefined || (piece.islands[0]?.slots.length ?? 0) > 0) return false;
+  const before = pieces.slice(0, i).findLast((one) => one.role !== 'small');
+  if (before === undefined || isPaused(tokens, before) || marked(before, 'plain')) return false;
+  return marked(before, 'negation', 'before') || marked(before, 'answer', 'no');
 }
 
 // "A pulse in the left foot": without a rate, a pulse at a limb is a check of that limb.

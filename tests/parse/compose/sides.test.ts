@@ -57,3 +57,9 @@ describe('the side of a site', () => {
     expect(statementsOf(talk).at(-1)?.known).toEqual(known);
   });
 });
+
+describe('a side before a finding that has its own place', () => {
+  it('is that of the finding', () => {
+    expect(read('right facial droop')).toEqual(['asymmetry right face']);
+  });
+});

@@ -71,3 +71,12 @@ describe('what a reading was before', () => {
     ]);
   });
 });
+
+describe('a sign that is denied', () => {
+  it.each(['not alert', 'he is not alert', "doesn't respond to voice", 'not responding to pain'])(
+    'is none, and stays in words: %s',
+    (talk) => {
+      expect(read(talk)).toEqual([`note: ${talk}`]);
+    },
+  );
+});

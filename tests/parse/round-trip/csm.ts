@@ -148,6 +148,14 @@ function lost(sampler: Sampler): Sentence {
   };
 }
 
+/** A phrase that is kept as said and gives nothing else. */
+const kept = (sampler: Sampler): Sentence => ({
+  rule: 'states.kept',
+  lines: [sampler.say('states.kept').text],
+  wants: [stating({ kind: 'note' })],
+  never: ['finding', 'visit', 'vital', 'csm', 'history'].map((kind) => stating({ kind })),
+});
+
 /** The sentences about limbs' ends. */
 export const csmSentences = (sampler: Sampler): readonly Sentence[] => [
   ...Object.entries(RULES).flatMap(([name, length]) => Array.from({ length }, () => atOneEnd(sampler, name))),
@@ -155,4 +163,5 @@ export const csmSentences = (sampler: Sampler): readonly Sentence[] => [
   ...Array.from({ length: 40 }, () => asked(sampler)),
   ...Array.from({ length: 80 }, () => onTheOtherSide(sampler)),
   ...Array.from({ length: 4 }, () => lost(sampler)),
+  ...Array.from({ length: 60 }, () => kept(sampler)),
 ];

@@ -1,7 +1,7 @@
 // Finds where a clause turns to the other side: "…, weak on the left", "… but not the left", "…, left is two".
 
 import type { Statement } from '../../../terms/index.ts';
-import { isSmall, type Piece, type Role } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { State } from '../../states.ts';
 import type { Token } from '../../token.ts';
@@ -149,7 +149,9 @@ function isTail(
   const isAlone = before.every(isPassed) && tail.site === null && tail.to === pieces.length;
   if (model === undefined && !(isAlone && last.length > 0)) return false;
   // "Radial strong on the right": the first side of a clause is that of what is said there.
-  if (model !== undefined && !before.some(({ role }) => role === 'side')) return false;
+  // "Grips equal, left weak" turns back what was said of both.
+  const isTurnedBack = model !== undefined && marked(model, 'strength', 'equal');
+  if (model !== undefined && !before.some(({ role }) => role === 'side') && !isTurnedBack) return false;
   const csm =
     model === undefined
       ? last.every(({ kind }) => kind === 'csm')

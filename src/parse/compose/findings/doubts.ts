@@ -2,7 +2,10 @@
 
 import { hasTag, type Island } from '../../islands/island.ts';
 import { tagIn } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
 import { type Item, pieceOf, type SitePhrase } from '../sites/item.ts';
+import { sideAfter } from '../sites/said-side.ts';
 
 /** The doubts of words that were taken for a side, a site or a finding that sounds like them. */
 export const soundsLike = (phrases: readonly SitePhrase[], island: Island | null): readonly string[] => [
@@ -19,4 +22,16 @@ export function hearsNo(before: Item | undefined): readonly string[] {
   const piece = pieceOf(before);
   if (piece === null || piece.role === 'finding') return [];
   return tagIn(piece, 'negation', 'negation') === 'before' ? ['Is this there, or not there?'] : [];
+}
+
+/** A bare "left" straight before a finding that took no side from it is asked about. */
+export function hearsSide(
+  before: Item | undefined,
+  tokens: readonly Token[],
+  taken: boolean,
+): readonly string[] {
+  const piece = pieceOf(before);
+  if (taken || piece === null || piece.role !== 'side' || isPaused(tokens, piece)) return [];
+  const side = sideAfter(piece);
+  return side === 'left' || side === 'right' ? [`Was "${side}" said as the side?`] : [];
 }

@@ -14,7 +14,7 @@ import { looseSide } from '../sites/loose-side.ts';
 import { sitesOf } from '../sites/sides.ts';
 import { type Owned, ownedAttributes } from './attribute-owners.ts';
 import { type Attributes, joinAttributes } from './attributes.ts';
-import { hearsNo, soundsLike } from './doubts.ts';
+import { hearsNo, hearsSide, soundsLike } from './doubts.ts';
 import { excepted, otherwiseSided } from './exceptions.ts';
 import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
@@ -109,6 +109,7 @@ function findingAt(
       ...soundsLike(phrases, island),
       ...(hasTag(island, 'possible') ? ['Said as possible: was it found?'] : []),
       ...(polarity === 'stated' && base ? hearsNo(items[i - 1]) : []),
+      ...hearsSide(items[i - 1], tokens, side !== null),
       ...(polarity === 'negated' && repeats(items, i - 1) ? ['Is this denied too, or is it there?'] : []),
     ],
   };

@@ -64,6 +64,9 @@ function sideAt(
   if (paused && opens) return null;
   if (next?.type === 'piece' && isSmall(next.piece, 'link')) return sure;
   if (hasRole(next, 'csm') && !paused) return sure;
+  // "Left facial droop": a finding that has its own place can only be on a side of it.
+  if (next?.type === 'piece' && next.piece.role === 'finding' && marked(next.piece, 'at') && !paused)
+    return sure;
   if (!opens) return sure;
   if (inMind !== null && otherSide(side) === inMind)
     return { side, piece, doubt: [`Was "${side}" said as the side?`] };
