@@ -22,7 +22,7 @@ export function Prepare() {
           </button>
           <p class="small-print">
             Needed once, from this page’s own address. After that the device hears without a network, and no
-            sound leaves it. Until then: type.
+            sound leaves it. It mishears at times: check each entry. Until then: type.
           </p>
           {model.why !== '' && <p role="alert">{model.why}</p>}
         </div>
