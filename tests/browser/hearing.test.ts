@@ -1,17 +1,20 @@
 // A spoken examination in a real browser, from cold and in airplane mode: the microphone plays a recording made on this
 // machine by a synthetic voice, which only stands in for a person. All talk is invented.
 
-import { mkdtempSync } from 'node:fs';
+import { cpSync, mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it, vi } from 'vitest';
+import { afterEach, beforeAll, describe, expect, inject, it, vi } from 'vitest';
 import { replay } from '../replay/command.ts';
 import { browserHearing, speak } from './spoken.ts';
 import { ready, say, sentences } from './visit.ts';
 
 // The recording is played in real time, and a busy machine takes its own time; nothing here is about how long.
 vi.setConfig({ testTimeout: 240_000 });
+// A machine that is far too busy loses sound on its way from the microphone, as a real one would; what is lost cannot be
+// heard, so such a run is done again.
+const AGAIN = { retry: 2 };
 
 const EXAM = [
   'left forearm swelling',
@@ -22,21 +25,25 @@ const EXAM = [
 ];
 
 let recording: string;
-let profile: string;
+let prepared: string;
 beforeAll(() => {
   const hindrance = inject('hindrance');
   if (hindrance !== '') throw new Error(hindrance);
   recording = speak(EXAM);
-  profile = mkdtempSync(join(tmpdir(), 'fieldsay-profile-'));
+  prepared = mkdtempSync(join(tmpdir(), 'fieldsay-profile-'));
 });
 
 const open: BrowserContext[] = [];
-async function arrive(): Promise<{ context: BrowserContext; page: Page }> {
-  const context = await browserHearing(recording, profile);
+afterEach(() => Promise.all(open.splice(0).map((context) => context.close())));
+
+/** A browser of its own: a new one, or one that has the recogniser stored and no record yet. */
+async function arrive(from: 'new' | 'prepared'): Promise<{ context: BrowserContext; page: Page }> {
+  const own = from === 'new' ? prepared : mkdtempSync(join(tmpdir(), 'fieldsay-profile-'));
+  if (from === 'prepared') cpSync(prepared, own, { recursive: true });
+  const context = await browserHearing(recording, own);
   open.push(context);
   return { context, page: context.pages()[0] ?? (await context.newPage()) };
 }
-afterAll(() => Promise.all(open.map((context) => context.close())));
 
 /** The words of the entries that the command line makes of the same recording. */
 let ofReplay: readonly string[] | null = null;
@@ -52,7 +59,7 @@ function heardByReplay(): readonly string[] {
 
 describe('the recogniser', () => {
   it('is fetched once, when a person asks for it, from the page’s own address', async () => {
-    const { context, page } = await arrive();
+    const { context, page } = await arrive('new');
     const asked: string[] = [];
     context.on('request', (request) => asked.push(request.url()));
     await page.goto(inject('page'));
@@ -76,44 +83,45 @@ describe('the recogniser', () => {
     await ready(page);
     await page.getByRole('button', { name: 'Listen', exact: true }).waitFor();
     expect(asked.filter((url) => url.includes('/model/'))).toHaveLength(fetched.length);
-    await context.close();
   });
 
-  it('hears the examination from a cold start without a network, as replay hears the same recording', async () => {
-    const { context, page } = await arrive();
-    const complaints: string[] = [];
-    page.on('console', (message) => {
-      if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
-    });
-    page.on('pageerror', (error) => complaints.push(error.message));
-    await context.setOffline(true);
-    await page.goto(inject('page'));
-    await ready(page);
-    await page.getByRole('button', { name: 'Listen', exact: true }).click();
-    await page.getByText('Listening.', { exact: true }).waitFor();
-    await page.locator('.panel-entries .entry').nth(4).waitFor({ timeout: 120_000 });
-    expect((await sentences(page)).toSorted()).toEqual([
-      'Blood pressure 120/80',
-      'LEFT forearm: swelling',
-      'Pulse 92',
-      'RIGHT knee: tenderness',
-      'RIGHT wrist: deformity: NO',
-    ]);
-    expect(await page.locator('.panel-entries .entry.confirmed').count()).toBe(0);
-    await page.getByRole('button', { name: 'Stop listening' }).click();
-    expect(complaints).toEqual([]);
-    const words = (await page.locator('.said-words').allInnerTexts()).map((line) =>
-      line.replace(/^[^“]*/, ''),
-    );
-    expect(words.toReversed()).toEqual(replayed().map((heard) => `“${heard}”`));
-    await context.close();
-  });
+  it(
+    'hears the examination from a cold start without a network, as replay hears the same recording',
+    AGAIN,
+    async () => {
+      const { context, page } = await arrive('prepared');
+      const complaints: string[] = [];
+      page.on('console', (message) => {
+        if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+      });
+      page.on('pageerror', (error) => complaints.push(error.message));
+      await context.setOffline(true);
+      await page.goto(inject('page'));
+      await ready(page);
+      await page.getByRole('button', { name: 'Listen', exact: true }).click();
+      await page.getByText('Listening.', { exact: true }).waitFor();
+      await page.locator('.panel-entries .entry').nth(4).waitFor({ timeout: 60_000 });
+      expect((await sentences(page)).toSorted()).toEqual([
+        'Blood pressure 120/80',
+        'LEFT forearm: swelling',
+        'Pulse 92',
+        'RIGHT knee: tenderness',
+        'RIGHT wrist: deformity: NO',
+      ]);
+      expect(await page.locator('.panel-entries .entry.confirmed').count()).toBe(0);
+      await page.getByRole('button', { name: 'Stop listening' }).click();
+      expect(complaints).toEqual([]);
+      const words = (await page.locator('.said-words').allInnerTexts()).map((line) =>
+        line.replace(/^[^“]*/, ''),
+      );
+      expect(words.toReversed()).toEqual(replayed().map((heard) => `“${heard}”`));
+    },
+  );
 
   it('hears a recording that is opened, with its progress, as a record of its own', async () => {
-    const { context, page } = await arrive();
+    const { page } = await arrive('prepared');
     await page.goto(inject('page'));
     await ready(page);
-    await page.getByRole('button', { name: 'Records' }).click();
     await page.getByLabel('Talk file or recording').setInputFiles(recording);
     await page.getByText(/^exam\.wav was heard and opened/).waitFor({ timeout: 120_000 });
     const words = (await page.locator('.said-words').allInnerTexts()).map((line) =>
@@ -121,25 +129,22 @@ describe('the recogniser', () => {
     );
     expect(words.toReversed()).toEqual(replayed().map((heard) => `“${heard}”`));
     await page.locator('html[data-kept="all"]').waitFor();
-    await context.close();
   });
 
   it('says of a file that is no recording what is wrong with it', async () => {
-    const { context, page } = await arrive();
+    const { page } = await arrive('prepared');
     await page.goto(inject('page'));
     await ready(page);
-    await page.getByRole('button', { name: 'Records' }).click();
     await page
       .getByLabel('Talk file or recording')
       .setInputFiles({ name: 'song.wav', mimeType: 'audio/wav', buffer: Buffer.from('no sound at all') });
     await page.getByText('song.wav is no WAV recording').waitFor();
-    await context.close();
   });
 });
 
 describe('a microphone that is taken away', () => {
   it('is said, comes back by itself, and the gaps stand in the timeline', async () => {
-    const { context, page } = await arrive();
+    const { page } = await arrive('prepared');
     await page.addInitScript(() => {
       // The track, so that what befalls it on a phone can be played.
       const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
@@ -172,6 +177,5 @@ describe('a microphone that is taken away', () => {
     expect(
       gaps.filter((line) => line.includes('another app or the device took the microphone')),
     ).toHaveLength(1);
-    await context.close();
   });
 });
