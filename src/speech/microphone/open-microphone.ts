@@ -38,7 +38,7 @@ export interface MicrophoneParts {
  * What is asked of the device. The recogniser was made for plain sound: gates that cut what they take for noise cut
  * consonants too. The echo of the page's own voice is kept out by being deaf while it speaks. Automatic gain
  * changes in the middle of the first words: with it Chromium lost the first line of a spoken examination in three runs
- * of three, and without it in none (tests/browser/hearing.test.ts).
+ * of three, and without it in none of one (tests/browser/hearing.test.ts).
  */
 const WANTED: MediaTrackConstraints = {
   channelCount: 1,
