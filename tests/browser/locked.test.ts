@@ -28,9 +28,10 @@ async function arrive(): Promise<Page> {
 
 async function setPassphrase(page: Page, passphrase: string): Promise<void> {
   await page.getByRole('button', { name: 'Records' }).click();
-  await page.locator('summary', { hasText: 'Set a passphrase' }).click();
-  await page.getByLabel('New passphrase').fill(passphrase);
-  await page.getByLabel('The same again').fill(passphrase);
+  const form = page.locator('details', { hasText: 'Set a passphrase' });
+  await form.locator('summary').click();
+  await form.getByLabel('New passphrase').fill(passphrase);
+  await form.getByLabel('The same again').fill(passphrase);
   await page.getByRole('button', { name: 'Set a passphrase' }).click();
 }
 

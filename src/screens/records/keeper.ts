@@ -193,7 +193,10 @@ export function createKeeper(shelf: Shelf, door: Door, mayWrite: () => boolean):
       const records = [...fresh, ...older].toSorted(
         (a, b) => Date.parse(b.facts.startedAt) - Date.parse(a.facts.startedAt),
       );
-      return { records, unnamed: kept.unnamed };
+      const state = door.now.value;
+      // What is locked for an examination begun under the lock is no damage, and is not shown at all.
+      const isForOne = state.state === 'open' && state.by === 'one';
+      return { records, unnamed: isForOne ? [] : kept.unnamed };
     },
     unkept: (id) => pending.get(id) ?? null,
     remove: async (id) => {
