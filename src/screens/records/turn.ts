@@ -29,6 +29,9 @@ export async function patientsHere(desk: Desk): Promise<readonly Shown[]> {
   return [mine, ...others].toSorted((a, b) => a.summary.patient - b.summary.patient);
 }
 
+/** How long the turn is told over the page, ms; our choice, no source. */
+const SHOWN = 4000;
+
 /** Follows the turns that the talk asks for. */
 export function followTurns(tools: Tools): void {
   let before: { readonly incident: string; readonly patient: number } | null = null;
@@ -99,6 +102,11 @@ export function announce({ desk, speaker }: Tools): void {
   const record = desk.record.value;
   if (record === null) return;
   const who = whoIs(summaryOf(record));
-  desk.notice.value = done(`Now: ${who}.`);
+  const notice = done(`Now: ${who}.`);
+  desk.notice.value = notice;
+  // On a phone it lies over the head of the page, where the patient in mind stands anyway.
+  setTimeout(() => {
+    if (desk.notice.peek() === notice) desk.notice.value = null;
+  }, SHOWN);
   speaker.speak(`Now: ${who}`);
 }
