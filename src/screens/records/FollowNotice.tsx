@@ -7,8 +7,10 @@ export function FollowNotice() {
   if (desk.role.value !== 'follows') return null;
   return (
     <p class="notice">
-      <b>This page follows.</b> Another page of this browser records; what it keeps is shown here. What is
-      said here waits.{' '}
+      <span>
+        <b>This page follows.</b> Another page of this browser records; what it keeps is shown here. What is
+        said here waits.
+      </span>{' '}
       <button type="button" class="button" onClick={() => pages.value?.takeOver()}>
         Record here instead
       </button>
