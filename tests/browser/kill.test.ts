@@ -85,8 +85,10 @@ describe('a killed browser', () => {
       const context = await profile.start();
       const page = context.pages()[0] ?? (await context.newPage());
       await page.goto(inject('page'));
-      if (round === 0) await page.getByRole('button', { name: 'I have read this' }).click();
       await ready(page);
+      // A browser killed soon after forgets that the cautions were read, and shows them again over the page.
+      const cautions = page.getByRole('button', { name: 'I have read this' });
+      if ((await cautions.count()) > 0) await cautions.click();
       if (round > 0) await page.locator('.saved[data-said]').waitFor();
       found = round === 0 ? 0 : Number(await page.locator('.saved').getAttribute('data-said'));
       expect(found).toBeGreaterThanOrEqual(shown);
@@ -133,6 +135,8 @@ describe('a killed browser', () => {
       running = false;
       await ends;
       await context.close().catch(() => undefined);
+      // A round in which nothing was kept would show nothing.
+      expect(shown).toBeGreaterThan(found);
     }
     console.log(
       `killed ${ROUNDS} times: ${found} utterances there at the end, ${shown} of them shown as kept, 0 missing, 0 twice; ${most} more were on the disk than the screen had said`,
