@@ -3,8 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import { type CoverageRow, coverage } from '../../src/clinical/index.ts';
 import { areaState, marksAt, shownAt } from '../../src/screens/body/area-state.ts';
-import { AREAS, middleOf, TOUCHES, VIEWS, WIDTH } from '../../src/screens/body/outline.ts';
+import { WIDTH } from '../../src/screens/body/corners.ts';
+import { AREAS, middleOf, VIEWS } from '../../src/screens/body/outline.ts';
 import { absentWords, COMMON, presentWords, touchedWords } from '../../src/screens/body/touch-words.ts';
+import { TOUCHES } from '../../src/screens/body/touches.ts';
 import { holds, rowsAt, tally, ZONES } from '../../src/screens/body/zones.ts';
 import { isPaired, SITES } from '../../src/terms/index.ts';
 import { statementsOf } from '../parse/read.ts';

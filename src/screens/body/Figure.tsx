@@ -2,25 +2,15 @@
 
 import { useTools, useWorked } from '../frame/tools.ts';
 import { areaState, marksAt } from './area-state.ts';
-import {
-  AREAS,
-  type Area,
-  HALF_SILHOUETTE,
-  HEIGHT,
-  MARGIN,
-  middleOf,
-  TOUCHES,
-  type View,
-  WIDTH,
-} from './outline.ts';
+import { HEIGHT, pointsOf, WIDTH } from './corners.ts';
+import { AREAS, type Area, HALF_SILHOUETTE, middleOf, type View } from './outline.ts';
+import { MARGIN, TOUCHES } from './touches.ts';
 import { ZONES, type Zone } from './zones.ts';
 
 interface Props {
   readonly view: View;
   readonly choose: (zone: Zone) => void;
 }
-
-const points = (corners: Area['corners']): string => corners.map((corner) => corner.join(',')).join(' ');
 
 export function Figure({ view, choose }: Props) {
   const { derived } = useTools();
@@ -56,7 +46,7 @@ export function Figure({ view, choose }: Props) {
             class="area"
             data-state={areaState(area, coverage, drawn)}
             style={{ fill: `url(#${areaState(area, coverage, drawn)}-${view})` }}
-            points={points(area.corners)}
+            points={pointsOf(area.corners)}
           />
         ))}
       </g>
@@ -81,7 +71,7 @@ export function Figure({ view, choose }: Props) {
             key={zone.id}
             class="touch"
             data-zone={zone.id}
-            points={points(corners)}
+            points={pointsOf(corners)}
             onClick={() => choose(zone)}
           />
         );

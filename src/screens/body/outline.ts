@@ -1,13 +1,10 @@
 // The outline of a body seen from the front and from the back, drawn for this page, with the areas that sites are shown at.
 
 import type { Side, Site } from '../../terms/index.ts';
+import { band, type Corners, mirrored, shape, WIDTH } from './corners.ts';
 
 export const VIEWS = ['front', 'back'] as const;
 export type View = (typeof VIEWS)[number];
-
-/** The drawing's own units. */
-export const WIDTH = 200;
-export const HEIGHT = 420;
 
 /** The half of the silhouette on the viewer's left, from the crown down to the crotch; the other half mirrors it. */
 export const HALF_SILHOUETTE =
@@ -21,18 +18,9 @@ export interface Area {
   readonly site: Site;
   /** null where the body has one of it */
   readonly side: Extract<Side, 'left' | 'right'> | null;
-  /** corners, clipped by the silhouette when drawn */
-  readonly corners: readonly (readonly [x: number, y: number])[];
+  /** clipped by the silhouette when drawn */
+  readonly corners: Corners;
 }
-
-type Corners = Area['corners'];
-
-const band = (left: number, top: number, right: number, bottom: number): Corners => [
-  [left, top],
-  [right, top],
-  [right, bottom],
-  [left, bottom],
-];
 
 /** Areas in the middle of the body, and those on the viewer's left, which are there on the other side too. */
 interface Drawn {
@@ -41,61 +29,12 @@ interface Drawn {
 }
 
 const LIMBS: Drawn['paired'] = [
-  [
-    'shoulder',
-    [
-      [40, 70],
-      [63, 70],
-      [64, 106],
-      [40, 106],
-    ],
-  ],
-  [
-    'upper-arm',
-    [
-      [34, 106],
-      [64, 106],
-      [69, 112],
-      [66, 144],
-      [34, 141],
-    ],
-  ],
-  [
-    'elbow',
-    [
-      [32, 141],
-      [66, 144],
-      [65, 164],
-      [30, 160],
-    ],
-  ],
-  [
-    'forearm',
-    [
-      [28, 160],
-      [65, 164],
-      [56, 206],
-      [26, 200],
-    ],
-  ],
-  [
-    'wrist',
-    [
-      [24, 200],
-      [56, 206],
-      [54, 215],
-      [24, 210],
-    ],
-  ],
-  [
-    'hand',
-    [
-      [16, 209],
-      [54, 215],
-      [52, 254],
-      [16, 254],
-    ],
-  ],
+  ['shoulder', shape('40,70 63,70 64,106 40,106')],
+  ['upper-arm', shape('34,106 64,106 69,112 66,144 34,141')],
+  ['elbow', shape('32,141 66,144 65,164 30,160')],
+  ['forearm', shape('28,160 65,164 56,206 26,200')],
+  ['wrist', shape('24,200 56,206 54,215 24,210')],
+  ['hand', shape('16,209 54,215 52,254 16,254')],
   ['thigh', band(55, 240, 100, 298)],
   ['knee', band(55, 298, 100, 325)],
   ['lower-leg', band(55, 325, 100, 378)],
@@ -113,28 +52,8 @@ const DRAWN: Readonly<Record<View, Drawn>> = {
       ['pelvis', band(80, 214, 120, 241)],
     ],
     paired: [
-      [
-        'clavicle',
-        [
-          [63, 70],
-          [84, 70],
-          [84, 79],
-          [100, 79],
-          [100, 87],
-          [63, 87],
-        ],
-      ],
-      [
-        'ribs',
-        [
-          [64, 87],
-          [93, 87],
-          [93, 152],
-          [67, 152],
-          [69, 112],
-          [64, 106],
-        ],
-      ],
+      ['clavicle', shape('63,70 84,70 84,79 100,79 100,87 63,87')],
+      ['ribs', shape('64,87 93,87 93,152 67,152 69,112 64,106')],
       ['upper-quadrant', band(66, 152, 100, 183)],
       ['lower-quadrant', band(60, 183, 100, 214)],
       ['hip', band(56, 214, 80, 241)],
@@ -151,47 +70,14 @@ const DRAWN: Readonly<Record<View, Drawn>> = {
       ['tailbone', band(90, 214, 110, 228)],
     ],
     paired: [
-      [
-        'scapula',
-        [
-          [63, 76],
-          [88, 76],
-          [88, 84],
-          [90, 84],
-          [90, 126],
-          [68, 126],
-          [64, 106],
-        ],
-      ],
-      [
-        'flank',
-        [
-          [66, 126],
-          [90, 126],
-          [90, 196],
-          [60, 196],
-        ],
-      ],
-      [
-        'buttock',
-        [
-          [56, 196],
-          [86, 196],
-          [86, 214],
-          [90, 214],
-          [90, 228],
-          [100, 228],
-          [100, 241],
-          [56, 241],
-        ],
-      ],
+      ['scapula', shape('63,76 88,76 88,84 90,84 90,126 68,126 64,106')],
+      ['flank', shape('66,126 90,126 90,196 60,196')],
+      ['buttock', shape('56,196 86,196 86,214 90,214 90,228 100,228 100,241 56,241')],
       ...LIMBS.filter(([site]) => site !== 'foot'),
       ['heel', band(55, 393, 100, 420)],
     ],
   },
 };
-
-const mirrored = (corners: Corners): Corners => corners.map(([x, y]) => [WIDTH - x, y] as const);
 
 /** Who looks at a face has the patient's right on their left; who looks at a back has it on their right. */
 const sideSeen = (view: View, half: 'left' | 'right'): 'left' | 'right' =>
@@ -209,84 +95,6 @@ const areasOf = (view: View): readonly Area[] => [
 export const AREAS: Readonly<Record<View, readonly Area[]>> = {
   front: areasOf('front'),
   back: areasOf('back'),
-};
-
-/** Room beside the body, which belongs to the limb next to it: a gloved finger need not hit the limb itself. */
-export const MARGIN = 30;
-
-const HEAD: Corners = [
-  [40, 0],
-  [160, 0],
-  [160, 70],
-  [112, 70],
-  [112, 84],
-  [88, 84],
-  [88, 70],
-  [40, 70],
-];
-const LEG = band(-MARGIN, 256, 100, HEIGHT);
-// In front the collarbone belongs to the arm's part, from behind the shoulder blade.
-const ARM_IN_FRONT: Corners = [
-  [-MARGIN, 70],
-  [88, 70],
-  [88, 84],
-  [64, 84],
-  [64, 256],
-  [-MARGIN, 256],
-];
-const ARM_FROM_BEHIND: Corners = [
-  [-MARGIN, 70],
-  [90, 70],
-  [90, 126],
-  [64, 126],
-  [64, 256],
-  [-MARGIN, 256],
-];
-const BACK: Corners = [
-  [90, 84],
-  [110, 84],
-  [110, 126],
-  [136, 126],
-  [136, 190],
-  [114, 190],
-  [114, 230],
-  [86, 230],
-  [86, 190],
-  [64, 190],
-  [64, 126],
-  [90, 126],
-];
-const SEAT: Corners = [
-  [64, 190],
-  [86, 190],
-  [86, 230],
-  [114, 230],
-  [114, 190],
-  [136, 190],
-  [136, 256],
-  [64, 256],
-];
-
-/** Where a finger means which part of the body, by the part's name. */
-export const TOUCHES: Readonly<Record<View, Readonly<Record<string, Corners>>>> = {
-  front: {
-    head: HEAD,
-    'arm-right': ARM_IN_FRONT,
-    'arm-left': mirrored(ARM_IN_FRONT),
-    chest: band(64, 84, 136, 152),
-    belly: band(64, 152, 136, 256),
-    'leg-right': LEG,
-    'leg-left': mirrored(LEG),
-  },
-  back: {
-    head: HEAD,
-    'arm-left': ARM_FROM_BEHIND,
-    'arm-right': mirrored(ARM_FROM_BEHIND),
-    back: BACK,
-    belly: SEAT,
-    'leg-left': LEG,
-    'leg-right': mirrored(LEG),
-  },
 };
 
 /** The middle of an area, where its mark stands. */
