@@ -17,8 +17,8 @@ function denied(topic: Topic, text: string): string {
   const asked = ASKED.exec(text)?.[1];
   if (asked !== undefined) return `denies ${asked.charAt(0).toLowerCase()}${asked.slice(1)}`;
   if (text === '' || text.toLowerCase() === topic.replace('-', ' ')) return 'denied';
-  // Whole sentences are quoted too: "denies I remember all of it" would deny what was told.
-  return /^(no|none|not|nothing|never|nil|denies|denied|without|i|i'\w+|we|he|she|it)\b/i.test(text)
+  // Whole sentences are quoted too: "denies I remember all of it" would deny what was told, and "denies takes nothing" twice.
+  return /^(denied|without|i|i'\w+|we|he|she|it)\b|\b(no|none|not|nothing|never|nil|denies)\b/i.test(text)
     ? `denied (“${text}”)`
     : `denies ${text}`;
 }

@@ -38,9 +38,7 @@ function exceptions(holder: CoverageRow, rows: readonly CoverageRow[], hit: read
 
 /** `left arm except the wrist`: an exception on the same side needs no side of its own. */
 function exceptName(holder: CoverageRow, open: readonly CoverageRow[]): string {
-  const names = open.map((row) =>
-    row.side === holder.side || holder.side === null ? siteName(row.site) : placeName(row),
-  );
+  const names = open.map((row) => (row.side === holder.side ? siteName(row.site) : placeName(row)));
   return `${placeName(holder)} except the ${and(names)}`;
 }
 
