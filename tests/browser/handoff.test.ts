@@ -1,22 +1,11 @@
 // Handing over in the built page: a report is read piece by piece and logged, what comes back is compared and kept.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { say, startBrowser, type Visit, visit } from './visit.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { arrivals } from './arrival.ts';
+import { say } from './visit.ts';
 
-let browser: Browser;
-let here: Visit | null = null;
-
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(() => browser?.close());
-afterEach(async () => {
-  const { complaints = [], foreign = [] } = here ?? {};
-  await here?.leave();
-  here = null;
-  expect({ complaints, foreign }).toEqual({ complaints: [], foreign: [] });
-});
+const { arrive } = arrivals();
 
 /** Invented talk: no such patient. */
 const TALK = [
@@ -29,9 +18,9 @@ const TALK = [
 ];
 
 async function examined(lines: readonly string[] = TALK): Promise<Page> {
-  here = await visit(browser);
-  for (const line of lines) await say(here.page, line);
-  return here.page;
+  const { page } = await arrive();
+  for (const line of lines) await say(page, line);
+  return page;
 }
 
 /** A button of the sheet that is open. */

@@ -1,30 +1,15 @@
 // The lock in a real browser: what is said under it cannot be seen, asked for, or found on the disk.
 
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterEach, describe, expect, inject, it } from 'vitest';
+import { arrivals } from './arrival.ts';
 import { createProfile, type Profile } from './profile.ts';
-import { ready, say, sentences, startBrowser, type Visit, visit } from './visit.ts';
+import { ready, say, sentences } from './visit.ts';
 
 /** Invented, like every word in these tests. */
 const PASSPHRASE = 'seven marmots below the col';
 
-let browser: Browser;
-let here: Visit | null = null;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(() => browser?.close());
-afterEach(async () => {
-  const { complaints = [] } = here ?? {};
-  await here?.leave();
-  here = null;
-  expect(complaints).toEqual([]);
-});
-
-async function arrive(): Promise<Page> {
-  here = await visit(browser);
-  return here.page;
-}
+const { arrive } = arrivals();
 
 async function setPassphrase(page: Page, passphrase: string): Promise<void> {
   await page.getByRole('button', { name: 'Records' }).click();
@@ -50,7 +35,7 @@ const everything = (page: Page): Promise<string> => page.evaluate(() => document
 
 describe('the lock', () => {
   it('leaves nothing of the record in the page, and gives all of it back for the passphrase', async () => {
-    const page = await arrive();
+    const { page } = await arrive();
     await say(page, 'left forearm swelling');
     await locked(page);
     expect(await everything(page)).not.toMatch(/forearm|swelling/i);
@@ -64,7 +49,7 @@ describe('the lock', () => {
   });
 
   it('is shut again by a reload, and answers nothing then', async () => {
-    const page = await arrive();
+    const { page } = await arrive();
     await say(page, 'left forearm swelling');
     await locked(page);
     await page.reload();
@@ -78,14 +63,14 @@ describe('the lock', () => {
   });
 
   it('refuses a PIN, with the reason', async () => {
-    const page = await arrive();
+    const { page } = await arrive();
     await setPassphrase(page, '4807');
     await page.getByRole('alert').getByText('A number alone is refused').waitFor();
     expect(await page.getByRole('button', { name: 'Lock now' }).count()).toBe(0);
   });
 
   it('makes a hand wait after wrong passphrases, also over a reload', async () => {
-    const page = await arrive();
+    const { page } = await arrive();
     await locked(page);
     for (const wrong of ['first wrong one', 'second wrong one', 'third wrong one']) {
       await unlock(page, wrong);
@@ -99,7 +84,7 @@ describe('the lock', () => {
   });
 
   it('never stands between a responder and a patient: an examination begins at once, and is locked like the others', async () => {
-    const page = await arrive();
+    const { page } = await arrive();
     await say(page, 'left forearm swelling');
     await locked(page);
     await page.getByRole('button', { name: 'Begin a new examination' }).click();
@@ -121,7 +106,7 @@ describe('the lock', () => {
   });
 
   it('opens by a passkey where the device has one with a secret to give (a virtual authenticator)', async () => {
-    const page = await arrive();
+    const { page } = await arrive();
     const devtools = await page.context().newCDPSession(page);
     await devtools.send('WebAuthn.enable');
     await devtools.send('WebAuthn.addVirtualAuthenticator', {

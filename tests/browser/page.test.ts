@@ -1,38 +1,10 @@
 // The built page in a real browser: what a person does first, and what must never happen while they do it.
 
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import {
-  playAll,
-  ready,
-  say,
-  sentences,
-  startBrowser,
-  type Visit,
-  type VisitOptions,
-  visit,
-} from './visit.ts';
+import { describe, expect, it } from 'vitest';
+import { arrivals } from './arrival.ts';
+import { playAll, ready, say, sentences } from './visit.ts';
 
-let browser: Browser;
-let here: Visit | null = null;
-
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(() => browser?.close());
-
-async function arrive(options?: VisitOptions): Promise<Visit> {
-  here = await visit(browser, options);
-  return here;
-}
-
-// Whatever a test does, the page must have complained of nothing and asked nothing of anybody else.
-afterEach(async () => {
-  const { complaints = [], foreign = [] } = here ?? {};
-  await here?.leave();
-  here = null;
-  expect({ complaints, foreign }).toEqual({ complaints: [], foreign: [] });
-});
+const { arrive } = arrivals();
 
 describe('talk', () => {
   it('becomes entries by region, beside the radio script and the timeline', async () => {

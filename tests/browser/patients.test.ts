@@ -1,32 +1,17 @@
 // Several patients in one incident: turned to by voice and by touch, each with a record of their own, the one in mind on the screen.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { ready, say, sentences, startBrowser, type Visit, visit } from './visit.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { arrivals } from './arrival.ts';
+import { ready, say, sentences } from './visit.ts';
 
-let browser: Browser;
-let here: Visit | null = null;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(() => browser?.close());
-afterEach(async () => {
-  const { complaints = [] } = here ?? {};
-  await here?.leave();
-  here = null;
-  expect(complaints).toEqual([]);
-});
-
-async function arrive(): Promise<Page> {
-  here = await visit(browser);
-  return here.page;
-}
+const { arrive } = arrivals();
 
 const now = (page: Page, who: string) => page.locator('.patient-now', { hasText: who }).waitFor();
 
 describe('patients', () => {
   it('are turned to by voice; what is said goes to the one in mind, at once after the turn too', async () => {
-    const page = await arrive();
+    const { page } = await arrive();
     await say(page, 'left forearm swelling');
     await now(page, 'Patient 1');
     await say(page, 'patient two');
@@ -42,7 +27,7 @@ describe('patients', () => {
   });
 
   it('pasted as one talk do not get each other’s findings', async () => {
-    const page = await arrive();
+    const { page } = await arrive();
     await page.getByLabel('What is said').evaluate((field) => {
       const data = new DataTransfer();
       const text =
@@ -61,7 +46,7 @@ describe('patients', () => {
   });
 
   it('are named, filed, closed, found and opened again, over a reload', async () => {
-    const page = await arrive();
+    const { page } = await arrive();
     await say(page, 'left forearm swelling');
     await say(page, 'patient two');
     await now(page, 'Patient 2');
@@ -90,7 +75,7 @@ describe('patients', () => {
   });
 
   it('of a talk file have a record each', async () => {
-    const page = await arrive();
+    const { page } = await arrive();
     const talk =
       '@start 2031-04-05T10:00:00+02:00\nleft knee swelling\nswitch to patient two\nright wrist swelling\nno bleeding\n';
     await page

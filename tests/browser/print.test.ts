@@ -4,34 +4,25 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { printedRecord } from '../../src/handoff/index.ts';
 import { demoInput } from '../handoff/demo-input.ts';
-import { playAll, say, startBrowser, type Visit, visit } from './visit.ts';
+import { arrivals } from './arrival.ts';
+import { playAll, say } from './visit.ts';
 
 const PDFTOTEXT = '/usr/bin/pdftotext';
 
-let browser: Browser;
+const { arrive } = arrivals();
 let folder: string;
-let here: Visit | null = null;
 
-beforeAll(async () => {
+beforeAll(() => {
   if (!existsSync(PDFTOTEXT)) throw new Error(`no ${PDFTOTEXT}: apt-get install poppler-utils`);
   folder = mkdtempSync(join(tmpdir(), 'fieldsay-paper-'));
-  browser = await startBrowser();
 });
-afterAll(async () => {
+afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
-  await browser?.close();
 });
-afterEach(async () => {
-  const { complaints = [], foreign = [] } = here ?? {};
-  await here?.leave();
-  here = null;
-  expect({ complaints, foreign }).toEqual({ complaints: [], foreign: [] });
-});
-
 /** Invented talk: no such patient. What each line must read as on paper stands beside it. */
 const CONFIRMED: readonly (readonly [said: string, printed: readonly string[]])[] = [
   ['his name is Brann Oskeld', ['Brann Oskeld']],
@@ -62,8 +53,7 @@ async function paper(page: Page, format: 'A4' | 'Letter'): Promise<string> {
 }
 
 async function examined(): Promise<Page> {
-  here = await visit(browser);
-  const { page } = here;
+  const { page } = await arrive();
   for (const [line] of CONFIRMED) {
     await say(page, line);
     await say(page, 'confirmed');
@@ -94,9 +84,9 @@ describe.each(['A4', 'Letter'] as const)('a record on %s', (format) => {
 
 describe('the invented fall on paper', () => {
   it('has every statement that the record’s paper is made of, each in one run of words', async () => {
-    here = await visit(browser);
-    await playAll(here.page, 'Fall on wet rock');
-    const text = read(await paper(here.page, 'A4'), '-raw').replace(/\s+/g, ' ');
+    const { page } = await arrive();
+    await playAll(page, 'Fall on wet rock');
+    const text = read(await paper(page, 'A4'), '-raw').replace(/\s+/g, ' ');
     const { sections } = printedRecord(demoInput('ridge-fall'));
     const statements = sections.flatMap(({ lines, tables }) => [
       ...lines.filter(({ entries }) => entries.length > 0),

@@ -5,8 +5,8 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, chromium, type Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
+import { chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import {
   type Bundle,
   COARSE_BYTES,
@@ -19,32 +19,23 @@ import {
 import { unpack } from '../../src/screens/qr/pack.ts';
 import { squaresOf } from '../../src/screens/qr/symbol.ts';
 import { faultsOf, typed } from '../outside/fhir-validator.ts';
-import { ready, say, sentences, startBrowser, type Visit, visit } from './visit.ts';
+import { arrivals } from './arrival.ts';
+import { ready, say, sentences, visit } from './visit.ts';
 import { filmOf, pictureOf } from './y4m.ts';
 
 /** Debian's zbar-tools, a decoder that shares no code with ours. */
 const ZBARIMG = '/usr/bin/zbarimg';
 
-let browser: Browser;
+const { arrive, settle } = arrivals();
 let folder: string;
-let here: Visit | null = null;
 
-beforeAll(async () => {
+beforeAll(() => {
   if (!existsSync(ZBARIMG)) throw new Error(`no ${ZBARIMG}: apt-get install zbar-tools`);
   folder = mkdtempSync(join(tmpdir(), 'fieldsay-frames-'));
-  browser = await startBrowser();
 });
-afterAll(async () => {
+afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
-  await browser?.close();
 });
-afterEach(async () => {
-  const { complaints = [], foreign = [] } = here ?? {};
-  await here?.leave();
-  here = null;
-  expect({ complaints, foreign }).toEqual({ complaints: [], foreign: [] });
-});
-
 const TALK = [
   'left forearm, deformity and swelling',
   'no tenderness of the pelvis',
@@ -62,8 +53,7 @@ const TOLD = [
 const inSheet = (page: Page, name: string | RegExp) => page.getByRole('dialog').getByRole('button', { name });
 
 async function shown(passphrase: string): Promise<Page> {
-  here = await visit(browser);
-  const { page } = here;
+  const { page } = await arrive();
   for (const line of TALK) await say(page, line);
   await page.getByRole('button', { name: 'QR or file' }).click();
   await page.getByLabel('Passphrase, if you want one').fill(passphrase);
@@ -133,8 +123,7 @@ describe('the symbols on the screen', () => {
   });
 
   it('are not shown behind a passphrase that is a number alone', async () => {
-    here = await visit(browser);
-    const { page } = here;
+    const { page } = await arrive();
     await say(page, 'pulse ninety');
     await page.getByRole('button', { name: 'QR or file' }).click();
     await page.getByLabel('Passphrase, if you want one').fill('4711');
@@ -146,8 +135,7 @@ describe('the symbols on the screen', () => {
 
 describe('the document for a hospital’s system', () => {
   it('is valid FHIR R4 and says how it was confirmed', async () => {
-    here = await visit(browser);
-    const { page } = here;
+    const { page } = await arrive();
     for (const line of TALK) await say(page, line);
     await say(page, 'confirmed');
     await page.getByRole('button', { name: 'QR or file' }).click();
@@ -174,9 +162,8 @@ describe('a file that was passed on', () => {
   it('becomes a record on another device, and a second time adds nothing and overwrites nothing', async () => {
     const bytes = await fileOf(await shown(''));
     const file = { name: 'made-up.fieldsay', mimeType: 'application/octet-stream', buffer: bytes };
-    await here?.leave();
-    here = await visit(browser);
-    const { page } = here;
+    await settle();
+    const { page } = await arrive();
     const receive = async () => {
       await page.getByRole('button', { name: 'Receive a record' }).click();
       await page.getByLabel('Or a file that was saved or shared').setInputFiles(file);
@@ -194,8 +181,7 @@ describe('a file that was passed on', () => {
   });
 
   it('that is altered is refused with the reason, and nothing changes', async () => {
-    here = await visit(browser);
-    const { page } = here;
+    const { page } = await arrive();
     await say(page, 'right knee swelling');
     await page.getByRole('button', { name: 'Receive a record' }).click();
     await page.getByLabel('Or a file that was saved or shared').setInputFiles({
@@ -212,8 +198,7 @@ describe('a file that was passed on', () => {
 describe('the camera of another device', () => {
   it('reads the symbols, names what is missing, and opens the record', async () => {
     const bytes = await fileOf(await shown(''));
-    await here?.leave();
-    here = null;
+    await settle();
     const frames = framesOf(bytes, COARSE_BYTES);
     expect(frames.length).toBeGreaterThan(2);
     // A film in which one part comes only at the end of each round, so that it is missing for a while.
@@ -234,9 +219,8 @@ describe('the camera of another device', () => {
         `--use-file-for-fake-video-capture=${film}`,
       ],
     });
+    const { page, complaints, foreign, leave } = await visit(filming);
     try {
-      here = await visit(filming);
-      const { page } = here;
       await page.getByRole('button', { name: 'Receive a record' }).click();
       await inSheet(page, 'Look with the camera').click();
       await page.getByText(/Missing: /).waitFor();
@@ -247,10 +231,8 @@ describe('the camera of another device', () => {
       await page.reload();
       await ready(page);
       expect(await sentences(page)).toEqual(TOLD);
-      await here.leave();
+      await leave();
     } finally {
-      const { complaints = [], foreign = [] } = here ?? {};
-      here = null;
       await filming.close();
       expect({ complaints, foreign }).toEqual({ complaints: [], foreign: [] });
     }
