@@ -1,6 +1,6 @@
 // Whether a piece begins a clause of another mood or turns the one in hand; the rules stand in one list and the first counts.
 
-import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
 import { answers } from './answers.ts';
@@ -49,6 +49,7 @@ const RULES: readonly Rule[] = [
   newMood,
   intention,
   outOfMood,
+  statedAfter,
   done,
   takenBack,
   reading,
@@ -105,7 +106,8 @@ function tagQuestion({ piece, pieces, i, tokens, full, draft }: Place): Turn | n
 
 function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'stay' | null {
   if (piece.role !== 'asking' && piece.role !== 'ask') return null;
-  if (isDenial(pieces, i, tokens) || isDeniedAny(piece, draft)) return 'stay';
+  if (isDenial(pieces, i, tokens) || isDeniedAny(piece, draft) || isSaidThere(pieces, i, tokens))
+    return 'stay';
   if (draft.mood === 'instruction' && piece.role === 'asking') return 'stay';
   const before = pieces[i - 1]?.role;
   return before === 'asking' || before === 'negation' || before === 'ask' ? 'stay' : begin('question');
@@ -118,6 +120,19 @@ function isDenial(pieces: readonly Piece[], i: number, tokens: readonly Token[])
   const bare = piece.weak && piece.to - piece.from === 1 && not.role === 'negation' && not.weak;
   const asks = tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause;
   return bare && !isSmall(next, 'person') && asks !== 'ask';
+}
+
+// "The pulse in the left foot is there": after its subject, with no pause between, "is there" asks nothing. A question mark at
+// the end of the sentence says otherwise.
+function isSaidThere(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece] = [pieces[i - 1], pieces[i]];
+  if (piece === undefined || before === undefined || isPaused(tokens, before)) return false;
+  if (
+    !marked(piece, 'state', 'there') ||
+    !(before.role === 'site' || before.role === 'csm' || before.role === 'side')
+  )
+    return false;
+  return tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause !== 'ask';
 }
 
 // "We did not give any oxygen": "any" goes with the "not" before it.
@@ -159,6 +174,8 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
     !isSmall(earlier, 'you')
   )
     return false;
+  // "He does not want to lift it" tells nobody anything.
+  if (isOfThirdPerson(pieces, i, tokens)) return false;
   const { role } = before;
   return (
     role === 'small' ||
@@ -168,6 +185,18 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
     role === 'unknown' ||
     role === 'mood'
   );
+}
+
+const THIRD: ReadonlySet<string> = new Set(['he', 'she', 'they']);
+
+/** True where "he", "she" or "they" stands before piece `i` in the same breath, with no "you" after it. */
+function isOfThirdPerson(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  for (let k = i - 1; k >= 0; k--) {
+    const piece = pieces[k];
+    if (piece === undefined || isPaused(tokens, piece) || isSmall(piece, 'you')) return false;
+    if (tokens.slice(piece.from, piece.to).some(({ word }) => THIRD.has(word))) return true;
+  }
+  return false;
 }
 
 function intention({ piece, pieces, i, full, draft }: Place): Turn | 'stay' | null {
@@ -185,6 +214,17 @@ function outOfMood({ piece, pieces, i, tokens, full, waiting, draft }: Place): T
   if (isAnswer(piece) && waiting && answers(pieces, i, tokens)) return begin('answer');
   return i > 0 && piece.role !== 'site' ? begin('statement') : null;
 }
+
+// "Lift your arm, left elbow is swollen": what is stated of a place after a pause is told to nobody.
+function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  if (draft.mood !== 'instruction' || pauseBefore(tokens, piece) === '') return null;
+  const end = pieces.findIndex((one, k) => k >= i && isPaused(tokens, one));
+  const breath = pieces.slice(i, end < 0 ? pieces.length : end + 1);
+  const says = breath.some(({ role, weak }) => STATED.has(role) && !weak);
+  const tells = breath.some((one) => isSmall(one, 'you') || moodOf(one) !== null || one.role === 'asking');
+  return says && !tells ? begin('statement') : null;
+}
+const STATED: ReadonlySet<Role> = new Set(['finding', 'csm', 'history', 'negation', 'care']);
 
 // What was done or measured, after a pause, is no part of what was told or planned before it.
 function done({ piece, tokens, draft }: Place): Turn | null {

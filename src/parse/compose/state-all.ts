@@ -1,13 +1,12 @@
 // Everything a stretch of pieces states: vital signs and history by themselves, the examination in between.
 
-import { isSite } from '../../terms/index.ts';
-import { isLikely, isSmall, marked, type Piece, type Role, readingOf, tagIn } from '../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
-import { endOf } from './csm/limb-ends.ts';
 import { stateExam } from './exam/exam.ts';
 import { itemsOf } from './exam/items.ts';
 import { stateHistory } from './history/history-said.ts';
+import { asCsm, isPulseOfLimb } from './limb-pulse.ts';
 import { type Reach, reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
 import { isPlaced, type Talk } from './talk.ts';
@@ -118,17 +117,3 @@ function isDeniedSign({ tokens }: Talk, pieces: readonly Piece[], i: number): bo
   if (before === undefined || isPaused(tokens, before) || marked(before, 'plain')) return false;
   return marked(before, 'negation', 'before') || marked(before, 'answer', 'no');
 }
-
-// "A pulse in the left foot": without a rate, a pulse at a limb is a check of that limb.
-const isPulseOfLimb = (piece: Piece, pieces: readonly Piece[]): boolean =>
-  marked(piece, 'late') &&
-  !pieces.some(({ role }) => role === 'figure') &&
-  pieces.some((one) => one.role === 'site' && !one.weak && isOfLimb(one));
-
-const isOfLimb = (piece: Piece): boolean =>
-  (tagIn(piece, 'sites', 'site') ?? '').split('+').some((site) => isSite(site) && endOf(site) !== null);
-
-const asCsm = (piece: Piece): Piece => ({
-  ...piece,
-  role: readingOf(piece, 'csm') === null ? 'unknown' : 'csm',
-});

@@ -11,7 +11,7 @@ import { turned } from './turn.ts';
 
 export { withStates } from './late-state.ts';
 export { stateOf } from './state.ts';
-export { inState } from './turn.ts';
+export { type Found, inState } from './turn.ts';
 export { type Tail, tailIn };
 
 /** Bears the tail's limb in mind where nothing before it names one: "sensation intact on the left, reduced on the right foot". */

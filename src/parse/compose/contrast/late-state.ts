@@ -5,7 +5,7 @@ import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { stateOf } from './state.ts';
 
-const WORDS: ReadonlySet<Role> = new Set(['finding', 'unknown', 'care', 'small']);
+const WORDS: ReadonlySet<Role> = new Set(['finding', 'unknown', 'care', 'small', 'asking']);
 const PASSED: ReadonlySet<Role> = new Set(['small', 'side', 'site', 'part']);
 
 /** The pieces with those state words recast that say how a limb's check was; no finding is made of them then. */
@@ -13,7 +13,10 @@ export function withStates(pieces: readonly Piece[], tokens: readonly Token[]): 
   const states = new Set(
     pieces.flatMap((piece, i) => (isOpen(piece) ? [before(pieces, i), after(pieces, tokens, i)] : [])),
   );
-  return pieces.map((piece) => (states.has(piece) ? { ...piece, role: 'state' } : piece));
+  return pieces.map((piece, i) => {
+    if (!states.has(piece)) return piece;
+    return { ...piece, role: narrower(pieces, tokens, i) === null ? 'state' : 'small' };
+  });
 }
 
 // A check whose own words do not say yet how it was.
@@ -33,7 +36,21 @@ function before(pieces: readonly Piece[], i: number): Piece | null {
   return piece !== undefined && last !== undefined && marked(piece, 'late') && isWord(last) ? last : null;
 }
 
+// "There but weak": the second word is the one that counts.
+function narrower(pieces: readonly Piece[], tokens: readonly Token[], i: number): Piece | null {
+  const [piece, join, next] = [pieces[i], pieces[i + 1], pieces[i + 2]];
+  if (piece === undefined || next === undefined || stateOf(piece) !== 'there') return null;
+  if (join === undefined || isPaused(tokens, piece) || isPaused(tokens, join)) return null;
+  const joins = join.role === 'small' || (join.role === 'negation' && marked(join, 'negation', 'stop'));
+  return joins && isWord(next) ? next : null;
+}
+
 function after(pieces: readonly Piece[], tokens: readonly Token[], i: number): Piece | null {
+  const first = firstAfter(pieces, tokens, i);
+  return first === null ? null : (narrower(pieces, tokens, pieces.indexOf(first)) ?? first);
+}
+
+function firstAfter(pieces: readonly Piece[], tokens: readonly Token[], i: number): Piece | null {
   for (let k = i + 1; k < pieces.length; k++) {
     const [piece, last] = [pieces[k], pieces[k - 1]];
     if (piece === undefined || last === undefined) return null;

@@ -1,7 +1,7 @@
 // Where a denied list ends at its site: "no pain in the neck, tenderness in the back".
 
 import { hasTag } from '../../islands/island.ts';
-import { likelyTag, readingOf, tagIn } from '../../pieces/piece.ts';
+import { likelyTag, marked, readingOf, tagIn } from '../../pieces/piece.ts';
 import { hasRole, type Item, isSmallItem, pieceOf } from '../sites/item.ts';
 
 const isFinding = (item: Item | undefined): boolean => hasRole(item, 'finding');
@@ -15,9 +15,18 @@ function isOr(item: Item | undefined): boolean {
   return small !== null && hasTag(small, 'or');
 }
 
+// "No neck pain, no back pain": a new denial begins a list of its own.
+const sinceDenial = (items: readonly Item[], i: number): readonly Item[] =>
+  items.slice(items.slice(0, i).findLastIndex(isDenial) + 1, i);
+
+function isDenial(item: Item): boolean {
+  const piece = pieceOf(item);
+  return piece !== null && piece.role !== 'finding' && marked(piece, 'negation', 'before');
+}
+
 /** True where the site at `i` follows findings and closes their list, unless "or" or "and" goes on. */
 export function closesList(items: readonly Item[], i: number): boolean {
-  if (!items.slice(0, i).some(isFinding)) return false;
+  if (!sinceDenial(items, i).some(isFinding)) return false;
   // "Denies neck pain and back pain" goes on in the same order.
   if (goesOn(items, i) || repeats(items, i)) return false;
   const next = pieceOf(items[i + 1]);

@@ -25,8 +25,8 @@ export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   }
   const said = answerWord(clause);
   if (said === null) return clause.pieces;
-  if (asked === null) return unsettled(talk, said) ?? clause.pieces;
   const rest = clause.pieces.slice(said.heads.length);
+  if (asked === null) return unsettled(talk, said, rest) ?? clause.pieces;
   bear(talk, { asked: null });
   place(talk, ...said.heads);
   const { also = [], ...one } = asked;
@@ -47,10 +47,7 @@ function answerOne(
     note(talk, spanned([...heads, ...rest]));
     return [];
   }
-  if (asked.about === 'csm') {
-    answerCsm(talk, asked, word, span);
-    return rest;
-  }
+  if (asked.about === 'csm') return answerCsm(talk, asked, word, span, rest);
   const explicit = heads.some((piece) => marked(piece, 'explicit'));
   return answerFindings(talk, asked, { word, severity, explicit, span }, rest);
 }
@@ -79,8 +76,11 @@ function answerAll(
 }
 
 // "Did you hit your head?" "No": nothing is settled that the record knows, and the words are kept.
-function unsettled(talk: Talk, { heads }: Answered): readonly Piece[] | null {
-  if (!talk.context.asking || talk.context.question === null) return null;
+function unsettled(talk: Talk, { heads }: Answered, rest: readonly Piece[]): readonly Piece[] | null {
+  const before = talk.clauses.filter(({ pieces }) => (pieces.at(-1)?.to ?? 0) <= (heads[0]?.from ?? 0));
+  const question = before.findLast(({ mood }) => mood === 'question');
+  if ((!talk.context.asking && question === undefined) || talk.context.question === null) return null;
   noteAnswer(talk, spanned(heads));
-  return [];
+  place(talk, ...heads, ...(question?.pieces ?? []));
+  return rest;
 }

@@ -6,13 +6,15 @@ import type { Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { itemsOf } from '../exam/items.ts';
 import { visitsOf } from '../exam/visits.ts';
+import { withLimbPulse } from '../limb-pulse.ts';
 import { phrasesIn } from '../sites/item.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import { bear, place, type Talk, textOf } from '../talk.ts';
 import { askedOf } from './asked.ts';
 
 /** Opens the question of a clause; its sites become visits where nobody answers. */
-export function ask(talk: Talk, clause: Clause): void {
+export function ask(talk: Talk, said: Clause): void {
+  const clause = { ...said, pieces: withLimbPulse(said.pieces) };
   const items = itemsOf(talk, clause.pieces);
   const visits = visitsOf(talk, items, new Set());
   talk.asking = [...talk.asking, ...visits];
@@ -33,7 +35,15 @@ export function ask(talk: Talk, clause: Clause): void {
   if (asked.about === 'findings') talk.questions = [...talk.questions, asked];
 }
 
-const SUBSTANCE: ReadonlySet<Role> = new Set(['site', 'finding', 'csm', 'history', 'vital', 'care']);
+const SUBSTANCE: ReadonlySet<Role> = new Set([
+  'site',
+  'finding',
+  'csm',
+  'history',
+  'vital',
+  'care',
+  'unknown',
+]);
 
 // A visit keeps the site and its side; the spot on it, and how its side was known, stand in the words.
 const asSaid = (visited: SiteRef, said: SiteRef | undefined): SiteRef => ({

@@ -1,0 +1,23 @@
+// A pulse that is said of a limb is a check of that limb and no vital sign.
+
+import { isSite } from '../../terms/index.ts';
+import { marked, type Piece, readingOf, tagIn } from '../pieces/piece.ts';
+import { endOf } from './csm/limb-ends.ts';
+
+/** The pieces with a pulse that is said of a limb read as a check of that limb. */
+export const withLimbPulse = (pieces: readonly Piece[]): readonly Piece[] =>
+  pieces.map((piece) => (piece.role === 'vital' && isPulseOfLimb(piece, pieces) ? asCsm(piece) : piece));
+
+// "A pulse in the left foot": without a rate, a pulse at a limb is a check of that limb.
+export const isPulseOfLimb = (piece: Piece, pieces: readonly Piece[]): boolean =>
+  marked(piece, 'late') &&
+  !pieces.some(({ role }) => role === 'figure') &&
+  pieces.some((one) => one.role === 'site' && !one.weak && isOfLimb(one));
+
+const isOfLimb = (piece: Piece): boolean =>
+  (tagIn(piece, 'sites', 'site') ?? '').split('+').some((site) => isSite(site) && endOf(site) !== null);
+
+export const asCsm = (piece: Piece): Piece => ({
+  ...piece,
+  role: readingOf(piece, 'csm') === null ? 'unknown' : 'csm',
+});
