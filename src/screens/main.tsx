@@ -31,8 +31,9 @@ import { Gate } from './records/Gate.tsx';
 import { createIdle, lockWhenIdle } from './records/idle.ts';
 import { createKeeper } from './records/keeper.ts';
 import { openLast } from './records/restore.ts';
-import { askToPersist } from './records/storage.ts';
+import { askToPersist, bytesLeft } from './records/storage.ts';
 import { followTurns } from './records/turn.ts';
+import { createPlayback, createSounds, SOUND_CHOICES } from './sound/index.ts';
 import { createHold } from './steady/hold.ts';
 import { createEarcons } from './voice/earcons.ts';
 import { ECHOES } from './voice/echo.ts';
@@ -49,18 +50,28 @@ const newId = (): string => crypto.randomUUID();
 const shelf = createIdbShelf();
 const door = createDoor(shelf, clock);
 const role = signal<Role>('asking');
+const keeper = createKeeper(
+  shelf,
+  door,
+  () => role.peek() !== 'follows',
+  () => heardSounds.makeRoom(),
+);
+const soundChoice = keptChoice(storage, 'fieldsay-sound-kept', SOUND_CHOICES, 'until-closed');
+const heardSounds = createSounds({ shelf, door, keeper, choice: soundChoice, room: bytesLeft });
+const playback = createPlayback(heardSounds, () => new AudioContext());
 const desk = createDesk({
   role,
   shelf,
   door,
-  keeper: createKeeper(shelf, door, () => role.peek() !== 'follows'),
+  keeper,
+  keepSound: heardSounds.keep,
   device: `page-${newId().slice(0, 8)}`,
   zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   clock,
   newId,
 });
 
-const own = createOwnVoice(speakerIn(window), clock);
+const own = createOwnVoice(speakerIn(window), clock, playback.sounding);
 
 const tools: Tools = {
   desk,
@@ -83,6 +94,9 @@ const tools: Tools = {
     },
   }),
   speaker: own.speaker,
+  heardSounds,
+  soundChoice,
+  playback,
   echo: keptChoice(storage, 'fieldsay-echo', ECHOES, 'off'),
   sounds: keptChoice(storage, 'fieldsay-sounds', SOUNDS, 'off'),
   earcons: createEarcons('AudioContext' in window ? () => new AudioContext() : null),
@@ -120,6 +134,9 @@ lockWhenIdle(tools, tools.idle, window);
 effect(() => {
   const { fault, unwritten } = desk.keeper;
   document.documentElement.dataset.kept = unwritten.value === 0 && fault.value === null ? 'all' : 'not-all';
+});
+effect(() => {
+  void heardSounds.look(desk.record.value?.facts.id ?? null).catch(() => undefined);
 });
 takeDroppedFiles(window, tools);
 setInterval(() => {

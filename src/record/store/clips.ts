@@ -3,10 +3,10 @@
 import type { Bytes } from './bytes.ts';
 import { clipKey, placeOf } from './places.ts';
 import { isSealed, type Keys, sealBytes, unsealBytes } from './sealed.ts';
-import type { Shelf } from './shelf.ts';
+import type { Key, Shelf } from './shelf.ts';
 
 export interface Clip {
-  /** how it is compressed, as a browser names it: `audio/webm;codecs=opus`, or `audio/basic` for 8-bit µ-law at 8 kHz */
+  /** how it is compressed, as a media type: `audio/vnd.wave;codec=11` */
   readonly type: string;
   readonly bytes: Bytes;
 }
@@ -62,6 +62,20 @@ export async function soundOf(shelf: Shelf, record: string): Promise<Sound> {
     size: rows.reduce((sum, { value }) => sum + (isSealed(value) ? value.data.length : 0), 0),
   };
 }
+
+export interface SoundPlace {
+  readonly key: Key;
+  readonly record: string;
+  readonly utterance: string;
+}
+
+/** Of which utterances sound is kept, of one record or of all, without reading it. */
+export const soundKept = async (shelf: Shelf, record?: string): Promise<readonly SoundPlace[]> =>
+  (await shelf.keysUnder(record === undefined ? ['clip'] : ['clip', record])).map((key) => ({
+    key,
+    record: String(key[1]),
+    utterance: String(key[2]),
+  }));
 
 /** Lets the sound of a record go. */
 export const dropClips = (shelf: Shelf, record: string): Promise<void> =>

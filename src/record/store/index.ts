@@ -2,7 +2,7 @@
 
 export type { Fault, Head, Verdict } from '../chain/index.ts';
 export { newName } from './bytes.ts';
-export { type Clip, dropClips, keepClip, readClip, type Sound, soundOf } from './clips.ts';
+export { type Clip, dropClips, keepClip, readClip, type Sound, soundKept, soundOf } from './clips.ts';
 export { type FailureKind, failureOf, isStoreFailure, type StoreFailure, storeFailure } from './failure.ts';
 export { createIdbShelf, DATABASE, OBJECT_STORE } from './idb-shelf.ts';
 export {

@@ -2,7 +2,7 @@
 
 import { type Signal, signal } from '@preact/signals';
 import type { PatientMeant } from '../../parse/index.ts';
-import type { Role, Shelf } from '../../record/store/index.ts';
+import type { Clip, Role, Shelf } from '../../record/store/index.ts';
 import type { Door } from '../records/door.ts';
 import type { Keeper } from '../records/keeper.ts';
 import { type Notice, trouble } from './notice.ts';
@@ -15,6 +15,9 @@ export interface Waiting extends Said {
   readonly text: string;
   readonly at: number;
 }
+
+/** Where the sound of an utterance goes once its words are in a record. */
+export type KeepSound = (record: string, utterance: string, sound: Clip) => void;
 
 export type Aside = (heard: { readonly text: string; readonly engine: string }) => boolean;
 /** A record of which not everything could be read. */
@@ -47,6 +50,7 @@ export interface Desk {
   readonly shelf: Shelf;
   readonly door: Door;
   readonly keeper: Keeper;
+  readonly keepSound: KeepSound;
   /** names this page in the log: two pages never share one, so that their events never share a number */
   readonly device: string;
   readonly zone: string;
@@ -59,6 +63,8 @@ export interface Desk {
 export interface DeskParts {
   /** without it the desk is the only one */
   readonly role?: Signal<Role>;
+  /** without it no sound is kept */
+  readonly keepSound?: KeepSound;
   readonly shelf: Shelf;
   readonly door: Door;
   readonly keeper: Keeper;
@@ -70,6 +76,7 @@ export interface DeskParts {
 
 /** An empty desk. */
 export const createDesk = (parts: DeskParts): Desk => ({
+  keepSound: () => undefined,
   ...parts,
   role: parts.role ?? signal<Role>('writes'),
   record: signal(null),

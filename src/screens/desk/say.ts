@@ -2,6 +2,7 @@
 
 import { batch } from '@preact/signals';
 import { type HeardUtterance, hearUtterance, turnIn } from '../../record/index.ts';
+import type { Clip } from '../../record/store/index.ts';
 import { recordToUse } from './begin.ts';
 import { type Desk, setRecord, type Waiting } from './desk.ts';
 import { timeIn } from './open-record.ts';
@@ -13,6 +14,8 @@ export interface Said extends Omit<HeardUtterance, 'text' | 'heardAt' | 'zone'> 
   readonly engine: string;
   /** wall clock, epoch ms; the default is now */
   readonly at?: number;
+  /** how it sounded; kept apart from the record, and no part of it */
+  readonly sound?: Clip;
 }
 
 /** Says some lines one after another; empty ones are passed over. Gives how many were said. */
@@ -44,19 +47,21 @@ export function sayWaiting(desk: Desk): void {
   });
 }
 
-function hear(desk: Desk, reader: TalkReader, { at, ...said }: Waiting): void {
+function hear(desk: Desk, reader: TalkReader, { at, sound, ...said }: Waiting): void {
   const record = recordToUse(desk, reader, at);
   const exam = hearUtterance(record.exam, reader, {
     ...said,
     heardAt: timeIn(record, at),
     zone: record.exam.zone,
   });
-  const turn = exam.events
-    .slice(record.exam.events.length)
-    .flatMap((event) => turnIn(event) ?? [])
-    .at(-1);
+  const fresh = exam.events.slice(record.exam.events.length);
+  const turn = fresh.flatMap((event) => turnIn(event) ?? []).at(-1);
   setRecord(desk, { ...record, exam });
+  const uttered = fresh.find(({ kind }) => kind === 'utterance');
+  if (sound !== undefined && uttered !== undefined) desk.keepSound(record.facts.id, uttered.id, sound);
   if (turn === undefined) return;
   desk.turning.value = turn.meant;
-  if (turn.rest !== null) desk.waiting.value = [{ ...said, text: turn.rest, at }, ...desk.waiting.value];
+  if (turn.rest === null) return;
+  const rest = { ...said, ...(sound === undefined ? {} : { sound }), text: turn.rest, at };
+  desk.waiting.value = [rest, ...desk.waiting.value];
 }

@@ -5,6 +5,7 @@ import { isPaired } from '../../terms/index.ts';
 import { clock, dayOf } from '../../timeline/index.ts';
 import { change, confirm, restore } from '../desk/index.ts';
 import { useTools } from '../frame/tools.ts';
+import { HearAgain } from '../sound/index.ts';
 import { EntryLine } from './EntryLine.tsx';
 import { originMarks } from './origin.ts';
 import { sentenceText } from './sentence.ts';
@@ -44,6 +45,7 @@ export function EntryRow({ entry }: { readonly entry: Entry }) {
             <Marks entry={entry} day={day} />
           </div>
         )}
+        <HearAgain utterance={derived.saidIn.value.get(entry.id) ?? null} what={text} />
         {entry.state === 'heard' && (
           <button
             type="button"

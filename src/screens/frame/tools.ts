@@ -13,6 +13,7 @@ import type { WakeState } from '../ready/wake.ts';
 import type { IdleMinutes } from '../records/idle.ts';
 import type { Persistence } from '../records/storage.ts';
 import type { WayName } from '../report/ways.ts';
+import type { Playback, SoundChoice, Sounds } from '../sound/index.ts';
 import type { Earcons } from '../voice/earcons.ts';
 import type { Echo } from '../voice/echo.ts';
 import type { Speaker } from '../voice/speaking.ts';
@@ -44,6 +45,11 @@ export interface Tools {
   readonly speaker: Speaker;
   /** how much of what was entered is said back */
   readonly echo: Signal<Echo>;
+  /** the sound of what was said, and how long it is kept */
+  readonly heardSounds: Sounds;
+  readonly soundChoice: Signal<SoundChoice>;
+  /** plays it; whoever listens must be deaf while `playback.sounding` is true */
+  readonly playback: Playback;
   readonly sounds: Signal<'off' | 'on'>;
   readonly earcons: Earcons;
   /** while true the page says nothing of its own accord */

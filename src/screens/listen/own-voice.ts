@@ -1,6 +1,6 @@
-// The page does not listen to itself: the ears are deaf while it speaks, and its own last words are dropped when they come.
+// The page does not listen to itself: the ears are deaf while it speaks or plays, and its own last words are dropped when they come.
 
-import { effect } from '@preact/signals';
+import { effect, type ReadonlySignal, signal } from '@preact/signals';
 import { isEcho, type Spoken } from '../../speech/index.ts';
 import type { Speaker } from '../voice/speaking.ts';
 import type { Ear } from './ear.ts';
@@ -13,12 +13,16 @@ export interface OwnVoice {
   readonly speaker: Speaker;
   /** true for words heard from `from` on (epoch ms) that are the page's own */
   isOwn(text: string, from: number): boolean;
-  /** makes the ears deaf from now on whenever the page speaks */
+  /** makes the ears deaf from now on whenever the page speaks or plays what was said */
   guard(ears: readonly Pick<Ear, 'deaf'>[]): void;
 }
 
-/** `clock` is the wall clock, epoch ms. */
-export function createOwnVoice(speaker: Speaker, clock: () => number): OwnVoice {
+/** `clock` is the wall clock, epoch ms; `sounding` is true while the page makes other sounds than its voice. */
+export function createOwnVoice(
+  speaker: Speaker,
+  clock: () => number,
+  sounding: ReadonlySignal<boolean> = signal(false),
+): OwnVoice {
   let spoken: readonly Spoken[] = [];
   return {
     speaker: {
@@ -36,7 +40,7 @@ export function createOwnVoice(speaker: Speaker, clock: () => number): OwnVoice 
       let from: number | null = null;
       effect(() => {
         const time = clock();
-        if (speaker.speaking.value) {
+        if (speaker.speaking.value || sounding.value) {
           from ??= time;
           for (const ear of ears) ear.deaf(from, null);
         } else if (from !== null) {

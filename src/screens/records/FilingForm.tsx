@@ -16,12 +16,15 @@ interface Props {
 }
 
 export function FilingForm({ record, changed, close }: Props) {
-  const { desk, player } = useTools();
+  const { desk, player, playback, heardSounds, soundChoice } = useTools();
   const [said, setSaid] = useState('');
-  const [keepSound, setKeepSound] = useState(false);
+  const [keepSound, setKeepSound] = useState(soundChoice.value === 'kept');
   const [sound, setSound] = useState<Sound | null>(null);
   useEffect(() => {
-    soundOf(desk.shelf, record.facts.id).then(setSound, () => undefined);
+    heardSounds
+      .settled()
+      .then(() => soundOf(desk.shelf, record.facts.id))
+      .then(setSound, () => undefined);
   }, [record.facts.id]);
   const fields = {
     label: useRef<HTMLInputElement>(null),
@@ -64,7 +67,8 @@ export function FilingForm({ record, changed, close }: Props) {
             class="button"
             onClick={() => {
               player.stop();
-              void closeOpen(desk, keepSound).then(close);
+              playback.stop();
+              void closeOpen(desk, heardSounds, keepSound).then(close);
             }}
           >
             Close this record

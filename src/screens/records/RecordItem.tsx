@@ -17,7 +17,7 @@ interface Props {
 }
 
 export function RecordItem({ shown: { facts, summary }, leave, changed }: Props) {
-  const { desk, player } = useTools();
+  const { desk, player, playback, heardSounds } = useTools();
   const here = desk.record.value?.facts.id === facts.id;
   const open = () => {
     const reader = desk.reader.value;
@@ -27,8 +27,10 @@ export function RecordItem({ shown: { facts, summary }, leave, changed }: Props)
   const wipe = async () => {
     if (here) {
       player.stop();
+      playback.stop();
       newRecord(desk);
     }
+    await heardSounds.drop(facts.id);
     await desk.keeper.remove(facts.id);
     changed();
   };

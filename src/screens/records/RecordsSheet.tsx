@@ -4,6 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { Sheet } from '../frame/Sheet.tsx';
 import { useTools } from '../frame/tools.ts';
 import { Demos } from '../play/Demos.tsx';
+import { SoundChoiceForm } from '../sound/index.ts';
 import { OpenTalk } from '../talk/OpenTalk.tsx';
 import { FilingForm } from './FilingForm.tsx';
 import { RecordList } from './RecordList.tsx';
@@ -63,6 +64,7 @@ export function RecordsSheet({ close }: { readonly close: () => void }) {
       {listing !== null && <RecordList listing={listing} leave={leave} changed={() => void read()} />}
       {listing !== null && <Transfer records={listing.records} changed={() => void read()} />}
       <Safety />
+      <SoundChoiceForm />
       <WipeAll />
       <OpenTalk opened={close} />
       <Demos chosen={close} />

@@ -1,8 +1,8 @@
 // Closing a record and opening it again; both are logged in it, and closing lets the sound of its utterances go.
 
 import { fileExam } from '../../record/index.ts';
-import { dropClips } from '../../record/store/index.ts';
 import { type Desk, type OpenRecord, setRecord, type TalkReader, timeIn } from '../desk/index.ts';
+import type { Sounds } from '../sound/index.ts';
 import { openKept } from './restore.ts';
 import { newRecord } from './switch.ts';
 
@@ -18,11 +18,16 @@ export function fileOpen(desk: Desk, file: Parameters<typeof fileExam>[1]): void
 }
 
 /** Closes the open record; it stays kept and can be opened again. Its sound goes unless it is to be kept. */
-export async function closeOpen(desk: Desk, keepSound: boolean): Promise<void> {
+export async function closeOpen(
+  desk: Desk,
+  sounds: Pick<Sounds, 'drop' | 'settled'>,
+  keepSound: boolean,
+): Promise<void> {
   const id = desk.record.value?.facts.id;
   fileOpen(desk, { closed: true });
   await desk.keeper.settled();
-  if (id !== undefined && !keepSound) await dropClips(desk.shelf, id).catch(() => undefined);
+  if (keepSound) await sounds.settled();
+  else if (id !== undefined) await sounds.drop(id).catch(() => undefined);
   newRecord(desk);
 }
 

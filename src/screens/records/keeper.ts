@@ -65,8 +65,16 @@ interface Log {
 /** After a failure it is tried again by itself, ms. */
 const AGAIN = 10_000;
 
-/** A keeper on a shelf; it waits while the door is shut. A page that follows keeps nothing. */
-export function createKeeper(shelf: Shelf, door: Door, mayWrite: () => boolean): Keeper {
+/**
+ * A keeper on a shelf; it waits while the door is shut. A page that follows keeps nothing. `makeRoom` is asked where the
+ * device is full, and gives how many things it let go.
+ */
+export function createKeeper(
+  shelf: Shelf,
+  door: Door,
+  mayWrite: () => boolean,
+  makeRoom: () => Promise<number> = async () => 0,
+): Keeper {
   const fault = signal<string | null>(null);
   const unwritten = signal(0);
   const kept = signal<KeptSoFar | null>(null);
@@ -132,6 +140,7 @@ export function createKeeper(shelf: Shelf, door: Door, mayWrite: () => boolean):
       try {
         await writeOrMend(record, [...pending.keys()].at(-1) === record.facts.id);
       } catch (error) {
+        if (await madeRoom(error)) continue;
         return fail(notKept(error));
       }
       // What was handed over while this was written is newer, and still waits.
@@ -139,6 +148,10 @@ export function createKeeper(shelf: Shelf, door: Door, mayWrite: () => boolean):
       unwritten.value = pending.size;
       fault.value = null;
     }
+  };
+  const madeRoom = async (error: unknown): Promise<boolean> => {
+    if (!isStoreFailure(error) || error.failure !== 'full') return false;
+    return (await makeRoom().catch(() => 0)) > 0;
   };
   const fail = (why: string): void => {
     fault.value = why;

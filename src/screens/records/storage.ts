@@ -42,6 +42,16 @@ export async function roomInWords(): Promise<string> {
   }
 }
 
+/** Bytes that the browser would still give the page, or null where it does not tell. */
+export async function bytesLeft(): Promise<number | null> {
+  try {
+    const { usage, quota } = await navigator.storage.estimate();
+    return usage === undefined || quota === undefined ? null : quota - usage;
+  } catch {
+    return null;
+  }
+}
+
 /** Bytes by their decimal multiples. */
 export function size(bytes: number): string {
   if (bytes < 1e6) return `${Math.ceil(bytes / 1000)} kB`;

@@ -7,6 +7,7 @@ import { mayGoTogether } from '../entries/one-by-one.ts';
 import { sentenceText } from '../entries/sentence.ts';
 import { TogetherWay } from '../entries/Together.tsx';
 import { useTools } from '../frame/tools.ts';
+import { HearAgain } from '../sound/index.ts';
 import { useHeld } from '../steady/hold.ts';
 import { SteadyList } from '../steady/SteadyList.tsx';
 import { type Became, entriesOf, lastSaid, type Outcome } from './became.ts';
@@ -41,6 +42,8 @@ export function SaidList() {
               <Outcomes one={one} />
               <p class="said-words">
                 <span class="when">{clock(one.heardAt, day)}</span> “{one.text}”
+                {/* Where it became an entry the button stands beside that. */}
+                {entriesOf(one).length === 0 && <HearAgain utterance={one.id} what={one.text} />}
               </p>
             </li>
           ))}

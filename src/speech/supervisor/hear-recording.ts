@@ -1,6 +1,7 @@
 // A recording heard in a worker of its own, so that neither page nor microphone waits for it; what was heard before a fault
 // or a person's stop is kept.
 
+import { type CompressedSound, compressed } from '../compressed/index.ts';
 import type { HearingFiles } from '../hearing/hearing-files.ts';
 import type { HeardUtterance } from '../hearing/utterance.ts';
 import type { ModelPart } from '../model/index.ts';
@@ -12,11 +13,14 @@ export interface RecordingParts {
   readonly files: HearingFiles;
 }
 
+/** Compressed as it comes: an hour of it as plain samples would fill a phone's memory. */
+export type RecordedUtterance = HeardUtterance & { readonly sound: CompressedSound };
+
 export type RecordingHeard =
   | {
       readonly kind: 'heard';
       /** in the order said; their times count from the recording's beginning */
-      readonly utterances: readonly HeardUtterance[];
+      readonly utterances: readonly RecordedUtterance[];
       /** why not all of it was heard, as a clause after its name, or null */
       readonly cut: string | null;
     }
@@ -36,7 +40,7 @@ export function hearRecording(
   progress: (seconds: number, share: number) => void,
 ): RecordingInHand {
   const worker = makeWorker();
-  const utterances: HeardUtterance[] = [];
+  const utterances: RecordedUtterance[] = [];
   const post = (message: ToEar): void => worker.postMessage(message);
   let end: (heard: RecordingHeard) => void = () => undefined;
   const heard = new Promise<RecordingHeard>((resolve) => {
@@ -64,7 +68,7 @@ export function hearRecording(
         progress(data.seconds, data.share);
         break;
       case 'of-file':
-        utterances.push(data.utterance);
+        utterances.push({ ...data.utterance, sound: compressed(data.sound) });
         break;
       case 'file-end':
         if (data.end.kind === 'heard') end({ kind: 'heard', utterances, cut: data.end.cut });

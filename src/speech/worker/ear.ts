@@ -22,7 +22,10 @@ let early: Extract<ToEar, { kind: 'listen' }> | null = null;
 let isEarlyOver = false;
 
 const tell = (news: FromEar): void => {
-  self.postMessage(news, news.kind === 'heard' ? { transfer: [news.sound.buffer] } : {});
+  self.postMessage(
+    news,
+    news.kind === 'heard' || news.kind === 'of-file' ? { transfer: [news.sound.buffer] } : {},
+  );
 };
 
 async function open({ parts, files }: Extract<ToEar, { kind: 'open' }>): Promise<void> {
@@ -86,7 +89,7 @@ self.onmessage = ({ data }: MessageEvent<ToEar>) => {
 
 function hearFile(ready: Hearing, file: Blob): void {
   void hearBlob(ready, file, {
-    heard: (utterance) => tell({ kind: 'of-file', utterance }),
+    heard: (utterance, sound) => tell({ kind: 'of-file', utterance, sound }),
     progress: (seconds, share) => tell({ kind: 'progress', seconds, share }),
   })
     .catch(() => ({ kind: 'unheard', why: 'could not be read to its end' }) as const)

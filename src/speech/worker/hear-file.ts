@@ -9,7 +9,7 @@ import type { FileEnd } from './messages.ts';
 const STEP = 2;
 
 export interface FileNews {
-  heard(utterance: HeardUtterance): void;
+  heard(utterance: HeardUtterance, sound: Float32Array<ArrayBuffer>): void;
   /** seconds of sound heard so far, and the share of the bytes, 0 to 1 */
   progress(seconds: number, share: number): void;
 }
@@ -24,7 +24,7 @@ export async function hearBlob(hearing: Hearing, file: Blob, news: FileNews): Pr
   if (wav.kind === 'wav-fault') return { kind: 'unheard', why: wav.why };
   const stream = hearing.begin(wav.format.rate);
   const tell = (heard: readonly Heard[]): void => {
-    for (const { utterance } of heard) news.heard(utterance);
+    for (const { utterance, sound } of heard) news.heard(utterance, new Float32Array(sound));
   };
   let [seconds, told] = [0, 0];
   for (;;) {

@@ -27,7 +27,12 @@ export type FromEar =
   | { readonly kind: 'stopped' }
   /** of a recording: `seconds` of sound heard so far, and the share of its bytes, 0 to 1 */
   | { readonly kind: 'progress'; readonly seconds: number; readonly share: number }
-  | { readonly kind: 'of-file'; readonly utterance: HeardUtterance }
+  | {
+      readonly kind: 'of-file';
+      readonly utterance: HeardUtterance;
+      /** mono, 16 000 a second */
+      readonly sound: Float32Array<ArrayBuffer>;
+    }
   | { readonly kind: 'file-end'; readonly end: FileEnd };
 
 /** Something was said: `from` and `to` by the wall clock, epoch ms. */
