@@ -16,9 +16,10 @@ export {
   uncompared,
 } from './exam/index.ts';
 export { leftParts, leftText } from './left-text.ts';
+export { isImpaired, limbWord } from './limb-end.ts';
 export type { Memo } from './memo.ts';
 export type { Pattern } from './patterns/index.ts';
-export type { Problem } from './problems/index.ts';
+export { graveness, isGrave, type Problem } from './problems/index.ts';
 export { type Reckoning, type ReckonOptions, reckon, reckonAfter, type Worked } from './reckoning.ts';
 export { type ChildRange, type Score, type ScoreName, scoreCards } from './score/index.ts';
 export { type Scores, scores } from './scores.ts';

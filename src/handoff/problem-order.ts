@@ -1,50 +1,8 @@
 // The order of problems: as it was reckoned or given by the responder; else by a stated order of the report's own.
 
+import { graveness } from '../clinical/index.ts';
 import type { Entry } from '../record/entry.ts';
-import type { Finding } from '../terms/index.ts';
 import type { HandoffInput } from './input.ts';
-
-/**
- * Worst first among findings; what is not listed comes after. Common practice, no source: bleeding, then breathing,
- * then the nerves, then bones and skin. It orders the words of a report and decides nothing else.
- */
-const WORST_FIRST: readonly Finding[] = [
-  'amputation',
-  'bleeding',
-  'paradoxical-motion',
-  'tracheal-deviation',
-  'jugular-distension',
-  'impaled-object',
-  'puncture',
-  'paralysis',
-  'weakness',
-  'numbness',
-  'instability',
-  'rigidity',
-  'guarding',
-  'distension',
-  'deformity',
-  'avulsion',
-  'burn',
-  'fluid',
-  'priapism',
-  'incontinence',
-  'crepitus',
-  'laceration',
-  'swelling',
-  'tenderness',
-];
-
-/** A lost pulse, feeling or movement stands where paralysis does. */
-const CSM_RANK = WORST_FIRST.indexOf('paralysis');
-
-/** How bad a finding is by itself: 0 worst; below 0 where it was called severe. */
-export function findingRank(entry: Entry): number {
-  if (entry.kind === 'csm') return CSM_RANK;
-  if (entry.kind !== 'finding') return WORST_FIRST.length + 1;
-  const place = WORST_FIRST.indexOf(entry.finding);
-  return (place < 0 ? WORST_FIRST.length : place) - (entry.severity === 'severe' ? 100 : 0);
-}
 
 /** 0 where a red criterion that is met rests on it, 1 for a yellow one, else 2. */
 function flagRank(input: HandoffInput, ids: readonly string[]): number {
@@ -65,13 +23,12 @@ export function rankOf(input: HandoffInput): (entries: readonly Entry[]) => numb
         entries.map(({ id }) => id),
       ) *
         1000 +
-      Math.min(...entries.map(findingRank));
+      Math.min(...entries.map(graveness));
   const places = new Map<string, number>();
   for (const [index, { evidence, struck }] of problems.entries())
     for (const id of evidence) if (!places.has(id)) places.set(id, struck ? problems.length + index : index);
   const last = 2 * problems.length;
   // Findings of one place share its problem; among them the worst comes first.
   return (entries) =>
-    Math.min(...entries.map(({ id }) => places.get(id) ?? last)) * 1000 +
-    Math.min(...entries.map(findingRank));
+    Math.min(...entries.map(({ id }) => places.get(id) ?? last)) * 1000 + Math.min(...entries.map(graveness));
 }

@@ -123,7 +123,7 @@ test('the script goes from who, by the headline and the worst, to mechanism, tre
 test('the values that get lost are asked back: pressure with its lowest, GCS, pulse, tourniquet and red criteria', () => {
   const said = whole(scene, reckoned(scene));
   expect(said.slice(said.indexOf('Read back'))).toBe(
-    'Read back: Pressure one one eight over seven six. Lowest pressure eight six over five zero. GCS one three. Pulse one one two. Tourniquet left thigh, one four one two. Red criteria: tourniquet or packing needed, systolic under niner zero, heart rate above systolic.',
+    'Read back: Pressure one one eight over seven six. Lowest pressure eight six over five zero. GCS one three. Pulse one one two. Tourniquet left thigh, one four one two. Red criteria: tourniquet or packing needed, low systolic, pulse above systolic.',
   );
 });
 
@@ -202,7 +202,7 @@ describe('however many injuries there are, a report keeps', () => {
   );
   const said = whole([...wounds, ...scene], reckoned(scene));
   test.each([
-    'heart rate above systolic',
+    'pulse above systolic',
     'Allergies: penicillin',
     'Tourniquet left thigh, one four one two',
     'Pulse one one two',

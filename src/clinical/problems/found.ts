@@ -8,6 +8,7 @@ import { checksOf, impairedOf, isImpaired, limbWord, standingOf, wordsOf } from 
 import { type Place, placeText } from '../place.ts';
 import { sidesOf } from '../side.ts';
 import { COMMON_PRACTICE } from '../source.ts';
+import { graveness } from './graveness.ts';
 import type { Found } from './problem.ts';
 import { rankOf } from './rank.ts';
 import { WATCH_BY_FINDING, WATCH_BY_QUALITY, WATCH_BY_REGION } from './watch.ts';
@@ -54,6 +55,7 @@ function foundOn(chart: Chart, { site, side }: Place, entries: readonly Bad[]): 
     site,
     side,
     heardAt: entries.map((entry) => entry.heardAt),
+    graveness: Math.min(...entries.map(graveness)),
     problem: {
       id,
       text: `${id}: ${namesOf(entries, standing).join(', ')}`,

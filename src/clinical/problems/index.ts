@@ -9,6 +9,7 @@ import type { Found, Problem } from './problem.ts';
 import { ON_RED } from './rank.ts';
 
 export { PROBLEM_RULES } from './found.ts';
+export { graveness, isGrave } from './graveness.ts';
 export type { Found, Problem } from './problem.ts';
 
 export interface ProblemList {
@@ -29,7 +30,7 @@ const addedProblem = (text: string): Problem => ({
 });
 
 /**
- * Worst first by the stated ranks, then in exam order (the order of `found`); what the responder put first goes
+ * Worst first by the stated ranks, within a rank by its gravest finding, then in exam order (the order of `found`); what the responder put first goes
  * before, what they added comes last, and what they struck stands at the end, marked.
  */
 export function problemsOf(
@@ -42,9 +43,15 @@ export function problemsOf(
   );
   const given = givenBy(changes, found);
   const ranked = found
-    .map(({ problem }) => (problem.evidence.some((id) => red.has(id)) ? { ...problem, ...ON_RED } : problem))
-    // Equal ranks keep the exam order in which they come.
-    .sort((a, b) => (a.rank ?? 0) - (b.rank ?? 0));
+    .map((each) => ({
+      graveness: each.graveness,
+      problem: each.problem.evidence.some((id) => red.has(id))
+        ? { ...each.problem, ...ON_RED }
+        : each.problem,
+    }))
+    // What is equal in both keeps the exam order in which it comes.
+    .sort((a, b) => (a.problem.rank ?? 0) - (b.problem.rank ?? 0) || a.graveness - b.graveness)
+    .map(({ problem }) => problem);
   const all = [...ranked, ...given.added.map(addedProblem)].map((problem) =>
     given.struck.has(problem.id) ? { ...problem, struck: true } : problem,
   );

@@ -23,5 +23,7 @@ export interface Found {
   readonly side: RowSide;
   /** ISO times at which its entries were said */
   readonly heardAt: readonly string[];
+  /** of its gravest entry; lower is worse */
+  readonly graveness: number;
   readonly problem: Problem;
 }

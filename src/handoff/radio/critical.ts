@@ -4,10 +4,10 @@ import { type Entry, standing } from '../../record/entry.ts';
 import { isPaired, type Side, type Site, type Vital } from '../../terms/index.ts';
 import { clock, dayOf, inOrder, readingText, type Series, series, siteName } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
-import { shortCriterion } from '../sentences/criterion-words.ts';
 import { metFlags } from '../sentences/flags.ts';
 import { type Trust, trustIn } from '../sentences/trust.ts';
 import { extreme, numberOf } from '../sentences/vitals.ts';
+import { spokenCriterion } from './criterion.ts';
 import { speak } from './speak.ts';
 
 export type CriticalName =
@@ -120,7 +120,7 @@ export function criticalValues(input: HandoffInput): readonly CriticalValue[] {
     const evidence = flag.evidence.flatMap((id) => byId.get(id) ?? []);
     return {
       name: 'red-criterion',
-      spoken: speak(shortCriterion(flag)),
+      spoken: speak(spokenCriterion(flag)),
       numbers: [],
       side: null,
       entries: flag.evidence,

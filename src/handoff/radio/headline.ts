@@ -10,7 +10,7 @@ import { bare, type RadioLine } from './line.ts';
 import { speak } from './speak.ts';
 
 /** Criteria in one line; more cannot be kept in mind until the end of it. */
-const IN_A_LINE = 3;
+const IN_A_LINE = 4;
 
 const TRUSTS: readonly Trust[] = ['confirmed', 'in part', 'unconfirmed'];
 

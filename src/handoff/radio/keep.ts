@@ -1,5 +1,6 @@
 // What stays in a short radio report when words run out: this table, and nothing else, decides it.
 
+import { isGrave as isGraveFinding } from '../../clinical/index.ts';
 import { type Entry, stands } from '../../record/entry.ts';
 import type { Care } from '../../terms/index.ts';
 import type { HandoffInput } from '../input.ts';
@@ -15,21 +16,27 @@ export const KEEPS = [
   { keep: 'critical', never: true },
   // Few words, and nothing makes sense without them.
   { keep: 'who', never: true },
-  // Silence would be taken for an examination.
+  // Silence would be taken for an examination: that it is not whole is said in two words where there is no room.
   { keep: 'not-examined', never: true },
   // What the receiver gets ready for.
   { keep: 'worst', never: false },
   { keep: 'mechanism', never: false },
   { keep: 'time', never: false },
   { keep: 'breathing', never: false },
+  // Each by its worst finding first, so that a bad one is not lost for the second of another.
+  { keep: 'problem', never: false },
+  // A criterion in a few words.
+  { keep: 'yellow', never: false },
   // The sum was said; its parts say where it was lost.
   { keep: 'gcs-parts', never: false },
   { keep: 'arrival', never: false },
-  { keep: 'problem', never: false },
   // Done already: the receiver sees most of it.
   { keep: 'treatment', never: false },
+  // All that was found there, where the worst was said alone so far; then the words that an allergy came with.
+  { keep: 'more', never: false },
+  // Which regions were not examined; they stand in place of the two words.
+  { keep: 'gaps', never: false },
   { keep: 'needs', never: false },
-  { keep: 'yellow', never: false },
   { keep: 'trend', never: false },
   { keep: 'medication', never: false },
   { keep: 'history', never: false },
@@ -48,6 +55,7 @@ export const RADIO_ORDERS = {
     'problem',
     'denial',
     'not-examined',
+    'gaps',
     'yellow',
     'breathing',
     'gcs-parts',
@@ -65,6 +73,7 @@ export const RADIO_ORDERS = {
     'problem',
     'denial',
     'not-examined',
+    'gaps',
     'yellow',
     'breathing',
     'gcs-parts',
@@ -86,6 +95,7 @@ export const RADIO_ORDERS = {
     'problem',
     'denial',
     'not-examined',
+    'gaps',
     'yellow',
     'breathing',
     'gcs-parts',
@@ -114,7 +124,8 @@ const GRAVE_CARE: readonly Care[] = [
 const isGrave = (entry: Entry): boolean => {
   if (!stands(entry)) return false;
   if (entry.kind === 'care') return GRAVE_CARE.includes(entry.care);
-  if (entry.kind === 'finding') return entry.present && entry.severity === 'severe';
+  if (entry.kind === 'finding') return entry.present && isGraveFinding(entry);
+  if (entry.kind === 'csm') return !entry.present;
   if (entry.kind !== 'vital') return false;
   if (entry.vital === 'gcs') return entry.value.total !== undefined && entry.value.total < 15;
   return entry.vital === 'responsiveness' && entry.value.avpu !== undefined && entry.value.avpu !== 'A';
@@ -122,7 +133,7 @@ const isGrave = (entry: Entry): boolean => {
 
 /**
  * The most words that the report should take. Serious is an examination with a criterion met, a GCS under 15, less than
- * full alertness, grave care, or anything called severe: what asks for more than a line. It decides the length alone.
+ * full alertness, grave care, or a finding worse than a wound, a swelling or a pain. It decides the length alone.
  */
 export function wordBudget(input: HandoffInput): number {
   const met = [...metFlags(input, 'red'), ...metFlags(input, 'yellow')];

@@ -15,6 +15,9 @@ const nothingAt = ({ coverage }: HandoffInput): boolean =>
 const namedOr = (places: readonly string[], what: string): string =>
   places.length <= NAMED ? and(places) : `${places.length} ${what}`;
 
+/** Said where there is no room for the phrase. */
+export const NOT_WHOLE = bare('Examination incomplete');
+
 /** The phrase where something was left out, else null: a record that leaves nothing out needs no phrase. */
 export function leftOut(input: HandoffInput): RadioLine | null {
   if (input.coverage.length === 0) return bare('What was not examined was not worked out');

@@ -7,7 +7,7 @@ import type { HandoffInput } from '../input.ts';
 import { type Chunk, chunks, countWords } from './chunks.ts';
 import { headlineOf } from './headline.ts';
 import { CLEAN_WORDS, KEEPS, type Keep, RADIO_ORDERS, type RadioOrder, wordBudget } from './keep.ts';
-import { leftOut } from './left-out.ts';
+import { leftOut, NOT_WHOLE } from './left-out.ts';
 import { bare, lineOf, type RadioLine } from './line.ts';
 import { candidates, shortWho } from './short.ts';
 import { shortProblems } from './short-problems.ts';
@@ -18,7 +18,7 @@ const WORST = 2;
 interface Item {
   readonly keep: Keep;
   readonly line: RadioLine;
-  /** fewer words of the same, for when the line does not fit */
+  /** fewer words of the same, said until the line finds room */
   readonly brief?: RadioLine;
 }
 
@@ -51,11 +51,15 @@ function partsOf(input: HandoffInput, day: Day): Parts {
     items: [
       ...none,
       ...problems,
-      ...candidates(input, day).map(({ keep, told }) =>
-        item(isCalm && keep === 'breathing' ? 'trend' : keep)(lineOf(told)),
+      ...candidates(input, day).map(
+        ({ keep, told, brief }): Item => ({
+          keep: isCalm && keep === 'breathing' ? 'trend' : keep,
+          line: lineOf(told),
+          ...(brief === undefined ? {} : { brief: lineOf(brief) }),
+        }),
       ),
       ...gcsParts.map(item('gcs-parts')),
-      ...(out === null ? [] : [item('not-examined')(out)]),
+      ...(out === null ? [] : [item('not-examined')(NOT_WHOLE), item('gaps')(out)]),
     ],
     closing: readBack,
   };
@@ -101,15 +105,16 @@ export function scriptOf(input: HandoffInput, order: RadioOrder = 'atmist'): Scr
   const budget = wordBudget(input);
   const found = foundIds(input);
   const assemble = (kept: Kept, long: boolean): readonly RadioLine[] => {
+    const named = items.some((one) => one.keep === 'gaps' && kept.has(one));
     const body = items
-      .filter((one) => kept.has(one))
+      .filter((one) => kept.has(one) && !(named && one.keep === 'not-examined'))
       .sort((a, b) => places.indexOf(a.keep) - places.indexOf(b.keep))
       .flatMap((one) => kept.get(one) ?? []);
     const told = new Set(body.flatMap(({ entries }) => entries));
     const more = found.some((id) => !told.has(id));
     return [...(long ? [LONG] : []), ...opening, ...body, more ? FURTHER_FINDINGS : FURTHER, ...closing];
   };
-  const must = new Map(items.filter(({ keep }) => isNever(keep)).map((one) => [one, one.line]));
+  const must = new Map(items.filter(({ keep }) => isNever(keep)).map((one) => [one, one.brief ?? one.line]));
   const over = wordsIn(chunks(assemble(must, false))) > budget;
   const kept = over
     ? must
@@ -121,20 +126,22 @@ export function scriptOf(input: HandoffInput, order: RadioOrder = 'atmist'): Scr
 
 /**
  * What is kept, with whatever still fits added in the order of the table. Once an injury does not, none after it is taken
- * in its stead: a lesser one is never told in place of a worse one.
+ * in its stead: a lesser one is never told in place of a worse one. Injuries are told by their worst finding until the
+ * table comes to the rest of them.
  */
 function filled(items: readonly Item[], must: Kept, fits: (trial: Kept) => boolean): Kept {
   const kept = new Map(must);
   const isOut = (keep: Keep): boolean => items.some((one) => one.keep === keep && !kept.has(one));
+  const take = (one: Item, line: RadioLine): boolean => {
+    const does = fits(new Map([...kept, [one, line]]));
+    if (does) kept.set(one, line);
+    return does;
+  };
   for (const { keep, never } of KEEPS) {
+    if (keep === 'more') for (const [one] of [...kept]) take(one, one.line);
     if (never || (keep === 'problem' && isOut('worst'))) continue;
-    for (const one of items.filter((each) => each.keep === keep)) {
-      const line = [one.line, one.brief].find(
-        (words) => words !== undefined && fits(new Map([...kept, [one, words]])),
-      );
-      if (line !== undefined) kept.set(one, line);
-      else if (isInjury(keep)) break;
-    }
+    for (const one of items.filter((each) => each.keep === keep))
+      if (!take(one, one.brief ?? one.line) && isInjury(keep)) break;
   }
   return kept;
 }

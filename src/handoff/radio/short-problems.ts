@@ -1,10 +1,11 @@
 // Problems in the few words of a short report: each place with its worst findings, worst place first.
 
-import { standing } from '../../record/entry.ts';
-import type { Finding } from '../../terms/index.ts';
+import { graveness } from '../../clinical/index.ts';
+import { type Entry, standing } from '../../record/entry.ts';
+import { type Finding, holdersOf, isPaired } from '../../terms/index.ts';
 import { clock, type Day, inOrder } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
-import { findingRank, rankOf } from '../problem-order.ts';
+import { rankOf } from '../problem-order.ts';
 import { csmTold } from '../sentences/csm.ts';
 import { type Fact, type FindingEntry, factsOf, isContrary } from '../sentences/fact.ts';
 import { sharedPart } from '../sentences/finding.ts';
@@ -91,7 +92,7 @@ function problemOf(
   const [{ latest }] = facts;
   const worst = facts
     .filter((fact) => !isOutdone(fact, facts))
-    .sort((one, other) => findingRank(one.latest) - findingRank(other.latest))
+    .sort((one, other) => graveness(one.latest) - graveness(other.latest))
     .slice(0, most);
   const slots = new Set(worst.map(({ entries }) => unspokenOfFact(entries).join('; ')));
   const part = sharedPart(worst);
@@ -153,6 +154,26 @@ function grouped(facts: readonly Fact[]): readonly (readonly [Fact, ...Fact[]])[
   return [...places.values()];
 }
 
+/**
+ * True where the side was not said and each of the findings was also said, with its side, of the same place or one within
+ * it: "his leg is bleeding" and then "the right thigh is bleeding". It is told after all others, and not in place of one.
+ */
+function isSaidWithSide(entries: readonly Entry[], all: readonly FindingEntry[]): boolean {
+  return entries.every(
+    (entry) =>
+      entry.kind === 'finding' &&
+      entry.side === null &&
+      isPaired(entry.site) &&
+      all.some(
+        (other) =>
+          other.present === entry.present &&
+          other.finding === entry.finding &&
+          (other.side === 'left' || other.side === 'right') &&
+          (other.site === entry.site || holdersOf(other.site).includes(entry.site)),
+      ),
+  );
+}
+
 export interface ShortProblem {
   /** `Right thigh: controlled bleeding, lateral 10 cm laceration` */
   readonly full: Told;
@@ -163,10 +184,10 @@ export interface ShortProblem {
 /** The problems, worst place first. */
 export function shortProblems(input: HandoffInput, day: Day): readonly ShortProblem[] {
   const brief = placesTold(input, 1, day);
-  return placesTold(input, FACTS, day).map((full) => ({
-    full,
-    brief: brief.find(({ entries }) => entries.some((entry) => full.entries.includes(entry))) ?? full,
-  }));
+  return placesTold(input, FACTS, day).map((full) => {
+    const least = brief.find(({ entries }) => entries.some((entry) => full.entries.includes(entry))) ?? full;
+    return { full, brief: least.short === undefined ? least : { ...least, words: least.short } };
+  });
 }
 
 function placesTold(input: HandoffInput, most: number, day: Day): readonly Told[] {
@@ -194,7 +215,7 @@ function placesTold(input: HandoffInput, most: number, day: Day): readonly Told[
     .map(({ text }): Told => ({ words: capital(text), entries: [] }));
   const ranked = [...told, ...csmTold(input.entries, day, false)].map((one) => ({
     one,
-    place: rank(one.entries),
+    place: isSaidWithSide(one.entries, findings) ? Number.POSITIVE_INFINITY : rank(one.entries),
   }));
   return [...own, ...[...ranked].sort((a, b) => a.place - b.place).map(({ one }) => one)];
 }

@@ -1,11 +1,12 @@
 // Everything else that a short report may say, each in few words with the entries it tells.
 
-import type { Entry } from '../../record/entry.ts';
-import { type Region, regionOf } from '../../terms/index.ts';
+import { type Entry, standing } from '../../record/entry.ts';
+import { type Region, regionOf, type Vital } from '../../terms/index.ts';
 import {
   careName,
   clock,
   type Day,
+  minuteOf,
   readingText,
   type Series,
   series,
@@ -20,7 +21,7 @@ import { shortCriterion } from '../sentences/criterion-words.ts';
 import { csmTold } from '../sentences/csm.ts';
 import { metFlags } from '../sentences/flags.ts';
 import { type HistoryEntry, ofTopic, told, topicTold } from '../sentences/history.ts';
-import { and, capital } from '../sentences/list.ts';
+import { and, capital, once } from '../sentences/list.ts';
 import { thePlace } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
 import { numberOf } from '../sentences/vitals.ts';
@@ -29,6 +30,8 @@ import type { Keep } from './keep.ts';
 export interface Candidate {
   readonly keep: Keep;
   readonly told: Told;
+  /** fewer words of the same; left out where it has few already */
+  readonly brief?: Told;
 }
 
 /** `Age 41, male`; two answers to one question are both given, and one that was not given is passed over. */
@@ -43,6 +46,22 @@ export function shortWho(entries: readonly Entry[]): Told | null {
     ? null
     : { words: capital([...new Set(said)].join(', ')), entries: [...ages, ...sexes] };
 }
+
+/** What each allergy is to, without the sentences after it ("I come out in a rash"). */
+function shortAllergies(entries: readonly Entry[], day: Day): Told {
+  const known = ofTopic(entries, 'allergies').filter(({ present }) => present !== false);
+  const words = known.map((entry) => told(entry).split(/(?<=\p{L}{3})[.;!?]\s/u)[0] ?? '');
+  const whole = topicTold(entries, 'allergies', day);
+  return { words: `Allergies: ${once(words).join(', ')}`, entries: whole?.entries ?? known };
+}
+
+/** `stung by a wasp fifteen minutes ago`: the clock time is told by itself. */
+const NUMBER =
+  '(?:\\d+|an?|half an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty)';
+const AGO = new RegExp(
+  `,?\\s+(?:(?:about|around|some|maybe) )*${NUMBER}(?:[ -]${NUMBER})? (?:minute|hour)s? ago\\.?$`,
+  'i',
+);
 
 /** Words of a mechanism that still leave room for the injuries. */
 const MECHANISM_WORDS = 16;
@@ -62,15 +81,40 @@ function shortMechanism(entries: readonly Entry[]): readonly Told[] {
     const theirs = preference(other);
     return preference(one).reduce((sum, value, index) => sum || value - (theirs[index] ?? 0), 0);
   });
-  return best === undefined ? [] : [{ words: capital(told(best)), entries: [best] }];
+  if (best === undefined) return [];
+  const isTimed = minuteOf(best.at) !== minuteOf(best.heardAt);
+  const words = isTimed ? told(best).replace(AGO, '') : told(best);
+  return [{ words: capital(words), entries: [best] }];
+}
+
+/** `Saturation 93% on air`, `Responds to voice`: in fewer words than the written name. */
+function shortReading(vital: Vital, text: string): string {
+  if (vital === 'responsiveness') return capital(text);
+  if (vital === 'oxygen-saturation') return `Saturation ${text.replace('without oxygen', 'on air')}`;
+  return `${vitalName(vital)} ${text}`;
 }
 
 const last = ({ vital, readings }: Series): readonly Told[] => {
   const reading = readings.at(-1);
   return reading === undefined
     ? []
-    : [{ words: `${vitalName(vital)} ${readingText(reading)}`, entries: [reading] }];
+    : [{ words: shortReading(vital, readingText(reading)), entries: [reading] }];
 };
+
+/** `Incident 15:00, 31 minutes ago` */
+const shortTimes = ({ entries, now }: HandoffInput, day: Day): readonly Told[] =>
+  injuryTimes(entries, day, now).map((one) => ({
+    ...one,
+    words: one.words.replace(/^Time of incident: /, 'Incident ').replace(/ before this report$/, ' ago'),
+  }));
+
+/** `Burns 13.5% of the body's surface`: reckoned from the burns that were found. */
+function burnedSurface({ entries, scores }: HandoffInput): readonly Told[] {
+  const percent = scores?.burnPercent ?? null;
+  if (percent === null) return [];
+  const burns = standing(entries, 'finding').filter(({ finding, present }) => finding === 'burn' && present);
+  return [{ words: `Burns about ${Math.round(percent)}% of the body`, entries: burns, slots: [] }];
+}
 
 /** The values that are asked back, where they were not taken: silence would be heard as nothing wrong. */
 function missing(entries: readonly Entry[]): readonly Told[] {
@@ -81,7 +125,7 @@ function missing(entries: readonly Entry[]): readonly Told[] {
   return names.length === 0 ? [] : [{ words: `Not recorded: ${and(names)}`, entries: [] }];
 }
 
-const BREATHING = ['respirations', 'oxygen-saturation', 'responsiveness'] as const;
+const BREATHING = ['respirations', 'oxygen-saturation'] as const;
 const TRENDS = ['pulse', 'blood-pressure', 'gcs'] as const;
 
 /** `First pulse 98 at 13:52`, where the last is another. */
@@ -139,12 +183,20 @@ export function candidates(input: HandoffInput, day: Day): readonly Candidate[] 
   });
   return [
     ...missing(entries).map(as('breathing')),
-    ...injuryTimes(entries, day, input.now).map(as('time')),
+    ...shortTimes(input, day).map(as('time')),
     ...shortMechanism(entries).map(as('mechanism')),
+    ...burnedSurface(input).map(as('worst')),
     ...BREATHING.flatMap((vital) => of(vital).flatMap(last)).map(as('breathing')),
+    // Whoever has a GCS is told how awake the patient is by that.
+    ...of('responsiveness')
+      .flatMap(last)
+      .map(as(of('gcs').length > 0 ? 'trend' : 'breathing')),
     ...TRENDS.flatMap((vital) => of(vital).flatMap((one) => firstReading(one, day))).map(as('trend')),
     ...shortCare(input, day).map(as('treatment')),
-    ...topic('allergies').map(as(allergic ? 'allergy' : 'history')),
+    ...topic('allergies').map((one) => ({
+      ...as(allergic ? 'allergy' : 'history')(one),
+      ...(allergic ? { brief: shortAllergies(entries, day) } : {}),
+    })),
     ...topic('medications').map(as('medication')),
     ...topic('past-history').map(as('history')),
     ...arrivals(entries, day).map(as('arrival')),

@@ -14,7 +14,7 @@ const SHORT: Readonly<Record<string, string>> = {
   'ruined-extremity': 'limb crushed, mangled or pulseless',
   amputation: 'amputation above wrist or ankle',
   'active-bleeding': 'tourniquet or packing needed',
-  commands: 'does not follow commands',
+  commands: 'unable to follow commands',
   'breathing-rate': 'breathing rate under 10 or over 29',
   'respiratory-distress': 'respiratory distress',
   'room-air-saturation': 'saturation under 90 on room air',

@@ -1,21 +1,28 @@
 // Circulation, sensation and motion: limbs share a sentence only where the same was said of each in all its words.
 
+import { isImpaired, limbWord } from '../../clinical/index.ts';
 import type { Entry } from '../../record/entry.ts';
 import { ASPECTS, type Side } from '../../terms/index.ts';
 import { clock, type Day } from '../../timeline/index.ts';
 import type { Sentence } from '../text.ts';
 import { type CsmFact, csmFacts } from './csm-fact.ts';
-import { and, capital } from './list.ts';
+import { and, capital, once } from './list.ts';
 import { thePlace } from './place.ts';
 import { type Told, written } from './told.ts';
 import { unspokenOfFact } from './trust.ts';
 
 type Facts = readonly [CsmFact, ...CsmFact[]];
 
-/** What a limb's facts must share to stand in one sentence: the digit, yes or no, confirmation and time. */
-function limbKey({ latest, timed }: CsmFact, day: Day): string {
-  const { site, side, digit, present, state, at } = latest;
-  return [site, side, digit ?? '', present, state, timed ? clock(at, day) : ''].join('|');
+/** What is there and weak or decreased is neither intact nor gone. */
+const stateOf = ({ latest }: CsmFact): 'intact' | 'present' | 'NOT intact' =>
+  !latest.present ? 'NOT intact' : isImpaired(latest) ? 'present' : 'intact';
+
+const WORST_FIRST = ['NOT intact', 'present', 'intact'] as const;
+
+/** What a limb's facts must share to stand in one sentence: the digit, how it is, confirmation and time. */
+function limbKey(fact: CsmFact, day: Day): string {
+  const { site, side, digit, state, at } = fact.latest;
+  return [site, side, digit ?? '', stateOf(fact), state, fact.timed ? clock(at, day) : ''].join('|');
 }
 
 function grouped<T>(items: readonly T[], keyOf: (item: T) => string): readonly (readonly [T, ...T[]])[] {
@@ -66,13 +73,20 @@ function limbs(sets: readonly Facts[]): string {
   return and(names);
 }
 
+/** `Right hand: motion weak`, `Both feet: motion NOT intact` */
+function shortWords(place: string, facts: Facts): string {
+  const state = stateOf(facts[0]);
+  const how = state === 'present' ? and(once(facts.map(({ latest }) => limbWord(latest)))) : state;
+  return `${capital(place.replace(/^the /, ''))}: ${and(facts.map(({ latest }) => latest.aspect))} ${how}`;
+}
+
 function told(sets: readonly [Facts, ...Facts[]], day: Day): Told {
   const [facts] = sets;
   const [{ latest, timed, details }] = facts;
   const place =
     latest.digit === undefined ? limbs(sets) : thePlace({ site: latest.digit, side: latest.side });
   const after = facts.length === 1 && details.length > 0 ? `: ${details.join(', ')}` : '';
-  const state = latest.present ? 'intact' : 'NOT intact';
+  const state = stateOf(facts[0]);
   const time = timed ? `, at ${clock(latest.at, day)}` : '';
   const words = `${capital(aspects(facts))} ${state} in ${place}${after}${time}`;
   const entries = sets.flatMap((set) => set.flatMap((fact) => fact.entries));
@@ -82,23 +96,26 @@ function told(sets: readonly [Facts, ...Facts[]], day: Day): Told {
     words,
     entries,
     slots,
+    ...(slots === 'inside' ? {} : { short: shortWords(place, facts) }),
     ...(all.length < 2 ? {} : { clauses: all.map((fact) => told([[fact]], day)) }),
   };
 }
 
-/** One for each set of limbs alike; what is not intact comes first. `only` keeps intact or not-intact ones. */
+/** One for each set of limbs alike; what is gone or weak comes first. `only` keeps those that are intact, or all others. */
 export function csmTold(entries: readonly Entry[], day: Day, only?: boolean): readonly Told[] {
-  const chosen = csmFacts(entries).filter(({ latest }) => only === undefined || latest.present === only);
+  const chosen = csmFacts(entries).filter(
+    (fact) => only === undefined || (stateOf(fact) === 'intact') === only,
+  );
   const byLimb = grouped(chosen, (fact) => limbKey(fact, day)).map(inAspectOrder);
   const sets = grouped(byLimb, (facts) => {
     const [first] = facts;
-    const { digit, site, side, present, state, at } = first.latest;
+    const { digit, site, side, state, at } = first.latest;
     const own = digit === undefined ? '' : `${digit} ${site} ${side}`;
     const time = first.timed ? clock(at, day) : '';
-    return [own, present, state, time, slotsOf(first), aspects(facts), ...first.details].join('|');
+    return [own, stateOf(first), state, time, slotsOf(first), aspects(facts), ...first.details].join('|');
   });
   return [...sets]
-    .sort(([[one]], [[other]]) => Number(one.latest.present) - Number(other.latest.present))
+    .sort(([[one]], [[other]]) => WORST_FIRST.indexOf(stateOf(one)) - WORST_FIRST.indexOf(stateOf(other)))
     .map((set) => told(set, day));
 }
 

@@ -12,6 +12,8 @@ export interface Told {
   readonly slots?: 'inside' | readonly string[];
   /** `inside` where each part of the words says whether it is confirmed */
   readonly state?: 'inside';
+  /** fewer words of the same, for a report that must be short; its time and details are left out */
+  readonly short?: string;
   /** where the words join several things said, each of them by itself */
   readonly clauses?: readonly Told[];
 }
