@@ -1,8 +1,8 @@
 // Keeps as a note every word of substance that found no place, so that nothing said is lost.
 
 import type { Clause } from '../clauses/clause.ts';
-import { isLikely, type Piece, type Role } from '../pieces/piece.ts';
-import { type Span, spanned } from '../span.ts';
+import { isLikely, isSmall, type Piece, type Role } from '../pieces/piece.ts';
+import { isPaused, type Span, spanned } from '../span.ts';
 import { isPlaced, note, type Talk } from './talk.ts';
 import { unheardDenials } from './unheard-denials.ts';
 
@@ -39,7 +39,8 @@ export function noteLeftovers(talk: Talk): void {
       (piece) => !owed.includes(piece) && SUBSTANCE.has(piece.role) && isPlaced(talk, piece),
     );
     // Of a question a word alone would tell nobody what was asked.
-    const span = gave && clause.mood !== 'question' ? spanned(owed) : withoutLead(clause);
+    const span =
+      gave && clause.mood !== 'question' ? withNeighbours(talk, clause, owed) : withoutLead(clause);
     const last = left.at(-1);
     // A breath that was cut by its moods ("the helicopter | needs a landing zone") is kept as it was said.
     const goesOn =
@@ -49,6 +50,23 @@ export function noteLeftovers(talk: Talk): void {
     } else left.push({ span, whole: !gave, clause });
   }
   for (const { span } of left) note(talk, span);
+}
+
+// A place that was looked at says where the words that were left belong.
+const WHERE: ReadonlySet<Role> = new Set(['site', 'side', 'part']);
+
+/** The stretch that was left, with the words around it that nothing else took: "otherwise unremarkable", "did cry at once". */
+function withNeighbours(talk: Talk, { pieces }: Clause, owed: readonly Piece[]): Span {
+  const isFree = (piece: Piece | undefined): boolean =>
+    piece !== undefined &&
+    piece.role !== 'talk' &&
+    (!isPlaced(talk, piece) || WHERE.has(piece.role)) &&
+    !isSmall(piece, 'join');
+  let from = pieces.indexOf(owed[0] as Piece);
+  let to = pieces.indexOf(owed.at(-1) as Piece);
+  while (isFree(pieces[from - 1]) && !isPaused(talk.tokens, pieces[from - 1] as Piece)) from--;
+  while (isFree(pieces[to + 1]) && !isPaused(talk.tokens, pieces[to] as Piece)) to++;
+  return spanned(pieces.slice(from, to + 1));
 }
 
 function isOwed(talk: Talk, piece: Piece): boolean {

@@ -67,7 +67,7 @@ describe('what a reading was before', () => {
   it('is no reading of now, and stays in words', () => {
     expect(read('pressure ninety over sixty, was one twenty over eighty before', 'vital', 'note')).toEqual([
       'blood-pressure systolic=90 diastolic=60',
-      'note: one twenty over eighty',
+      'note: was one twenty over eighty before',
     ]);
   });
 });

@@ -62,17 +62,22 @@ function csmAt(
   const side = spoken.some((ref) => ref.sideKnown === 'spoken') ? null : looseSide(items, tokens, i, mind);
   const limbs = items.findIndex((item) => hasRole(item, 'limbs'));
   const all = pieceOf(items[limbs]);
-  const isAll = all !== null && (phrases.length === 0 || isOfAll(items, i, limbs, group));
+  const namesAll = hasTag(island, 'limbs');
+  const isAll = namesAll || (all !== null && (phrases.length === 0 || isOfAll(items, i, limbs, group)));
   const { ends, endSpoken } = isAll
     ? { ends: ALL_FOUR, endSpoken: true }
     : endsOf(island, spoken, mind, side?.side ?? null);
   // "When she moves it": moving shows a limb's end only where the end itself is named or in mind.
-  if (hasTag(island, 'ends') && !isEndNamed(phrases.length > 0 ? spoken : mind)) return null;
+  const isWhole = phrases.length > 0 && spoken.every(({ site }) => site === 'arm' || site === 'leg');
+  if (hasTag(island, 'ends') && !isAll && !isWhole && !isEndNamed(phrases.length > 0 ? spoken : mind))
+    return null;
   const late = lateSeconds(items, i, island);
   const seconds = numberOf(island, 'seconds') ?? late?.value ?? null;
   // No refill takes so long: the number was misheard, and the words stay as a note.
   if (seconds !== null && !isWithin(seconds, BOUNDS.refill)) return null;
   if (hasTag(island, 'spoken-site') && !endSpoken) return null;
+  // "Toes move" tells of the toes; "move your toes" tells the patient what to do.
+  if (hasTag(island, 'behind') && group.every((site) => site > i)) return null;
   // "My hands are freezing": a cold hand that is somebody's own is not the patient's.
   const owned = phrases.length === 0 ? ends.length === 0 : phrases.some((phrase) => phrase.mine);
   if (hasTag(island, 'csm-warmth') && owned) return null;
@@ -99,7 +104,11 @@ function csmAt(
       ...(presence.strength === undefined ? {} : { strength: presence.strength }),
       ...(seconds === null ? {} : { capRefillSeconds: seconds }),
     },
-    known: presence.inferred ? { present: 'inferred' } : {},
+    known: {
+      ...(presence.inferred ? { present: 'inferred' as const } : {}),
+      // "Not moving his legs" is taken for the feet as well.
+      ...(hasTag(island, 'ends') && isWhole && !isAll ? { site: 'inferred' as const } : {}),
+    },
     doubt: side?.doubt ?? [],
     ...around(spans),
     spans,

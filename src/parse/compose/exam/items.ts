@@ -11,14 +11,14 @@ import type { Talk } from '../talk.ts';
 
 /** The items of these pieces, in the light of the sites in mind. */
 export function itemsOf(talk: Talk, pieces: readonly Piece[]): readonly Item[] {
-  const items = joinSites(withStates(recast(pieces), talk.tokens), talk.tokens, talk.context.sites);
+  const items = joinSites(withStates(recast(pieces, talk), talk.tokens), talk.tokens, talk.context.sites);
   return items.filter(
     (item, i) => item.type === 'piece' || !item.phrase.doubtful || holds(talk, items, i, item.phrase),
   );
 }
 
 // "Loss of feeling of the cheek" is no limb check, and "all limbs, no crepitus" names the limbs.
-function recast(pieces: readonly Piece[]): readonly Piece[] {
+function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
   const limbCheck = pieces.some(({ role }) => role === 'csm');
   const places = pieces.flatMap((piece) => (piece.role === 'site' ? sitesIn(piece) : []));
   const noLimb = places.length > 0 && places.every((site) => endOf(site) === null);
@@ -27,8 +27,18 @@ function recast(pieces: readonly Piece[]): readonly Piece[] {
     if (piece.role === 'csm' && pieces[i + 1]?.role === 'finding' && readingOf(piece, 'negation') !== null)
       return as(piece, 'negation', 'negation');
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
-    return piece.role === 'limbs' && !limbCheck ? allLimbs(piece) : piece;
+    if (piece.role !== 'limbs' || limbCheck) return piece;
+    return isOfBelly(piece, places, talk) ? { ...piece, role: 'small' } : allLimbs(piece);
   });
+}
+
+const BELLY: ReadonlySet<Site> = new Set(['abdomen', 'upper-quadrant', 'lower-quadrant']);
+
+// "Belly soft and non-tender in all four": its quadrants, of which the abdomen is all.
+function isOfBelly(piece: Piece, places: readonly Site[], { tokens, context }: Talk): boolean {
+  const named = places.length > 0 ? places : context.sites.map(({ site }) => site);
+  const isBare = tokens[piece.to - 1]?.word === 'four' || tokens[piece.to - 1]?.word === '4';
+  return isBare && named.length > 0 && named.every((site) => BELLY.has(site));
 }
 
 // "Of all four extremities" names the limbs themselves where no check of their ends is made.

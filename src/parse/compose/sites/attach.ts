@@ -1,7 +1,7 @@
 // Which sites each finding of a clause belongs to: the one before it, the one it leads to, or the one in mind.
 
 import { holdersOf, regionOf } from '../../../terms/index.ts';
-import { isLikely, type Role } from '../../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
@@ -56,6 +56,8 @@ interface Choice {
 function choose({ items, tokens, i, before, after, used, findingFirst, attaches }: Choice): number | null {
   const led =
     after !== null && (phraseOf(items[after])?.led === true || leadsStraight(items, tokens, i, after));
+  if (before !== null && after !== null && beginsAnew({ items, tokens, i, before, after, used, attaches }))
+    return after;
   if (before !== null && !used.has(before) && !items.slice(before + 1, i).some(attaches)) {
     // "The left arm has bruising at the elbow": the narrower place that it leads to is the one.
     if (led && isWithin(items[after], items[before]) && !items.slice(i + 1, after).some(attaches))
@@ -72,6 +74,33 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
   if (after !== null && isAttributive(items, tokens, i, after)) return after;
   return before;
 }
+
+// "Belly soft, tender left lower", "shoulder fine but bruised left elbow": after a pause or a "but" what stands straight
+// before a site is said of it, where the site before has had its say or holds it.
+function beginsAnew({
+  items,
+  tokens,
+  i,
+  before,
+  after,
+  used,
+  attaches,
+}: Omit<Choice, 'findingFirst' | 'before' | 'after'> & {
+  readonly before: number;
+  readonly after: number;
+}): boolean {
+  if (!isAdjacent(items, tokens, i, after) || isSmallItem(items[i - 1], 'link')) return false;
+  const parted = items
+    .slice(before, i)
+    .some((item, k) => pauseAfterItem(items, tokens, before + k) !== '' || isStop(item));
+  const done = used.has(before) || items.slice(before + 1, i).some(attaches);
+  return parted && (done || isWithin(items[after], items[before]));
+}
+
+const isStop = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return piece !== null && marked(piece, 'negation', 'stop') && !isSmall(piece, 'article');
+};
 
 // "Tourniquet on the left upper arm": the phrase took the preposition in, and leads to the site straight after it.
 const LEADING: ReadonlySet<string> = new Set(['on', 'onto', 'to', 'over', 'around', 'across', 'at', 'in']);

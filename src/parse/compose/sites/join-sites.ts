@@ -18,7 +18,7 @@ export function joinSites(
   mind: readonly SiteRef[] = [],
 ): readonly Item[] {
   const pieces = patientsOwn(spoken, tokens);
-  const belly = mind.some(({ site }) => regionOf(site) === 'abdomen');
+  let belly = mind.some(({ site }) => regionOf(site) === 'abdomen');
   const items: Item[] = [];
   let used = 0;
   const upTo = (end: number) => {
@@ -38,7 +38,9 @@ export function joinSites(
     const end = reachOn(pieces, tokens, i);
     upTo(start);
     const lead = leadOf(pieces, tokens, start);
-    items.push({ type: 'site', phrase: sitePhrase(pieces.slice(start, end), site, lead, tokens) });
+    const phrase = sitePhrase(pieces.slice(start, end), site, lead, tokens);
+    items.push({ type: 'site', phrase });
+    belly = phrase.sites.some((one) => regionOf(one.site) === 'abdomen');
     used = end;
   }
   upTo(pieces.length);

@@ -11,18 +11,21 @@ import { plainSite } from './site-ref.ts';
 
 /** The quadrant that the pieces at `i` and after it name, or null. */
 export function quadrantAt(pieces: readonly Piece[], tokens: readonly Token[], i: number): SitePhrase | null {
-  const [side, part, next] = [pieces[i], pieces[i + 1], pieces[i + 2]];
-  if (side?.role !== 'side' || part?.role !== 'part' || next?.role === 'site') return null;
-  if (isPaused(tokens, side)) return null;
+  const [first, second, next] = [pieces[i], pieces[i + 1], pieces[i + 2]];
+  if (first === undefined || second === undefined || next?.role === 'site' || isPaused(tokens, first))
+    return null;
+  // "Left upper" and "upper left".
+  const [side, part] = first.role === 'part' ? [second, first] : [first, second];
+  if (side.role !== 'side' || part.role !== 'part') return null;
   const named = sideBefore(side);
   const [half] = partsOf(part);
   if ((named !== 'left' && named !== 'right') || (half !== 'upper' && half !== 'lower')) return null;
   const ref: SiteRef = plainSite(half === 'upper' ? 'upper-quadrant' : 'lower-quadrant', named);
   return {
-    from: side.from,
-    to: part.to,
+    from: first.from,
+    to: second.to,
     sites: [ref],
-    led: startsWithPreposition([side], tokens),
+    led: startsWithPreposition([first], tokens),
     mirrored: false,
     doubtful: false,
     mine: false,
