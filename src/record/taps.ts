@@ -52,14 +52,22 @@ export type Edited<C> =
 
 /**
  * The examination with one entry changed by hand; `time` in milliseconds since the epoch. The new entry keeps the words
- * and times of the old one and still waits to be confirmed; a number is taken in the record's own unit.
+ * and times of the old one and still waits to be confirmed; a number is taken in the record's own unit. `heard` gives the
+ * words where the whole statement was said anew.
  */
-export function editEntry<C>(exam: Exam<C>, id: string, change: Change, time: number): Edited<C> {
+export function editEntry<C>(
+  exam: Exam<C>,
+  id: string,
+  change: Change,
+  time: number,
+  heard?: string,
+): Edited<C> {
   const entry = exam.state.entries.find((one) => one.id === id);
   if (entry === undefined || !stands(entry)) return { kind: 'refused', why: 'the entry no longer stands' };
   if (change.change === 'strike') return { kind: 'edited', exam: strikeEntries(exam, [id], time) };
   if (change.change === 'statement') {
-    const draft = { ...edited(entry), statement: change.statement, known: {}, doubt: [] };
+    const words = heard ?? entry.heard;
+    const draft = { ...edited(entry), heard: words, statement: change.statement, known: {}, doubt: [] };
     return { kind: 'edited', exam: replace(exam, entry, draft, time) };
   }
   const outcome = applyChange(entry, change, '');

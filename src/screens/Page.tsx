@@ -8,6 +8,7 @@ import { More } from './frame/More.tsx';
 import { Notices } from './frame/Notices.tsx';
 import { PANEL_NAMES, PANELS, shown } from './frame/panels.ts';
 import { useTools } from './frame/tools.ts';
+import { HearingSheet } from './listen/HearingSheet.tsx';
 import { Banner } from './play/Banner.tsx';
 import { Ready } from './ready/Ready.tsx';
 import { Records } from './records/Records.tsx';
@@ -64,6 +65,8 @@ function Sheets() {
       return <Records close={close} />;
     case 'ready':
       return <Ready close={close} />;
+    case 'hearing':
+      return <HearingSheet close={close} />;
     case 'words':
       return <WordsSheet close={close} />;
     case 'more':

@@ -5,6 +5,7 @@ import './styles/index.css';
 import { computed, effect, signal, untracked } from '@preact/signals';
 import { createIdbShelf, type Role } from '../record/store/index.ts';
 import { createDesk, derive, say, sayWaiting, trouble } from './desk/index.ts';
+import { createSettled } from './entries/settled.ts';
 import { createColumns } from './frame/columns.ts';
 import { takeDroppedFiles } from './frame/drop.ts';
 import { createHand } from './frame/hand.ts';
@@ -24,6 +25,7 @@ import { logGap, openHeard, sayHeard } from './listen/into-record.ts';
 import { createOwnVoice } from './listen/own-voice.ts';
 import { Page } from './Page.tsx';
 import { createPlayer } from './play/player.ts';
+import { keepOffer } from './ready/install.ts';
 import { keepAwake } from './ready/wake.ts';
 import { createDoor } from './records/door.ts';
 import { joinOthers } from './records/follow.ts';
@@ -108,6 +110,7 @@ const tools: Tools = {
   ),
   lastTold: signal<string | null>(null),
   update: createUpdate(),
+  install: keepOffer(window),
   look: createLook(storage, document.documentElement),
   hand: createHand(storage, document.documentElement),
   hold: createHold(window),
@@ -115,6 +118,7 @@ const tools: Tools = {
   idle: createIdle(storage),
   persistence: askToPersist(),
   pages: signal(null),
+  settled: createSettled(),
   panel: signal<Panel>('talk'),
   sheet: signal<Sheet>(storage?.getItem(CAUTIONS_READ) === 'yes' ? null : 'cautions'),
   reading: signal(null),

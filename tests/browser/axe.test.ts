@@ -37,7 +37,7 @@ const tooSmall = (page: Page): Promise<readonly string[]> =>
       .filter((target) => target.checkVisibility())
       .flatMap((target) => {
         const { width, height } = target.getBoundingClientRect();
-        const least = target.classList.contains('primary') ? 76 : 57;
+        const least = target.matches('.primary, .entry-confirm') ? 76 : 57;
         return height < least - 0.5 || width < least - 0.5
           ? [`${Math.round(width)}×${Math.round(height)} ${target.outerHTML.slice(0, 90)}`]
           : [];

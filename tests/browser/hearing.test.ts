@@ -65,11 +65,14 @@ describe('the recogniser', () => {
     await page.goto(inject('page'));
     await page.getByRole('button', { name: 'I have read this' }).click();
     await ready(page);
+    await page.getByRole('button', { name: 'Set up' }).click();
     const fetch = page.getByRole('button', { name: /Fetch the recogniser/ });
     await fetch.waitFor();
     expect(asked.filter((url) => url.includes('/model/'))).toEqual([]);
     expect(await page.getByRole('button', { name: 'Listen', exact: true }).count()).toBe(0);
     await fetch.click();
+    await page.getByRole('button', { name: 'Start listening' }).waitFor();
+    await page.getByRole('dialog').getByRole('button', { name: 'Close', exact: true }).click();
     await page.getByRole('button', { name: 'Listen', exact: true }).waitFor();
     const fetched = asked.filter((url) => url.includes('/model/'));
     expect(fetched.length).toBeGreaterThan(5);

@@ -6,7 +6,7 @@ export const LOOKS = ['plain', 'sun', 'night'] as const;
 
 export const SIZES = [
   { name: 'phone', width: 360, height: 740 },
-  { name: 'tablet', width: 820, height: 1180 },
+  { name: 'tablet', width: 768, height: 1024 },
   { name: 'desk', width: 1440, height: 900 },
 ] as const;
 
@@ -22,6 +22,12 @@ const press = (page: Page, name: string | RegExp) =>
     .getByRole('button', { name, exact: typeof name === 'string' })
     .first()
     .click();
+
+/** Presses, and waits for the sheet that comes of it. */
+async function pressFor(page: Page, name: string): Promise<void> {
+  await press(page, name);
+  await page.getByRole('dialog').getByRole('heading').first().waitFor();
+}
 
 const closeSheet = (page: Page) =>
   page.getByRole('dialog').getByRole('button', { name: 'Close', exact: true }).click();
@@ -51,13 +57,13 @@ export const SCREENS: readonly Screen[] = [
   panel('05-body', 'Body'),
   {
     name: '05b-body-part',
-    open: (page) => page.locator('[data-zone="leg-right"]').click(),
+    open: (page) => page.locator('.figure-of.chosen [data-zone="leg-right"]').click(),
     leave: closeSheet,
   },
   {
     name: '05c-say-by-touch',
     open: async (page) => {
-      await page.locator('[data-zone="arm-left"]').click();
+      await page.locator('.figure-of.chosen [data-zone="arm-left"]').click();
       await page
         .getByRole('dialog')
         .getByRole('button', { name: /^LEFT wrist/ })
@@ -71,8 +77,8 @@ export const SCREENS: readonly Screen[] = [
   },
   panel('07-signs', 'Signs'),
   panel('08-report', 'Report'),
-  { name: '10-records', open: (page) => press(page, 'Records'), leave: closeSheet },
-  { name: '11-menu', open: (page) => press(page, 'More'), leave: closeSheet },
+  { name: '10-records', open: (page) => pressFor(page, 'Records'), leave: closeSheet },
+  { name: '11-menu', open: (page) => pressFor(page, 'More'), leave: closeSheet },
   {
     name: '11a-ready',
     open: async (page) => {

@@ -13,12 +13,14 @@ const READY: Facts = {
   microphone: 'granted',
   wake: 'on',
   voice: 'local',
+  installable: false,
+  battery: { percent: 96, charging: false },
 };
 
 describe('the checks', () => {
   it('are all met where everything is so', () => {
     const checks = checksOf(READY);
-    expect(checks).toHaveLength(7);
+    expect(checks).toHaveLength(8);
     expect(checks.filter(({ state, mend }) => state !== 'yes' || mend !== null)).toEqual([]);
   });
 
@@ -35,11 +37,33 @@ describe('the checks', () => {
     ['wake', { wake: 'refused' }, 'no'],
     ['wake', { wake: 'off' }, 'unknown'],
     ['voice', { voice: 'not-local' }, 'no'],
+    ['battery', { battery: { percent: 41, charging: false } }, 'no'],
+    ['battery', { battery: null }, 'unknown'],
   ])('with %s not so, one is not met and says what to do', (_name, change, state) => {
     const open = checksOf({ ...READY, ...change }).filter((one) => one.state !== 'yes');
     expect(open).toHaveLength(1);
     expect(open[0]?.state).toBe(state);
     expect(open[0]?.mend).toBeTruthy();
+  });
+});
+
+describe('a check that is not met', () => {
+  it.each<[Partial<Facts>, string | null]>([
+    [{ installed: false, installable: true }, 'install'],
+    [{ installed: false, installable: false }, null],
+    [{ model: false }, 'hearing'],
+    [{ persistent: false }, 'persist'],
+    [{ microphone: 'prompt' }, 'microphone'],
+    // Once it was refused the browser asks no more: only its settings help.
+    [{ microphone: 'denied' }, null],
+  ])('with %j is mended by %s', (change, by) => {
+    const [open] = checksOf({ ...READY, ...change }).filter(({ state }) => state !== 'yes');
+    expect(open?.by).toBe(by);
+  });
+
+  it('of a battery is none while it is being charged', () => {
+    const checks = checksOf({ ...READY, battery: { percent: 41, charging: true } });
+    expect(checks.filter(({ state }) => state !== 'yes')).toEqual([]);
   });
 });
 

@@ -2,8 +2,8 @@
 
 import { useSignal } from '@preact/signals';
 import { useTools, useWorked } from '../frame/tools.ts';
-import { STATE_NAMES } from './area-state.ts';
-import { Figure } from './Figure.tsx';
+import { STATE_NAMES, STATES } from './area-state.ts';
+import { Figure, Pattern } from './Figure.tsx';
 import { Left } from './Left.tsx';
 import { VIEWS } from './outline.ts';
 import { ZoneSheet } from './ZoneSheet.tsx';
@@ -19,7 +19,7 @@ export function Body() {
   const { coverage } = reckoning.value;
   return (
     <>
-      <div class="choices even">
+      <div class="choices even view-ways">
         {VIEWS.map((one) => (
           <button
             key={one}
@@ -35,17 +35,26 @@ export function Body() {
         ))}
       </div>
       <div class="figure-and-key">
-        <Figure
-          view={view.value}
-          choose={(chosen) => {
-            zone.value = chosen;
-          }}
-        />
+        <div class="figures">
+          {VIEWS.map((one) => (
+            <div key={one} class={`figure-of ${one === view.value ? 'chosen' : ''}`}>
+              <Figure
+                view={one}
+                choose={(chosen) => {
+                  zone.value = chosen;
+                }}
+              />
+            </div>
+          ))}
+        </div>
         <ul class="plain-list key" aria-label="What the patterns mean">
-          {(['found', 'clear', 'part', 'touched', 'not-examined'] as const).map((state) => (
+          {STATES.map((state) => (
             <li key={state}>
               <svg class="swatch" viewBox="0 0 24 24" aria-hidden="true">
-                <rect class="area" style={{ fill: `url(#${state}-${view.value})` }} width="24" height="24" />
+                <defs>
+                  <Pattern state={state} of="key" />
+                </defs>
+                <rect class="area" style={{ fill: `url(#${state}-key)` }} width="24" height="24" />
               </svg>{' '}
               {STATE_NAMES[state]}
             </li>

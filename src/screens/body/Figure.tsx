@@ -1,7 +1,7 @@
 // One view of the body: each area by the state of its examination in pattern as well as tone, findings as counted marks.
 
 import { useTools, useWorked } from '../frame/tools.ts';
-import { areaState, marksAt } from './area-state.ts';
+import { type AreaState, areaState, marksAt, STATES } from './area-state.ts';
 import { HEIGHT, pointsOf, WIDTH } from './corners.ts';
 import { AREAS, type Area, HALF_SILHOUETTE, middleOf, type View } from './outline.ts';
 import { MARGIN, TOUCHES } from './touches.ts';
@@ -25,7 +25,7 @@ export function Figure({ view, choose }: Props) {
   return (
     <svg
       class="figure"
-      viewBox={`${-MARGIN} -4 ${WIDTH + 2 * MARGIN} ${HEIGHT + 8}`}
+      viewBox={`${-MARGIN} -4 ${WIDTH + 2 * MARGIN} ${HEIGHT + 20}`}
       role="img"
       aria-labelledby={`figure-${view}`}
     >
@@ -37,7 +37,9 @@ export function Figure({ view, choose }: Props) {
           {half}
           <path d={HALF_SILHOUETTE} transform={`translate(${WIDTH} 0) scale(-1 1)`} />
         </clipPath>
-        <Patterns view={view} />
+        {STATES.map((state) => (
+          <Pattern key={state} state={state} of={view} />
+        ))}
       </defs>
       <g clip-path={`url(#body-${view})`}>
         {areas.map((area) => (
@@ -57,6 +59,9 @@ export function Figure({ view, choose }: Props) {
       {areas.map((area) => (
         <Mark key={`${area.site}-${area.side}`} area={area} many={marksAt(area, entries, drawn)} />
       ))}
+      <text class="figure-side" x={WIDTH / 2} y={HEIGHT + 12} text-anchor="middle">
+        {view.toUpperCase()}
+      </text>
       <text class="figure-side" x="-26" y="24">
         {viewersLeft}
       </text>
@@ -93,21 +98,18 @@ function Mark({ area, many }: { readonly area: Area; readonly many: number }) {
   );
 }
 
-/** Patterns, so that the state is told without colour: blank, dots, stripes, squares, solid. */
-function Patterns({ view }: { readonly view: View }) {
-  const pattern = (state: string, body: preact.ComponentChildren) => (
-    <pattern id={`${state}-${view}`} width="6" height="6" patternUnits="userSpaceOnUse">
-      <rect class="pattern-ground" width="6" height="6" />
-      {body}
-    </pattern>
-  );
-  return (
-    <>
-      {pattern('not-examined', null)}
-      {pattern('touched', <circle class="pattern-ink" cx="3" cy="3" r="0.9" />)}
-      {pattern('part', <path class="pattern-line" d="M0 6L6 0" />)}
-      {pattern('clear', <path class="pattern-line" d="M0 1.5H6M0 4.5H6" />)}
-      {pattern('found', <rect class="pattern-found" width="6" height="6" />)}
-    </>
-  );
-}
+const INK: Readonly<Record<AreaState, preact.ComponentChildren>> = {
+  'not-examined': null,
+  touched: <circle class="pattern-ink" cx="3" cy="3" r="0.9" />,
+  part: <path class="pattern-line" d="M0 6L6 0" />,
+  clear: <path class="pattern-line" d="M0 1.5H6M0 4.5H6" />,
+  found: <rect class="pattern-found" width="6" height="6" />,
+};
+
+/** The pattern of a state, so that it is told without colour: blank, dots, slants, stripes, solid. Named `state-of`. */
+export const Pattern = ({ state, of }: { readonly state: AreaState; readonly of: string }) => (
+  <pattern id={`${state}-${of}`} width="6" height="6" patternUnits="userSpaceOnUse">
+    <rect class="pattern-ground" width="6" height="6" />
+    {INK[state]}
+  </pattern>
+);

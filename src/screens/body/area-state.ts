@@ -15,6 +15,9 @@ export const STATE_NAMES: Readonly<Record<AreaState, string>> = {
   found: 'Something found',
 };
 
+/** In the order of the key. */
+export const STATES: readonly AreaState[] = ['found', 'clear', 'part', 'touched', 'not-examined'];
+
 /** Sites that no outline shows and no drawn site holds, with the drawn site they are shown at. */
 const SHOWN_AT: Readonly<Partial<Record<Site, Site>>> = {
   head: 'skull',

@@ -47,11 +47,11 @@ export type Changed =
 
 const unchanged = (why: string): Changed => ({ kind: 'unchanged', why });
 
-/** Changes one entry; the new one waits to be confirmed. */
-export function change(desk: Desk, id: string, wanted: Change): Changed {
+/** Changes one entry; the new one waits to be confirmed. `heard` are its words where it was said anew. */
+export function change(desk: Desk, id: string, wanted: Change, heard?: string): Changed {
   const record = desk.record.value;
   if (record === null) return unchanged('no record is open');
-  const edited = editEntry(record.exam, id, wanted, timeIn(record, desk.clock()));
+  const edited = editEntry(record.exam, id, wanted, timeIn(record, desk.clock()), heard);
   if (edited.kind === 'refused') return unchanged(edited.why);
   if (edited.kind === 'same') return unchanged('the entry says so already');
   setRecord(desk, { ...record, exam: edited.exam });
@@ -76,5 +76,5 @@ export function restate(desk: Desk, id: string, kind: StatementKind, words: stri
   // A changed entry counts as spoken, so nothing in it may have been worked out, but for a sum of what was said.
   const unspoken = Object.keys(first.known).filter((slot) => slot !== 'total');
   if (unspoken.length > 0) return unchanged(`“${words}” does not say: ${unspoken.join(', ')}`);
-  return change(desk, id, { change: 'statement', statement: first.statement });
+  return change(desk, id, { change: 'statement', statement: first.statement }, words);
 }

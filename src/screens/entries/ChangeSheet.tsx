@@ -1,14 +1,20 @@
-// Changing one entry by hand: side, answer, number or words by large controls; the changed one then waits to be confirmed.
+// Changing one entry by hand: large controls for side, answer, place, finding and number, then saying it again, and the
+// keyboard last; what was changed waits to be confirmed.
 
 import { useState } from 'preact/hooks';
 import { type Entry, stands } from '../../record/index.ts';
-import { type Changed, change, confirm, strike } from '../desk/index.ts';
+import { type Changed, confirm } from '../desk/index.ts';
 import { Sheet } from '../frame/Sheet.tsx';
 import { useTools } from '../frame/tools.ts';
-import { hasAnswer, numberToChange, sidesToChoose } from './changes.ts';
+import { AnswerChange, AvpuChange, SideChange } from './AnswerChange.tsx';
+import { numberToChange } from './changes.ts';
 import { EntryLine } from './EntryLine.tsx';
+import { FindingChange } from './FindingChange.tsx';
 import { NumberChange } from './NumberChange.tsx';
 import { originMarks } from './origin.ts';
+import { SayAgain } from './SayAgain.tsx';
+import { SiteChange } from './SiteChange.tsx';
+import { StrikeChange } from './StrikeChange.tsx';
 import { WordsChange } from './WordsChange.tsx';
 
 /** The entry itself, or what took its place by now. */
@@ -18,21 +24,19 @@ function latestOf(entries: readonly Entry[], id: string): Entry | undefined {
 }
 
 export function ChangeSheet({ id }: { readonly id: string }) {
-  const { desk, derived, changing } = useTools();
+  const { derived, changing } = useTools();
   const [why, setWhy] = useState<string | null>(null);
-  const [striking, setStriking] = useState(false);
+  const entry = latestOf(derived.entries.value, id);
+  if (entry === undefined) return null;
   const close = () => {
     changing.value = null;
   };
-  const entry = latestOf(derived.entries.value, id);
-  if (entry === undefined) return null;
   const tell = (changed: Changed) =>
     setWhy(changed.kind === 'unchanged' ? `Not changed: ${changed.why}.` : null);
   const marks = originMarks(entry);
-  const number = numberToChange(entry);
   return (
     <Sheet title="Is this right?" close={close}>
-      <p class="sheet-entry">
+      <p class="sheet-entry" role="status">
         <EntryLine entry={entry} />
       </p>
       <p class="heard-words">
@@ -49,50 +53,7 @@ export function ChangeSheet({ id }: { readonly id: string }) {
         </p>
       )}
       {stands(entry) ? (
-        <>
-          {entry.state === 'heard' ? (
-            <button
-              type="button"
-              class="button primary wide"
-              onClick={() => {
-                confirm(desk, [entry.id]);
-                close();
-              }}
-            >
-              Confirm as it stands
-            </button>
-          ) : (
-            <p class="state-confirmed">Confirmed.</p>
-          )}
-          <SideChange entry={entry} tell={tell} />
-          <AnswerChange entry={entry} tell={tell} />
-          {number !== null && <NumberChange key={entry.id} entry={entry} number={number} tell={tell} />}
-          <WordsChange key={`words-${entry.id}`} entry={entry} tell={tell} />
-          <fieldset>
-            <legend>Take it out</legend>
-            {striking ? (
-              <div class="choices">
-                <button
-                  type="button"
-                  class="button danger"
-                  onClick={() => {
-                    strike(desk, [entry.id]);
-                    close();
-                  }}
-                >
-                  Yes, strike it
-                </button>
-                <button type="button" class="button" onClick={() => setStriking(false)}>
-                  Keep it
-                </button>
-              </div>
-            ) : (
-              <button type="button" class="button danger" onClick={() => setStriking(true)}>
-                Strike
-              </button>
-            )}
-          </fieldset>
-        </>
+        <Controls entry={entry} tell={tell} close={close} />
       ) : (
         <p>This entry no longer stands. It stays in the record as {entry.state}.</p>
       )}
@@ -100,57 +61,40 @@ export function ChangeSheet({ id }: { readonly id: string }) {
   );
 }
 
-interface Part {
+interface ControlsProps {
   readonly entry: Entry;
   readonly tell: (changed: Changed) => void;
+  readonly close: () => void;
 }
 
-function SideChange({ entry, tell }: Part) {
+function Controls({ entry, tell, close }: ControlsProps) {
   const { desk } = useTools();
-  const sides = sidesToChoose(entry);
-  if (sides.length === 0) return null;
-  const now = 'side' in entry ? entry.side : null;
+  const number = numberToChange(entry);
   return (
-    <fieldset>
-      <legend>Side (the patient’s)</legend>
-      <div class="choices even">
-        {sides.map((side) => (
-          <button
-            key={side}
-            type="button"
-            class="button big"
-            aria-pressed={now === side}
-            onClick={() => tell(change(desk, entry.id, { change: 'side', side }))}
-          >
-            {side.toUpperCase()}
-          </button>
-        ))}
-      </div>
-    </fieldset>
-  );
-}
-
-function AnswerChange({ entry, tell }: Part) {
-  const { desk } = useTools();
-  if (!hasAnswer(entry)) return null;
-  const now = !('present' in entry) || entry.present !== false;
-  const names = entry.kind === 'csm' ? ['INTACT', 'NOT INTACT'] : ['YES', 'NO'];
-  return (
-    <fieldset>
-      <legend>{entry.kind === 'csm' ? 'Intact or not' : 'Yes or no'}</legend>
-      <div class="choices even">
-        {[true, false].map((present, index) => (
-          <button
-            key={names[index]}
-            type="button"
-            class="button big"
-            aria-pressed={now === present}
-            onClick={() => tell(change(desk, entry.id, { change: 'present', present }))}
-          >
-            {names[index]}
-          </button>
-        ))}
-      </div>
-    </fieldset>
+    <>
+      {entry.state === 'heard' ? (
+        <button
+          type="button"
+          class="button primary wide"
+          onClick={() => {
+            confirm(desk, [entry.id]);
+            close();
+          }}
+        >
+          Confirm as it stands
+        </button>
+      ) : (
+        <p class="state-confirmed">Confirmed.</p>
+      )}
+      <SideChange entry={entry} tell={tell} />
+      <AnswerChange entry={entry} tell={tell} />
+      <AvpuChange entry={entry} tell={tell} />
+      {number !== null && <NumberChange key={entry.id} entry={entry} number={number} tell={tell} />}
+      <SiteChange entry={entry} tell={tell} />
+      <FindingChange entry={entry} tell={tell} />
+      <SayAgain entry={entry} tell={tell} />
+      <StrikeChange entry={entry} close={close} />
+      <WordsChange key={`words-${entry.id}`} entry={entry} tell={tell} />
+    </>
   );
 }

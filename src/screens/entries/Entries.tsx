@@ -2,7 +2,7 @@
 
 import { sendTo } from '../frame/send-to.ts';
 import { useTools } from '../frame/tools.ts';
-import { useHeld } from '../steady/hold.ts';
+import { useHeldEntries } from '../steady/hold.ts';
 import { SteadyList } from '../steady/SteadyList.tsx';
 import { groupEntries } from './by-region.ts';
 import { Group } from './Group.tsx';
@@ -10,7 +10,7 @@ import { Questions } from './Questions.tsx';
 
 export function Entries() {
   const { derived, hold } = useTools();
-  const groups = groupEntries(useHeld(derived.entries.value, hold.value));
+  const groups = groupEntries(useHeldEntries(derived.entries.value, hold.value));
   if (groups.length === 0)
     return <p class="empty">No entries yet. What you say appears here, region by region.</p>;
   const open = groups.reduce((sum, group) => sum + group.open, 0);

@@ -31,7 +31,7 @@ export function EntryRow({ entry }: { readonly entry: Entry }) {
     changing.value = entry.id;
   };
   return (
-    <li class={`entry ${entry.state}`} data-entry={entry.id}>
+    <li class={`entry ${entry.state} kind-${entry.kind}`} data-entry={entry.id}>
       <div class="entry-main">
         {stands(entry) ? (
           <button type="button" class="entry-text" data-press={`change ${entry.id}`} onClick={open}>
@@ -49,7 +49,7 @@ export function EntryRow({ entry }: { readonly entry: Entry }) {
         {entry.state === 'heard' && (
           <button
             type="button"
-            class="button primary entry-confirm"
+            class="button entry-confirm"
             data-press={`confirm ${entry.id}`}
             onClick={() => confirm(desk, [entry.id])}
             aria-label={`Confirm: ${text}`}

@@ -1,46 +1,94 @@
-// Entries that are at odds with each other, each as the question that settles it, with the entries a press away.
+// Entries that are at odds with each other, each as a question that one press settles.
 
+import type { Conflict } from '../../clinical/index.ts';
+import type { Entry } from '../../record/index.ts';
+import { clock, dayOf } from '../../timeline/index.ts';
+import { strike } from '../desk/index.ts';
 import { useTools, useWorked } from '../frame/tools.ts';
 import { EntryLine } from './EntryLine.tsx';
+import { sentenceText } from './sentence.ts';
 
 export function Questions() {
-  const { derived, changing } = useTools();
+  const { settled } = useTools();
   const { reckoning } = useWorked();
-  const { conflicts } = reckoning.value;
+  const conflicts = reckoning.value.conflicts.filter((one) => !settled.isSettled(one));
   if (conflicts.length === 0) return null;
-  const entries = derived.entries.value;
   return (
-    <section class="group" aria-label="Questions">
-      <h3>Questions</h3>
+    <section class="group questions" aria-labelledby="questions-title">
+      <h3 id="questions-title" tabIndex={-1}>
+        Questions
+      </h3>
       <ul class="plain-list">
-        {conflicts.map(({ question, evidence }) => (
-          <li key={question + evidence.join()} class="question block">
-            <p>
-              <span class="question-mark" aria-hidden="true">
-                ?
-              </span>{' '}
-              {question}
-            </p>
-            <div class="question-entries">
-              {entries
-                .filter(({ id }) => evidence.includes(id))
-                .map((entry) => (
-                  <button
-                    key={entry.id}
-                    type="button"
-                    class="button"
-                    onClick={() => {
-                      changing.value = entry.id;
-                    }}
-                  >
-                    <span class="only-heard">Change or strike: </span>
-                    <EntryLine entry={entry} />
-                  </button>
-                ))}
-            </div>
+        {conflicts.map((one) => (
+          <li key={one.question + one.evidence.join()} class="question block">
+            <Question of={one} />
           </li>
         ))}
       </ul>
     </section>
+  );
+}
+
+function Question({ of }: { readonly of: Conflict }) {
+  const { derived, settled } = useTools();
+  const entries = derived.entries.value.filter(({ id }) => of.evidence.includes(id));
+  const words = entries.length > 1 ? 'All of it holds' : 'It holds';
+  return (
+    <>
+      <p>
+        <span class="question-mark" aria-hidden="true">
+          ?
+        </span>{' '}
+        {of.question}
+      </p>
+      <ul class="plain-list question-entries">
+        {entries.map((entry) => (
+          <li key={entry.id}>
+            <AtOdds entry={entry} />
+          </li>
+        ))}
+      </ul>
+      <button
+        type="button"
+        class="button wide"
+        data-press={`keep ${of.evidence.join(' ')}`}
+        aria-label={`${words}: ${entries.map(sentenceText).join('; ')}`}
+        // It settles the question and confirms nothing: sides, negatives and numbers are confirmed one by one.
+        onClick={() => settled.settle(of)}
+      >
+        {words}
+      </button>
+    </>
+  );
+}
+
+/** One of the entries at odds: it can be looked at, or taken out at a press. */
+function AtOdds({ entry }: { readonly entry: Entry }) {
+  const { desk, derived, changing } = useTools();
+  const text = sentenceText(entry);
+  return (
+    <div class="question-entry">
+      <button
+        type="button"
+        class="entry-way"
+        data-press={`open ${entry.id}`}
+        onClick={() => {
+          changing.value = entry.id;
+        }}
+      >
+        <span class="only-heard">Change or strike: </span>
+        <EntryLine entry={entry} />{' '}
+        <span class="when">{clock(entry.at, dayOf(derived.startedAt.value))}</span>
+      </button>
+      <button
+        type="button"
+        class="button"
+        data-press={`strike ${entry.id}`}
+        aria-label={`Misheard, strike: ${text}`}
+        onClick={() => strike(desk, [entry.id])}
+      >
+        Misheard
+      </button>
+    </div>
   );
 }

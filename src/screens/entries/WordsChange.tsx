@@ -30,7 +30,7 @@ export function WordsChange({ entry, tell }: Props) {
   };
   return (
     <fieldset>
-      <legend>{free ? 'Words' : 'Say it anew'}</legend>
+      <legend>{free ? 'Words, by keyboard' : 'In words, by keyboard'}</legend>
       <form
         class="words"
         onSubmit={(event) => {

@@ -1,16 +1,23 @@
-// The cautions: shown at the first start until they are read, and always a press away.
+// What the page does in three sentences, and the cautions: shown at the first start until they are read, and always at hand.
 
-import { CAUTIONS } from './caution-words.ts';
+import { CAUTIONS, EXPLAINED, MICROPHONE } from './caution-words.ts';
 import { Sheet } from './Sheet.tsx';
 
 export function Cautions({ close }: { readonly close: () => void }) {
   return (
-    <Sheet title="Before you rely on this" close={close} closeWords="I have read this">
-      <ul class="plain-list spaced">
+    <Sheet title="Fieldsay: before you rely on it" close={close} closeWords="I have read this">
+      <div class="explained">
+        {EXPLAINED.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </div>
+      <h3>Cautions</h3>
+      <ul class="cautions">
         {CAUTIONS.map((caution) => (
           <li key={caution}>{caution}</li>
         ))}
       </ul>
+      <p class="small-print">{MICROPHONE}</p>
     </Sheet>
   );
 }

@@ -1,6 +1,6 @@
-// The foot of the page: the buttons that choose a panel, and the caution in one line that leads to all of them.
+// The foot of the page: the buttons that choose a panel, and the caution in one line; the whole of it is a press away.
 
-import { CAUTION } from './caution-words.ts';
+import { CAUTION, CAUTION_SHORT } from './caution-words.ts';
 import { choices, marked, PANEL_NAMES } from './panels.ts';
 import { useTools } from './tools.ts';
 
@@ -24,15 +24,19 @@ export function Foot() {
           </button>
         ))}
       </nav>
-      <button
-        type="button"
-        class="caution-line"
-        onClick={() => {
-          sheet.value = 'cautions';
-        }}
-      >
-        {CAUTION}
-      </button>
+      {columns.value === 1 ? (
+        <p class="caution-line">{CAUTION_SHORT}</p>
+      ) : (
+        <button
+          type="button"
+          class="caution-line"
+          onClick={() => {
+            sheet.value = 'cautions';
+          }}
+        >
+          {CAUTION}
+        </button>
+      )}
     </footer>
   );
 }

@@ -1,8 +1,8 @@
-// The head of the page: which record is open, the look by one press, and the ways to records and more.
+// The head of the page: whose record is open and whether it is kept, the look by one press, and the ways to records and more.
 
 import { clock, dayOf } from '../../timeline/index.ts';
 import { LockButton } from '../records/LockButton.tsx';
-import { PatientBar } from '../records/PatientBar.tsx';
+import { OtherPatients, PatientNow } from '../records/PatientBar.tsx';
 import { Saved } from '../records/Saved.tsx';
 import { LOOK_NAMES, nextLook } from './look.ts';
 import { type Sheet as SheetName, useTools } from './tools.ts';
@@ -15,14 +15,19 @@ const WAYS: readonly (readonly [sheet: SheetName, name: string])[] = [
 export function Header() {
   const { desk, sheet, look } = useTools();
   const record = desk.record.value;
-  const began = record === null ? null : clock(record.facts.startedAt, dayOf(record.facts.startedAt));
+  const began =
+    record === null ? 'no record yet' : clock(record.facts.startedAt, dayOf(record.facts.startedAt));
   const next = nextLook(look.value);
   return (
     <header class="head">
-      <h1>
-        Fieldsay <span class="head-record">{began === null ? 'no record yet' : `from ${began}`}</span>{' '}
-        <Saved />
-      </h1>
+      <div class="head-who">
+        {/* With a record open the room is for whose it is. */}
+        <h1 class={record === null ? '' : 'only-heard'}>Fieldsay</h1>
+        <PatientNow />
+        <p class="head-record">
+          <span>{began}</span> <Saved />
+        </p>
+      </div>
       <nav class="head-ways" aria-label="About the page">
         <button
           type="button"
@@ -32,7 +37,7 @@ export function Header() {
             look.value = next;
           }}
         >
-          <span class="look-word">Look:</span> {LOOK_NAMES[look.value]}
+          <span class="look-sign" aria-hidden="true" /> {LOOK_NAMES[look.value]}
         </button>
         {WAYS.map(([way, name]) => (
           <button
@@ -48,7 +53,7 @@ export function Header() {
         ))}
         <LockButton />
       </nav>
-      <PatientBar />
+      <OtherPatients />
     </header>
   );
 }

@@ -22,6 +22,7 @@ export function More({ close }: { readonly close: () => void }) {
       <div class="choices pairs">
         <Way name="What can I say?" go={() => (sheet.value = 'words')} />
         <Way name="Ready for the mountain?" go={() => (sheet.value = 'ready')} />
+        <Way name="Hearing" go={() => (sheet.value = 'hearing')} />
         <Way name="Cautions" go={() => (sheet.value = 'cautions')} />
       </div>
       <Choice legend="How the page looks" names={LOOK_NAMES} all={LOOKS} chosen={look} />

@@ -5,10 +5,12 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Pages } from '../../record/store/index.ts';
 import type { Derived, Desk } from '../desk/index.ts';
+import type { Settled } from '../entries/settled.ts';
 import type { Later } from '../later/index.ts';
 import type { Dictation } from '../listen/dictation.ts';
 import type { Ear } from '../listen/ear.ts';
 import type { Player } from '../play/player.ts';
+import type { Install } from '../ready/install.ts';
 import type { WakeState } from '../ready/wake.ts';
 import type { IdleMinutes } from '../records/idle.ts';
 import type { Persistence } from '../records/storage.ts';
@@ -29,7 +31,7 @@ export interface Reading {
   again(): void;
 }
 
-export type Sheet = 'cautions' | 'records' | 'more' | 'words' | 'ready' | null;
+export type Sheet = 'cautions' | 'hearing' | 'records' | 'more' | 'words' | 'ready' | null;
 
 export interface Tools {
   readonly desk: Desk;
@@ -52,13 +54,14 @@ export interface Tools {
   readonly playback: Playback;
   readonly sounds: Signal<'off' | 'on'>;
   readonly earcons: Earcons;
-  /** while true the page says nothing of its own accord */
   /** whether the screen is kept awake */
   readonly wake: ReadonlySignal<WakeState>;
+  /** while true the page says nothing of its own accord */
   readonly standby: Signal<boolean>;
   /** what the page told last, for "say again" */
   readonly lastTold: Signal<string | null>;
   readonly update: Update;
+  readonly install: Install;
   readonly look: Signal<Look>;
   readonly hand: Signal<Hand>;
   /** true while a finger is down: lists stand still */
@@ -68,6 +71,8 @@ export interface Tools {
   readonly pages: Signal<Pages | null>;
   readonly persistence: Signal<Persistence>;
   readonly columns: Signal<Columns>;
+  /** questions between entries that a person has settled */
+  readonly settled: Settled;
   readonly panel: Signal<Panel>;
   readonly sheet: Signal<Sheet>;
   /** the report that is being read over the radio, or null */

@@ -1,64 +1,161 @@
-// Listening: what is needed first, off, getting ready, listening, or not hearing and why; a person starts and stops it.
+// Listening: not hearing and why, getting ready, or hearing what and how loud; a person starts and stops it.
 
 import { useTools } from '../frame/tools.ts';
-import { Dictation } from './Dictation.tsx';
+import { EarStrip } from './EarStrip.tsx';
 import { Meter } from './Meter.tsx';
-import { Prepare } from './Prepare.tsx';
+import { megabytes } from './Prepare.tsx';
 import { RecordingProgress } from './RecordingProgress.tsx';
 
 export function Listen() {
   const { ear, dictation } = useTools();
-  const now = ear.now.value;
   const isDictating = !['none', 'off', 'stopped'].includes(dictation.now.value.state);
-  if (now.state === 'off' || now.state === 'stopped')
-    return (
-      <div class="listen">
-        {ear.model.value.state === 'stored' && !isDictating && (
-          <button type="button" class="button primary wide" onClick={() => void ear.start()}>
-            Listen
-          </button>
-        )}
-        <Prepare />
-        <RecordingProgress />
-        <Dictation />
-        {now.state === 'stopped' && (
-          <p role="alert">
-            <b>Listening stopped.</b> {now.why}
-          </p>
-        )}
-      </div>
-    );
+  const isOff = ear.now.value.state === 'off' || ear.now.value.state === 'stopped';
   return (
-    <div class={`listen listening ${now.state === 'deaf' ? 'deaf' : ''}`}>
-      <button type="button" class="button primary" onClick={() => void ear.stop()}>
-        Stop listening
-      </button>
-      <Standing />
-      {now.state === 'hearing' && <Meter />}
+    <div class="listen">
+      {isDictating ? <Dictating /> : isOff ? <Off /> : <On />}
+      <RecordingProgress />
     </div>
   );
 }
 
-function Standing() {
+/** The strip while nothing listens: why, and the one thing to press. */
+function Off() {
+  const { ear, dictation, sheet } = useTools();
+  const [now, model, other] = [ear.now.value, ear.model.value, dictation.now.value];
+  const setUp = (words: string) => (
+    <button
+      type="button"
+      class="button"
+      onClick={() => {
+        sheet.value = 'hearing';
+      }}
+    >
+      {words}
+    </button>
+  );
+  const listen = (
+    <button type="button" class="button primary" onClick={() => void ear.start()}>
+      Listen
+    </button>
+  );
+  const off = { sign: 'off', state: 'NOT HEARING' } as const;
+  if (now.state === 'stopped')
+    return <EarStrip sign="deaf" urgent state="Listening stopped." words={now.why} button={listen} />;
+  if (other.state === 'stopped')
+    return (
+      <EarStrip sign="deaf" urgent state="Dictation stopped." words={other.why} button={setUp('Set up')} />
+    );
+  switch (model.state) {
+    case 'stored':
+      return <EarStrip {...off} words="Listening is off." button={listen} />;
+    case 'unknown':
+      return <EarStrip {...off} words="Looking for the recogniser …" button={setUp('Set up')} />;
+    case 'missing':
+      return (
+        <EarStrip
+          {...off}
+          words="The recogniser is not on this device yet. Type meanwhile."
+          button={setUp('Set up')}
+        />
+      );
+    case 'fetching':
+      return (
+        <EarStrip
+          {...off}
+          words={`Fetching the recogniser: ${megabytes(model.done)} of ${megabytes(model.of)}`}
+          button={setUp('Show')}
+        />
+      );
+    case 'impossible':
+      return <EarStrip {...off} words={model.why} button={setUp('Why')} />;
+  }
+}
+
+/** The bundled recogniser at work. */
+function On() {
   const { ear, speaker } = useTools();
   const now = ear.now.value;
-  const { speech, behind } = ear.progress.value;
+  const stop = (
+    <button type="button" class="button primary" onClick={() => void ear.stop()}>
+      Stop listening
+    </button>
+  );
   if (now.state === 'deaf')
     return (
-      <p role="alert">
-        <b>NOT HEARING:</b> {now.why}. It is tried again by itself; what is said now must be typed or said
-        again.
-      </p>
+      <EarStrip
+        sign="deaf"
+        urgent
+        state="NOT HEARING:"
+        words={`${now.why}. It is tried again by itself; what is said now must be typed or said again.`}
+        button={stop}
+      />
     );
-  if (now.state === 'starting') return <p role="status">Getting ready; what you say already counts.</p>;
-  if (speaker.speaking.value) return <p role="status">The page speaks; it does not listen meanwhile.</p>;
-  const doing = speech ? 'Somebody is speaking …' : behind > LATE ? 'Working out what was said …' : '';
+  if (now.state === 'starting')
+    return <EarStrip sign="off" state="Getting ready;" words="what you say already counts." button={stop} />;
+  if (speaker.speaking.value)
+    return (
+      <EarStrip sign="off" state="The page speaks;" words="it does not listen meanwhile." button={stop} />
+    );
   return (
-    <p role="status">
-      <b>Listening.</b> The sound stays on this device. <span aria-hidden="true">{doing}</span>
-    </p>
+    <EarStrip
+      sign="hearing"
+      state="Listening."
+      words="On this device."
+      button={stop}
+      more={
+        <>
+          <Meter />
+          <Coming />
+        </>
+      }
+    />
   );
 }
 
 /** The ear is always a little behind; from here on, ms, it is worth saying. */
 const LATE = 700;
+
+function Coming() {
+  const { speech, behind } = useTools().ear.progress.value;
+  const doing = speech ? 'Somebody is speaking …' : behind > LATE ? 'Working out what was said …' : '';
+  return (
+    <p class="hearing" aria-hidden="true">
+      {doing}
+    </p>
+  );
+}
+
+/** The browser's own recognition at work. */
+function Dictating() {
+  const { dictation } = useTools();
+  const now = dictation.now.value;
+  const stop = (
+    <button type="button" class="button primary" onClick={dictation.turnOff}>
+      Stop listening
+    </button>
+  );
+  if (now.state === 'deaf')
+    return (
+      <EarStrip
+        sign="deaf"
+        urgent
+        state="NOT HEARING:"
+        words={`${now.why}. It is tried again by itself; type meanwhile.`}
+        button={stop}
+      />
+    );
+  const where =
+    dictation.local.value === 'available'
+      ? 'The sound stays on this device.'
+      : 'The sound goes to the browser’s maker.';
+  const words = dictation.hearing.value;
+  return (
+    <EarStrip
+      sign={now.state === 'starting' ? 'off' : 'hearing'}
+      state={now.state === 'starting' ? 'Starting.' : 'Listening.'}
+      words={where}
+      button={stop}
+      more={<p class="hearing">{words === '' ? '' : `${words} …`}</p>}
+    />
+  );
+}

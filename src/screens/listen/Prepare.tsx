@@ -2,7 +2,8 @@
 
 import { useTools } from '../frame/tools.ts';
 
-const megabytes = (bytes: number): string => `${(bytes / 1_000_000).toFixed(1)} MB`;
+/** `5.1 MB` */
+export const megabytes = (bytes: number): string => `${(bytes / 1_000_000).toFixed(1)} MB`;
 
 export function Prepare() {
   const { ear } = useTools();
@@ -17,12 +18,12 @@ export function Prepare() {
     case 'missing':
       return (
         <div class="fetching">
-          <button type="button" class="button wide" onClick={() => void ear.prepare()}>
+          <button type="button" class="button primary wide" onClick={() => void ear.prepare()}>
             Fetch the recogniser ({megabytes(model.bytes)})
           </button>
           <p class="small-print">
             Needed once, from this page’s own address. After that the device hears without a network, and no
-            sound leaves it. It mishears at times: check each entry. Until then: type.
+            sound leaves it. Until then: type.
           </p>
           {model.why !== '' && <p role="alert">{model.why}</p>}
         </div>

@@ -3,8 +3,13 @@
 import type { VoiceState } from '../voice/speaking.ts';
 import type { WakeState } from './wake.ts';
 
+/** What a button beside a check does to mend it. */
+export type Mending = 'install' | 'hearing' | 'persist' | 'microphone';
+
 export interface Check {
   readonly name: string;
+  /** null where no button can help */
+  readonly by: Mending | null;
   readonly state: 'yes' | 'no' | 'unknown';
   readonly says: string;
   /** what to do; null where it is so */
@@ -13,6 +18,8 @@ export interface Check {
 
 export interface Facts {
   readonly installed: boolean;
+  /** the browser offers to install it now */
+  readonly installable: boolean;
   /** the page itself is on the device; null where that cannot be told */
   readonly offline: boolean | null;
   readonly model: boolean | null;
@@ -20,15 +27,22 @@ export interface Facts {
   readonly microphone: 'granted' | 'denied' | 'prompt' | null;
   readonly wake: WakeState;
   readonly voice: VoiceState;
+  /** null where the browser does not tell */
+  readonly battery: { readonly percent: number; readonly charging: boolean } | null;
 }
+
+/** Below this, percent, a battery that is not charging is worth mending before one goes out. Our choice, no source. */
+const LOW = 80;
 
 const check = (
   name: string,
   so: boolean | null,
   [yes, no]: readonly [string, string],
   mend: string,
+  by: Mending | null = null,
 ): Check => ({
   name,
+  by: so === true ? null : by,
   state: so === null ? 'unknown' : so ? 'yes' : 'no',
   says: so === null ? 'This browser does not tell.' : so ? yes : no,
   mend: so === true ? null : mend,
@@ -46,19 +60,24 @@ export const checksOf = (facts: Facts): readonly Check[] => [
     'Installed',
     facts.installed,
     ['It runs as an app of its own.', 'It runs in a browser tab.'],
-    'In the browser’s menu choose “Install” or “Add to home screen”.',
+    facts.installable
+      ? 'The browser offers it now.'
+      : 'In the browser’s menu choose “Install” or “Add to home screen”.',
+    facts.installable ? 'install' : null,
   ),
   check(
     'Recogniser’s model stored',
     facts.model,
     ['Speech can be recognised without a network.', 'The model is not stored.'],
-    'Turn listening on once while there is a network.',
+    'Fetch it once while there is a network (5 MB).',
+    'hearing',
   ),
   check(
     'Records safe from clearing',
     facts.persistent,
     ['The browser promised not to clear them by itself.', 'The browser may clear them when room is short.'],
-    'Install the page; export records after each day.',
+    'Install the page, then ask the browser again; export records after each day.',
+    'persist',
   ),
   check(
     'Microphone',
@@ -66,18 +85,17 @@ export const checksOf = (facts: Facts): readonly Check[] => [
     ['It may be used.', facts.microphone === 'denied' ? 'It was refused.' : 'It was not asked for yet.'],
     facts.microphone === 'denied'
       ? 'Allow the microphone for this page in the browser’s settings.'
-      : 'Turn listening on once: the browser asks then.',
+      : 'Let the browser ask you now, and not at the patient’s side.',
+    facts.microphone === 'denied' ? null : 'microphone',
   ),
   check(
     'Screen stays awake',
     facts.wake === 'none' || facts.wake === 'refused' ? false : facts.wake === 'on' ? true : null,
     [
-      'It stays on while a record is open.',
+      'It can be kept on, and is while a record is open.',
       facts.wake === 'none' ? 'This browser cannot keep it on.' : 'The device refused it.',
     ],
-    facts.wake === 'off'
-      ? 'It is asked for when a record of a patient is open; look again then.'
-      : 'Set the screen’s own time to its longest; low battery may be why.',
+    'Set the screen’s own time to its longest; a low battery may be why.',
   ),
   check(
     'Voice for reading aloud',
@@ -85,7 +103,16 @@ export const checksOf = (facts: Facts): readonly Check[] => [
     ['A voice is on this device.', 'No voice is on this device; everything is shown instead.'],
     'Add an offline voice in the device’s settings for text to speech.',
   ),
+  check(
+    'Battery',
+    facts.battery === null ? null : facts.battery.charging || facts.battery.percent >= LOW,
+    [
+      `${facts.battery?.percent ?? 0} %${facts.battery?.charging === true ? ', charging' : ''}.`,
+      `${facts.battery?.percent ?? 0} %, not charging.`,
+    ],
+    'Charge it full.',
+  ),
 ];
 
 export const BATTERY =
-  'Battery: charge it full, take a power bank, keep the device warm against the body, and switch off what is not needed.';
+  'Cold empties a battery: carry the device against the body, take a power bank, dim the screen (night look), and switch off what is not needed.';

@@ -6,7 +6,20 @@ import { type Shown, summaryOf } from './summary.ts';
 import { patientsHere } from './turn.ts';
 import { shapeOf, whoIs } from './who.ts';
 
-export function PatientBar() {
+/** Whose record is open, in a line. */
+export function PatientNow() {
+  const record = useTools().desk.record.value;
+  if (record === null) return null;
+  const mine = summaryOf(record);
+  return (
+    <p class="patient-now" aria-live="off">
+      <span aria-hidden="true">{shapeOf(mine.patient)}</span> {whoIs(mine)}
+    </p>
+  );
+}
+
+/** The other patients of the incident, each a press away; nothing where there is none. */
+export function OtherPatients() {
   const { desk } = useTools();
   const record = desk.record.value;
   const [others, setOthers] = useState<readonly Shown[]>([]);
@@ -27,11 +40,9 @@ export function PatientBar() {
   if (record === null) return null;
   const mine = summaryOf(record);
   const several = others.filter(({ summary }) => summary.patient !== mine.patient);
+  if (several.length === 0) return null;
   return (
     <div class="patients">
-      <p class="patient-now" aria-live="off">
-        <span aria-hidden="true">{shapeOf(mine.patient)}</span> {whoIs(mine)}
-      </p>
       {several.map(({ facts, summary }) => (
         <button
           key={facts.id}

@@ -1,6 +1,7 @@
 // The record by time: every entry, struck and replaced ones too, and the silences between them.
 
 import { clock, dayOf, timelineLines } from '../../timeline/index.ts';
+import { EntryWays } from '../entries/EntryWays.tsx';
 import { useTools } from '../frame/tools.ts';
 
 export function Timeline() {
@@ -15,10 +16,40 @@ export function Timeline() {
       <ol class="plain-list">
         {lines.map((line) => (
           <li key={line.entries.join() + line.at + line.state} class={`moment ${line.state}`}>
-            <span class="when">{clock(line.at, day)}</span> <span>{line.text}</span>
+            <span class="when">{clock(line.at, day)}</span> <LineWay line={line} />
           </li>
         ))}
       </ol>
     </section>
+  );
+}
+
+interface Line {
+  readonly text: string;
+  readonly entries: readonly string[];
+}
+
+/** A line of one entry opens it; of several, shows them first; of none (a gap) it only tells. */
+function LineWay({ line: { text, entries } }: { readonly line: Line }) {
+  const { changing } = useTools();
+  const [only, ...others] = entries;
+  if (only === undefined) return <span>{text}</span>;
+  if (others.length === 0)
+    return (
+      <button
+        type="button"
+        class="line-way"
+        onClick={() => {
+          changing.value = only;
+        }}
+      >
+        {text}
+      </button>
+    );
+  return (
+    <details class="line-fold">
+      <summary>{text}</summary>
+      <EntryWays ids={entries} />
+    </details>
   );
 }

@@ -17,12 +17,7 @@ export function Criteria() {
       <p class="small-print">From a published guideline. Local protocol decides.</p>
       {met.length === 0 && <p>No criterion is known to be met. That clears nothing.</p>}
       {met.map((flag) => (
-        <Reckoned
-          key={flag.rule}
-          text={`${flag.level === 'red' ? 'RED' : 'YELLOW'}: ${flag.text}`}
-          of={flag}
-          tone={flag.level}
-        />
+        <Reckoned key={flag.rule} text={flag.text} of={flag} tone={flag.level} />
       ))}
       {rest.map(([title, some]) =>
         some.length === 0 ? null : (

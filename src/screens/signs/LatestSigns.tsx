@@ -1,11 +1,15 @@
-// The latest reading of each vital sign, with the earlier ones beside it and those that were never taken named.
+// The latest reading of each vital sign with its course, the earlier ones beneath it, and those that were never taken named.
 
 import { VITALS } from '../../terms/index.ts';
 import { clock, dayOf, readingText, series, vitalName } from '../../timeline/index.ts';
-import { useTools } from '../frame/tools.ts';
+import { useTools, useWorked } from '../frame/tools.ts';
+import { Course } from './Course.tsx';
+import { MEASURES_OF } from './measures.ts';
 
 export function LatestSigns() {
   const { derived, changing } = useTools();
+  const { reckoning } = useWorked();
+  const courses = reckoning.value.series;
   const day = dayOf(derived.startedAt.value);
   const all = series(derived.entries.value);
   const never = VITALS.filter((vital) => !all.some((one) => one.vital === vital)).map(vitalName);
@@ -16,7 +20,7 @@ export function LatestSigns() {
         {all.map(({ vital, readings }) => {
           const last = readings.at(-1);
           if (last === undefined) return null;
-          const earlier = readings.slice(0, -1).toReversed();
+          const earlier = readings.slice(0, -1);
           return (
             <li key={vital} class={`sign ${last.state}`}>
               <button
@@ -35,14 +39,14 @@ export function LatestSigns() {
                     {last.state === 'heard' ? 'to check' : last.state}
                   </span>
                 </span>
+                <Course series={courses.filter(({ measure }) => MEASURES_OF[vital]?.includes(measure))} />
               </button>
               {earlier.length > 0 && (
                 <p class="small-print">
-                  Before:{' '}
                   {earlier
                     .map(
                       (one) =>
-                        `${readingText(one)} at ${clock(one.at, day)}${one.state === 'heard' ? ' (unconfirmed)' : ''}`,
+                        `${clock(one.at, day)} ${readingText(one)}${one.state === 'heard' ? ' (unconfirmed)' : ''}`,
                     )
                     .join('; ')}
                 </p>

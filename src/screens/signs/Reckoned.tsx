@@ -1,4 +1,6 @@
-// One thing that was worked out: its words, what it lacks, on how much unconfirmed it rests, and its source.
+// One thing that was worked out: its words, what it lacks, the entries it rests on, and its source.
+
+import { EntryWays } from '../entries/EntryWays.tsx';
 
 interface Worked {
   readonly evidence: readonly string[];
@@ -10,6 +12,7 @@ interface Worked {
 interface Props {
   readonly text: string;
   readonly of: Worked;
+  /** one that is met stands out, with the entries it rests on in sight */
   readonly tone?: 'red' | 'yellow';
 }
 
@@ -18,7 +21,7 @@ export function Reckoned({ text, of, tone }: Props) {
   return (
     <div class={`reckoned ${tone ?? ''}`}>
       <p class="reckoned-text">
-        {text}
+        {tone !== undefined && <b class={`level level-${tone}`}>{tone.toUpperCase()}</b>} {text}
         {unconfirmed.length > 0 && (
           <span class="mark state-heard">
             {unconfirmed.length} of {evidence.length} not confirmed
@@ -26,8 +29,10 @@ export function Reckoned({ text, of, tone }: Props) {
         )}
       </p>
       {missing.length > 0 && <p class="lacks">Lacks: {missing.join('; ')}</p>}
+      {tone !== undefined && <EntryWays ids={evidence} />}
       <details>
-        <summary>Source</summary>
+        <summary>{tone === undefined && evidence.length > 0 ? 'Entries and source' : 'Source'}</summary>
+        {tone === undefined && <EntryWays ids={evidence} />}
         <p class="small-print">{source}</p>
       </details>
     </div>

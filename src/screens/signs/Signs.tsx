@@ -1,27 +1,21 @@
 // Vital signs, trends, scores and triage criteria, each with what it lacks and where it was published.
 
-import { useWorked } from '../frame/tools.ts';
-import { Course } from './Course.tsx';
+import type { Reckoning } from '../../clinical/index.ts';
+import { formatIso } from '../../parse/times/index.ts';
+import { clock, dayOf } from '../../timeline/index.ts';
+import { useTools, useWorked } from '../frame/tools.ts';
 import { Criteria } from './Criteria.tsx';
 import { LatestSigns } from './LatestSigns.tsx';
 import { Reckoned } from './Reckoned.tsx';
 
 export function Signs() {
   const { reckoning } = useWorked();
-  const { due, series, patterns, scoreCards, burns, clocks, spine } = reckoning.value;
+  const { due, patterns, scoreCards, burns, clocks, spine } = reckoning.value;
   const timed = clocks.filter(({ minutes }) => minutes !== null);
   return (
     <>
-      {due.reminder !== null && <p class="reminder">{due.reminder}</p>}
+      <Due of={due} />
       <LatestSigns />
-      {series.some(({ points }) => points.length > 1) && (
-        <section class="group" aria-label="Courses">
-          <h3>Courses</h3>
-          {series.map((one) => (
-            <Course key={one.measure} series={one} />
-          ))}
-        </section>
-      )}
       {patterns.length > 0 && (
         <section class="group" aria-label="Trends">
           <h3>Trends</h3>
@@ -60,5 +54,27 @@ export function Signs() {
         </details>
       </section>
     </>
+  );
+}
+
+const STANDING = { stable: 'stable', unstable: 'unstable', unknown: 'not known to be stable' } as const;
+
+/** What is due now, or when the next set is. */
+function Due({ of }: { readonly of: Reckoning['due'] }) {
+  const { desk } = useTools();
+  const record = desk.record.value;
+  if (record === null) return null;
+  const { reminder, dueAt, everyMinutes, stability } = of;
+  if (reminder !== null || dueAt === null)
+    return (
+      <p class="reminder due">
+        <b>Due now.</b> {reminder}
+      </p>
+    );
+  const at = clock(formatIso(dueAt, record.exam.zone), dayOf(record.facts.startedAt));
+  return (
+    <p class="reminder">
+      Next set at <b>{at}</b>: every {everyMinutes} minutes while {STANDING[stability]}.
+    </p>
   );
 }

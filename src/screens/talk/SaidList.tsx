@@ -8,29 +8,35 @@ import { sentenceText } from '../entries/sentence.ts';
 import { TogetherWay } from '../entries/Together.tsx';
 import { useTools } from '../frame/tools.ts';
 import { HearAgain } from '../sound/index.ts';
-import { useHeld } from '../steady/hold.ts';
 import { SteadyList } from '../steady/SteadyList.tsx';
-import { type Became, entriesOf, lastSaid, type Outcome } from './became.ts';
+import { type Became, entriesOf, type Outcome } from './became.ts';
+import { SiteInMind } from './SiteInMind.tsx';
+import type { Said } from './use-said.ts';
 
-/** More of the talk is in the timeline. */
-const SHOWN = 12;
+interface Props {
+  readonly of: Said;
+}
 
-export function SaidList() {
-  const { desk, derived, hold } = useTools();
-  const exam = useHeld(desk.record.value?.exam, hold.value);
-  if (exam === undefined) return null;
-  const said = lastSaid(exam.events, exam.state, SHOWN);
+/** The site in mind, and the way to confirm what is plainly right together. */
+export function SaidHead({ of: { said, newer } }: Props) {
+  return (
+    <div class="said-head">
+      <SiteInMind />
+      {newer > 0 && <span class="mark">{newer} newer</span>}
+      <TogetherWay title="Last said" entries={said.flatMap(entriesOf).filter(mayGoTogether)} />
+    </div>
+  );
+}
+
+export function SaidList({ of: { said, hasEarlier } }: Props) {
+  const { derived } = useTools();
   const [latest] = said;
-  const newer = (desk.record.value?.exam.state.utterances.length ?? 0) - exam.state.utterances.length;
   const day = dayOf(derived.startedAt.value);
-  const plain = said.flatMap(entriesOf).filter(mayGoTogether);
   return (
     <section aria-labelledby="said-title">
-      <div class="said-head">
-        <h3 id="said-title">Last said</h3>
-        {newer > 0 && <span class="mark">{newer} newer</span>}
-        <TogetherWay title="Last said" entries={plain} />
-      </div>
+      <h3 id="said-title" class="only-heard">
+        Last said
+      </h3>
       <p class="only-heard" role="status">
         {latest === undefined ? '' : spokenOutcome(latest)}
       </p>
@@ -40,21 +46,34 @@ export function SaidList() {
           {said.map((one) => (
             <li key={one.id} class="said-one">
               <Outcomes one={one} />
-              <p class="said-words">
-                <span class="when">{clock(one.heardAt, day)}</span> “{one.text}”
-                {/* Where it became an entry the button stands beside that. */}
-                {entriesOf(one).length === 0 && <HearAgain utterance={one.id} what={one.text} />}
-              </p>
+              {!isItsOwnNote(one) && (
+                <p class="said-words">
+                  <span class="when">{clock(one.heardAt, day)}</span> “{one.text}”
+                  {/* Where it became an entry the button stands beside that. */}
+                  {entriesOf(one).length === 0 && <HearAgain utterance={one.id} what={one.text} />}
+                </p>
+              )}
             </li>
           ))}
         </ol>
       </SteadyList>
-      {exam.state.utterances.length > said.length && (
-        <p class="small-print">Earlier talk is in the timeline.</p>
-      )}
+      {hasEarlier && <p class="small-print">Earlier talk is in the timeline.</p>}
     </section>
   );
 }
+
+/** What was kept as said shows its words already. */
+const isItsOwnNote = ({ text, outcomes: [only, ...others] }: Became): boolean =>
+  only?.kind === 'entered' &&
+  others.length === 0 &&
+  only.entry.kind === 'note' &&
+  bare(only.entry.text) === bare(text);
+
+const bare = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
 
 const FALLEN_WORDS = { struck: 'Struck', restored: 'Stands again', confirmed: 'Confirmed' } as const;
 

@@ -5,13 +5,14 @@ import { useTools } from '../frame/tools.ts';
 import { Listen } from '../listen/Listen.tsx';
 import { Demos } from '../play/Demos.tsx';
 import { OpenTalk } from './OpenTalk.tsx';
-import { SaidList } from './SaidList.tsx';
-import { SiteInMind } from './SiteInMind.tsx';
+import { SaidHead, SaidList } from './SaidList.tsx';
 import { TalkBox } from './TalkBox.tsx';
+import { useSaid } from './use-said.ts';
 
 export function Talk() {
   const { desk } = useTools();
   const record = desk.record.value?.facts.id ?? null;
+  const said = useSaid();
   const top = useRef<HTMLDivElement>(null);
   // Another record is shown from its top.
   useEffect(() => {
@@ -21,9 +22,9 @@ export function Talk() {
     <>
       <div ref={top} class="now-heard">
         <Listen />
-        {record !== null && <SiteInMind />}
+        {said !== null && <SaidHead of={said} />}
       </div>
-      {record !== null ? <SaidList /> : <Start />}
+      {said !== null ? <SaidList of={said} /> : <Start />}
       <TalkBox />
     </>
   );
