@@ -118,8 +118,10 @@ describe('a written report', () => {
     const line = page.locator('.told', { hasText: /^Left forearm: deformity and swelling/ }).first();
     await line.locator('summary').click();
     expect(await line.getByRole('listitem').allTextContents()).toEqual([
-      expect.stringMatching(/LEFT forearm: deformity \(unconfirmed\), heard as “/),
-      expect.stringMatching(/LEFT forearm: swelling \(unconfirmed\), heard as “/),
+      expect.stringMatching(/LEFT forearm: deformity to check“left forearm, deformity/),
+      expect.stringMatching(/LEFT forearm: swelling to check“left forearm, deformity and swelling/),
     ]);
+    await line.getByRole('button', { name: /LEFT forearm: swelling/ }).click();
+    await page.getByRole('dialog').getByText('Heard: “').waitFor();
   });
 });

@@ -1,4 +1,4 @@
-// Entries as buttons, each leading to the sheet where it can be heard, confirmed, changed or struck.
+// Entries as buttons with the words they came from, each leading to the sheet where it can be heard, confirmed, changed or struck.
 
 import type { Entry } from '../../record/index.ts';
 import { useTools } from '../frame/tools.ts';
@@ -42,6 +42,7 @@ function EntryWay({ entry, open }: WayProps) {
     <button type="button" class="entry-way" data-press={`open ${entry.id}`} onClick={open}>
       <span class="only-heard">Change or strike: </span>
       <EntryLine entry={entry} /> <span class={`mark state-${entry.state}`}>{STATE_WORDS[entry.state]}</span>
+      <span class="entry-heard">“{entry.heard}”</span>
     </button>
   );
 }
