@@ -58,14 +58,13 @@ const WHERE: ReadonlySet<Role> = new Set(['site', 'side', 'part']);
 /** The stretch that was left, with the words around it that nothing else took: "otherwise unremarkable", "did cry at once". */
 function withNeighbours(talk: Talk, { pieces }: Clause, owed: readonly Piece[]): Span {
   const isFree = (piece: Piece | undefined): boolean =>
-    piece !== undefined &&
-    piece.role !== 'talk' &&
-    (!isPlaced(talk, piece) || WHERE.has(piece.role)) &&
-    !isSmall(piece, 'join');
+    piece !== undefined && piece.role !== 'talk' && !isPlaced(talk, piece) && !isSmall(piece, 'join');
+  const mayFollow = (piece: Piece | undefined): boolean =>
+    isFree(piece) || (piece !== undefined && WHERE.has(piece.role));
   let from = pieces.indexOf(owed[0] as Piece);
   let to = pieces.indexOf(owed.at(-1) as Piece);
   while (isFree(pieces[from - 1]) && !isPaused(talk.tokens, pieces[from - 1] as Piece)) from--;
-  while (isFree(pieces[to + 1]) && !isPaused(talk.tokens, pieces[to] as Piece)) to++;
+  while (mayFollow(pieces[to + 1]) && !isPaused(talk.tokens, pieces[to] as Piece)) to++;
   return spanned(pieces.slice(from, to + 1));
 }
 

@@ -9,7 +9,7 @@ describe('what the grammar does not place', () => {
     ['he says it feels like glimmering', ['note: he says it feels like glimmering']],
     ['his helmet is cracked', ['note: his helmet is cracked']],
     ['right upper, left lower', ['note: right upper, left lower']],
-    ["there's a zorble on his left knee", ['visit left knee', "note: there's a zorble"]],
+    ["there's a zorble on his left knee", ['visit left knee', "note: there's a zorble on his left knee"]],
     ['swelling on the left knee and a weird flimmer', ['swelling left knee', 'note: a weird flimmer']],
   ])('is kept in words: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
