@@ -5,7 +5,7 @@ import { Cautions } from './frame/Cautions.tsx';
 import { Foot } from './frame/Foot.tsx';
 import { Header } from './frame/Header.tsx';
 import { More } from './frame/More.tsx';
-import { Notices } from './frame/Notices.tsx';
+import { Notices, StandingNotices } from './frame/Notices.tsx';
 import { PANEL_NAMES, PANELS, shown } from './frame/panels.ts';
 import { useTools } from './frame/tools.ts';
 import { HearingSheet } from './listen/HearingSheet.tsx';
@@ -25,6 +25,7 @@ export function Page() {
     <div class="page">
       <Header />
       <Banner />
+      <StandingNotices />
       <Notices />
       <main class={`panels columns-${now.length}`}>
         {panels.map((one) => {

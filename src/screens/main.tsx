@@ -3,7 +3,7 @@
 import { render } from 'preact';
 import './styles/index.css';
 import { computed, effect, signal, untracked } from '@preact/signals';
-import { createIdbShelf, type Role } from '../record/store/index.ts';
+import { createIdbShelf, createWitness, type Role } from '../record/store/index.ts';
 import { createDesk, derive, say, sayWaiting, trouble } from './desk/index.ts';
 import { createSettled } from './entries/settled.ts';
 import { createColumns } from './frame/columns.ts';
@@ -57,6 +57,7 @@ const keeper = createKeeper(
   door,
   () => role.peek() !== 'follows',
   () => heardSounds.makeRoom(),
+  createWitness(storage),
 );
 const soundChoice = keptChoice(storage, 'fieldsay-sound-kept', SOUND_CHOICES, 'until-closed');
 const heardSounds = createSounds({ shelf, door, keeper, choice: soundChoice, room: bytesLeft });

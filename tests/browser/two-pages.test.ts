@@ -18,17 +18,17 @@ describe('the second page', () => {
     const second = await context.newPage();
     await second.goto(inject('page'));
     await ready(second);
-    await second.getByText('This page follows.').waitFor();
+    await second.getByText('This page follows').waitFor();
     expect(await sentences(second)).toEqual(['LEFT forearm: swelling']);
     await say(page, 'right knee swelling');
     await second.locator('.panel-entries .entry', { hasText: 'knee' }).waitFor();
     await say(second, 'left ankle swelling');
     await second.getByText('Waiting to be read').waitFor();
-    await second.getByRole('button', { name: 'Record here instead' }).click();
+    await second.getByRole('button', { name: 'Record here' }).click();
     await second.locator('.panel-entries .entry', { hasText: 'ankle' }).waitFor();
     await second.locator('.saved[data-said="3"]').waitFor();
     // The first page follows now, and shows what the second one wrote.
-    await page.getByText('This page follows.').waitFor();
+    await page.getByText('This page follows').waitFor();
     await page.locator('.panel-entries .entry', { hasText: 'ankle' }).waitFor();
     const expected = ['LEFT forearm: swelling', 'LEFT ankle: swelling', 'RIGHT knee: swelling'];
     expect((await sentences(page)).toSorted()).toEqual(expected.toSorted());

@@ -24,7 +24,9 @@ export type Fault =
   /** the log's last event is not the one that the record names as its last */
   | { readonly fault: 'other-end'; readonly place: number }
   /** what names the last event could not be read, so a cut at the end would go unseen */
-  | { readonly fault: 'no-head'; readonly place: number };
+  | { readonly fault: 'no-head'; readonly place: number }
+  /** the log had come to event `was` before, with another content or further than it goes now */
+  | { readonly fault: 'put-back'; readonly place: number; readonly was: number };
 
 export interface Verdict {
   readonly faults: readonly Fault[];
@@ -32,14 +34,20 @@ export interface Verdict {
   readonly lastWhole: number;
   /** the place and hash that the next event follows */
   readonly end: Head;
+  /** the hash of each event that can be read, by its place */
+  readonly hashes: ReadonlyMap<number, string>;
 }
 
-/** Verifies a log, given in the order of its places; `head` is null where it could not be read. */
+/**
+ * Verifies a log, given in the order of its places; `head` is null where it could not be read. `witness` is where the log
+ * had come to at least, from elsewhere; null where nobody knows.
+ */
 export async function verifyLog(
   record: string,
   log: readonly Stored[],
   head: Head | null,
   digest: Digest,
+  witness: Head | null = null,
 ): Promise<Verdict> {
   const faults: Fault[] = [];
   let hash: string | null = await beginChain(record, digest);
@@ -66,10 +74,23 @@ export async function verifyLog(
   } else if (head.count < place || (hash !== null && head.hash !== hash)) {
     faults.push({ fault: 'other-end', place });
   }
+  const byPlace = new Map(
+    log.flatMap((one, index) => {
+      const own = hashes[index] ?? null;
+      return own === null ? [] : [[one.place, own] as const];
+    }),
+  );
+  if (witness !== null) {
+    const own = byPlace.get(witness.count);
+    if (witness.count > Math.max(place, head?.count ?? 0))
+      faults.push({ fault: 'put-back', place: place + 1, was: witness.count });
+    else if (own !== undefined && own !== witness.hash)
+      faults.push({ fault: 'put-back', place: witness.count, was: witness.count });
+  }
   const lastWhole = Math.min(place, ...faults.map((one) => one.place - 1));
   const end = {
     count: Math.max(place, head?.count ?? 0),
     hash: hash ?? head?.hash ?? (await beginChain(record, digest)),
   };
-  return { faults, lastWhole, end };
+  return { faults, lastWhole, end, hashes: byPlace };
 }

@@ -29,7 +29,7 @@ export function createIdbShelf(store: UseStore = createStrictStore(DATABASE, OBJ
       (await store('readonly', (on) =>
         promisifyRequest(on.getAllKeys(rangeUnder(prefix))),
       )) as unknown as Key[],
-    write: ({ absent = [], put = [], add = [], remove = [], removeUnder = [] }) =>
+    write: ({ absent = [], put = [], add = [], change = [], remove = [], removeUnder = [] }) =>
       store('readwrite', (on) => {
         // An add that finds something there ends the transaction; one that does not is taken back at once.
         for (const key of absent) {
@@ -40,6 +40,13 @@ export function createIdbShelf(store: UseStore = createStrictStore(DATABASE, OBJ
         for (const prefix of removeUnder) on.delete(rangeUnder(prefix));
         for (const { key, value } of put) on.put(value, [...key]);
         for (const { key, value } of add) on.add(value, [...key]);
+        for (const { key, to } of change) {
+          const request = on.get([...key]);
+          request.onsuccess = () => {
+            const next = to(request.result);
+            if (next !== undefined) on.put(next, [...key]);
+          };
+        }
       }),
   };
 }

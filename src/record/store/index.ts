@@ -26,3 +26,4 @@ export type { Key, Placed, Shelf, Write } from './shelf.ts';
 export { createStrictStore } from './strict-store.ts';
 export * from './vault/index.ts';
 export { type Left, wipeEverything } from './wipe.ts';
+export { createWitness, type Witness, type WitnessStorage } from './witness.ts';

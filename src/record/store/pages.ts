@@ -6,6 +6,8 @@ export type Role = 'asking' | 'writes' | 'follows';
 export type Told =
   | { readonly told: 'kept'; readonly record: string }
   | { readonly told: 'locked' }
+  /** a passphrase was set: there is something to lock now */
+  | { readonly told: 'guarded' }
   | { readonly told: 'wiped' };
 
 export interface Pages {

@@ -16,6 +16,8 @@ export interface Write {
   readonly add?: readonly Placed[];
   /** nothing may lie there, or the whole write fails as `taken`; nothing lies there afterwards */
   readonly absent?: readonly Key[];
+  /** what lies there is replaced by what `to` makes of it, with nobody writing in between; undefined leaves it as it is */
+  readonly change?: readonly { readonly key: Key; readonly to: (lies: unknown) => unknown }[];
   readonly remove?: readonly Key[];
   /** everything under these prefixes */
   readonly removeUnder?: readonly Key[];

@@ -1,20 +1,34 @@
-// What the page has to say about itself: an update that waits, a record that could not be kept, the last thing done.
+// What the page has to say about itself: what stays so until it is mended, under the head; the last thing done and an
+// update that waits, over it for a moment.
 
 import { isUnderWay } from '../desk/index.ts';
 import { DamageNotice } from '../records/DamageNotice.tsx';
 import { FollowNotice } from '../records/FollowNotice.tsx';
 import { useTools } from './tools.ts';
 
+/** The patient in mind must stay in sight beside these, so they have a place of their own. */
+export function StandingNotices() {
+  const { desk } = useTools();
+  const fault = desk.keeper.fault.value;
+  return (
+    <div class="standing" role="status">
+      {fault !== null && (
+        <p class="notice trouble">
+          <span>{fault}</span>
+        </p>
+      )}
+      <FollowNotice />
+      <DamageNotice />
+    </div>
+  );
+}
+
 export function Notices() {
   const { desk, update } = useTools();
-  const fault = desk.keeper.fault.value;
   const notice = desk.notice.value;
   const offer = update.waits.value && !isUnderWay(desk.record.value, desk.wall.value);
   return (
     <div class="notices" role="status">
-      {fault !== null && <p class="notice trouble">{fault}</p>}
-      <FollowNotice />
-      <DamageNotice />
       {offer && (
         <p class="notice">
           A new version of this page waits. Records stay.{' '}

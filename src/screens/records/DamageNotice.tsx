@@ -19,9 +19,9 @@ export function DamageNotice() {
   };
   return (
     <p class="notice trouble">
-      {damage.why}{' '}
+      <span>{damage.why}</span>{' '}
       <button type="button" class="button" onClick={() => void save()}>
-        Save the damaged part as a file
+        Save the damaged part
       </button>
     </p>
   );

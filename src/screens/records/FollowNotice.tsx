@@ -8,11 +8,10 @@ export function FollowNotice() {
   return (
     <p class="notice">
       <span>
-        <b>This page follows.</b> Another page of this browser records; what it keeps is shown here. What is
-        said here waits.
+        <b>This page follows</b> another one that records. What is said here waits.
       </span>{' '}
       <button type="button" class="button" onClick={() => pages.value?.takeOver()}>
-        Record here instead
+        Record here
       </button>
     </p>
   );

@@ -2,6 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { useTools } from '../frame/tools.ts';
+import { GoneRecords } from './GoneRecords.tsx';
 import { RecordItem } from './RecordItem.tsx';
 import type { Listing } from './RecordsSheet.tsx';
 import { openKept } from './restore.ts';
@@ -17,11 +18,12 @@ interface Props {
 /** Fewer are found faster by looking. */
 const MANY = 3;
 
-export function RecordList({ listing: { records, unnamed }, leave, changed }: Props) {
+export function RecordList({ listing: { records, unnamed, gone }, leave, changed }: Props) {
   const { desk } = useTools();
   const [typed, setTyped] = useState('');
   const found = records.filter((one) => matches(one, typed));
-  if (records.length === 0 && unnamed.length === 0) return <p class="empty">No record is kept yet.</p>;
+  if (records.length === 0 && unnamed.length === 0 && gone.length === 0)
+    return <p class="empty">No record is kept yet.</p>;
   return (
     <section aria-label="Kept records" class="part">
       {records.length >= MANY && (
@@ -73,6 +75,7 @@ export function RecordList({ listing: { records, unnamed }, leave, changed }: Pr
           </ul>
         </section>
       )}
+      <GoneRecords gone={gone} changed={changed} />
     </section>
   );
 }

@@ -7,6 +7,7 @@ import { Demos } from '../play/Demos.tsx';
 import { SoundChoiceForm } from '../sound/index.ts';
 import { OpenTalk } from '../talk/OpenTalk.tsx';
 import { FilingForm } from './FilingForm.tsx';
+import { HashCheck } from './HashCheck.tsx';
 import { RecordList } from './RecordList.tsx';
 import { Safety } from './Safety.tsx';
 import { type Shown, shownOf } from './summary.ts';
@@ -19,6 +20,7 @@ import { whyNot } from './words.ts';
 export interface Listing {
   readonly records: readonly Shown[];
   readonly unnamed: readonly string[];
+  readonly gone: readonly string[];
 }
 
 export function RecordsSheet({ close }: { readonly close: () => void }) {
@@ -29,7 +31,7 @@ export function RecordsSheet({ close }: { readonly close: () => void }) {
     desk.keeper
       .settled()
       .then(() => desk.keeper.list())
-      .then(({ records, unnamed }) => setListing({ records: records.map(shownOf), unnamed }))
+      .then(({ records, ...others }) => setListing({ records: records.map(shownOf), ...others }))
       .catch((error) => setFault(`The kept records could not be read: ${whyNot(error)}`));
   useEffect(() => void read(), []);
   const record = desk.record.value;
@@ -57,6 +59,7 @@ export function RecordsSheet({ close }: { readonly close: () => void }) {
             New incident
           </button>
           <FilingForm record={record} changed={() => void read()} close={close} />
+          <HashCheck record={record.facts.id} />
         </>
       )}
       {record === null && <p class="small-print">A new record begins with the first words that are said.</p>}

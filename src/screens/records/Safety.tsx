@@ -39,9 +39,19 @@ function NoPassphrase() {
   return (
     <>
       <p>
-        Records are encrypted under a key of this device. <b>Whoever can use this browser can read them</b>{' '}
-        until a passphrase is set. There is no way back to a record whose passphrase is forgotten.
+        Records are encrypted under a key of this device, which lies beside them.{' '}
+        <b>Whoever can use this browser can read them</b> until a passphrase is set.
       </p>
+      <ul class="small-print">
+        <li>
+          The key guards against a search of this browser’s files for words, and cannot be read out by a
+          script.
+        </li>
+        <li>
+          It does not guard against whoever holds this device unlocked, or copies this browser’s folder.
+        </li>
+        <li>There is no way back to a record whose passphrase is forgotten.</li>
+      </ul>
       <PassphraseForm
         title="Set a passphrase"
         submit={async (passphrase) => {
@@ -59,7 +69,10 @@ function Locked() {
   const { desk, idle } = tools;
   return (
     <>
-      <p>Records are encrypted under your passphrase. Closing the page locks it.</p>
+      <p>
+        Records are encrypted under your passphrase. Closing the page locks it. The passphrase guards what is
+        kept from whoever takes the device, not from whoever holds it while this page is unlocked.
+      </p>
       <button type="button" class="button primary wide" onClick={() => void lockPage(tools)}>
         Lock now
       </button>

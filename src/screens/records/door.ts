@@ -6,6 +6,7 @@ import {
   changePassphrase,
   isStoreFailure,
   type Keys,
+  lockedVault,
   openForOne,
   openVault,
   type PassphraseSet,
@@ -34,6 +35,8 @@ export interface Door {
   keys(): Keys | null;
   /** opens the door or finds it locked; may be tried again where there was no storage */
   start(): Promise<void>;
+  /** looks whether another page set a passphrase, so that this page can be locked too */
+  notice(): Promise<void>;
   /** forgets the keys; does nothing before a passphrase is set. Gives whether it is locked now. */
   lock(): boolean;
   unlock(passphrase: string): Promise<Unlocked['kind']>;
@@ -81,6 +84,14 @@ export function createDoor(shelf: Shelf, clock: () => number): Door {
         if (!isStoreFailure(error)) throw error;
         now.value = { state: 'without', why: whyNot(error) };
       }
+    },
+    notice: async () => {
+      const vault = await lockedVault(shelf).catch(() => null);
+      const state = now.value;
+      if (vault === null || state.state !== 'open' || state.by !== 'device') return;
+      hasPasskey = vault.passkey !== null;
+      // What it holds is the key of before, which the vault keeps under the new one: what it seals can be read on.
+      now.value = { state: 'open', by: 'passphrase' };
     },
     lock: () => {
       const state = now.value;

@@ -15,6 +15,8 @@ function inWords(fault: Fault): string {
       return `event ${fault.place} does not follow the one before it, so something was altered or put in`;
     case 'other-end':
       return `the log does not end with event ${fault.place} as it should`;
+    case 'put-back':
+      return `this log had come to event ${fault.was} on this device and is now other or shorter: an older copy was put back, or the browser lost what it had written`;
     case 'no-head':
       return 'what says where the log ends cannot be read, so a cut at its end would not show';
   }

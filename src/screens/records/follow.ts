@@ -33,7 +33,8 @@ export function joinOthers(tools: Tools): Pages {
     },
     (told) => {
       if (told.told === 'wiped') window.location.reload();
-      else if (told.told === 'locked') void lockPage(tools);
+      else if (told.told === 'guarded') void desk.door.notice();
+      else if (told.told === 'locked') void desk.door.notice().then(() => lockPage(tools));
       else if (desk.role.peek() === 'follows') {
         next = told.record;
         void catchUp();
@@ -53,8 +54,13 @@ export function joinOthers(tools: Tools): Pages {
     if (kept !== null) untracked(() => pages.tell({ told: 'kept', record: kept.record }));
   });
   let wasOpen = false;
+  let wasBy = '';
   effect(() => {
-    const { state } = desk.door.now.value;
+    const now = desk.door.now.value;
+    const { state } = now;
+    const by = now.state === 'open' ? now.by : '';
+    if (wasBy === 'device' && by === 'passphrase') pages.tell({ told: 'guarded' });
+    wasBy = by;
     if (wasOpen && state === 'locked') pages.tell({ told: 'locked' });
     wasOpen = state === 'open';
   });

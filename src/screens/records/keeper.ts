@@ -3,6 +3,7 @@
 import { type Signal, signal } from '@preact/signals';
 import {
   appendToLog,
+  createWitness,
   emptyEnd,
   type Head,
   isStoreFailure,
@@ -13,6 +14,7 @@ import {
   type RecordRow,
   readLog,
   type Shelf,
+  type Witness,
 } from '../../record/store/index.ts';
 import type { OpenRecord } from '../desk/open-record.ts';
 import type { Door } from './door.ts';
@@ -24,6 +26,8 @@ export interface Listed {
   readonly records: readonly Pick<RecordRow, 'facts' | 'summary'>[];
   /** records whose name cannot be read */
   readonly unnamed: readonly string[];
+  /** records that were kept here, and were removed other than by this page */
+  readonly gone: readonly string[];
 }
 
 /** How much of a record is on the disk. */
@@ -52,6 +56,8 @@ export interface Keeper {
   /** a record's log, verified; what is new is added after it from now on */
   read(id: string): Promise<ReadLog>;
   remove(id: string): Promise<void>;
+  /** forgets that a record that is gone was ever here */
+  forgetGone(id: string): void;
 }
 
 /** What of a record's log is known to be on the disk. */
@@ -74,12 +80,14 @@ export function createKeeper(
   door: Door,
   mayWrite: () => boolean,
   makeRoom: () => Promise<number> = async () => 0,
+  witness: Witness = createWitness(null),
 ): Keeper {
   const fault = signal<string | null>(null);
   const unwritten = signal(0);
   const kept = signal<KeptSoFar | null>(null);
   const logs = new Map<string, Log>();
   const pending = new Map<string, OpenRecord>();
+  const contradicted = new Set<string>();
   let pumping: Promise<void> | null = null;
   let triesAgain = false;
 
@@ -90,7 +98,10 @@ export function createKeeper(
   };
 
   const read = async (id: string): Promise<ReadLog> => {
-    const log = await readLog(shelf, needKeys(), id);
+    const log = await readLog(shelf, needKeys(), id, witness.of(id));
+    // What contradicts the witness must be said again at every opening: it is not to be taught otherwise.
+    if (log.verdict.faults.some(({ fault: kind }) => kind === 'put-back')) contradicted.add(id);
+    else if (log.verdict.faults.length === 0) witness.note(id, log.verdict.end);
     const ids = new Set(log.events.flatMap((event) => idOf(event) ?? []));
     const last = idOf(log.events.at(-1));
     logs.set(id, { end: log.verdict.end, ids, events: log.events.length, last });
@@ -108,6 +119,7 @@ export function createKeeper(
     const fresh = freshIn(exam.events, log);
     const addition = { facts, summary: { ...summaryOf(record) }, events: fresh, open };
     const end = await appendToLog(shelf, needKeys(), log.end, addition);
+    if (!contradicted.has(facts.id)) witness.note(facts.id, end);
     for (const { id } of fresh) log.ids.add(id);
     logs.set(facts.id, {
       end,
@@ -202,6 +214,7 @@ export function createKeeper(
     list: async () => {
       const fresh = [...pending.values()].map((record) => ({ ...record, summary: { ...summaryOf(record) } }));
       const kept = door.keys() === null ? { records: [], unnamed: [] } : await listRecords(shelf, needKeys());
+      const here = new Set((await shelf.keysUnder(['head'])).map((key) => String(key[1])));
       const older = kept.records.filter(({ facts }) => !fresh.some((one) => one.facts.id === facts.id));
       const records = [...fresh, ...older].toSorted(
         (a, b) => Date.parse(b.facts.startedAt) - Date.parse(a.facts.startedAt),
@@ -209,7 +222,8 @@ export function createKeeper(
       const state = door.now.value;
       // What is locked for an examination begun under the lock is no damage, and is not shown at all.
       const isForOne = state.state === 'open' && state.by === 'one';
-      return { records, unnamed: isForOne ? [] : kept.unnamed };
+      const gone = witness.records().filter((id) => !here.has(id) && !pending.has(id));
+      return { records, unnamed: isForOne ? [] : kept.unnamed, gone: isForOne ? [] : gone };
     },
     unkept: (id) => pending.get(id) ?? null,
     remove: async (id) => {
@@ -224,7 +238,9 @@ export function createKeeper(
         ],
       });
       logs.delete(id);
+      witness.forget(id);
     },
+    forgetGone: witness.forget,
   };
 }
 

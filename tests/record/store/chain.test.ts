@@ -17,13 +17,17 @@ async function chained(count: number): Promise<{ log: Stored[]; head: { count: n
   return { log, head: { count, hash } };
 }
 
-const judge = (log: readonly Stored[], head: { count: number; hash: string } | null) =>
-  verifyLog('invented', log, head, sha256);
+type End = { readonly count: number; readonly hash: string };
+const judge = (log: readonly Stored[], head: End | null, witness: End | null = null) =>
+  verifyLog('invented', log, head, sha256, witness);
 
 describe('a log', () => {
   it('that is whole has no faults, and its end is where the next event goes', async () => {
     const { log, head } = await chained(5);
-    expect(await judge(log, head)).toEqual({ faults: [], lastWhole: 5, end: head });
+    const { hashes, ...verdict } = await judge(log, head);
+    expect(verdict).toEqual({ faults: [], lastWhole: 5, end: head });
+    expect([...hashes.keys()]).toEqual([1, 2, 3, 4, 5]);
+    expect(hashes.get(5)).toBe(head.hash);
     expect((await judge([], { count: 0, hash: await beginChain('invented', sha256) })).faults).toEqual([]);
   });
 
@@ -35,6 +39,17 @@ describe('a log', () => {
     const { faults, lastWhole } = await judge(altered, head);
     expect(faults).toEqual([{ fault: 'out-of-chain', place: 3 }]);
     expect(lastWhole).toBe(2);
+  });
+
+  it('put back whole to an earlier state of itself is whole in itself, and contradicts its witness', async () => {
+    const [now, before] = [await chained(5), await chained(3)];
+    expect((await judge(before.log, before.head)).faults).toEqual([]);
+    expect((await judge(before.log, before.head, now.head)).faults).toEqual([
+      { fault: 'put-back', place: 4, was: 5 },
+    ]);
+    expect((await judge(now.log, now.head, before.head)).faults).toEqual([]);
+    const other = { count: 3, hash: now.head.hash };
+    expect((await judge(now.log, now.head, other)).faults).toEqual([{ fault: 'put-back', place: 3, was: 3 }]);
   });
 
   it('with its last event altered does not end as the record says', async () => {

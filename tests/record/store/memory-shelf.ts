@@ -43,7 +43,7 @@ export function memoryShelf(lies: Map<string, unknown> = new Map()): MemoryShelf
       keysUnder(prefix)
         .filter((key) => from === undefined || compare(key, [...prefix, from]) >= 0)
         .map((key) => ({ key, value: lies.get(nameOf(key)) })),
-    write: async ({ absent = [], put = [], add = [], remove = [], removeUnder = [] }: Write) => {
+    write: async ({ absent = [], put = [], add = [], change = [], remove = [], removeUnder = [] }: Write) => {
       if (failing !== null) {
         const kind = failing;
         failing = null;
@@ -57,6 +57,10 @@ export function memoryShelf(lies: Map<string, unknown> = new Map()): MemoryShelf
       for (const { key, value } of add) {
         if (next.has(nameOf(key))) throw storeFailure('taken', 'ConstraintError');
         next.set(nameOf(key), value);
+      }
+      for (const { key, to } of change) {
+        const value = to(next.get(nameOf(key)));
+        if (value !== undefined) next.set(nameOf(key), value);
       }
       lies.clear();
       for (const [name, value] of next) lies.set(name, value);

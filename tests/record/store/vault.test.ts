@@ -91,6 +91,58 @@ describe('the vault', () => {
     expect(await wordsIn(shelf, opened.keys, 'r1')).toEqual([{ id: 'x-1', words: 'before' }]);
   });
 
+  it('seals nothing anew over what was written meanwhile: the end of a log is never put back', async () => {
+    const shelf = memoryShelf();
+    const before = await open(shelf);
+    await keepWords(shelf, before, 'r1', 'first');
+    const set = await setPassphrase(shelf, PASSPHRASE);
+    if (set.kind !== 'set') throw new Error(set.kind);
+    let end = (await readLog(shelf, set.keys, 'r1')).verdict.end;
+    const facts = { id: 'r1', kind: 'live', title: '', startedAt: '2031-04-05T10:00:00Z' } as const;
+    // The page goes on writing between the reading of the log's end and its writing.
+    const busy: Shelf = {
+      ...shelf,
+      write: async (write) => {
+        const addition = { facts, summary: {}, events: [{ id: `x-${end.count + 1}` }], open: true };
+        if (write.change?.some(({ key }) => key[0] === 'head'))
+          end = await appendToLog(shelf, set.keys, end, addition);
+        await shelf.write(write);
+      },
+    };
+    await sealAnew(busy, set.keys);
+    const log = await readLog(shelf, set.keys, 'r1');
+    expect(log.verdict).toMatchObject({ faults: [], end });
+    expect(end.count).toBe(2);
+  });
+
+  it('is given one passphrase by two pages that set one at once; the other is told so', async () => {
+    const shelf = memoryShelf();
+    await keepWords(shelf, await open(shelf), 'r1', 'before');
+    const both = await Promise.all([setPassphrase(shelf, PASSPHRASE), setPassphrase(shelf, OTHER)]);
+    expect(both.map(({ kind }) => kind).toSorted()).toEqual(['refused', 'set']);
+    const holds = both[0]?.kind === 'set' ? PASSPHRASE : OTHER;
+    const opened = await unlock(shelf, holds, NOW);
+    if (opened.kind !== 'open') throw new Error(opened.kind);
+    expect(await wordsIn(shelf, opened.keys, 'r1')).toHaveLength(1);
+  });
+
+  it('keeps the key of every examination begun while locked, whoever else changes it at once', async () => {
+    const shelf = await locked();
+    const made = {
+      credential: new Uint8Array([1]),
+      salt: new Uint8Array(32),
+      secret: new Uint8Array(32).fill(7),
+    };
+    const changing = changePassphrase(shelf, PASSPHRASE, OTHER, NOW);
+    const begun = await Promise.all(['r2', 'r3', 'r4'].map(() => openForOne(shelf)));
+    expect((await changing).kind).toBe('set');
+    expect((await addPasskey(shelf, OTHER, made, NOW)).kind).toBe('set');
+    for (const [index, keys] of begun.entries()) await keepWords(shelf, keys, `r${index + 2}`, 'at once');
+    const opened = await unlock(shelf, OTHER, NOW);
+    if (opened.kind !== 'open') throw new Error(opened.kind);
+    for (const id of ['r1', 'r2', 'r3', 'r4']) expect(await wordsIn(shelf, opened.keys, id)).toHaveLength(1);
+  });
+
   it('takes an examination while locked, which only the passphrase reads afterwards', async () => {
     const shelf = await locked();
     const one = await openForOne(shelf);

@@ -1,6 +1,6 @@
 // Reads a record's log and says what of it is whole; what is not stays where it lies.
 
-import { type Stored, type Verdict, verifyLog } from '../../chain/index.ts';
+import { type Head, type Stored, type Verdict, verifyLog } from '../../chain/index.ts';
 import { sha256 } from '../bytes.ts';
 import { headKey, placeOf, rowKey } from '../places.ts';
 import { type Keys, type Unsealed, unseal } from '../sealed.ts';
@@ -44,8 +44,13 @@ async function openRows(
   );
 }
 
-/** The whole log of a record, verified. */
-export async function readLog(shelf: Shelf, keys: Keys, record: string): Promise<ReadLog> {
+/** The whole log of a record, verified; `witness` is where it had come to at least, as far as that is known. */
+export async function readLog(
+  shelf: Shelf,
+  keys: Keys,
+  record: string,
+  witness: Head | null = null,
+): Promise<ReadLog> {
   const [top, rows] = await Promise.all([
     shelf.get(headKey(record)),
     shelf.under(rowKey(record, 0).slice(0, 2)),
@@ -56,7 +61,7 @@ export async function readLog(shelf: Shelf, keys: Keys, record: string): Promise
   ]);
   const row = head.kind === 'value' ? readRecordRow(head.value) : null;
   const log = opened.map(({ stored }) => stored);
-  const verdict = await verifyLog(record, log, row?.head ?? null, sha256);
+  const verdict = await verifyLog(record, log, row?.head ?? null, sha256, witness);
   return {
     events: log.flatMap((one) => (one.kind === 'event' ? [one.event] : [])),
     verdict,

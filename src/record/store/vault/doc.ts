@@ -63,4 +63,23 @@ export async function readVault(shelf: Shelf): Promise<Vault | null | 'unknown'>
   return stored as Vault;
 }
 
+/**
+ * Changes a locked vault where it lies, so that nothing another page put there in between is lost. False where it is no
+ * longer the vault that was read.
+ */
+export async function changeVault(
+  shelf: Shelf,
+  read: LockedVault,
+  to: (vault: LockedVault) => LockedVault,
+): Promise<boolean> {
+  let changed = false;
+  const change = (lies: unknown): LockedVault | undefined => {
+    const vault = lies as LockedVault | undefined;
+    changed = vault?.kind === 'locked' && vault.main === read.main;
+    return vault !== undefined && changed ? to(vault) : undefined;
+  };
+  await shelf.write({ change: [{ key: VAULT_KEY, to: change }] });
+  return changed;
+}
+
 export const vaultRow = (vault: Vault): Placed => ({ key: VAULT_KEY, value: vault });

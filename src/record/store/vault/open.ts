@@ -4,7 +4,7 @@ import { newName } from '../bytes.ts';
 import { storeFailure } from '../failure.ts';
 import type { Keys } from '../sealed.ts';
 import type { Shelf } from '../shelf.ts';
-import { type DeviceVault, type LockedVault, readVault, VAULT_KEY, vaultRow } from './doc.ts';
+import { changeVault, type DeviceVault, readVault, VAULT_KEY, vaultRow } from './doc.ts';
 import { putIn } from './inbox.ts';
 import { keyOf, newDeviceKey, newRawKey, unwrap, wrap } from './wrap.ts';
 
@@ -60,7 +60,8 @@ export async function openForOne(shelf: Shelf): Promise<Keys> {
     throw storeFailure('request', 'the vault is not locked');
   const [main, raw] = [newName(), newRawKey()];
   const one = await putIn(vault.inbox.publicKey, main, raw);
-  const next: LockedVault = { ...vault, waiting: [...vault.waiting, one] };
-  await shelf.write({ put: [vaultRow(next)] });
+  // A key that is not in the vault opens nothing later: then the examination must not begin under it.
+  if (!(await changeVault(shelf, vault, (now) => ({ ...now, waiting: [...now.waiting, one] }))))
+    throw storeFailure('request', 'the vault was changed by another page');
   return { main, all: new Map([[main, await keyOf(raw)]]) };
 }

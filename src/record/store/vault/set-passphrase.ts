@@ -4,7 +4,7 @@ import { judgePassphrase } from '../../crypt/index.ts';
 import { type Bytes, newName, random } from '../bytes.ts';
 import type { Keys } from '../sealed.ts';
 import type { Shelf } from '../shelf.ts';
-import { type LockedVault, readVault, TRIES_KEY, vaultRow } from './doc.ts';
+import { changeVault, type LockedVault, readVault, TRIES_KEY, VAULT_KEY } from './doc.ts';
 import { createInbox } from './inbox.ts';
 import { allKeys, PASSKEY_PURPOSE, unlock } from './unlock.ts';
 import { keyFromPassphrase, keyFromSecret, keyOf, newRawKey, ROUNDS, unwrap, wrap } from './wrap.ts';
@@ -15,6 +15,8 @@ export type PassphraseSet =
   | { readonly kind: 'wrong' | 'wait'; readonly waitMs: number };
 
 const refused = (why: string): PassphraseSet => ({ kind: 'refused', why });
+
+const CHANGED = refused('Another page changed the keys meanwhile. Reload this page and try again.');
 
 async function lockWith(passphrase: string, name: string, raw: Bytes): Promise<LockedVault['passphrase']> {
   const salt = random(16);
@@ -53,8 +55,15 @@ export async function setPassphrase(shelf: Shelf, passphrase: string): Promise<P
     waiting: [],
     older: [{ name: before.main, ...(await wrap(mainKey, before.main, oldRaw)) }],
   };
-  await shelf.write({ put: [vaultRow(vault)], remove: [TRIES_KEY] });
-  return { kind: 'set', keys };
+  let isSet = false;
+  // Another page may have set one while the key was worked out: then that one holds.
+  const to = (lies: unknown): LockedVault | undefined => {
+    const now = lies as { readonly kind?: unknown; readonly main?: unknown } | undefined;
+    isSet = now?.kind === 'device' && now.main === before.main;
+    return isSet ? vault : undefined;
+  };
+  await shelf.write({ change: [{ key: VAULT_KEY, to }], remove: [TRIES_KEY] });
+  return isSet ? { kind: 'set', keys } : refused('A passphrase is set already; change it instead.');
 }
 
 /** Changes the passphrase; the old one must be given again, whoever holds the page open. `now` in epoch ms. */
@@ -72,9 +81,9 @@ export async function changePassphrase(
   const vault = await readVault(shelf);
   if (vault === null || vault === 'unknown' || vault.kind !== 'locked')
     return refused('No passphrase is set yet.');
-  const next = { ...vault, passphrase: await lockWith(passphrase, vault.main, opened.raw) };
-  await shelf.write({ put: [vaultRow(next)] });
-  return { kind: 'set', keys: await allKeys(next, opened.raw) };
+  const lock = await lockWith(passphrase, vault.main, opened.raw);
+  if (!(await changeVault(shelf, vault, (now) => ({ ...now, passphrase: lock })))) return CHANGED;
+  return { kind: 'set', keys: await allKeys(vault, opened.raw) };
 }
 
 /** Lets a passkey open the vault too; the passphrase must be given, and goes on working. */
@@ -94,6 +103,6 @@ export async function addPasskey(
   const by = await keyFromSecret(made.secret, made.salt, PASSKEY_PURPOSE);
   const { credential, salt } = made;
   const passkey = { credential, salt, ...(await wrap(by, vault.main, opened.raw)) };
-  await shelf.write({ put: [vaultRow({ ...vault, passkey })] });
+  if (!(await changeVault(shelf, vault, (now) => ({ ...now, passkey })))) return CHANGED;
   return { kind: 'set', keys: opened.keys };
 }
