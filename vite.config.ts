@@ -15,11 +15,18 @@ const withoutPolicy: Plugin = {
 /** The recogniser's package brings a Blob for old browsers along, which fails in a worker; the worker's own is taken. */
 const BLOB = fileURLToPath(new URL('src/speech/engine/blob.js', import.meta.url));
 
+/** The page of a responder, and the board of a command post. */
+const INPUT = ['index.html', 'board.html'].map((file) => fileURLToPath(new URL(file, import.meta.url)));
+
 export default defineConfig({
   base: './',
   resolve: { alias: { 'blob-polyfill': BLOB } },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  build: { target: 'es2023', modulePreload: { polyfill: false } },
+  build: {
+    target: 'es2023',
+    modulePreload: { polyfill: false },
+    rolldownOptions: { input: INPUT },
+  },
   preview: { host: 'localhost', port: 4173 },
   worker: { format: 'es' },
   plugins: [
@@ -49,6 +56,9 @@ export default defineConfig({
       workbox: {
         // The reader of QR symbols is kept from the start: a record is received where there is no network.
         globPatterns: ['**/*.{js,css,html,svg,png,talk,webmanifest}', 'assets/zxing_reader*.wasm'],
+        // The board belongs to the post and its server; no phone keeps it.
+        globIgnores: ['board.html', 'assets/board-*'],
+        navigateFallbackDenylist: [/\/board/],
         cleanupOutdatedCaches: true,
         // The page takes control of its first visit too, so that a cold start without a network works at once.
         clientsClaim: true,

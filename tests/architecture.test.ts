@@ -4,9 +4,19 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
-/** Left to right; a stage may import from those before it. The last two stand side by side. */
-const STAGES = ['terms', 'jsgf', 'speech', 'parse', 'record', 'clinical', 'timeline', 'handoff'] as const;
-const ENDS = ['screens', 'replay'] as const;
+/** Left to right; a stage may import from those before it. The last three stand side by side. */
+const STAGES = [
+  'terms',
+  'jsgf',
+  'speech',
+  'parse',
+  'record',
+  'clinical',
+  'timeline',
+  'handoff',
+  'link',
+] as const;
+const ENDS = ['screens', 'replay', 'post'] as const;
 
 const PURE: readonly string[] = ['terms', 'jsgf', 'parse', 'record', 'clinical', 'timeline', 'handoff'];
 /** Small tables that may be taken without the rest of their stage: an index would bring the whole parser along. */
@@ -150,6 +160,8 @@ describe('the pure stages', () => {
 describe('an import', () => {
   it.each([
     ['parse/a.ts', '../record/index.ts'],
+    ['record/a.ts', '../link/index.ts'],
+    ['screens/a.ts', '../post/post.ts'],
     ['record/a.ts', '../clinical/index.ts'],
     ['screens/a.ts', '../replay/run.ts'],
     ['terms/a.ts', '../../tests/a.ts'],

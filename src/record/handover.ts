@@ -33,13 +33,22 @@ export type HandoverStep =
         readonly sentence: string;
       }[];
     }
-  | { readonly step: 'question'; readonly text: string }
+  | {
+      readonly step: 'question';
+      readonly text: string;
+      /** where the command post asked it: its own name for the question */
+      readonly asked?: string;
+    }
   | {
       readonly step: 'answer';
       /** id of the question's event */
       readonly question: string;
       readonly text: string;
     }
+  /** the record was handed to another device, which writes from here on */
+  | { readonly step: 'passed'; readonly to: string; readonly name: string }
+  /** this device took the record over: `after` names the last event of the history that it goes on from */
+  | { readonly step: 'taken'; readonly from: string; readonly name: string; readonly after: string }
   /** words heard while the radio was in use: kept as said, and never read as findings */
   | { readonly step: 'aside'; readonly text: string; readonly engine: string };
 

@@ -9,6 +9,7 @@ import { Notices, StandingNotices } from './frame/Notices.tsx';
 import { PANEL_NAMES, PANELS, shown } from './frame/panels.ts';
 import { useTools } from './frame/tools.ts';
 import { HearingSheet } from './listen/HearingSheet.tsx';
+import { LinkSheet } from './link/LinkSheet.tsx';
 import { Banner } from './play/Banner.tsx';
 import { Ready } from './ready/Ready.tsx';
 import { Records } from './records/Records.tsx';
@@ -68,6 +69,8 @@ function Sheets() {
       return <Ready close={close} />;
     case 'hearing':
       return <HearingSheet close={close} />;
+    case 'link':
+      return <LinkSheet close={close} />;
     case 'words':
       return <WordsSheet close={close} />;
     case 'more':

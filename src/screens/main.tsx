@@ -18,6 +18,7 @@ import { settingsStorage } from './frame/storage.ts';
 import type { Sheet } from './frame/tools.ts';
 import { type Tools, ToolsProvider } from './frame/tools.ts';
 import { createUpdate } from './frame/update.ts';
+import { createLink, startLink } from './link/link.ts';
 import { bestOf } from './listen/alternatives.ts';
 import { createDictation } from './listen/dictation.ts';
 import { createEar } from './listen/ear.ts';
@@ -81,6 +82,7 @@ const tools: Tools = {
   derived: derive(desk),
   later: signal(null),
   player: createPlayer(desk),
+  link: createLink(storage, window),
   ear: createEar(async (parts) => (await import('./listen/engine/index.ts')).createEngine(parts), {
     heard: (heard) => {
       if (!own.isOwn(heard.utterance.text, heard.from)) sayHeard(desk, heard);
@@ -171,6 +173,7 @@ async function prepare(): Promise<void> {
     if (desk.role.value === 'writes') untracked(() => sayWaiting(desk));
   });
   document.documentElement.dataset.reader = 'there';
+  startLink(tools);
   await tools.ear.look();
 }
 

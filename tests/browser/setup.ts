@@ -10,6 +10,8 @@ declare module 'vitest' {
   export interface ProvidedContext {
     /** the address of the served page, ending in a slash */
     page: string;
+    /** the folder of the built page */
+    built: string;
     chromium: string;
     /** why no browser test can run, in one line; empty where they can */
     hindrance: string;
@@ -19,7 +21,12 @@ declare module 'vitest' {
 const CHROMIUM = process.env.CHROMIUM ?? '/usr/bin/chromium';
 
 type Served =
-  | { readonly kind: 'served'; readonly page: string; readonly close: () => Promise<void> }
+  | {
+      readonly kind: 'served';
+      readonly page: string;
+      readonly built: string;
+      readonly close: () => Promise<void>;
+    }
   | { readonly kind: 'hindered'; readonly why: string };
 
 /** What is in the way is handed to the browser tests, which fail by it: an error thrown here would stop all other tests. */
@@ -27,6 +34,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
   const served = await serve();
   project.provide('chromium', CHROMIUM);
   project.provide('page', served.kind === 'served' ? served.page : '');
+  project.provide('built', served.kind === 'served' ? served.built : '');
   project.provide('hindrance', served.kind === 'hindered' ? served.why : '');
   return async () => {
     if (served.kind === 'served') await served.close();
@@ -53,7 +61,7 @@ async function serve(): Promise<Served> {
     };
     return page === undefined
       ? { kind: 'hindered', why: 'the built page is not being served' }
-      : { kind: 'served', page, close };
+      : { kind: 'served', page, built: outDir, close };
   } catch (error) {
     const [why] = String(error).split('\n');
     return { kind: 'hindered', why: `the page could not be built: ${why}` };

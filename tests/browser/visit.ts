@@ -20,6 +20,8 @@ export interface VisitOptions {
   readonly look?: string;
   /** run in the page before its own scripts */
   readonly before?: () => void;
+  /** opened instead of the page's own address; its origin is the page's then */
+  readonly address?: string;
 }
 
 export const ARGUMENTS: readonly string[] = [
@@ -49,7 +51,8 @@ export async function visit(browser: Browser, options: VisitOptions = {}): Promi
 export async function visitUnread(browser: Browser, options: VisitOptions = {}): Promise<Visit> {
   const { width = 1440, height = 900 } = options;
   const context = await browser.newContext({ viewport: { width, height } });
-  const own = new URL(inject('page')).origin;
+  const address = options.address ?? inject('page');
+  const own = new URL(address).origin;
   const complaints: string[] = [];
   const foreign: string[] = [];
   context.on('request', (request) => {
@@ -65,7 +68,7 @@ export async function visitUnread(browser: Browser, options: VisitOptions = {}):
   const { look } = options;
   if (look !== undefined)
     await page.addInitScript((chosen) => localStorage.setItem('fieldsay-look', chosen), look);
-  await page.goto(inject('page'));
+  await page.goto(address);
   await ready(page);
   return { page, context, complaints, foreign, leave: () => context.close() };
 }

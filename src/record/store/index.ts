@@ -20,8 +20,8 @@ export {
   takeOverOpenRecords,
 } from './log/index.ts';
 export { joinPages, type Pages, type Role, type Told } from './pages.ts';
-export { OPEN_KEY } from './places.ts';
-export type { Keys } from './sealed.ts';
+export { linkKey, OPEN_KEY, placeOf } from './places.ts';
+export { type Keys, seal, unseal } from './sealed.ts';
 export type { Key, Placed, Shelf, Write } from './shelf.ts';
 export { createStrictStore } from './strict-store.ts';
 export * from './vault/index.ts';

@@ -8,11 +8,14 @@ export const rowKey = (record: string, place: number): Key => ['row', record, pl
 export const headKey = (record: string): Key => ['head', record];
 /** The sound of one utterance. */
 export const clipKey = (record: string, utterance: string): Key => ['clip', record, utterance];
+/** What this device needs of the incident that it is in with others; the rows of its book of what was sent by their first number. */
+export const linkKey = (what: 'member' | 'got' | 'row', from?: number): Key =>
+  from === undefined ? ['link', what] : ['link', what, from];
 /** The identifier of the record that was open last; no patient's words. */
 export const OPEN_KEY: Key = ['open'];
 
 /** Everything that is sealed lies under one of these. */
-export const SEALED_PREFIXES: readonly Key[] = [['row'], ['head'], ['clip']];
+export const SEALED_PREFIXES: readonly Key[] = [['row'], ['head'], ['clip'], ['link']];
 
 /** What a sealed value is bound to: its kind, its record and its number, in one text that no other place has. */
 export const placeOf = (key: Key): string => `fieldsay/1 ${JSON.stringify(key)}`;

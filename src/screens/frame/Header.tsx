@@ -1,6 +1,7 @@
 // The head of the page: whose record is open and whether it is kept, the look by one press, and the ways to records and more.
 
 import { clock, dayOf } from '../../timeline/index.ts';
+import { LinkBar } from '../link/LinkBar.tsx';
 import { LockButton } from '../records/LockButton.tsx';
 import { OtherPatients, PatientNow } from '../records/PatientBar.tsx';
 import { Saved } from '../records/Saved.tsx';
@@ -54,6 +55,7 @@ export function Header() {
         <LockButton />
       </nav>
       <OtherPatients />
+      <LinkBar />
     </header>
   );
 }

@@ -7,6 +7,7 @@ import type { Pages } from '../../record/store/index.ts';
 import type { Derived, Desk } from '../desk/index.ts';
 import type { Settled } from '../entries/settled.ts';
 import type { Later } from '../later/index.ts';
+import type { LinkTool } from '../link/link.ts';
 import type { Dictation } from '../listen/dictation.ts';
 import type { Ear } from '../listen/ear.ts';
 import type { Player } from '../play/player.ts';
@@ -31,7 +32,7 @@ export interface Reading {
   again(): void;
 }
 
-export type Sheet = 'cautions' | 'hearing' | 'records' | 'more' | 'words' | 'ready' | null;
+export type Sheet = 'cautions' | 'hearing' | 'records' | 'more' | 'words' | 'ready' | 'link' | null;
 
 export interface Tools {
   readonly desk: Desk;
@@ -39,6 +40,8 @@ export interface Tools {
   /** what is fetched after the page is shown; null until it is there */
   readonly later: Signal<Later | null>;
   readonly player: Player;
+  /** the incident that this page is in with others; nothing of it is fetched before it is used */
+  readonly link: LinkTool;
   /** the bundled recogniser */
   readonly ear: Ear;
   /** the browser's own recognition */

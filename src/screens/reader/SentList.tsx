@@ -20,6 +20,10 @@ function lineFor(step: KeptStep): string | null {
       return `They asked: “${step.text}”`;
     case 'answer':
       return `Answered: “${step.text}”`;
+    case 'passed':
+      return `Handed to ${step.name}, who writes from here on`;
+    case 'taken':
+      return `Taken over from ${step.name}`;
     case 'aside':
       return null;
   }

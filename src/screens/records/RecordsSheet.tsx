@@ -24,7 +24,7 @@ export interface Listing {
 }
 
 export function RecordsSheet({ close }: { readonly close: () => void }) {
-  const { desk, player } = useTools();
+  const { desk, player, sheet } = useTools();
   const [listing, setListing] = useState<Listing | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const read = () =>
@@ -66,6 +66,15 @@ export function RecordsSheet({ close }: { readonly close: () => void }) {
       {fault !== null && <p class="notice trouble">{fault}</p>}
       {listing !== null && <RecordList listing={listing} leave={leave} changed={() => void read()} />}
       {listing !== null && <Transfer records={listing.records} changed={() => void read()} />}
+      <button
+        type="button"
+        class="button big wide"
+        onClick={() => {
+          sheet.value = 'link';
+        }}
+      >
+        One incident with others: the team link
+      </button>
       <Safety />
       <SoundChoiceForm />
       <WipeAll />

@@ -3,4 +3,4 @@
 export { type Exported, exportRecords, readExport } from './file.ts';
 export { type Merged, mergeRecord } from './merge.ts';
 export { type BundleRead, readBundle } from './read-bundle.ts';
-export type { ExportedRecord } from './shape.ts';
+export { type ExportedRecord, eventShape } from './shape.ts';

@@ -1,0 +1,182 @@
+// A line over a NATS connection, whichever way it is carried; JetStream keeps each message of a record.
+
+import { JetStreamApiError, jetstream } from '@nats-io/jetstream';
+import {
+  AuthorizationError,
+  type ConnectionOptions,
+  type NatsConnection,
+  NoRespondersError,
+  nkeyAuthenticator,
+  PermissionViolationError,
+  RequestError,
+} from '@nats-io/nats-core';
+import type { Bytes } from '../bytes.ts';
+import type { Asked, Line, LineState, Stored } from '../port.ts';
+import { POST_DOMAIN } from '../subjects.ts';
+
+export interface Credential {
+  /** of an nkey */
+  readonly seed: string;
+  /** where answers come to; the server lets it hear no other */
+  readonly inbox: string;
+}
+
+export type Dial = (options: ConnectionOptions) => Promise<NatsConnection>;
+
+/** How long a server may take to say that it has a message, ms. */
+const STORE_WITHIN = 8_000;
+const REDIAL = 1_000;
+/** A message of a subject that has its one message: `JSStreamStoreFailedF`, measured with nats-server 2.9.10. */
+const STORE_FAILED = 10077;
+const SAME_SUBJECT = /maximum messages per subject/;
+
+const ownBytes = (bytes: Uint8Array): Bytes => new Uint8Array(bytes);
+
+/** Options that every connection of ours has; a cut one is dialled again for ever. */
+export const optionsFor = ({ seed, inbox }: Credential): ConnectionOptions => ({
+  authenticator: nkeyAuthenticator(new TextEncoder().encode(seed)),
+  inboxPrefix: inbox,
+  maxReconnectAttempts: -1,
+  reconnectTimeWait: REDIAL,
+  reconnectJitter: 500,
+  pingInterval: 10_000,
+  maxPingOut: 2,
+  timeout: 5_000,
+});
+
+const isAuthorization = (thrown: unknown): boolean => thrown instanceof AuthorizationError;
+
+/** Dials until it is through, is put out, or is closed; from then on the library dials again by itself. */
+export function createLine(
+  dial: Dial,
+  credential: Credential,
+): Line & { readonly connection: () => NatsConnection | null } {
+  let state: LineState = { state: 'connecting' };
+  let connection: NatsConnection | null = null;
+  let over = false;
+  let refusals = 0;
+  const watchers = new Set<(state: LineState) => void>();
+  const hearers = new Map<symbol, (on: NatsConnection) => () => void>();
+  const hearing = new Map<symbol, () => void>();
+
+  const become = (next: LineState): void => {
+    if (state.state === 'closed') return;
+    state = next;
+    for (const watcher of watchers) watcher(next);
+  };
+
+  const run = async (): Promise<void> => {
+    while (!over) {
+      try {
+        const made = await dial(optionsFor(credential));
+        if (over) return void made.close();
+        connection = made;
+        refusals = 0;
+        for (const [mark, start] of hearers) hearing.set(mark, start(made));
+        become({ state: 'connected' });
+        void follow(made);
+        const why = await made.closed();
+        connection = null;
+        hearing.clear();
+        if (over) return;
+        if (isAuthorization(why)) return become({ state: 'put-out' });
+        become({ state: 'cut' });
+      } catch (error) {
+        // A server that reloads its users may refuse once for no fault of ours.
+        refusals = isAuthorization(error) ? refusals + 1 : 0;
+        if (refusals >= 2) return become({ state: 'put-out' });
+        become({ state: 'cut' });
+      }
+      await new Promise((resolve) => setTimeout(resolve, REDIAL));
+    }
+  };
+  const follow = async (made: NatsConnection): Promise<void> => {
+    for await (const { type } of made.status()) {
+      if (connection !== made) return;
+      if (type === 'disconnect') become({ state: 'cut' });
+      else if (type === 'reconnect') become({ state: 'connected' });
+    }
+  };
+  void run();
+
+  return {
+    connection: () => connection,
+    store: async (subject, bytes): Promise<Stored> => {
+      if (connection === null || state.state !== 'connected') return { kind: 'not-reached' };
+      try {
+        const { domain } = await jetstream(connection).publish(subject, bytes, {
+          timeout: STORE_WITHIN,
+          retries: 1,
+        });
+        return { kind: 'stored', by: domain === undefined || domain === POST_DOMAIN ? null : domain };
+      } catch (error) {
+        return whyNotStored(error);
+      }
+    },
+    tell: (subject, bytes) => {
+      if (state.state !== 'connected') return;
+      try {
+        connection?.publish(subject, bytes);
+      } catch {
+        // It was for whoever listens now; on a connection that is just closing that is nobody.
+      }
+    },
+    ask: async (subject, bytes, timeout): Promise<Asked> => {
+      if (connection === null || state.state !== 'connected') return { kind: 'not-reached' };
+      try {
+        const answer = await connection.request(subject, bytes, { timeout });
+        return { kind: 'answer', bytes: ownBytes(answer.data), subject: answer.subject };
+      } catch (error) {
+        return { kind: isNobody(error) ? 'nobody' : 'not-reached' };
+      }
+    },
+    hear: (subject, heard) => {
+      const mark = Symbol(subject);
+      const start = (on: NatsConnection): (() => void) => {
+        const subscription = on.subscribe(subject, {
+          callback: (error, message) => {
+            if (error === null)
+              heard({
+                subject: message.subject,
+                bytes: ownBytes(message.data),
+                reply: message.reply ?? null,
+              });
+          },
+        });
+        return () => subscription.unsubscribe();
+      };
+      hearers.set(mark, start);
+      if (connection !== null) hearing.set(mark, start(connection));
+      return () => {
+        hearers.delete(mark);
+        hearing.get(mark)?.();
+        hearing.delete(mark);
+      };
+    },
+    watch: (changed) => {
+      watchers.add(changed);
+      changed(state);
+      return () => watchers.delete(changed);
+    },
+    close: async () => {
+      over = true;
+      become({ state: 'closed' });
+      await connection?.close().catch(() => undefined);
+    },
+  };
+}
+
+const isNobody = (error: unknown): boolean =>
+  error instanceof NoRespondersError || (error instanceof RequestError && error.isNoResponders());
+
+function whyNotStored(error: unknown): Stored {
+  if (error instanceof JetStreamApiError) {
+    const { code, message } = error as JetStreamApiError & { readonly code: number };
+    if (code === STORE_FAILED && SAME_SUBJECT.test(message)) return { kind: 'there-already' };
+    return { kind: 'refused', why: message };
+  }
+  const cause = error instanceof Error ? error.cause : undefined;
+  if (error instanceof PermissionViolationError || cause instanceof PermissionViolationError)
+    return { kind: 'refused', why: 'this device may not publish there' };
+  return { kind: 'not-reached' };
+}

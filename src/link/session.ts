@@ -1,0 +1,290 @@
+// A phone in an incident: what its log keeps is sent in order until the post says it is written there, however often cut.
+
+import type { RecordFacts } from '../record/store/index.ts';
+import type { Ledger } from './ledger.ts';
+import { chainOf, type EventText, hashOf, type Message } from './message.ts';
+import { createOutbox, NOTHING_GOT, type Outbox, type Row, type Tally } from './outbox.ts';
+import type { Line, LineState } from './port.ts';
+import { open, seal } from './seal.ts';
+import { askSubject, recordSubject, wordSubject } from './subjects.ts';
+import { readWord, type Word } from './word.ts';
+
+export type Problem =
+  /** another phone uses this code */
+  | 'code-in-use'
+  /** what the post has under this code is not what this phone sent */
+  | 'other-history';
+
+export interface SessionState {
+  readonly line: LineState['state'];
+  readonly tally: Tally;
+  readonly problem: Problem | null;
+  /** the post's last word and when it came, epoch ms by this phone's clock; null before the first */
+  readonly word: Word | null;
+  readonly wordAt: number | null;
+  /** sentences on what cannot be sent or kept, empty where all is well */
+  readonly troubles: readonly string[];
+}
+
+/** The log of one record as it is kept on the phone, or null where it is no longer there. */
+export type ReadRecord = (
+  record: string,
+) => Promise<{ readonly facts: RecordFacts; readonly events: readonly EventText[] } | null>;
+
+export interface SessionParts {
+  readonly incident: string;
+  readonly device: string;
+  readonly key: CryptoKey;
+  readonly line: Line;
+  readonly ledger: Ledger;
+  readonly read: ReadRecord;
+  /** epoch ms */
+  readonly clock: () => number;
+  readonly pace?: Partial<Pace>;
+}
+
+export interface Pace {
+  /** between two questions to the post, ms */
+  readonly hello: number;
+  /** a server has it and the post does not: after this long it is sent once more, ms */
+  readonly patience: number;
+  /** before trying again after a server's refusal or silence, ms */
+  readonly again: number;
+}
+
+/** Our choice, no source: often enough that a gap is seen within a minute. */
+const PACE: Pace = { hello: 15_000, patience: 20_000, again: 3_000 };
+const WINDOW = 64;
+const ASK_WITHIN = 6_000;
+
+export interface Session {
+  /** all events of one record that are on this phone's disk; those known already are passed over */
+  offer(record: RecordFacts, events: readonly EventText[]): void;
+  state(): SessionState;
+  watch(changed: (state: SessionState) => void): () => void;
+  /** settles when everything offered so far is in the book */
+  settled(): Promise<void>;
+  end(): Promise<void>;
+}
+
+/** Opens the book and begins. Rejects only where the ledger cannot be read. */
+export async function startSession(parts: SessionParts): Promise<Session> {
+  const { incident, device, key, line, ledger, clock } = parts;
+  const pace = { ...PACE, ...parts.pace };
+  const begin = await chainOf(incident, device);
+  const { install, rows, got } = await ledger.load();
+  const outbox: Outbox = createOutbox(begin, rows, got ?? NOTHING_GOT);
+  const known = new Set(rows.flatMap(({ record, events }) => events.map((id) => `${record} ${id}`)));
+  const messages = new Map<number, Message>();
+  const watchers = new Set<(state: SessionState) => void>();
+  const flying = new Set<number>();
+  const troubles = new Map<string, string>();
+
+  let accepted = got !== null;
+  let state: LineState['state'] = 'connecting';
+  let problem: Problem | null = null;
+  let word: Word | null = null;
+  let wordAt: number | null = null;
+  let ended = false;
+  let pumping = false;
+  let restUntil = 0;
+  let booking: Promise<void> = Promise.resolve();
+  let keeping = false;
+
+  const now = (): SessionState => ({
+    line: state,
+    tally: outbox.tally(),
+    problem,
+    word,
+    wordAt,
+    troubles: [...troubles.values()],
+  });
+  let telling = false;
+  const changed = (): void => {
+    if (telling) return;
+    telling = true;
+    queueMicrotask(() => {
+      telling = false;
+      for (const watcher of watchers) watcher(now());
+    });
+  };
+
+  const book = async (record: RecordFacts, events: readonly EventText[], anew: boolean): Promise<void> => {
+    const fresh = anew ? events : events.filter(({ id }) => !known.has(`${record.id} ${id}`));
+    if (fresh.length === 0) return;
+    const before = outbox.end();
+    const from = outbox.made() + 1;
+    let after = before;
+    const made: Message[] = [];
+    for (const [index, event] of fresh.entries()) {
+      const message: Message = { v: 1, seq: from + index, before: after, record, event };
+      after = await hashOf(message);
+      made.push(message);
+    }
+    const row: Row = { from, record: record.id, events: fresh.map(({ id }) => id), before, after };
+    try {
+      await ledger.add(row);
+    } catch {
+      troubles.set('book', 'This phone’s disk does not take the list of what to send; it is tried again.');
+      return changed();
+    }
+    troubles.delete('book');
+    outbox.add(row);
+    for (const message of made) {
+      messages.set(message.seq, message);
+      known.add(`${record.id} ${message.event.id}`);
+    }
+    changed();
+    void pump();
+  };
+
+  /** The message with this number, made again from the log where it is no longer at hand. */
+  const messageAt = async (seq: number): Promise<Message | null> => {
+    const here = messages.get(seq);
+    const row = here === undefined ? outbox.rowOf(seq) : null;
+    if (here !== undefined || row === null) return here ?? null;
+    const log = await parts.read(row.record).catch(() => null);
+    if (log === null) return null;
+    const byId = new Map(log.events.map((event) => [event.id, event]));
+    let before = row.before;
+    for (const [index, id] of row.events.entries()) {
+      const event = byId.get(id);
+      if (event === undefined) return messages.get(seq) ?? null;
+      const message: Message = { v: 1, seq: row.from + index, before, record: log.facts, event };
+      before = await hashOf(message);
+      messages.set(message.seq, message);
+    }
+    return messages.get(seq) ?? null;
+  };
+
+  const send = async (seq: number): Promise<'on' | 'rest'> => {
+    const message = await messageAt(seq);
+    if (message === null) {
+      troubles.set(
+        'gone',
+        'Some of what is to be sent can no longer be read on this phone: its record was wiped.',
+      );
+      return 'rest';
+    }
+    const subject = recordSubject(incident, device, seq);
+    const bytes = await seal(key, subject, message);
+    flying.add(seq);
+    void line.store(subject, bytes).then((stored) => {
+      flying.delete(seq);
+      if (stored.kind === 'stored') outbox.stored(seq, stored.by, clock());
+      else if (stored.kind === 'there-already') outbox.stored(seq, null, clock());
+      else restUntil = clock() + pace.again;
+      if (stored.kind === 'refused') troubles.set('server', `The server does not take it: ${stored.why}.`);
+      else if (stored.kind !== 'not-reached') troubles.delete('server');
+      changed();
+      void pump();
+    });
+    return 'on';
+  };
+
+  /** Sends what is due, a window at a time and in order; called whenever something may have changed. */
+  const pump = async (): Promise<void> => {
+    if (pumping || ended) return;
+    pumping = true;
+    try {
+      while (state === 'connected' && accepted && problem === null && clock() >= restUntil) {
+        const patience = wordAt !== null && clock() - wordAt < 2 * pace.hello ? pace.patience : Infinity;
+        const due = outbox.toSend(clock(), patience, WINDOW).filter((seq) => !flying.has(seq));
+        const [next] = due;
+        if (next === undefined || flying.size >= WINDOW) return;
+        if ((await send(next)) === 'rest') {
+          restUntil = clock() + pace.again;
+          return;
+        }
+      }
+    } finally {
+      pumping = false;
+    }
+  };
+
+  /** Kept now and then: an older word after a restart costs nothing but a question. */
+  const keepGot = (): void => {
+    if (keeping) return;
+    keeping = true;
+    setTimeout(() => {
+      keeping = false;
+      void ledger.keepGot(outbox.got()).catch(() => undefined);
+    }, 300);
+  };
+
+  const heardWord = async (bytes: Parameters<typeof open>[2]): Promise<void> => {
+    const opened = await open(key, wordSubject(incident, device), bytes);
+    const read = opened.kind === 'value' ? readWord(opened.value) : null;
+    if (read === null) {
+      troubles.set('word', 'An answer came that is not the post’s; it was passed over.');
+      return changed();
+    }
+    troubles.delete('word');
+    word = read;
+    wordAt = clock();
+    if (read.install !== install) problem = 'code-in-use';
+    else if (outbox.heard(read) === 'other-history') problem = 'other-history';
+    else {
+      problem = null;
+      accepted = true;
+      for (const seq of messages.keys()) if (seq <= read.upTo) messages.delete(seq);
+      keepGot();
+      await sendAnew();
+    }
+    changed();
+    void pump();
+  };
+
+  /** Events whose message was spoiled are sent again under new numbers. */
+  const sendAnew = async (): Promise<void> => {
+    for (const { record, event } of outbox.takeSpoiled()) {
+      const log = await parts.read(record).catch(() => null);
+      const found = log?.events.find(({ id }) => id === event);
+      if (log == null || found === undefined) continue;
+      booking = booking.then(() => book(log.facts, [found], true));
+    }
+  };
+
+  const hello = async (): Promise<void> => {
+    if (state !== 'connected' || ended) return;
+    const subject = askSubject(incident, device);
+    const said = await seal(key, subject, { v: 1, install, clock: clock(), made: outbox.made() });
+    const asked = await line.ask(subject, said, ASK_WITHIN);
+    if (asked.kind === 'answer') await heardWord(asked.bytes);
+    void pump();
+  };
+
+  const ends = [
+    line.hear(wordSubject(incident, device), ({ bytes }) => void heardWord(bytes)),
+    line.watch((next) => {
+      state = next.state;
+      restUntil = 0;
+      changed();
+      if (state === 'connected') void hello();
+    }),
+  ];
+  const beat = setInterval(() => void hello(), pace.hello);
+  const tick = setInterval(() => void pump(), pace.again);
+
+  return {
+    offer: (record, events) => {
+      booking = booking.then(() => book(record, events, false));
+    },
+    state: now,
+    watch: (watcher) => {
+      watchers.add(watcher);
+      watcher(now());
+      return () => watchers.delete(watcher);
+    },
+    settled: () => booking,
+    end: async () => {
+      ended = true;
+      clearInterval(beat);
+      clearInterval(tick);
+      for (const stop of ends) stop();
+      await line.close();
+      await booking;
+      if (accepted) await ledger.keepGot(outbox.got()).catch(() => undefined);
+    },
+  };
+}

@@ -1,0 +1,78 @@
+// Reads the command line of the post: what is asked for, or the sentence that says what is wrong.
+
+import { parseArgs } from 'node:util';
+
+export interface PostArguments {
+  readonly folder: string;
+  readonly host: string;
+  readonly port: number;
+  readonly address: string | null;
+  readonly cert: string | null;
+  readonly key: string | null;
+  readonly servers: 1 | 3;
+  readonly vehicles: readonly string[];
+  readonly leafHost: string;
+}
+
+export const USAGE = `npm run post -- [options]
+  --folder DIR      where the incident lies (default: ./incident)
+  --host HOST       where to listen (default: localhost; 0.0.0.0 lets phones in)
+  --port NUMBER     (default: 8420)
+  --address URL     how phones reach the post, such as https://post.example:8420/ (default: from host and port)
+  --cert FILE --key FILE   certificate and key as PEM, for https
+  --cluster         three messaging servers on this machine that stand for each other
+  --vehicle NAME    a vehicle with a server of its own; may be given several times
+  --leaf-host HOST  where vehicles' servers are let in (default: localhost)`;
+
+const VEHICLE = /^[a-z0-9][a-z0-9-]{0,20}$/;
+
+export type ArgumentsRead =
+  | { readonly kind: 'arguments'; readonly arguments: PostArguments }
+  | { readonly kind: 'wrong'; readonly why: string };
+
+/** Never throws. */
+export function readArguments(line: readonly string[]): ArgumentsRead {
+  const wrong = (why: string): ArgumentsRead => ({ kind: 'wrong', why });
+  try {
+    const { values } = parseArgs({
+      args: [...line],
+      options: {
+        folder: { type: 'string', default: 'incident' },
+        host: { type: 'string', default: 'localhost' },
+        port: { type: 'string', default: '8420' },
+        address: { type: 'string' },
+        cert: { type: 'string' },
+        key: { type: 'string' },
+        cluster: { type: 'boolean', default: false },
+        vehicle: { type: 'string', multiple: true, default: [] },
+        'leaf-host': { type: 'string', default: '127.0.0.1' },
+      },
+    });
+    const port = Number(values.port);
+    if (!Number.isInteger(port) || port < 0 || port > 65_535)
+      return wrong(`--port ${values.port} is no port`);
+    if ((values.cert === undefined) !== (values.key === undefined))
+      return wrong('--cert and --key go together');
+    const odd = values.vehicle.find((name) => !VEHICLE.test(name));
+    if (odd !== undefined)
+      return wrong(`--vehicle ${odd}: a name has small letters, figures and hyphens only`);
+    if (values.address !== undefined && !/^https?:\/\/[^/]+\/$/.test(values.address))
+      return wrong(`--address ${values.address}: it begins with https:// and ends in one slash`);
+    return {
+      kind: 'arguments',
+      arguments: {
+        folder: values.folder,
+        host: values.host,
+        port,
+        address: values.address ?? null,
+        cert: values.cert ?? null,
+        key: values.key ?? null,
+        servers: values.cluster ? 3 : 1,
+        vehicles: values.vehicle,
+        leafHost: values['leaf-host'],
+      },
+    };
+  } catch (error) {
+    return wrong(error instanceof Error ? error.message : 'the options cannot be read');
+  }
+}
