@@ -61,11 +61,11 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     group: 0,
     asking: [],
     questions: [],
-    at: undefined,
+    times: [],
   };
   const earlier = context.asked;
   for (const clause of clauses) readClause(talk, clause);
-  talk.at = undefined;
+  talk.times = [];
   state(talk, talk.asking);
   noteLeftovers(talk);
   // A question waits for one utterance; chatter does not use it up.

@@ -7,6 +7,8 @@ import type { Token } from '../token.ts';
 // What may stand between a "no" and the finding that it denies.
 const SKIPPED: ReadonlySet<Role> = new Set(['small', 'talk', 'side', 'part', 'site', 'attribute', 'figure']);
 
+const SUBJECT = /^(i|we|he|she|they)$/;
+
 /** True where the yes or no at `i` stands for itself and does not begin "no deformity" or "no left arm pain". */
 export function answers(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const piece = pieces[i];
@@ -15,6 +17,8 @@ export function answers(pieces: readonly Piece[], i: number, tokens: readonly To
     const next = pieces[k];
     if (next === undefined) break;
     if (next.role === 'finding') return isLikely(next, 'adj') && k > i + 1;
+    // "No, I remember all of it": what has its own subject is told, and not denied.
+    if (next.role === 'history' && SUBJECT.test(tokens[next.from]?.word ?? '')) return true;
     if (next.role === 'csm' || next.role === 'history' || next.role === 'care') return k > i + 1;
     if (!SKIPPED.has(next.role) || isPaused(tokens, next)) return true;
   }

@@ -13,7 +13,7 @@ import { readCorrection } from './repair.ts';
 import { stateAll } from './state-all.ts';
 import { readAnswer, readStatement } from './statement.ts';
 import { isPlaced, place, spanOf, state, type Talk, textOf } from './talk.ts';
-import { timeFor } from './times.ts';
+import { timesFor } from './times.ts';
 
 // Supposed, planned, somebody else's, the examiner's own, long ago: no finding, and not lost either.
 const leave = (): void => {};
@@ -40,7 +40,7 @@ const READERS: Readonly<Record<Mood, (talk: Talk, clause: Clause) => void>> = {
 export function readClause(talk: Talk, clause: Clause): void {
   // A free answer may have taken this clause in already.
   if (clause.pieces.every((piece) => isPlaced(talk, piece))) return;
-  talk.at = timeFor(talk, clause);
+  talk.times = timesFor(talk, clause);
   READERS[clause.mood](talk, clause);
 }
 

@@ -35,7 +35,7 @@ export function patient(talk: Talk, clause: Clause): void {
     span: spanOf(talk, piece.from, piece.to),
   });
   place(talk, { from: piece.from, to: end });
-  talk.at = undefined;
+  talk.times = [];
   if (rest !== '') {
     const text = textOf(talk, piece.from, end);
     state(talk, [{ statement: { kind: 'note', text }, from: piece.from, to: end, doubt: [ANOTHERS] }]);

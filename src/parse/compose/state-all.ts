@@ -9,7 +9,7 @@ import { stateHistory } from './history/history-said.ts';
 import { asCsm, isPulseOfLimb } from './limb-pulse.ts';
 import { type Reach, reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
-import { isPlaced, type Talk } from './talk.ts';
+import { isPlaced, type Talk, timeOf } from './talk.ts';
 import { stateVital } from './vitals/vital-said.ts';
 
 /** The roles that state something of the patient besides a site. */
@@ -65,7 +65,11 @@ function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
       const isNow = !isFormer(talk, pieces, i) && !isDeniedSign(talk, pieces, i);
       const taken = isNow ? stateVital(talk, pieces, i) : 0;
       if (taken === 0) stretch.push(piece);
-      else flush();
+      else {
+        // The place of a cuff that stood before its reading went with it.
+        stretch = stretch.filter((one) => one.role === 'small' || !isPlaced(talk, one));
+        flush();
+      }
       i += Math.max(0, taken - 1);
     } else stretch.push(piece);
   }
@@ -102,9 +106,13 @@ const isOfSite = (piece: Piece, pieces: readonly Piece[]): boolean =>
   marked(piece, 'vital', 'skin') &&
   pieces.some(({ role, weak }) => role === 'site' && !weak);
 
-// "One hundred over sixty, was one ten over seventy": what was before is no reading of now, and stays in words.
+// "One hundred over sixty, was one ten over seventy", "he was unresponsive when we came": what was before is no reading of
+// now, and stays in words; said with its time it is one of then.
 function isFormer(talk: Talk, pieces: readonly Piece[], i: number): boolean {
-  const before = pieces[i - 1];
+  const [before, piece] = [pieces[i - 1], pieces[i]];
+  const isWord = piece !== undefined && marked(piece, 'avpu') && piece.islands[0]?.slots.length === 0;
+  if (isWord && /^(was|were|been)$/.test(talk.tokens[piece.from - 1]?.word ?? ''))
+    return timeOf(talk, piece) === undefined;
   const earlier = pieces.slice(0, i - 1).some((one) => one.role === 'vital' && isPlaced(talk, one));
   return before !== undefined && earlier && isSmall(before, 'was') && marked(pieces[i] as Piece, 'bare');
 }

@@ -25,8 +25,8 @@ export interface Talk {
   asking: readonly Said[];
   /** the questions after findings of this utterance, for "neck pain? back pain?" and "no and no" */
   questions: readonly AskedFindings[];
-  /** the time said in the clause in hand, and its words where they stand in that clause */
-  at: SaidTime | undefined;
+  /** the times that go with the clause in hand */
+  times: readonly SaidTime[];
 }
 
 /** A question after findings. */
@@ -39,6 +39,8 @@ export interface SaidTime {
   readonly piece: Span;
   /** the same, where it stands in the clause in hand */
   readonly words: Span | null;
+  /** what it is said of */
+  readonly scope: Span;
 }
 
 /** A statement with the words it came from. */
@@ -77,7 +79,7 @@ export function state(talk: Talk, said: readonly Said[]): void {
   if (said.length === 0) return;
   const group = talk.group++;
   for (const { statement, known, doubt, ...words } of said) {
-    const at = isLasting(statement) ? undefined : talk.at;
+    const at = isLasting(statement) ? undefined : timeOf(talk, words);
     // A time that goes with nothing is owed a note like any other word.
     if (at !== undefined) place(talk, at.piece);
     const from = Math.min(words.from, at?.words?.from ?? words.from);
@@ -101,6 +103,10 @@ export function state(talk: Talk, said: readonly Said[]): void {
   const kept = statements.filter(({ kind }) => kind !== 'visit' && kind !== 'note');
   if (kept.length > 0) bear(talk, { said: kept });
 }
+
+/** The time that is said of these words, or undefined. */
+export const timeOf = ({ times }: Talk, { from, to }: Span): SaidTime | undefined =>
+  times.findLast(({ scope }) => scope.from < to && from < scope.to);
 
 // An age or an allergy has no moment, whatever time was said beside it.
 const LASTING: ReadonlySet<string> = new Set([

@@ -1,25 +1,80 @@
-// The time said in a sentence ("at fourteen twelve", "ten minutes ago"), as an instant.
+// The times said in a clause ("at fourteen twelve", "ten minutes ago"), as instants, and what each of them is said of.
 
 import type { Clause } from '../clauses/clause.ts';
 import { hasTag } from '../islands/island.ts';
-import { type Piece, readingOf } from '../pieces/piece.ts';
+import { type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { pauseAfter, type Span, spanned } from '../span.ts';
 import { resolveTime, type SpokenTime } from '../times/index.ts';
 import type { SaidTime, Talk } from './talk.ts';
 
 /**
- * The spoken time that goes with a clause: its own, or the one that stands alone in its sentence; undefined where none
- * was said.
+ * The spoken times that go with a clause: its own, each with the stretch it is said of, or the one that stands by itself in
+ * a clause of the same sentence.
  */
-export function timeFor(talk: Talk, clause: Clause): SaidTime | undefined {
+export function timesFor(talk: Talk, clause: Clause): readonly SaidTime[] {
+  const whole = spanned(clause.pieces);
   const own = timesIn(clause);
+  if (own.length > 0) {
+    const parts = partsOf(talk, clause);
+    return own.flatMap((piece, k) => saidTime(talk, piece, piece, scopeOf(parts, own, k, whole)));
+  }
   const sentence = talk.clauses.filter((one) => one.sentence === clause.sentence);
-  const all = own.length > 0 ? own : sentence.flatMap(timesIn);
-  if (all.length !== 1 && own.length === 0) return undefined;
-  const piece = all.at(-1);
-  const time = piece === undefined ? null : spokenIn(piece);
-  if (piece === undefined || time === null) return undefined;
+  const times = sentence.flatMap(timesIn);
+  const [piece] = times;
+  const from = sentence.find((one) => piece !== undefined && one.pieces.includes(piece));
+  const isAlone = from !== undefined && times.length === 1 && !from.pieces.some(states);
+  return piece === undefined || !isAlone ? [] : saidTime(talk, piece, null, whole);
+}
+
+function saidTime(talk: Talk, piece: Piece, words: Span | null, scope: Span): readonly SaidTime[] {
+  const time = spokenIn(piece);
+  if (time === null) return [];
   const instant = resolveTime(time, talk.utterance.heardAt, talk.utterance.zone);
-  return { instant, piece, words: own.length > 0 ? piece : null };
+  return [{ instant, piece, words, scope }];
+}
+
+const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history', 'unknown']);
+
+const states = (piece: Piece): boolean => STATING.has(piece.role);
+
+/** The clause between its commas. */
+function partsOf(talk: Talk, { pieces }: Clause): readonly (readonly Piece[])[] {
+  const parts: Piece[][] = [[]];
+  for (const piece of pieces) {
+    parts.at(-1)?.push(piece);
+    if (pauseAfter(talk.tokens, piece) !== '') parts.push([]);
+  }
+  return parts.filter((part) => part.length > 0);
+}
+
+const hasOnly = (part: readonly Piece[], role: Role): boolean =>
+  part.every((piece) => piece.role === role || !states(piece));
+
+// "Fell at two fifteen, pulse is ninety": a time goes with what stands between the same commas. One that stands there alone,
+// or before all else, goes with all up to the next time; and one after a set of readings with the whole set.
+function scopeOf(
+  parts: readonly (readonly Piece[])[],
+  times: readonly Piece[],
+  k: number,
+  whole: Span,
+): Span {
+  const piece = times[k];
+  const at = parts.findIndex((part) => piece !== undefined && part.includes(piece));
+  const part = parts[at];
+  if (piece === undefined || part === undefined) return whole;
+  const before = part.slice(0, part.indexOf(piece)).some(states);
+  const after = part.slice(part.indexOf(piece) + 1).some(states);
+  const past = times[k - 1]?.to ?? whole.from;
+  const next = times[k + 1]?.from ?? whole.to;
+  const leads = !parts
+    .slice(0, at + 1)
+    .flat()
+    .some((one) => one.from < piece.from && states(one));
+  if (leads) return { from: whole.from, to: next };
+  if (!before && !after) return { from: past, to: times.length === 1 ? whole.to : piece.to };
+  let first = at;
+  while (first > 0 && hasOnly(part, 'vital') && hasOnly(parts[first - 1] ?? [], 'vital')) first--;
+  return { from: Math.max(past, parts[first]?.[0]?.from ?? past), to: Math.min(spanned(part).to, next) };
 }
 
 const timesIn = (clause: Clause): readonly Piece[] => clause.pieces.filter((piece) => isTime(piece, clause));

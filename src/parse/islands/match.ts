@@ -89,20 +89,31 @@ function fill(
   at: number,
   expected: boolean,
 ): readonly FilledSlot[] {
-  const whole = (to: number) =>
-    !tokens.slice(at, to - 1).some((token) => token.pause !== '' && token.pause !== 'pause');
+  // No number and no time runs over a pause: "at sixteen twenty, one unit of blood" is twenty past four.
+  const pause = tokens.findIndex((token, k) => k >= at && token.pause !== '');
+  const near = pause < 0 ? words : words.slice(0, pause + 1);
   if (slot === TIME_SLOT)
-    return readTimes(words, at)
-      .filter(({ end }) => whole(end))
-      .map(({ end, time }) => ({ rule: slot, from: at, to: end, value: 0, time, loose: false }));
-  const strict = readNumbers(words, at);
-  const loose = expected ? readNumbers(words, at, { loose: true }).filter((reading) => reading.loose) : [];
+    return readTimes(near, at).map(({ end, time }) => ({
+      rule: slot,
+      from: at,
+      to: end,
+      value: 0,
+      time,
+      loose: false,
+    }));
+  const strict = readNumbers(near, at);
+  const loose = expected ? readNumbers(near, at, { loose: true }).filter((reading) => reading.loose) : [];
   // A homophone counts only where it makes the number longer ("ninety ate") or there is no other number.
   const longest = strict[0]?.end ?? at;
   const readings = [...loose.filter((reading) => reading.end > longest), ...strict];
-  return readings
-    .filter(({ end }) => !tokens.slice(at, end - 1).some((token) => token.pause !== ''))
-    .map(({ end, value, loose }) => ({ rule: slot, from: at, to: end, value, time: null, loose }));
+  return readings.map(({ end, value, loose }) => ({
+    rule: slot,
+    from: at,
+    to: end,
+    value,
+    time: null,
+    loose,
+  }));
 }
 
 function islandOf(ending: Ending, from: number, to: number, slots: readonly FilledSlot[]): Island {

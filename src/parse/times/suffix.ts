@@ -23,7 +23,10 @@ const HALVES: readonly (readonly [said: readonly string[], half: DayHalf])[] = [
 // "one twenty over eighty", "five to ten minutes", "twenty thirty minutes ago": measurements, not times of day.
 const MEASURES = new Set(
   `over percent point per beats degrees ago
-   second seconds sec secs minute minutes min mins hour hours hr hrs day days week weeks`.split(/\s+/),
+   second seconds sec secs minute minutes min mins hour hours hr hrs day days week weeks
+   unit units gram grams milligram milligrams mg microgram micrograms mcg ml mls litre litres liter liters`.split(
+    /\s+/,
+  ),
 );
 
 /** True where the words `said` stand at `at`. */

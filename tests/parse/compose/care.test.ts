@@ -13,6 +13,10 @@ describe('care', () => {
     ['collar is on', ['collar']],
     ['blanket on for warming', ['warming']],
     ['oxygen at four litres a minute', ['oxygen text=oxygen at four litres a minute']],
+    ['two units of packed red cells running', ['medication text=two units of packed red cells running']],
+    ['pushed fifty micrograms of sufentanil', ['medication text=fifty micrograms of sufentanil']],
+    ['second dose of ketamine given', ['medication text=second dose of ketamine given']],
+    ['right ankle splinted with a pillow', ['splint right ankle']],
     ['gave four hundred milligrams of ibuprofen', ['medication text=four hundred milligrams of ibuprofen']],
   ])('is stated where it was given: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
@@ -31,6 +35,9 @@ describe('care', () => {
   it.each([
     'pass me the tourniquet',
     'if it bleeds again we will use a tourniquet',
+    'left thigh still oozing around the packing',
+    'bleeding through the dressing on his arm',
+    'tender under the splint',
     'after the splint cap refill is two seconds in the left foot',
   ])('is none where it is only spoken of: %s', (talk) => {
     expect(read(talk, 'care')).toEqual([]);

@@ -43,3 +43,67 @@ describe('history', () => {
     },
   );
 });
+
+describe('what a drug is taken for', () => {
+  it.each([
+    [
+      'takes metoprolol for high blood pressure and something for asthma',
+      [
+        'medications: metoprolol for high blood pressure and something for asthma',
+        'past-history: high blood pressure',
+        'past-history: asthma',
+      ],
+    ],
+    ['she has a blue puffer', ['medications: she has a blue puffer']],
+    ['not on a blood thinner', ['no medications: not on a blood thinner']],
+    [
+      'takes aspirin, blood pressure one ten over seventy',
+      ['medications: aspirin', 'blood-pressure systolic=110 diastolic=70'],
+    ],
+  ])('stays with the drug: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+});
+
+describe('what happened', () => {
+  it.each([
+    ['cyclist versus car', ['mechanism: cyclist versus car']],
+    ['kicked by the horse', ['mechanism: kicked by the horse']],
+    ['trapped under the tractor', ['mechanism: trapped under the tractor']],
+    ['found on the bathroom floor', ['mechanism: found on the bathroom floor']],
+    ['never passed out', ['no events: never passed out']],
+    ['denies hitting his head', ['no events: denies hitting his head']],
+    ['did you black out? | no', ['no events: did you black out: no']],
+  ])('is told, and denied where it was: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+});
+
+describe('an age', () => {
+  it.each([
+    ['the kid is about nine', ['age: the kid is about nine years=9']],
+    ['looks about seventy', ['age: looks about seventy years=70']],
+    ['early forties', ['age: early forties']],
+    ['woman in her late eighties', ['sex: woman', 'age: in her late eighties']],
+  ])('is years where a number of them is said: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expect.arrayContaining(expected.slice(-1)));
+  });
+
+  it.each(['looks about fifty metres away', 'the kid is about nine feet up'])(
+    'is none where it counts: %s',
+    (talk) => {
+      expect(read(talk, 'history')).toEqual([]);
+    },
+  );
+});
+
+describe('weight', () => {
+  it.each([
+    "can't put weight on her left foot",
+    'not weight bearing on the right',
+    'needle decompression right second intercostal space',
+    'bagging him',
+  ])('is none where a limb bears it, and the words stay whole: %s', (talk) => {
+    expect(read(talk)).toEqual([`note: ${talk}`]);
+  });
+});

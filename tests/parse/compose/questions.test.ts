@@ -103,7 +103,7 @@ describe('an answer to a question of history or for a number', () => {
     ['what happened | my ski caught a root and I fell', ['mechanism: my ski caught a root and I fell']],
     [
       'did you black out | no i remember all of it',
-      ['note: did you black out', 'events: i remember all of it'],
+      ['no events: did you black out: no', 'events: i remember all of it'],
     ],
     [
       'did you feel dizzy before | no, I just caught an edge',

@@ -19,6 +19,24 @@ describe('a spoken time', () => {
     expect(minutesBefore(talk)).toEqual(expected);
   });
 
+  it.each([
+    ['fentanyl fifty micrograms at thirteen fifty, splint on the left wrist at thirteen fifty six', [12, 6]],
+    ['left thigh bleeding, tourniquet on at fourteen oh one', [null, 1]],
+    ['fell half an hour ago, pulse eighty', [30, null]],
+    ['pulse eighty, resps sixteen at thirteen fifty', [12, 12]],
+    ['at thirteen fifty pulse eighty, resps sixteen', [12, 12]],
+    ['pulse eighty, resps sixteen, at thirteen fifty', [12, 12]],
+  ])(
+    'goes with what stands between the same commas, or with the whole set of readings: %s',
+    (talk, expected) => {
+      expect(minutesBefore(talk)).toEqual(expected);
+    },
+  );
+
+  it('does not run over a comma into the next number', () => {
+    expect(minutesBefore('TXA one gram at thirteen fifty, two units of plasma running')).toEqual([12, null]);
+  });
+
   it('holds for its own sentence only', () => {
     expect(minutesBefore('splint on the left wrist five minutes ago. pulse eighty')).toEqual([5, null]);
   });

@@ -52,9 +52,11 @@ function drugged(sampler: Sampler): Sentence {
   const phrase = say('care.medication', () => ({ dose: chance.pick([2, 4, 10, 50, 100, 400, 500]) }));
   const takes = phrase.tag('takes') !== null;
   const text = takes ? { text: 'ramipril' } : {};
+  // "Second dose" alone may be one that is due.
+  const named = phrase.tag('noun') !== null && phrase.tag('on') === null ? ' given' : '';
   return {
     rule: 'care.medication',
-    lines: [`${phrase.text}${takes ? ' ramipril' : ''}`],
+    lines: [`${phrase.text}${takes ? ' ramipril' : named}`],
     wants: [stating({ kind: 'care', care: 'medication', ...text })],
   };
 }

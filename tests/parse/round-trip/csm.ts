@@ -149,9 +149,9 @@ function lost(sampler: Sampler): Sentence {
 }
 
 /** A phrase that is kept as said and gives nothing else. */
-const kept = (sampler: Sampler): Sentence => ({
-  rule: 'states.kept',
-  lines: [sampler.say('states.kept').text],
+const kept = (sampler: Sampler, rule: string): Sentence => ({
+  rule,
+  lines: [sampler.say(rule).text],
   wants: [stating({ kind: 'note' })],
   never: ['finding', 'visit', 'vital', 'csm', 'history'].map((kind) => stating({ kind })),
 });
@@ -163,5 +163,6 @@ export const csmSentences = (sampler: Sampler): readonly Sentence[] => [
   ...Array.from({ length: 40 }, () => asked(sampler)),
   ...Array.from({ length: 80 }, () => onTheOtherSide(sampler)),
   ...Array.from({ length: 4 }, () => lost(sampler)),
-  ...Array.from({ length: 60 }, () => kept(sampler)),
+  ...Array.from({ length: 60 }, () => kept(sampler, 'states.kept')),
+  ...Array.from({ length: 40 }, () => kept(sampler, 'kept.kept')),
 ];

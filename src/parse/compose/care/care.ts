@@ -5,9 +5,10 @@ import type { SiteRef } from '../../context.ts';
 import { type Island, tagOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
 import { around, type Span } from '../../span.ts';
+import type { Token } from '../../token.ts';
 import type { Reach } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
-import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, phrasesAt, pieceOf, wordsOf } from '../sites/item.ts';
 import { looseSide } from '../sites/loose-side.ts';
 import { knownSide } from '../sites/side.ts';
 import { sitesOf } from '../sites/sides.ts';
@@ -48,10 +49,20 @@ export function careOf(
       continue;
     }
     if (!isGiven(talk.tokens, items, i, group.length > 0)) continue;
-    for (const index of group) usedSites.add(index);
-    found.push(careAt(talk, items, i, piece, island, group, mind));
+    const at = isDrug(island) ? group.filter((index) => isNext(items, talk.tokens, i, index)) : group;
+    for (const index of at) usedSites.add(index);
+    found.push(careAt(talk, items, i, piece, island, at, mind));
   }
   return { found: withoutRepeats(found), usedSites };
+}
+
+const isDrug = (island: Island): boolean => tagOf(island, 'care') === 'medication';
+
+// "Fentanyl fifty micrograms, splint on the left wrist": a drug has no place but the one it was given at, straight after it.
+function isNext(items: readonly Item[], tokens: readonly Token[], i: number, site: number): boolean {
+  const between = items.slice(i + 1, site);
+  const isReason = between.some((item) => tokens[wordsOf(item).from]?.word === 'for');
+  return site > i && !isReason && between.every((item) => hasRole(item, 'small') || hasRole(item, 'figure'));
 }
 
 function careAt(

@@ -1,6 +1,6 @@
 // Whether a word for care says that it was given, or only names a thing that is or was at hand.
 
-import { hasTag, type Island } from '../../islands/island.ts';
+import { hasTag, type Island, tagOf } from '../../islands/island.ts';
 import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
@@ -19,7 +19,7 @@ export function isGiven(
   if (piece === null || island === null) return false;
   // "He is splinting" is how he breathes; a splint has a limb.
   if (hasTag(island, 'needs-site') && !hasSite) return false;
-  if (isOnAlready(tokens, items, i)) return false;
+  if (isOnAlready(tokens, items, i) || isMentioned(tokens, piece, island)) return false;
   if (hasTag(island, 'takes')) return endOfRemedy(tokens, items, i, piece, island) > piece.to;
   if (!hasTag(island, 'noun') || hasSite || hasTag(island, 'on') || hasTag(island, 'put')) return true;
   return items.some((item) => hasRole(item, 'time'));
@@ -41,4 +41,20 @@ function isOnAlready(tokens: readonly Token[], items: readonly Item[], i: number
     if (!isSmall(piece, 'article')) return false;
   }
   return false;
+}
+
+const BESIDE =
+  /^(around|through|under|underneath|over|above|below|beneath|past|behind|beside|near|inside|into|beyond|of)$/;
+const OWNED = /^(the|that|this|his|her|their|our)$/;
+
+// "Oozing around the packing", "bleeding through the dressing": where something is, said by care that was given before.
+function isMentioned(tokens: readonly Token[], { from }: Piece, island: Island): boolean {
+  const isThing = hasTag(island, 'noun') || tagOf(island, 'care') === 'wound-packing';
+  if (!isThing || hasTag(island, 'put')) return false;
+  const owned = OWNED.test(tokens[from]?.word ?? '')
+    ? from
+    : OWNED.test(tokens[from - 1]?.word ?? '')
+      ? from - 1
+      : null;
+  return owned !== null && BESIDE.test(tokens[owned - 1]?.word ?? '');
 }

@@ -44,11 +44,13 @@ export function textOfCare(
   };
 }
 
-const GIVING = /^(gave|given|giving|administered|i|we|had|took|has|another|repeat|got|he|she|just)$/;
+const GIVING =
+  /^(gave|given|giving|administered|administering|pushed|pushing|hung|hanging|started|repeated|delivered|bolused|i|we|have|been|was|just|had|took|taken|has|got|he|she|him|her|them|a|an|some|the|of|about)$/;
 
 function startOfRemedy(tokens: readonly Token[], piece: Piece, island: Island): number {
-  if (hasTag(island, 'takes')) return piece.to;
-  // "Gave four milligrams of it" begins at the dose, "paracetamol one gram" at the drug.
-  const dose = island.slots[0]?.from;
-  return dose !== undefined && GIVING.test(tokens[piece.from]?.word ?? '') ? dose : piece.from;
+  if (hasTag(island, 'takes')) return island.slots[0]?.from ?? piece.to;
+  // "Gave four milligrams of it" begins at the dose, "gave him paracetamol one gram" at the drug.
+  let from = piece.from;
+  while (from < piece.to - 1 && GIVING.test(tokens[from]?.word ?? '')) from++;
+  return from;
 }

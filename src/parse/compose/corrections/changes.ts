@@ -52,7 +52,8 @@ function wholly(talk: Talk, pieces: readonly Piece[], stateAll: StateAll): reado
 }
 
 // "Correction, nine thirty five": the thing stands and its time is another.
-function time({ at, context }: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+function time({ times, context }: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const at = times.at(-1);
   if (at === undefined || !pieces.every(({ role }) => role === 'time' || role === 'small')) return null;
   return context.said.map((statement) => ({
     change: { change: 'statement', statement },

@@ -80,7 +80,8 @@ function csmAt(
   if (hasTag(island, 'behind') && group.every((site) => site > i)) return null;
   // "My hands are freezing": a cold hand that is somebody's own is not the patient's.
   const owned = phrases.length === 0 ? ends.length === 0 : phrases.some((phrase) => phrase.mine);
-  if (hasTag(island, 'csm-warmth') && owned) return null;
+  if (hasTag(island, 'csm-warmth') && (owned || (phrases.length === 0 && isSomebody(tokens, piece))))
+    return null;
   if (ends.length === 0 && (seconds === null || hasTag(island, 'limb-only'))) return null;
   const presence = presenceAt(items, i, island, reach, seconds);
   const spans = [
@@ -115,6 +116,17 @@ function csmAt(
     refillSeconds: ends.length === 0 ? seconds : null,
     negatedFrom: presence.negation?.from ?? null,
   };
+}
+
+// "She is getting cold": the person is, and not the limb in mind.
+function isSomebody(tokens: readonly Token[], { from }: Piece): boolean {
+  const said = tokens
+    .slice(Math.max(0, from - 4), from)
+    .map(({ word }) => word)
+    .join(' ');
+  return /(^| )(i|he|she|patient|casualty) (is |am |feels |feeling |looks |was |getting |gets |still |very |really |so )*$/.test(
+    `${said} `,
+  );
 }
 
 const ENDS: ReadonlySet<string> = new Set([

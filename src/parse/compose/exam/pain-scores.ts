@@ -1,13 +1,15 @@
 // "Left wrist, six out of ten" is how bad the pain is there; with no site it is the pain score.
 
-import { around } from '../../span.ts';
+import { figureIn } from '../../pieces/piece.ts';
+import { around, isPaused } from '../../span.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
-import { type Item, phraseOf, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, phraseOf, pieceOf } from '../sites/item.ts';
 import { withSides } from '../sites/sides.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import { place, state, type Talk } from '../talk.ts';
 import { vitalOf } from '../vitals/vital.ts';
+import { BOUNDS, isWithin } from '../vitals/vital-read.ts';
 
 /** States the pain scores that no finding took; a site that one takes is put among the `used`. */
 export function statePainScores(
@@ -39,5 +41,30 @@ export function statePainScores(
       })),
     );
     place(talk, piece, phrase);
+  }
+  stateElliptic(talk, items, used);
+}
+
+// "Pain seven out of ten at the hip, four at the wrist": a bare figure before another site goes on with the scores.
+function stateElliptic(talk: Talk, items: readonly Item[], used: Set<number>): void {
+  const first = items.findIndex((item) => pieceOf(item)?.islands[0]?.rule === 'vitals.pain-score');
+  if (first < 0) return;
+  for (const [i, item] of items.entries()) {
+    const figure = pieceOf(item);
+    const score = i > first && figure?.role === 'figure' ? figureIn(figure) : null;
+    if (figure === null || score === null || !isWithin(score, BOUNDS.painScore)) continue;
+    const at = items.findIndex((one, k) => k > i && !hasRole(one, 'small'));
+    const phrase = used.has(at) ? null : phraseOf(items[at]);
+    if (phrase === null || !phrase.led || isPaused(talk.tokens, figure)) continue;
+    used.add(at);
+    state(
+      talk,
+      withSides(phrase, talk.context.sites).map(({ site, side }) => ({
+        statement: findingStatement('pain', plainSite(site, side), score > 0, { severity: score }),
+        known: { finding: 'carried' as const },
+        ...around([figure, phrase]),
+      })),
+    );
+    place(talk, figure, phrase);
   }
 }

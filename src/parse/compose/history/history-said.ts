@@ -16,5 +16,5 @@ export function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, ne
   }
   state(talk, found);
   place(talk, ...found);
-  return found.at(-1)?.to ?? piece.to;
+  return Math.max(piece.to, ...found.map(({ to }) => to));
 }

@@ -2,11 +2,12 @@
 
 import type { HistoryStatement, Topic } from '../../../terms/index.ts';
 import { hasTag, numberOf, tagOf } from '../../islands/island.ts';
-import { type Piece, readingOf } from '../../pieces/piece.ts';
+import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
 import { type Talk, textOf } from '../talk.ts';
 import type { FoundHistory, OpenTopic } from './found-history.ts';
 import { ageOf, weightOf } from './measured.ts';
-import { endOfName, endOfText, opensText, startOfText } from './text.ts';
+import { endOfName, endOfText, namesReason, opensText, startOfText } from './text.ts';
 
 /** What one history piece says with the pieces after it; `pieces` is the rest of the clause from that piece on. */
 export function historyOf(
@@ -27,12 +28,14 @@ export function historyOf(
   const whole = hasTag(island, 'whole');
   if (hasTag(island, 'denied') || (negated && (hasTag(island, 'noun') || whole)))
     return give(textOf(talk, from, to), to, { present: false });
+  // "Looks about fifty feet": a bare number is years only where nothing is counted in it.
+  if (hasTag(island, 'alone') && !standsAlone(talk, pieces)) return [];
   if (topic === 'age') return ageOf(talk, island, piece);
   if (topic === 'sex') return give(tagOf(island, 'sex') ?? textOf(talk, from, to), to);
   if (topic === 'weight' && numberOf(island, 'weight') !== null) return weightOf(talk, island, piece);
   if (whole) return give(textOf(talk, from, to), to);
   const wholeOn = hasTag(island, 'whole-on');
-  const end = endOfText(talk.tokens, pieces, wholeOn || topic === 'mechanism');
+  const end = endOfText(talk.tokens, pieces, wholeOn || topic === 'mechanism', topic);
   if (wholeOn)
     return give(
       textOf(talk, from, end),
@@ -46,13 +49,30 @@ export function historyOf(
   const past = hasTag(island, 'short') ? endOfName(talk.tokens, to, end) : end;
   const start = startOfText(talk.tokens, to, past);
   if (start >= past) return { topic, from, to };
-  return give(textOf(talk, start, past), past, negated ? { present: false } : {});
+  const told = give(textOf(talk, start, past), past, negated ? { present: false } : {});
+  return topic === 'medications' && !negated ? [...told, ...conditionsIn(talk, pieces, past)] : told;
+}
+
+// "Warfarin for atrial fibrillation" tells of both.
+function conditionsIn(talk: Talk, pieces: readonly Piece[], end: number): readonly FoundHistory[] {
+  return pieces.slice(1).flatMap((piece): readonly FoundHistory[] => {
+    const island = piece.to <= end ? readingOf(piece, 'history.past-history') : null;
+    if (island === null || hasTag(island, 'noun') || !namesReason(talk.tokens, piece)) return [];
+    const { from, to } = piece;
+    const text = textOf(talk, from, to);
+    return [{ statement: { kind: 'history', topic: 'past-history', text }, known: {}, from, to }];
+  });
 }
 
 /** "No, I remember all of it": the "no" answers what was asked, and what follows has a subject of its own and is told. */
 const isAfterAnswer = (talk: Talk, from: number): boolean =>
   /^(no|nope|nah)$/.test(talk.tokens[from - 1]?.word ?? '') &&
   /^(i|we|he|she|they|it|my)$/.test(talk.tokens[from]?.word ?? '');
+
+function standsAlone(talk: Talk, [piece, next]: readonly Piece[]): boolean {
+  if (piece === undefined || next === undefined || isPaused(talk.tokens, piece)) return true;
+  return isSmall(next, 'join') || isSmall(next, 'person') || isSmall(next, 'link') || next.role === 'history';
+}
 
 const isAsked = (talk: Talk, topic: Topic): boolean =>
   talk.context.asked?.about === 'topic' && talk.context.asked.topic === topic;

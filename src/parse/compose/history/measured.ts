@@ -1,6 +1,6 @@
 // Age and weight as numbers, where they are ones that a patient can have.
 
-import { type Island, numberOf, tagOf } from '../../islands/island.ts';
+import { hasTag, type Island, numberOf, tagOf } from '../../islands/island.ts';
 import type { Span } from '../../span.ts';
 import { inRecordUnit } from '../../units.ts';
 import { type Talk, textOf } from '../talk.ts';
@@ -17,6 +17,11 @@ export const isAge = (years: number): boolean => years >= 0 && years <= MOST_YEA
 export function ageOf(talk: Talk, island: Island, { from, to }: Span): readonly FoundHistory[] | OpenTopic {
   const said = numberOf(island, 'years');
   const months = numberOf(island, 'months');
+  // "Mid sixties" is an age in words, and no number of years.
+  if (hasTag(island, 'words'))
+    return [
+      { statement: { kind: 'history', topic: 'age', text: textOf(talk, from, to) }, known: {}, from, to },
+    ];
   if (said === null && months === null) return { topic: 'age', from, to };
   const years = said ?? inRecordUnit({ value: months ?? 0, unit: 'month' })?.value ?? null;
   if (years === null || !isAge(years)) return [];

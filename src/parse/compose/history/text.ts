@@ -1,5 +1,6 @@
 // How far the patient's own words reach after the words that open a topic.
 
+import type { Topic } from '../../../terms/index.ts';
 import { marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../../span.ts';
 import type { Token } from '../../token.ts';
@@ -27,18 +28,33 @@ const isStrong = (piece: Piece, paused: boolean): boolean =>
  * Past the last token of the text that the first of these pieces opens: it runs on to the full stop, or to the next
  * thing that is stated in its own right. A `loose` text takes in more history that follows without a pause.
  */
-export function endOfText(tokens: readonly Token[], pieces: readonly Piece[], loose: boolean): number {
+export function endOfText(
+  tokens: readonly Token[],
+  pieces: readonly Piece[],
+  loose: boolean,
+  topic: Topic,
+): number {
   let end = pieces[0]?.to ?? 0;
   for (let k = 1; k < pieces.length; k++) {
     const piece = pieces[k];
     if (piece === undefined) break;
     const pause = pauseAfter(tokens, pieces[k - 1] ?? { to: 1 });
     if (pause === 'end' || pause === 'ask') break;
-    if (isStrong(piece, pause !== '') && !(loose && piece.role === 'history' && pause === '')) break;
+    const isReason = topic === 'medications' && namesReason(tokens, piece);
+    if (!isReason && isStrong(piece, pause !== '') && !(loose && piece.role === 'history' && pause === ''))
+      break;
     if (pause !== '' && startsStatement(pieces, k)) break;
     end = piece.to;
   }
   return end;
+}
+
+/** True for what a drug is taken for: "warfarin for atrial fibrillation and something for blood pressure". */
+export function namesReason(tokens: readonly Token[], { from }: Pick<Piece, 'from'>): boolean {
+  const before = tokens[from - 1]?.word ?? '';
+  return /^(for|against)$/.test(
+    /^(his|her|my|their|the|a|an|high|low)$/.test(before) ? (tokens[from - 2]?.word ?? '') : before,
+  );
 }
 
 // After a comma, a finding or a site that is not part of a plain list begins a statement of its own.

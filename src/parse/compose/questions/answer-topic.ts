@@ -23,17 +23,21 @@ export function answerTopic(
   }
   const free = rest.every(isChatter) ? null : answeredTopic(talk, asked.topic, to, end);
   if (free !== null && !rest.some((piece) => piece.role === 'history')) {
+    // "Did you black out?" "No, I recall it all": the one is denied, and the other told.
+    if (word === 'no' && asked.item !== undefined) deny(talk, asked, { from, to });
     state(talk, [{ statement: free.statement, known: free.known, from, to: end }]);
     place(talk, { from, to: end });
     return [];
   }
-  if (word === 'no') {
-    const said = textOf(talk, from, to);
-    const text = asked.item === undefined ? said : `${asked.item}: ${said}`;
-    const statement = { kind: 'history', topic: asked.topic, text, present: false } as const;
-    state(talk, [{ statement, known: { topic: 'carried' }, from, to }]);
-  }
+  if (word === 'no') deny(talk, asked, { from, to });
   // "Yes" alone to a question of history waits for what it is.
   else if (rest.length === 0) bear(talk, { asked: { ...asked } });
   return rest;
+}
+
+function deny(talk: Talk, { topic, item }: AskedTopic, { from, to }: Span): void {
+  const said = textOf(talk, from, to);
+  const text = item === undefined ? said : `${item}: ${said}`;
+  const statement = { kind: 'history', topic, text, present: false } as const;
+  state(talk, [{ statement, known: { topic: 'carried' }, from, to }]);
 }

@@ -1,7 +1,7 @@
 // A Glasgow Coma Scale whose parts are ones that it has and add up to its total; parts said apart are joined into one.
 
 import type { GcsPart } from '../../../terms/index.ts';
-import { type Island, numberOf, tagOf } from '../../islands/island.ts';
+import { hasTag, type Island, numberOf, tagOf } from '../../islands/island.ts';
 import { isWholeWithin, type Read } from './vital-read.ts';
 
 // Teasdale G, Jennett B. Lancet 1974;2:81-84: eye 1-4, verbal 1-5, motor 1-6 (from memory). "Not testable" leaves no total.
@@ -30,7 +30,8 @@ export function totalOf({ eye, verbal, motor, total }: Scores): number | 'misfit
 export function gcsOf(island: Island): Read {
   const parts: { eye?: GcsPart; verbal?: GcsPart; motor?: GcsPart } = {};
   for (const part of ['eye', 'verbal', 'motor'] as const) {
-    const score = tagOf(island, part) === 'NT' ? 'NT' : numberOf(island, part);
+    const said = tagOf(island, part);
+    const score = said === 'NT' ? 'NT' : said === null ? numberOf(island, part) : Number(said);
     if (score === null) continue;
     if (score !== 'NT' && !isWholeWithin(score, [1, MOST[part]])) return null;
     parts[part] = score;
@@ -41,6 +42,9 @@ export function gcsOf(island: Island): Read {
   if (total === 'misfit' || (total === null && Object.keys(parts).length === 0)) return null;
   return {
     reading: { vital: 'gcs', value: { ...parts, ...(total === null ? {} : { total }) } },
-    known: said === null && total !== null ? { total: 'inferred' } : {},
+    known: {
+      ...(said === null && total !== null ? { total: 'inferred' as const } : {}),
+      ...(hasTag(island, 'words') ? { value: 'inferred' as const } : {}),
+    },
   };
 }

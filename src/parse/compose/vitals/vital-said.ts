@@ -4,10 +4,12 @@ import type { Vital } from '../../../terms/index.ts';
 import { hasTag } from '../../islands/island.ts';
 import { readNumbers } from '../../numbers/index.ts';
 import { figureIn, likelyTag, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
-import { isPaused } from '../../span.ts';
+import { isPaused, spanned } from '../../span.ts';
 import { isLight } from '../light.ts';
 import { bear, place, type Said, state, type Talk } from '../talk.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
+import { isBounded, opensRange } from './inexact.ts';
+import { placeAfter, placeBefore } from './measured-at.ts';
 import type { VitalRead } from './vital-read.ts';
 
 /** States the vital sign at `i`; returns how many pieces it took (0: its numbers cannot be). */
@@ -28,14 +30,16 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     isNumeral(talk, before);
   if (midway) return 0;
   const runsOn = next?.role === 'figure' && !next.weak && !isPaused(talk.tokens, piece);
-  if (runsOn && island.slots.at(-1)?.to === piece.to) return 0;
+  const endsInNumber = island.slots.at(-1)?.to === piece.to;
+  if (endsInNumber && (runsOn || opensRange(talk.tokens, pieces, i))) return 0;
   for (const reading of piece.islands.filter((one) => one.file === 'vitals')) {
     const read = vitalOf(reading);
     if (read === null) continue;
-    const { from, to } = piece;
+    const [before, after] = [placeBefore(talk.tokens, pieces, i), placeAfter(talk.tokens, pieces, i)];
+    const { from, to } = spanned(pieces.slice(i - before, i + after + 1));
     const doubt = reading.slots.some((slot) => slot.loose) ? ['A number was heard as another word.'] : [];
     settle(talk, { ...read, from, to, doubt });
-    return 1;
+    return 1 + after;
   }
   return 0;
 }
@@ -64,7 +68,8 @@ function stateHeading(talk: Talk, pieces: readonly Piece[], i: number): number {
     const pressure = vital === 'blood-pressure' && piece.role === 'vital' && marked(piece, 'bare');
     if (pressure || piece.role === 'figure') {
       const read = pressure ? pressureIn(piece) : fromFigure(vital, piece);
-      if (read === null) return 0;
+      const isExact = !isBounded(talk.tokens, heading.to, piece.from) && !opensRange(talk.tokens, pieces, k);
+      if (read === null || !isExact) return 0;
       settle(talk, { ...read, from: heading.from, to: piece.to });
       return k - i + 1;
     }

@@ -1,0 +1,24 @@
+// Whether a number only bounds a sign or is one end of a range ("over a hundred", "twenty to twenty four"): it is no reading.
+
+import { isSmall, type Piece, type Role } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+
+const BOUND = /^(over|under|above|below|than|between|from|least|most|exceeding|beyond|past|not)$/;
+
+/** True where a word between a sign's name and its figure makes the figure a bound: "pulse is over a hundred". */
+export const isBounded = (tokens: readonly Token[], from: number, to: number): boolean =>
+  tokens.slice(from, to).some(({ word }) => BOUND.test(word));
+
+const NUMBERS: ReadonlySet<Role> = new Set(['figure', 'vital', 'time', 'attribute']);
+
+/** True where the number that ends piece `i` opens a range: "resps twenty to twenty four", "ninety or ninety two". */
+export function opensRange(tokens: readonly Token[], pieces: readonly Piece[], i: number): boolean {
+  const [piece, joint, end] = [pieces[i], pieces[i + 1], pieces[i + 2]];
+  if (piece === undefined || joint === undefined || end === undefined) return false;
+  if (isPaused(tokens, piece) || isPaused(tokens, joint) || !NUMBERS.has(end.role)) return false;
+  const joins = /^(to|or|through)$/.test(tokens[joint.from]?.word ?? '') && joint.to - joint.from === 1;
+  return joins && (joint.role === 'small' || isSmall(joint, 'or')) && startsWithNumber(end);
+}
+
+const startsWithNumber = ({ from, islands: [island] }: Piece): boolean => island?.slots[0]?.from === from;
