@@ -49,6 +49,10 @@ export type HandoverStep =
   | { readonly step: 'passed'; readonly to: string; readonly name: string }
   /** this device took the record over: `after` names the last event of the history that it goes on from */
   | { readonly step: 'taken'; readonly from: string; readonly name: string; readonly after: string }
+  /** a copy of the whole record left this device without a network; `sealed` where it takes a passphrase to read it */
+  | { readonly step: 'copied'; readonly by: 'symbols' | 'file' | 'share' | 'fhir'; readonly sealed: boolean }
+  /** so many events came in from another device */
+  | { readonly step: 'received'; readonly by: 'symbols' | 'file'; readonly events: number }
   /** words heard while the radio was in use: kept as said, and never read as findings */
   | { readonly step: 'aside'; readonly text: string; readonly engine: string };
 

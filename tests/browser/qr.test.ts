@@ -16,7 +16,7 @@ import {
   takeFrame,
   wholeOf,
 } from '../../src/handoff/index.ts';
-import { unpack } from '../../src/screens/qr/pack.ts';
+import { isSealed, readExport, squeeze, unsqueeze } from '../../src/record/store/transfer/index.ts';
 import { squaresOf } from '../../src/screens/qr/symbol.ts';
 import { faultsOf, typed } from '../outside/fhir-validator.ts';
 import { arrivals } from './arrival.ts';
@@ -91,7 +91,7 @@ const together = (texts: readonly string[]): Collection => {
 
 async function fileOf(page: Page): Promise<Buffer> {
   const [saved] = await Promise.all([page.waitForEvent('download'), inSheet(page, 'Save as a file').click()]);
-  const file = join(folder, 'saved.fieldsay');
+  const file = join(folder, 'saved-record.json');
   await saved.saveAs(file);
   return readFileSync(file);
 }
@@ -104,10 +104,15 @@ describe('the symbols on the screen', () => {
     expect(missingParts(collection)).toEqual([]);
     const whole = wholeOf(collection);
     if (whole.kind !== 'whole') throw new Error(whole.kind);
-    expect(Buffer.from(whole.bytes).equals(saved)).toBe(true);
-    const read = await unpack(whole.bytes, '');
-    if (read.kind !== 'contents') throw new Error(read.kind);
-    const events = read.events as readonly { kind: string; payload: { text?: string } }[];
+    const text = (await unsqueeze(whole.bytes)) ?? '';
+    expect(text).toBe(saved.toString('utf8'));
+    const read = await readExport(text, '');
+    if (read.kind !== 'bundle') throw new Error(read.why);
+    expect(read.faults).toEqual([]);
+    const events = read.records.flatMap(({ rows }) => rows.map(({ event }) => event)) as unknown as readonly {
+      kind: string;
+      payload: { text?: string };
+    }[];
     expect(events.filter(({ kind }) => kind === 'utterance').map(({ payload }) => payload.text)).toEqual(
       TALK,
     );
@@ -117,9 +122,11 @@ describe('the symbols on the screen', () => {
     const page = await shown('seven wet ropes uphill');
     const whole = wholeOf(together(await readByOther(page)));
     if (whole.kind !== 'whole') throw new Error(whole.kind);
-    expect((await unpack(whole.bytes, '')).kind).toBe('sealed');
-    expect((await unpack(whole.bytes, 'seven wet ropes downhill')).kind).toBe('unreadable');
-    expect((await unpack(whole.bytes, 'seven wet ropes uphill')).kind).toBe('contents');
+    const text = (await unsqueeze(whole.bytes)) ?? '';
+    expect(isSealed(text)).toBe(true);
+    expect(text).not.toContain('marmots');
+    expect((await readExport(text, 'seven wet ropes downhill')).kind).toBe('refused');
+    expect(await readExport(text, 'seven wet ropes uphill')).toMatchObject({ kind: 'bundle', faults: [] });
   });
 
   it('are not shown behind a passphrase that is a number alone', async () => {
@@ -130,6 +137,44 @@ describe('the symbols on the screen', () => {
     await inSheet(page, 'Show the symbols').click();
     await page.getByText('A number alone is refused').waitFor();
     expect(await page.locator('canvas.symbol').count()).toBe(0);
+  });
+});
+
+describe('a record that was passed on', () => {
+  it('says so in its log: how, when, and whether it took a passphrase', async () => {
+    const page = await shown('seven wet ropes uphill');
+    await fileOf(page);
+    await inSheet(page, 'Close').click();
+    await page.getByRole('button', { name: 'Read over the radio' }).click();
+    const sent = await page
+      .getByRole('region', { name: 'Sent so far' })
+      .getByRole('listitem')
+      .allInnerTexts();
+    expect(sent).toEqual([
+      expect.stringMatching(/\d\d:\d\d\s+Saved as a file, under a passphrase/),
+      expect.stringMatching(/\d\d:\d\d\s+Shown as QR symbols, under a passphrase/),
+    ]);
+  });
+
+  it('and is sealed as a file is asked for its passphrase where it comes in, and says when it came', async () => {
+    const page = await shown('seven wet ropes uphill');
+    const bytes = await fileOf(page);
+    await settle();
+    const { page: other } = await arrive();
+    await other.getByRole('button', { name: 'Receive a record' }).click();
+    await other
+      .getByLabel('Or a file that was saved or shared')
+      .setInputFiles({ name: 'made-up.json', mimeType: 'application/json', buffer: bytes });
+    await other.getByLabel('Passphrase').fill('seven wet ropes downhill');
+    await inSheet(other, 'Open it').click();
+    await other.getByText('The passphrase is not that of the file').waitFor();
+    await other.getByLabel('Passphrase').fill('seven wet ropes uphill');
+    await inSheet(other, 'Open it').click();
+    await other.getByText(/^The record was received: \d+ events/).waitFor();
+    await inSheet(other, 'Close').click();
+    expect(await sentences(other)).toEqual(TOLD);
+    await other.getByRole('button', { name: 'Read over the radio' }).click();
+    await other.getByText(/Received as a file: \d+ events/).waitFor();
   });
 });
 
@@ -161,7 +206,7 @@ describe('the document for a hospital’s system', () => {
 describe('a file that was passed on', () => {
   it('becomes a record on another device, and a second time adds nothing and overwrites nothing', async () => {
     const bytes = await fileOf(await shown(''));
-    const file = { name: 'made-up.fieldsay', mimeType: 'application/octet-stream', buffer: bytes };
+    const file = { name: 'made-up.json', mimeType: 'application/json', buffer: bytes };
     await settle();
     const { page } = await arrive();
     const receive = async () => {
@@ -185,11 +230,11 @@ describe('a file that was passed on', () => {
     await say(page, 'right knee swelling');
     await page.getByRole('button', { name: 'Receive a record' }).click();
     await page.getByLabel('Or a file that was saved or shared').setInputFiles({
-      name: 'odd.fieldsay',
-      mimeType: 'application/octet-stream',
+      name: 'odd.json',
+      mimeType: 'application/json',
       buffer: Buffer.from([1, 0, 7]),
     });
-    await page.getByText('What was received cannot be read: its contents cannot be read.').waitFor();
+    await page.getByText('The file is no export: it is no JSON, or was cut off.').waitFor();
     await inSheet(page, 'Close').click();
     expect(await sentences(page)).toEqual(['RIGHT knee: swelling']);
   });
@@ -199,7 +244,7 @@ describe('the camera of another device', () => {
   it('reads the symbols, names what is missing, and opens the record', async () => {
     const bytes = await fileOf(await shown(''));
     await settle();
-    const frames = framesOf(bytes, COARSE_BYTES);
+    const frames = framesOf(await squeeze(bytes.toString('utf8')), COARSE_BYTES);
     expect(frames.length).toBeGreaterThan(2);
     // A film in which one part comes only at the end of each round, so that it is missing for a while.
     const side = 480;

@@ -69,7 +69,7 @@ describe('a record', () => {
     await page.getByRole('button', { name: 'Export the open record' }).click();
     const path = await (await downloading).path();
     const text = readFileSync(path, 'utf8');
-    expect(text).toContain('fieldsay-export/1');
+    expect(text).toContain('fieldsay-export/2');
     expect(text).not.toMatch(/forearm|swelling/);
     const item = page.locator('.record');
     await item.getByRole('button', { name: 'Wipe …' }).click();

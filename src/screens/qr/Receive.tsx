@@ -3,16 +3,16 @@
 import { useState } from 'preact/hooks';
 import type { Collection } from '../../handoff/index.ts';
 import { wholeOf } from '../../handoff/index.ts';
+import { unsqueeze } from '../../record/store/transfer/index.ts';
 import { Sheet } from '../frame/Sheet.tsx';
 import { useTools } from '../frame/tools.ts';
-import { unpack } from './pack.ts';
-import { type Received, receive } from './receive.ts';
+import { type Received, receive, type Way } from './receive.ts';
 import { Scan } from './Scan.tsx';
 
 type Now =
   | { readonly step: 'scan' }
-  | { readonly step: 'sealed'; readonly bytes: Uint8Array<ArrayBuffer>; readonly why: string | null }
-  | { readonly step: 'done'; readonly result: Received };
+  | { readonly step: 'sealed'; readonly text: string; readonly by: Way; readonly why: string | null }
+  | { readonly step: 'done'; readonly result: Exclude<Received, { kind: 'sealed' }> };
 
 export function Receive({ close }: { readonly close: () => void }) {
   const { desk } = useTools();
@@ -20,29 +20,33 @@ export function Receive({ close }: { readonly close: () => void }) {
   const [passphrase, setPassphrase] = useState('');
   const refuse = (why: string) => setNow({ step: 'done', result: { kind: 'refused', why } });
 
-  const take = async (bytes: Uint8Array<ArrayBuffer>, words: string) => {
+  const take = async (text: string, by: Way, words: string) => {
     const reader = desk.reader.peek();
     if (reader === null) return refuse('The page is not ready yet; try again in a moment.');
-    const read = await unpack(bytes, words);
-    if (read.kind === 'sealed') return setNow({ step: 'sealed', bytes, why: null });
-    if (read.kind === 'unreadable') {
-      if (words === '') return refuse(`What was received cannot be read: ${read.why}.`);
-      return setNow({ step: 'sealed', bytes, why: `It did not open: ${read.why}.` });
-    }
+    if (desk.door.keys() === null) return refuse('The page is locked: open it, then receive.');
     try {
-      setNow({ step: 'done', result: await receive(desk, reader, read) });
+      const result = await receive(desk, reader, { text, passphrase: words, by });
+      if (result.kind === 'sealed') setNow({ step: 'sealed', text, by, why: result.why });
+      else setNow({ step: 'done', result });
     } catch {
       refuse('The record was read and could not be kept on this device; nothing was changed.');
     }
   };
-  const whole = (collection: Collection) => {
+  const whole = async (collection: Collection) => {
     const made = wholeOf(collection);
-    if (made.kind === 'whole') void take(made.bytes, '');
-    else if (made.kind === 'damaged') refuse(`It cannot be put together: ${made.why}. Scan it once more.`);
+    if (made.kind === 'missing') return;
+    const text = made.kind === 'whole' ? await unsqueeze(made.bytes) : null;
+    if (text === null)
+      refuse(
+        `It cannot be put together${made.kind === 'damaged' ? `: ${made.why}` : ''}. Scan it once more.`,
+      );
+    else await take(text, 'symbols', '');
   };
   return (
     <Sheet title="Receive a record" close={close}>
-      {now.step === 'scan' && <Scan whole={whole} file={(bytes) => void take(bytes, '')} />}
+      {now.step === 'scan' && (
+        <Scan whole={(collection) => void whole(collection)} file={(text) => void take(text, 'file', '')} />
+      )}
       {now.step === 'sealed' && (
         <>
           <p>All of it is here, and sealed by a passphrase. Ask the sender for it.</p>
@@ -67,7 +71,7 @@ export function Receive({ close }: { readonly close: () => void }) {
             type="button"
             class="button primary wide"
             disabled={passphrase.trim() === ''}
-            onClick={() => void take(now.bytes, passphrase)}
+            onClick={() => void take(now.text, now.by, passphrase)}
           >
             Open it
           </button>

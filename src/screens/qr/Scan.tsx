@@ -12,7 +12,7 @@ const NAMED = 40;
 
 interface Props {
   readonly whole: (collection: Collection) => void;
-  readonly file: (bytes: Uint8Array<ArrayBuffer>) => void;
+  readonly file: (text: string) => void;
 }
 
 export function Scan({ whole, file }: Props) {
@@ -82,7 +82,7 @@ export function Scan({ whole, file }: Props) {
   const choose = async (chosen: File | undefined) => {
     if (chosen === undefined) return;
     try {
-      file(new Uint8Array(await chosen.arrayBuffer()));
+      file(await chosen.text());
     } catch {
       setTrouble('The file could not be read.');
     }
@@ -123,7 +123,7 @@ export function Scan({ whole, file }: Props) {
       <input
         id="received-file"
         type="file"
-        accept=".fieldsay"
+        accept=".json,application/json"
         onChange={(event) => void choose(event.currentTarget.files?.[0])}
       />
     </section>

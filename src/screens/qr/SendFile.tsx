@@ -1,30 +1,35 @@
-// The same bytes as a file: shared where the device can share files, saved everywhere else.
+// The same record as a file: shared where the device can share files, saved everywhere else.
 
 import { useState } from 'preact/hooks';
 import { download } from '../records/download.ts';
 
 /** No word of the record is in its name. */
-const fileName = (record: string): string => `${record.slice(0, 8)}.fieldsay`;
+const fileName = (record: string): string => `fieldsay-${record.slice(0, 8)}.json`;
 
 const canShare = (file: File): boolean =>
   typeof navigator.canShare === 'function' && navigator.canShare({ files: [file] });
 
-export function SendFile({
-  bytes,
-  name,
-}: {
-  readonly bytes: Uint8Array<ArrayBuffer>;
+interface Props {
+  readonly text: string;
   readonly name: string;
-}) {
+  readonly sent: (by: 'file' | 'share') => void;
+}
+
+export function SendFile({ text, name, sent }: Props) {
   const [fault, setFault] = useState(false);
-  const file = new File([bytes], fileName(name), { type: 'application/octet-stream' });
+  const file = new File([text], fileName(name), { type: 'application/json' });
   const share = async () => {
     try {
       await navigator.share({ files: [file] });
+      sent('share');
     } catch (error) {
       // A person who closes the list of ways to share has done nothing wrong.
       setFault(!(error instanceof DOMException && error.name === 'AbortError'));
     }
+  };
+  const save = () => {
+    download(fileName(name), text);
+    sent('file');
   };
   return (
     <>
@@ -34,7 +39,7 @@ export function SendFile({
             Share as a file
           </button>
         )}
-        <button type="button" class="button" onClick={() => download(fileName(name), bytes)}>
+        <button type="button" class="button" onClick={save}>
           Save as a file
         </button>
       </div>

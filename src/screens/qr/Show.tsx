@@ -1,13 +1,22 @@
 // The sender: an optional passphrase, then the record as QR symbols one after another, or as a file where that is easier.
 
 import { useState } from 'preact/hooks';
-import { judgePassphrase } from '../../record/crypt/index.ts';
+import { exportHeld, squeeze } from '../../record/store/transfer/index.ts';
+import { passOn } from '../desk/index.ts';
 import { Sheet } from '../frame/Sheet.tsx';
 import { useTools } from '../frame/tools.ts';
+import { summaryOf } from '../records/summary.ts';
 import { Frames } from './Frames.tsx';
-import { pack } from './pack.ts';
 import { SaveFhir } from './SaveFhir.tsx';
 import { SendFile } from './SendFile.tsx';
+
+interface Packed {
+  /** the file's text */
+  readonly text: string;
+  /** the same squeezed, for the symbols */
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly sealed: boolean;
+}
 
 export function Show({ close }: { readonly close: () => void }) {
   const { desk } = useTools();
@@ -15,17 +24,20 @@ export function Show({ close }: { readonly close: () => void }) {
   const [record] = useState(() => desk.record.peek());
   const [passphrase, setPassphrase] = useState('');
   const [fault, setFault] = useState<string | null>(null);
-  const [packed, setPacked] = useState<Uint8Array<ArrayBuffer> | null>(null);
+  const [packed, setPacked] = useState<Packed | null>(null);
   const begin = async () => {
     if (record === null) return;
-    const judged = passphrase === '' ? { kind: 'taken' as const } : judgePassphrase(passphrase);
-    if (judged.kind === 'refused') {
-      setFault(judged.why);
-      return;
-    }
     setFault(null);
     try {
-      setPacked(await pack({ facts: record.facts, events: record.exam.events }, passphrase));
+      const held = { facts: record.facts, summary: { ...summaryOf(record) }, events: record.exam.events };
+      const made = await exportHeld(held, passphrase);
+      if (made.kind === 'refused') {
+        setFault(made.why);
+        return;
+      }
+      const sealed = passphrase.trim() !== '';
+      setPacked({ text: made.text, bytes: await squeeze(made.text), sealed });
+      passOn(desk, { step: 'copied', by: 'symbols', sealed });
     } catch {
       setFault(
         'This browser cannot pack the record (it needs compression and, for a passphrase, encryption).',
@@ -67,8 +79,12 @@ export function Show({ close }: { readonly close: () => void }) {
         </>
       ) : (
         <>
-          <Frames bytes={packed} />
-          <SendFile bytes={packed} name={record?.facts.id ?? 'record'} />
+          <Frames bytes={packed.bytes} />
+          <SendFile
+            text={packed.text}
+            name={record?.facts.id ?? 'record'}
+            sent={(by) => passOn(desk, { step: 'copied', by, sealed: packed.sealed })}
+          />
         </>
       )}
     </Sheet>

@@ -1,67 +1,57 @@
-// What was passed on becomes a record here, or is added to the one that is here already; each fault is named by its field.
+// What was passed on becomes a record here, or is added to the one that is here already; a fault is named and nothing changes.
 
-import { mergeLogs, migrate, type RecordEvent } from '../../record/index.ts';
-import type { RecordFacts } from '../../record/store/index.ts';
-import { type Desk, setRecord, type TalkReader } from '../desk/index.ts';
+import { handOver, mergeLogs, migrate, type RecordEvent } from '../../record/index.ts';
+import { type ExportedRecord, isSealed, readExport } from '../../record/store/transfer/index.ts';
+import { type Desk, setRecord, type TalkReader, timeIn } from '../desk/index.ts';
 import { restored } from '../records/restore.ts';
-import { SCHEMA, type Unpacked } from './pack.ts';
 
 export type Received =
   | { readonly kind: 'received'; readonly words: string }
+  /** it asks for a passphrase; `why` where one was given and did not open it */
+  | { readonly kind: 'sealed'; readonly why: string | null }
   | { readonly kind: 'refused'; readonly why: string };
+
+export type Way = 'symbols' | 'file';
 
 const refused = (why: string): Received => ({ kind: 'refused', why });
 
-const KINDS: readonly string[] = ['live', 'invented', 'opened'];
-
-/** The facts, or the field that is wrong. */
-function checkedFacts(facts: unknown): RecordFacts | string {
-  if (typeof facts !== 'object' || facts === null) return 'facts';
-  const { id, kind, title, startedAt } = facts as Readonly<Record<string, unknown>>;
-  if (typeof id !== 'string' || !/^[\w.-]{1,100}$/.test(id)) return 'facts.id';
-  if (typeof kind !== 'string' || !KINDS.includes(kind)) return 'facts.kind';
-  if (typeof title !== 'string') return 'facts.title';
-  if (typeof startedAt !== 'string' || Number.isNaN(Date.parse(startedAt))) return 'facts.startedAt';
-  return { id, kind: kind as RecordFacts['kind'], title, startedAt };
-}
-
-/** Opens what was received; nothing is stored unless all of it could be read. */
+/** Opens what was received; nothing of a record is stored unless all of it could be read. */
 export async function receive(
   desk: Desk,
   reader: TalkReader,
-  { schema, facts, events }: Extract<Unpacked, { kind: 'contents' }>,
+  { text, passphrase, by }: { readonly text: string; readonly passphrase: string; readonly by: Way },
 ): Promise<Received> {
-  if (schema !== SCHEMA)
-    return refused(`It is no record of this page: its schema is ${JSON.stringify(schema)}.`);
-  const checked = checkedFacts(facts);
-  if (typeof checked === 'string') return refused(`The record cannot be taken: ${checked} is wrong.`);
-  if (!Array.isArray(events)) return refused('The record cannot be taken: it has no events.');
-  const theirs: RecordEvent[] = [];
-  for (const [index, event] of events.entries()) {
-    const read = migrate(event);
-    if (read.kind === 'refused')
-      return refused(
-        `The record cannot be taken: its event ${index + 1} is ${read.why}. Nothing was changed here.`,
-      );
-    theirs.push(read.event);
-  }
+  const asks = isSealed(text);
+  if (asks && passphrase === '') return { kind: 'sealed', why: null };
+  const read = await readExport(text, passphrase);
+  if (read.kind === 'refused') return asks ? { kind: 'sealed', why: read.why } : refused(read.why);
+  if (read.records.length === 0) return refused(`${read.faults.join('; ')}. Nothing was changed here.`);
   await desk.keeper.settled();
+  const words: string[] = [];
+  for (const record of read.records) words.push(await takeIn(desk, reader, record, by));
+  return { kind: 'received', words: [...words, ...read.faults.map((one) => `Not taken: ${one}.`)].join(' ') };
+}
+
+/** Adds the events that are new here, opens the record, and says what was done. */
+async function takeIn(desk: Desk, reader: TalkReader, coming: ExportedRecord, by: Way): Promise<string> {
+  const theirs = coming.rows.map(({ event }) => migrate(event)).flatMap(eventIn);
   const { records } = await desk.keeper.list();
-  const known = records.find((one) => one.facts.id === checked.id);
-  const stored = known === undefined ? [] : (await desk.keeper.read(checked.id)).events;
-  const mine = stored.map(migrate).flatMap((one) => (one.kind === 'event' ? [one.event] : []));
-  const { events: all, added, contrary } = mergeLogs(mine, theirs);
-  const { record } = restored(desk, reader, known?.facts ?? checked, all);
-  setRecord(desk, record);
+  const known = records.find((one) => one.facts.id === coming.facts.id);
+  const stored = known === undefined ? [] : (await desk.keeper.read(coming.facts.id)).events;
+  const { events, added, contrary } = mergeLogs(stored.map(migrate).flatMap(eventIn), theirs);
+  const { record } = restored(desk, reader, known?.facts ?? coming.facts, events);
+  const step = { step: 'received', by, events: added } as const;
+  const kept =
+    added === 0 ? record : { ...record, exam: handOver(record.exam, step, timeIn(record, desk.clock())) };
+  setRecord(desk, kept);
   const odd =
     contrary.length === 0
       ? ''
       : ` ${contrary.length} say something else here than there: what stood here was kept.`;
-  return {
-    kind: 'received',
-    words:
-      known === undefined
-        ? `The record was received: ${added} events, and is open now.${odd}`
-        : `The record was here already: ${added} events were added, none was overwritten.${odd}`,
-  };
+  return known === undefined
+    ? `The record was received: ${added} events, and is open now.${odd}`
+    : `The record was here already: ${added} events were added, none was overwritten.${odd}`;
 }
+
+const eventIn = (one: ReturnType<typeof migrate>): readonly RecordEvent[] =>
+  one.kind === 'event' ? [one.event] : [];

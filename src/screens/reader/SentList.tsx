@@ -4,6 +4,13 @@ import type { KeptStep } from '../../record/index.ts';
 import { clock, type Day } from '../../timeline/index.ts';
 import { REPORT_NAMES } from './reports.ts';
 
+const COPIED = {
+  symbols: 'Shown as QR symbols',
+  file: 'Saved as a file',
+  share: 'Shared as a file',
+  fhir: 'Saved as HL7 FHIR',
+} as const;
+
 /** One line for a step; null for what is shown elsewhere. */
 function lineFor(step: KeptStep): string | null {
   switch (step.step) {
@@ -24,6 +31,10 @@ function lineFor(step: KeptStep): string | null {
       return `Handed to ${step.name}, who writes from here on`;
     case 'taken':
       return `Taken over from ${step.name}`;
+    case 'copied':
+      return `${COPIED[step.by]}${step.sealed ? ', under a passphrase' : ', open to whoever has it'}`;
+    case 'received':
+      return `Received ${step.by === 'symbols' ? 'by QR symbols' : 'as a file'}: ${step.events} events`;
     case 'aside':
       return null;
   }

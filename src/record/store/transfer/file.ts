@@ -1,21 +1,32 @@
-// One encrypted file for one record or all of them; its passphrase is its own and need not be the device's.
+// One file for one record or all of them: sealed by a passphrase of its own, or open where a person wants it so.
 
 import * as v from 'valibot';
 import { judgePassphrase } from '../../crypt/index.ts';
 import { type Bytes, base64, fromBase64, random, textOf, utf8 } from '../bytes.ts';
-import { readLog } from '../log/index.ts';
+import { type RecordFacts, readLog } from '../log/index.ts';
 import { placeOf, rowKey } from '../places.ts';
 import { type Keys, unseal } from '../sealed.ts';
 import type { Shelf } from '../shelf.ts';
 import { keyFromPassphrase, ROUNDS } from '../vault/wrap.ts';
-import { type BundleRead, readBundle } from './read-bundle.ts';
+import { type BundleRead, endOf, readBundle } from './read-bundle.ts';
 import { type ExportedRecord, envelopeShape } from './shape.ts';
+import { squeeze, unsqueeze } from './squeeze.ts';
 
-const params = (iv: Bytes): AesGcmParams => ({
+/** The form that is written; the one before it, in which nothing was squeezed, is read too. */
+const SCHEMA = 'fieldsay-export/2';
+
+const params = (schema: string, iv: Bytes): AesGcmParams => ({
   name: 'AES-GCM',
   iv,
-  additionalData: utf8('fieldsay-export/1'),
+  additionalData: utf8(schema),
 });
+
+/** A record with its log as the page holds it. */
+export interface HeldRecord {
+  readonly facts: RecordFacts;
+  readonly summary: Readonly<Record<string, unknown>>;
+  readonly events: readonly object[];
+}
 
 export type Exported =
   | { readonly kind: 'file'; readonly text: string; readonly records: number }
@@ -49,19 +60,50 @@ export async function exportRecords(
   if (judged.kind === 'refused') return judged;
   const found = await Promise.all(ids.map((id) => exportedRecord(shelf, keys, id)));
   const records = found.filter((one) => one !== null);
+  return { kind: 'file', text: await sealed(bundleText(records), passphrase), records: records.length };
+}
+
+const bundleText = (records: readonly ExportedRecord[]): string =>
+  JSON.stringify({ schema: 'fieldsay-records/1', records });
+
+async function sealed(plain: string, passphrase: string): Promise<string> {
   const [salt, iv] = [random(16), random(12)];
   const key = await keyFromPassphrase(passphrase, salt, ROUNDS);
-  const plain = utf8(JSON.stringify({ schema: 'fieldsay-records/1', records }));
-  const data = new Uint8Array(await crypto.subtle.encrypt(params(iv), key, plain));
-  const envelope = {
-    schema: 'fieldsay-export/1',
+  const data = new Uint8Array(await crypto.subtle.encrypt(params(SCHEMA, iv), key, await squeeze(plain)));
+  return JSON.stringify({
+    schema: SCHEMA,
     key: 'PBKDF2-HMAC-SHA-256',
     rounds: ROUNDS,
     salt: base64(salt),
     iv: base64(iv),
     data: base64(data),
-  };
-  return { kind: 'file', text: JSON.stringify(envelope), records: records.length };
+  });
+}
+
+/**
+ * A record as it is in memory, as a file's text; it need not be on the disk. An empty passphrase leaves it open to
+ * whoever has the file. Its events name no hash but the last: the chain is worked out again from the events themselves.
+ */
+export async function exportHeld(held: HeldRecord, passphrase: string): Promise<Exported> {
+  if (passphrase.trim() !== '') {
+    const judged = judgePassphrase(passphrase);
+    if (judged.kind === 'refused') return judged;
+  }
+  const { facts, summary, events } = held;
+  const { count, hash } = await endOf(facts.id, events);
+  const rows = events.map((event, index) => ({ place: index + 1, event: { ...event } }));
+  const plain = bundleText([{ facts: { ...facts }, summary, head: { count, hash }, rows }]);
+  const text = passphrase.trim() === '' ? plain : await sealed(plain, passphrase);
+  return { kind: 'file', text, records: 1 };
+}
+
+/** True for a file that asks for a passphrase. */
+export function isSealed(text: string): boolean {
+  try {
+    return v.safeParse(envelopeShape, JSON.parse(text)).success;
+  } catch {
+    return false;
+  }
 }
 
 /** What a file holds, or in one sentence why it cannot be read. Never throws, whatever the file. */
@@ -73,6 +115,9 @@ export async function readExport(text: string, passphrase: string): Promise<Bund
   } catch {
     return refused('The file is no export: it is no JSON, or was cut off.');
   }
+  // One that was written open says so itself.
+  if (v.safeParse(v.looseObject({ schema: v.literal('fieldsay-records/1') }), value).success)
+    return readBundle(text);
   const read = v.safeParse(envelopeShape, value);
   if (!read.success) {
     const [issue] = read.issues;
@@ -82,8 +127,11 @@ export async function readExport(text: string, passphrase: string): Promise<Bund
   if (salt == null || iv == null || data == null || iv.length !== 12)
     return refused('The file is no export: its salt, iv or data are no bytes.');
   const key = await keyFromPassphrase(passphrase, salt, read.output.rounds);
+  const { schema } = read.output;
   try {
-    return await readBundle(textOf(await crypto.subtle.decrypt(params(iv), key, data)));
+    const opened = new Uint8Array(await crypto.subtle.decrypt(params(schema, iv), key, data));
+    const plain = schema === SCHEMA ? await unsqueeze(opened) : textOf(opened);
+    return plain === null ? refused('What is in the file cannot be read.') : await readBundle(plain);
   } catch {
     return refused('The passphrase is not that of the file, or the file was altered.');
   }

@@ -1,7 +1,7 @@
 // Reads what an exported file holds, once it is decrypted: each record whole and of a right shape, or named with its faults.
 
 import * as v from 'valibot';
-import { verifyLog } from '../../chain/index.ts';
+import { beginChain, type Head, linkAfter, verifyLog } from '../../chain/index.ts';
 import { sha256 } from '../bytes.ts';
 import { bundleShape, type ExportedRecord, eventShape, recordShape } from './shape.ts';
 
@@ -45,13 +45,31 @@ export async function readBundle(json: string): Promise<BundleRead> {
   return { kind: 'bundle', records, faults };
 }
 
+/** The end of a log that holds these events and no other. */
+export async function endOf(record: string, events: readonly object[]): Promise<Head> {
+  let hash = await beginChain(record, sha256);
+  for (const event of events) hash = await linkAfter(hash, event, sha256);
+  return { count: events.length, hash };
+}
+
+/** The rows as a log; a row that does not say what it follows follows the one before it, and the end tells whether that is so. */
+async function chained(record: string, rows: ExportedRecord['rows']) {
+  const log: { place: number; kind: 'event'; event: unknown; previous: string }[] = [];
+  let hash = await beginChain(record, sha256);
+  for (const { place, event, previous = hash } of rows) {
+    log.push({ place, kind: 'event', event, previous });
+    hash = await linkAfter(previous, event, sha256);
+  }
+  return log;
+}
+
 async function faultsOf({ facts, rows, head }: ExportedRecord): Promise<readonly string[]> {
   const shape = rows.flatMap(({ event, place }) => {
     const read = v.safeParse(eventShape(String(event.kind)), event);
     return read.success ? [] : read.issues.map((issue) => `event ${place}, ${inWords(issue)}`);
   });
   if (shape.length > 0) return shape;
-  const log = rows.map(({ event, place, previous }) => ({ place, kind: 'event', event, previous }) as const);
+  const log = await chained(facts.id, rows);
   const { faults } = await verifyLog(facts.id, log, head, sha256);
   // What was damaged when it was exported is damaged still; its whole part is worth having. Altered events are not.
   return faults

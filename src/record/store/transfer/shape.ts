@@ -75,7 +75,7 @@ export const recordShape = v.object({
   }),
   summary: v.record(text, v.unknown()),
   head: v.object({ count: v.pipe(v.number(), v.integer(), v.minValue(0)), hash: text }),
-  rows: v.array(v.object({ place: count, event: v.looseObject({}), previous: text })),
+  rows: v.array(v.object({ place: count, event: v.looseObject({}), previous: v.optional(text) })),
 });
 
 export type ExportedRecord = v.InferOutput<typeof recordShape>;
@@ -87,7 +87,7 @@ export const bundleShape = v.object({
 
 /** The file itself: who does not know the passphrase reads nothing of it but this. */
 export const envelopeShape = v.object({
-  schema: v.literal('fieldsay-export/1'),
+  schema: v.picklist(['fieldsay-export/1', 'fieldsay-export/2']),
   key: v.literal('PBKDF2-HMAC-SHA-256'),
   rounds: v.pipe(v.number(), v.integer(), v.minValue(100_000), v.maxValue(10_000_000)),
   salt: v.pipe(text, v.base64()),
