@@ -4,7 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import { isLikely, isSmall, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
 import { isPlaced, note, type Talk } from './talk.ts';
-import { unheardDenials } from './unheard-denials.ts';
+import { isHeard, unheardDenials } from './unheard-denials.ts';
 
 // These say something by themselves; a clause that leaves one unplaced is kept in words.
 const SUBSTANCE: ReadonlySet<Role> = new Set([
@@ -59,12 +59,12 @@ const WHERE: ReadonlySet<Role> = new Set(['site', 'side', 'part']);
 function withNeighbours(talk: Talk, { pieces }: Clause, owed: readonly Piece[]): Span {
   const isFree = (piece: Piece | undefined): boolean =>
     piece !== undefined && piece.role !== 'talk' && !isPlaced(talk, piece) && !isSmall(piece, 'join');
-  const mayFollow = (piece: Piece | undefined): boolean =>
-    isFree(piece) || (piece !== undefined && WHERE.has(piece.role));
+  const belongs = (piece: Piece | undefined): boolean =>
+    isFree(piece) || (piece !== undefined && WHERE.has(piece.role) && !isHeard(talk, piece));
   let from = pieces.indexOf(owed[0] as Piece);
   let to = pieces.indexOf(owed.at(-1) as Piece);
-  while (isFree(pieces[from - 1]) && !isPaused(talk.tokens, pieces[from - 1] as Piece)) from--;
-  while (mayFollow(pieces[to + 1]) && !isPaused(talk.tokens, pieces[to] as Piece)) to++;
+  while (belongs(pieces[from - 1]) && !isPaused(talk.tokens, pieces[from - 1] as Piece)) from--;
+  while (belongs(pieces[to + 1]) && !isPaused(talk.tokens, pieces[to] as Piece)) to++;
   return spanned(pieces.slice(from, to + 1));
 }
 

@@ -39,7 +39,7 @@ function isDenial(piece: Piece): boolean {
 }
 
 /** True where an entry other than a look was made of these words. */
-function isHeard(talk: Talk, piece: Piece): boolean {
+export function isHeard(talk: Talk, piece: Piece): boolean {
   const from = talk.tokens[piece.from]?.from ?? 0;
   const to = talk.tokens[piece.to - 1]?.to ?? 0;
   return talk.frames.some((frame) => {

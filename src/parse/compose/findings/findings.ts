@@ -20,6 +20,7 @@ import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
 import { polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
+import { isOfAThing, isOfTheRest } from './subject.ts';
 import { turnedSide } from './turned-side.ts';
 
 /** The clause in hand; `mind` is the site or sites in mind where it names none. */
@@ -71,7 +72,7 @@ function findingAt(
   if (hasTag(island, 'ellipsis') && !isPaused(tokens, piece) && hasRole(items[i + 1], 'finding')) return null;
   // "No other injuries" is said of all the rest, and of no site in mind.
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
-  if (isOfTheRest(items, tokens, i)) return null;
+  if (isOfTheRest(items, tokens, i) || isOfAThing(items, tokens, i)) return null;
   const phrases = phrasesAt(items, group);
   const sideless = phrases.every(({ sites }) => sites.every(({ sideKnown }) => sideKnown !== 'spoken'));
   const side = sideless
@@ -114,19 +115,6 @@ function findingAt(
       ...(polarity === 'negated' && repeats(items, i - 1) ? ['Is this denied too, or is it there?'] : []),
     ],
   };
-}
-
-const REST: ReadonlySet<string> = new Set(['rest', 'else', 'elsewhere', 'remainder']);
-
-// "Tender upper right, rest is soft": what is said of the rest is said of no place that was named.
-function isOfTheRest(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
-  for (let k = i - 1; k >= 0; k--) {
-    const piece = pieceOf(items[k]);
-    if (piece === null || isPaused(tokens, piece)) return false;
-    if (piece.role !== 'small' && piece.role !== 'attribute') return false;
-    if (tokens.slice(piece.from, piece.to).some(({ word }) => REST.has(word))) return true;
-  }
-  return false;
 }
 
 const ownAttributes = (island: Island): Attributes => {

@@ -15,7 +15,10 @@ export function polarityAt(
   island: Island,
   reach: Reach,
 ): Polarity {
-  if (tagOf(island, 'present') !== 'false') return reach.polarity(island.from, hasTag(island, 'adj'));
+  if (tagOf(island, 'present') !== 'false') {
+    const polarity = reach.polarity(island.from, hasTag(island, 'adj'));
+    return polarity === 'negated' && isWeakened(items, tokens, i) ? 'possible' : polarity;
+  }
   // "Soft" and "stable" say that something is absent; only a "not" straight before them turns that round.
   for (let k = i - 1; k >= 0; k--) {
     const before = pieceOf(items[k]);
@@ -24,4 +27,19 @@ export function polarityAt(
     if (before.role !== 'attribute' && !isSmall(before, 'word')) return 'stated';
   }
   return 'stated';
+}
+
+const MUCH: ReadonlySet<string> = new Set(['much', 'lot', 'badly', 'heavily']);
+
+// "Not bleeding much", "does not hurt a lot": some of it may be there.
+function isWeakened(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const here = pieceOf(items[i]);
+  if (here === null || isPaused(tokens, here)) return false;
+  for (const item of items.slice(i + 1)) {
+    const piece = pieceOf(item);
+    if (piece === null || (piece.role !== 'small' && piece.role !== 'attribute')) return false;
+    if (tokens.slice(piece.from, piece.to).some(({ word }) => MUCH.has(word))) return true;
+    if (isPaused(tokens, piece)) return false;
+  }
+  return false;
 }

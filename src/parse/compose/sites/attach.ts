@@ -5,7 +5,7 @@ import { isLikely, isSmall, marked, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
-import { type Attaches, groupFrom, groupUpTo, isQuiet, pauseAfterItem } from './site-group.ts';
+import { type Attaches, groupFrom, groupUpTo, isQuiet, ownsWhatFollows, pauseAfterItem } from './site-group.ts';
 
 /** Indexes of the site items a finding belongs to; empty: the site in mind. */
 export type Attachment = readonly number[];
@@ -26,7 +26,7 @@ export function attach(
     const before = lastSite(items, i);
     // With no site before it in the clause, a later one is meant rather than the one in mind ("bruise, size of a fist, right hip").
     const after =
-      nextSite(items, tokens, i, attaches) ?? (before === null ? anySite(items, i, attaches) : null);
+      nextSite(items, tokens, i, attaches) ?? (before === null ? anySite(items, tokens, i, attaches) : null);
     const choice = choose({ items, tokens, i, before, after, used, findingFirst, attaches });
     if (choice === null) {
       result.set(i, []);
@@ -160,10 +160,17 @@ function nextSite(
   return null;
 }
 
-function anySite(items: readonly Item[], i: number, attaches: Attaches): number | null {
+function anySite(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  attaches: Attaches,
+): number | null {
   for (let k = i + 1; k < items.length; k++) {
     const item = items[k];
-    if (item?.type === 'site') return k;
+    // "Grips strong both sides, right thumb has a cut": what says something of its own takes in nothing before a pause.
+    if (item?.type === 'site')
+      return ownsWhatFollows(items, tokens, k, says) && pauseAfterItem(items, tokens, k - 1) !== '' ? null : k;
     // "Collar on, tingling in both hands": the hands are the tingling's.
     if (item !== undefined && hasRole(item, 'finding') && !attaches(item)) return null;
     // "Weak because of the thumb" is not said of the thumb.
@@ -171,6 +178,8 @@ function anySite(items: readonly Item[], i: number, attaches: Attaches): number 
   }
   return null;
 }
+
+const says: Attaches = (item) => hasRole(item, 'finding') || hasRole(item, 'csm');
 
 const isAdjacent = (items: readonly Item[], tokens: readonly Token[], i: number, site: number): boolean =>
   items.slice(i + 1, site).every(isQuiet) && pauseAfterItem(items, tokens, i) === '';

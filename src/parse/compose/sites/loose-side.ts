@@ -1,13 +1,14 @@
 // A side said apart from any site: "tender on the left", "right is fine". A bare "right" that opens a sentence may be mere talk.
 
-import type { Side } from '../../../terms/index.ts';
+import { isPaired, type Side } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { isSmall, marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, isSmallItem, pieceOf } from './item.ts';
+import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from './item.ts';
 import { isMirror, sideAfter } from './said-side.ts';
 import { oneSide, otherSide } from './side.ts';
+import { startsWithPreposition } from './site-phrase.ts';
 
 export interface LooseSide {
   readonly side: Side;
@@ -16,30 +17,70 @@ export interface LooseSide {
   readonly doubt: readonly string[];
 }
 
-/** The side that stands nearest to item `i` without a site of its own, or null. */
+/** The side said of item `i` apart from any site, or null. */
 export function looseSide(
   items: readonly Item[],
   tokens: readonly Token[],
   i: number,
   mind: readonly SiteRef[],
 ): LooseSide | null {
-  for (const k of byDistance(items.length, i)) {
+  for (const k of candidates(items, tokens, i)) {
     const piece = pieceOf(items[k]);
-    if (piece === null || (piece.role !== 'side' && !isMirror(piece))) continue;
-    // A side past the next site is that site's.
-    if (k > i && items.slice(i + 1, k).some((one) => one.type === 'site')) continue;
-    // "Weaker than the left" is said of the other side.
-    if (isSmallItem(items[k - 1], 'before')) continue;
+    if (piece === null) continue;
     const read = sideAt(items, tokens, k, piece, mind);
     if (read !== null) return read;
+    // A "right" that calls for attention leaves the next to decide; any other that is in doubt leaves the side open.
+    if (!isPaused(tokens, piece)) return null;
   }
   return null;
 }
 
-const byDistance = (length: number, i: number): readonly number[] =>
-  Array.from({ length }, (_, k) => k)
-    .filter((k) => k !== i)
-    .sort((a, b) => Math.abs(a - i) - Math.abs(b - i) || b - a);
+const isSide = (item: Item | undefined): boolean => {
+  const piece = pieceOf(item);
+  return piece !== null && (piece.role === 'side' || isMirror(piece));
+};
+
+const says = (item: Item | undefined): boolean =>
+  hasRole(item, 'finding') || hasRole(item, 'csm') || hasRole(item, 'state') || isSmallItem(item, 'link');
+
+/** The places of the sides that may be meant at `i`, likely first. */
+function candidates(items: readonly Item[], tokens: readonly Token[], i: number): readonly number[] {
+  const pauses = (k: number): number =>
+    items.slice(Math.min(k, i), Math.max(k, i)).filter((item) => isPaused(tokens, wordsOf(item))).length;
+  // "Left swollen, right normal": where a side opens, each says what comes after it; "swollen left, normal right" the other
+  // way round.
+  const first = items.findIndex((item) => isSide(item) || hasRole(item, 'finding') || hasRole(item, 'csm'));
+  const sideFirst = isSide(items[first]);
+  const rank = (k: number): number => {
+    const near = Math.abs(k - i);
+    const led = k > i && startsWithPreposition([pieceOf(items[k]) as Piece], tokens) && near <= 2;
+    return pauses(k) * 100 + (k > i && sideFirst && !led ? 50 : 0) + near - (k > i ? 0.5 : 0);
+  };
+  return items
+    .flatMap((item, k) => (k !== i && isSide(item) && mayBe(items, tokens, i, k, sideFirst) ? [k] : []))
+    .sort((a, b) => rank(a) - rank(b));
+}
+
+function mayBe(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  k: number,
+  sideFirst: boolean,
+): boolean {
+  // A side past the next site is that site's; past words that nobody knows it may be anything's ("stable, lungs clear both
+  // sides").
+  if (k > i && items.slice(i + 1, k).some((one) => one.type === 'site' || hasRole(one, 'unknown')))
+    return false;
+  // "Weaker than the left" is said of the other side.
+  if (isSmallItem(items[k - 1], 'before')) return false;
+  const piece = pieceOf(items[k]);
+  if (k < i || piece === null || isPaused(tokens, piece)) return true;
+  // "Swollen, left is fine": after a pause a side that something is said of is that one's.
+  const parted = items.slice(i, k).some((item) => isPaused(tokens, wordsOf(item)));
+  const owns = says(items[k + 1]) || hasRole(items[k + 1], 'negation') || hasRole(items[k + 1], 'attribute');
+  return !(owns && (parted || sideFirst));
+}
 
 function sideAt(
   items: readonly Item[],
@@ -68,6 +109,9 @@ function sideAt(
   if (next?.type === 'piece' && next.piece.role === 'finding' && marked(next.piece, 'at') && !paused)
     return sure;
   if (!opens) return sure;
+  // "Knees: left swollen": both are in mind, so a side that opens is one of them.
+  const both = mind.some((ref) => ref.side === 'both' || (ref.side === null && isPaired(ref.site)));
+  if (both && !paused && (says(next) || hasRole(next, 'negation'))) return sure;
   if (inMind !== null && otherSide(side) === inMind)
     return { side, piece, doubt: [`Was "${side}" said as the side?`] };
   return side === 'left' && inMind !== null ? sure : null;

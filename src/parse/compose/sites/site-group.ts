@@ -32,7 +32,7 @@ export function groupFrom(
     const item = items[k];
     if (item?.type === 'site') {
       if (ownsWhatFollows(items, tokens, k, attaches)) break;
-      if (!joined && pauseAfterItem(items, tokens, k - 1) === '' && !item.phrase.led) break;
+      if (!joined && !isParted(items, tokens, group.at(-1) ?? first, k) && !item.phrase.led) break;
       group.push(k);
     } else if (isSmallItem(item, 'join')) joined = true;
     else if (item === undefined || !isQuiet(item)) break;
@@ -40,8 +40,12 @@ export function groupFrom(
   return joined || group.length > 2 ? group : [first];
 }
 
-// "… and left knee is bruised": a site that something is said of does not belong to the list before it.
-function ownsWhatFollows(
+// "His face, the front of the chest and both hands": an article may stand between the comma and the site.
+const isParted = (items: readonly Item[], tokens: readonly Token[], from: number, to: number): boolean =>
+  items.slice(from, to).some((_, k) => pauseAfterItem(items, tokens, from + k) !== '');
+
+/** True for a site that something is said of: "… and left knee is bruised" does not belong to the list before it. */
+export function ownsWhatFollows(
   items: readonly Item[],
   tokens: readonly Token[],
   k: number,

@@ -1,0 +1,49 @@
+// Whether a finding is said of something that is no place on the body: "the rest is soft", "his helmet is cracked".
+
+import { isSmall, type Piece, type Role } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { type Item, pieceOf } from '../sites/item.ts';
+
+const REST: ReadonlySet<string> = new Set(['rest', 'else', 'elsewhere', 'remainder']);
+
+/** True for "tender upper right, rest is soft": what is said of the rest is said of no place that was named. */
+export const isOfTheRest = (items: readonly Item[], tokens: readonly Token[], i: number): boolean =>
+  wordsBefore(items, tokens, i).some((piece) =>
+    tokens.slice(piece.from, piece.to).some(({ word }) => REST.has(word)),
+  );
+
+const THINGS: ReadonlySet<Role> = new Set(['unknown', 'vital', 'care']);
+
+/** True for "his helmet is broken", "the ski has a dent": the verb's subject is nothing that a body has. */
+export function isOfAThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const before = wordsBefore(items, tokens, i);
+  const first = before[0];
+  const at = items.findIndex((item) => pieceOf(item) === first);
+  const subject = pieceOf(items[(first === undefined ? i : at) - 1]);
+  if (subject === null || !THINGS.has(subject.role) || isPaused(tokens, subject)) return false;
+  const isNumber = subject.role === 'vital' && (subject.islands[0]?.slots.length ?? 0) > 0;
+  return !isNumber && (links(tokens, before[0]) || isContracted(tokens, subject));
+}
+
+// "An ugly looking bruise" is a bruise.
+const links = (tokens: readonly Token[], piece: Piece | undefined): boolean =>
+  piece !== undefined && isSmall(piece, 'link') && !(tokens[piece.from]?.word ?? '').endsWith('ing');
+
+// "Ski's broken": the verb is in the word as it was written, though not in the token.
+const isContracted = (tokens: readonly Token[], { to }: Piece): boolean => {
+  const last = tokens[to - 1];
+  return last !== undefined && last.to - last.from > last.word.length;
+};
+
+/** The small words and attributes that lead to item `i` without a pause, in the order said. */
+function wordsBefore(items: readonly Item[], tokens: readonly Token[], i: number): readonly Piece[] {
+  const words: Piece[] = [];
+  for (let k = i - 1; k >= 0; k--) {
+    const piece = pieceOf(items[k]);
+    if (piece === null || isPaused(tokens, piece)) break;
+    if (piece.role !== 'small' && piece.role !== 'attribute' && piece.role !== 'negation') break;
+    words.unshift(piece);
+  }
+  return words;
+}
