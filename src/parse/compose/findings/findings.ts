@@ -54,7 +54,11 @@ export function findingsOf(
   }
   const exceptions = excepted(items, found, mind);
   if (exceptions.site !== null && exceptions.found.length > 0) usedSites.add(exceptions.site);
-  found.push(...exceptions.found);
+  // "No swelling except over the left forearm": the forearm is what was not denied.
+  const kept = found.filter(
+    (one) => one.polarity !== 'negated' || !exceptions.found.some((other) => sameSites(one, other)),
+  );
+  found.splice(0, found.length, ...kept, ...exceptions.found);
   found.push(...otherwiseSided(items, found));
   return { found: consistent(found), usedSites, reach };
 }
@@ -132,6 +136,9 @@ const consistent = (found: readonly FoundFinding[]): readonly FoundFinding[] =>
       one.findings[0] !== 'abnormality' ||
       !found.some((other) => other.present && shareSite(other.refs, one.refs)),
   );
+
+const sameSites = (a: FoundFinding, b: FoundFinding): boolean =>
+  a.findings[0] === b.findings[0] && a.refs.length > 0 && shareSite(a.refs, b.refs);
 
 const shareSite = (a: readonly SiteRef[], b: readonly SiteRef[]): boolean =>
   a.some((one) => b.some((other) => one.site === other.site && one.side === other.side));

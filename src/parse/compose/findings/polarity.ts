@@ -1,7 +1,7 @@
 // Whether one finding is stated, denied or only possible; words that deny by themselves ("soft") are turned by a "not".
 
 import { hasTag, type Island, tagOf } from '../../islands/island.ts';
-import { isSmall, tagIn } from '../../pieces/piece.ts';
+import { isSmall, marked, type Role, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import type { Polarity, Reach } from '../negations/reach.ts';
@@ -17,7 +17,8 @@ export function polarityAt(
 ): Polarity {
   if (tagOf(island, 'present') !== 'false') {
     const polarity = reach.polarity(island.from, hasTag(island, 'adj'));
-    return polarity === 'negated' && isWeakened(items, tokens, i) ? 'possible' : polarity;
+    if (polarity === 'negated') return isWeakened(items, tokens, i) ? 'possible' : polarity;
+    return polarity === 'stated' && isAnswered(items, i) ? 'possible' : polarity;
   }
   // "Soft" and "stable" say that something is absent; only a "not" straight before them turns that round.
   for (let k = i - 1; k >= 0; k--) {
@@ -43,3 +44,26 @@ function isWeakened(items: readonly Item[], tokens: readonly Token[], i: number)
   }
   return false;
 }
+
+// "Left shoulder deformity no": a "no" that denies nothing after it may answer what was asked in so many words.
+function isAnswered(items: readonly Item[], i: number): boolean {
+  const [no, next] = [pieceOf(items[i + 1]), items[i + 2]];
+  if (no === null || !marked(no, 'plain')) return false;
+  if (next === undefined) return true;
+  return next.type !== 'site' && !GOES_ON.has(next.piece.role);
+}
+
+const GOES_ON: ReadonlySet<Role> = new Set([
+  'finding',
+  'attribute',
+  'side',
+  'part',
+  'csm',
+  'history',
+  'care',
+  'vital',
+  'unknown',
+  'figure',
+  'small',
+  'answer',
+]);

@@ -17,5 +17,7 @@ export function turnedSide(
   const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'side'));
   if (at <= site) return null;
   const straight = items.slice(at + 1, i).every((item) => hasRole(item, 'small'));
-  return straight ? looseSide(items, tokens, i, mind) : null;
+  const turned = straight ? looseSide(items, tokens, i, mind) : null;
+  // "Right ankle and left hip are both sore": each keeps its side.
+  return turned?.side === 'both' ? null : turned;
 }

@@ -5,7 +5,14 @@ import { isLikely, isSmall, marked, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
-import { type Attaches, groupFrom, groupUpTo, isQuiet, ownsWhatFollows, pauseAfterItem } from './site-group.ts';
+import {
+  type Attaches,
+  groupFrom,
+  groupUpTo,
+  isQuiet,
+  ownsWhatFollows,
+  pauseAfterItem,
+} from './site-group.ts';
 
 /** Indexes of the site items a finding belongs to; empty: the site in mind. */
 export type Attachment = readonly number[];
@@ -170,7 +177,9 @@ function anySite(
     const item = items[k];
     // "Grips strong both sides, right thumb has a cut": what says something of its own takes in nothing before a pause.
     if (item?.type === 'site')
-      return ownsWhatFollows(items, tokens, k, says) && pauseAfterItem(items, tokens, k - 1) !== '' ? null : k;
+      return ownsWhatFollows(items, tokens, k, says) && pauseAfterItem(items, tokens, k - 1) !== ''
+        ? null
+        : k;
     // "Collar on, tingling in both hands": the hands are the tingling's.
     if (item !== undefined && hasRole(item, 'finding') && !attaches(item)) return null;
     // "Weak because of the thumb" is not said of the thumb.

@@ -7,9 +7,9 @@ import { figureIn, likelyTag, marked, type Piece, type Role, readingOf } from '.
 import { isPaused, spanned } from '../../span.ts';
 import { isLight } from '../light.ts';
 import { bear, place, type Said, state, type Talk } from '../talk.ts';
-import { vitalFromFigure, vitalOf } from './vital.ts';
 import { isBounded, opensRange } from './inexact.ts';
 import { placeAfter, placeBefore } from './measured-at.ts';
+import { vitalFromFigure, vitalOf } from './vital.ts';
 import type { VitalRead } from './vital-read.ts';
 
 /** States the vital sign at `i`; returns how many pieces it took (0: its numbers cannot be). */
