@@ -10,9 +10,6 @@ import { findServer } from './server/binary.ts';
 import { openWeb } from './web/web.ts';
 
 const PAGE = fileURLToPath(new URL('../../dist', import.meta.url));
-/** Messaging servers listen on this machine only; their ports stand away from those that other software takes. */
-const PORTS = { client: 24_222, web: 24_223, leaf: 24_224, cluster: 24_225 } as const;
-
 const say = (text: string): void => void process.stdout.write(`${text}\n`);
 const fail = (text: string, status: number): never => {
   process.stderr.write(`${text}\n`);
@@ -35,12 +32,13 @@ const address =
   chosen.address ??
   `${secure === undefined ? 'http' : 'https'}://${chosen.host === '0.0.0.0' ? 'localhost' : chosen.host}:${chosen.port}/`;
 
+const { serverPort } = chosen;
 try {
   const post = await startPost({
     folder: resolve(chosen.folder),
     address,
     command,
-    ports: PORTS,
+    ports: { client: serverPort, web: serverPort + 1, leaf: serverPort + 2, cluster: serverPort + 3 },
     servers: chosen.servers,
     leafHost: chosen.leafHost,
     vehicles: chosen.vehicles,

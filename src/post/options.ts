@@ -12,6 +12,8 @@ export interface PostArguments {
   readonly servers: 1 | 3;
   readonly vehicles: readonly string[];
   readonly leafHost: string;
+  /** the first of the messaging server's own ports */
+  readonly serverPort: number;
 }
 
 export const USAGE = `npm run post -- [options]
@@ -22,7 +24,8 @@ export const USAGE = `npm run post -- [options]
   --cert FILE --key FILE   certificate and key as PEM, for https
   --cluster         three messaging servers on this machine that stand for each other
   --vehicle NAME    a vehicle with a server of its own; may be given several times
-  --leaf-host HOST  where vehicles' servers are let in (default: localhost)`;
+  --leaf-host HOST  where vehicles' servers are let in (default: localhost)
+  --server-port N   first of four ports of the messaging server, on this machine only (default: 24222)`;
 
 const VEHICLE = /^[a-z0-9][a-z0-9-]{0,20}$/;
 
@@ -46,11 +49,15 @@ export function readArguments(line: readonly string[]): ArgumentsRead {
         cluster: { type: 'boolean', default: false },
         vehicle: { type: 'string', multiple: true, default: [] },
         'leaf-host': { type: 'string', default: '127.0.0.1' },
+        'server-port': { type: 'string', default: '24222' },
       },
     });
     const port = Number(values.port);
     if (!Number.isInteger(port) || port < 0 || port > 65_535)
       return wrong(`--port ${values.port} is no port`);
+    const serverPort = Number(values['server-port']);
+    if (!Number.isInteger(serverPort) || serverPort < 1 || serverPort > 65_500)
+      return wrong(`--server-port ${values['server-port']} is no port`);
     if ((values.cert === undefined) !== (values.key === undefined))
       return wrong('--cert and --key go together');
     const odd = values.vehicle.find((name) => !VEHICLE.test(name));
@@ -70,6 +77,7 @@ export function readArguments(line: readonly string[]): ArgumentsRead {
         servers: values.cluster ? 3 : 1,
         vehicles: values.vehicle,
         leafHost: values['leaf-host'],
+        serverPort,
       },
     };
   } catch (error) {

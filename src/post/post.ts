@@ -38,6 +38,8 @@ export interface PostOptions {
   readonly vehicles?: readonly string[];
   readonly clock: Clock;
   readonly disk?: OpenDisk;
+  /** where the post's log lies, on a disk of its own where wished; the default is the folder */
+  readonly logFolder?: string;
 }
 
 export interface Post {
@@ -88,6 +90,7 @@ export async function startPost(options: PostOptions): Promise<Post> {
     const others = numbers.filter((one) => one !== index).map((one) => portsOf(options.ports, one).cluster);
     const values = {
       name: `post-${index + 1}`,
+      pid: join(home, 'server.pid'),
       listen: `${HOST}:${client}`,
       web: `${HOST}:${web}`,
       leaf: `${options.leafHost ?? HOST}:${leaf}`,
@@ -107,6 +110,7 @@ export async function startPost(options: PostOptions): Promise<Post> {
       runServer({
         command,
         config: join(home, 'server.conf'),
+        pidFile: join(home, 'server.pid'),
         host: HOST,
         port: portsOf(options.ports, index).client,
         again: true,
@@ -130,17 +134,18 @@ export async function startPost(options: PostOptions): Promise<Post> {
       line,
       devices,
       openLog: (each) =>
-        openLog(join(folder, 'log.ndjson'), each, ...(options.disk === undefined ? [] : [options.disk])),
+        openLog(
+          join(options.logFolder ?? folder, 'log.ndjson'),
+          each,
+          ...(options.disk === undefined ? [] : [options.disk]),
+        ),
       clock: clock.now,
       newId: clock.newName,
     });
     ends.push(() => desk.close());
     const { name, made } = await ensureStream(connection, options.servers);
     ends.push(desk.follow(createStream(line.connection, name, made)));
-    for (const vehicle of options.vehicles ?? []) {
-      const mirror = await ensureMirror(connection, vehicle);
-      ends.push(desk.follow(createStream(line.connection, mirror.name, mirror.made)));
-    }
+    for (const vehicle of options.vehicles ?? []) ends.push(followVehicle(line, desk, vehicle));
     const readUsersAgain = async (): Promise<void> => {
       await writeUsers();
       for (const server of servers) server.reload();
@@ -177,6 +182,31 @@ export async function startPost(options: PostOptions): Promise<Post> {
     await stopAll();
     throw error;
   }
+}
+
+const VEHICLE_AGAIN = 2_000;
+
+/** Makes the vehicle's server keep messages, and reads what it kept, as soon as it is reached for the first time. */
+function followVehicle(line: NodeLine, desk: Desk, vehicle: string): () => void {
+  let end: (() => void) | null = null;
+  let over = false;
+  const look = async (): Promise<void> => {
+    while (!over && end === null) {
+      const connection = line.connection();
+      try {
+        if (connection === null) throw new Error('not connected');
+        const { name, made } = await ensureMirror(connection, vehicle);
+        if (!over) end = desk.follow(createStream(line.connection, name, made));
+      } catch {
+        await new Promise((resolve) => setTimeout(resolve, VEHICLE_AGAIN));
+      }
+    }
+  };
+  void look();
+  return () => {
+    over = true;
+    end?.();
+  };
 }
 
 const CONNECT_WITHIN = 20_000;

@@ -3,7 +3,8 @@
 
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { openWeb, type Web } from '../../src/post/web/web.ts';
+import type { Web } from '../../src/post/web/serve.ts';
+import { openWeb } from '../../src/post/web/web.ts';
 import { freePorts, HINDRANCE, openScene, type Scene } from '../post/scene.ts';
 import { ready, say, startBrowser, type Visit, visit } from './visit.ts';
 

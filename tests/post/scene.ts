@@ -115,10 +115,30 @@ export interface PhoneOptions {
 
 export const QUICK: Partial<Pace> = { hello: 1_000, patience: 2_000, again: 300 };
 
+/** A line with the code's credential, over TCP. */
+export const lineOf = ({ webPorts }: Pick<Post, 'webPorts'>, code: JoinCode): Line =>
+  dialServers(
+    webPorts.map((port) => `127.0.0.1:${port - 1}`),
+    { seed: code.seed, inbox: inboxOf(code.device) },
+  );
+
+/** Resolves once the line is connected. */
+export const connected = (line: Line): Promise<void> =>
+  new Promise((resolve) => {
+    const stop = line.watch(({ state }) => {
+      if (state !== 'connected') return;
+      queueMicrotask(() => stop());
+      resolve();
+    });
+  });
+
 /** A phone with the code, on TCP where no line is handed in. */
-export async function openPhone(post: Post, code: JoinCode, options: PhoneOptions = {}): Promise<Phone> {
-  const servers = post.webPorts.map((port) => `127.0.0.1:${port - 1}`);
-  const line = options.line ?? dialServers(servers, { seed: code.seed, inbox: inboxOf(code.device) });
+export async function openPhone(
+  post: Pick<Post, 'webPorts'>,
+  code: JoinCode,
+  options: PhoneOptions = {},
+): Promise<Phone> {
+  const line = options.line ?? lineOf(post, code);
   const clock = (): number => Date.now() + (options.ahead ?? 0);
   const record = options.record ?? `rec-${code.device}`;
   const startedAt = new Date(clock()).toISOString();

@@ -1,6 +1,7 @@
 // Runs one messaging server as a child of the post: started anew when it dies, told to read its users again, and ended with it.
 
-import { type ChildProcess, spawn } from 'node:child_process';
+import { type ChildProcess, execFile, spawn } from 'node:child_process';
+import { readFile } from 'node:fs/promises';
 import { createConnection } from 'node:net';
 
 export interface ServerProcess {
@@ -16,6 +17,8 @@ export interface ServerProcess {
 export interface ServerParts {
   readonly command: string;
   readonly config: string;
+  /** where the server writes its process number, as its configuration says */
+  readonly pidFile: string;
   readonly host: string;
   readonly port: number;
   /** start it again when it dies */
@@ -24,22 +27,48 @@ export interface ServerParts {
 
 const AGAIN = 500;
 const READY_WITHIN = 20_000;
+const END_WITHIN = 5_000;
+
+const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 const answers = (host: string, port: number): Promise<boolean> =>
   new Promise((resolve) => {
     const socket = createConnection({ host, port });
-    socket.once('data', () => {
-      resolve(true);
+    const settle = (does: boolean): void => {
+      resolve(does);
       socket.destroy();
-    });
-    socket.once('error', () => resolve(false));
-    socket.setTimeout(1_000, () => {
-      resolve(false);
-      socket.destroy();
-    });
+    };
+    socket.once('data', () => settle(true));
+    socket.once('error', () => settle(false));
+    socket.setTimeout(1_000, () => settle(false));
   });
 
-export function runServer({ command, config, host, port, again }: ServerParts): ServerProcess {
+const isAlive = (pid: number): boolean => {
+  try {
+    return process.kill(pid, 0);
+  } catch {
+    return false;
+  }
+};
+
+const commandOf = (pid: number): Promise<string> =>
+  new Promise((resolve) => {
+    execFile('ps', ['-o', 'args=', '-p', String(pid)], (error, text) => resolve(error === null ? text : ''));
+  });
+
+/**
+ * Ends the server of this very configuration that outlived its post: a post that was killed could not take it along, and
+ * a second one on the same folder would harm it.
+ */
+async function endOrphan(config: string, pidFile: string): Promise<void> {
+  const pid = Number(await readFile(pidFile, 'utf8').catch(() => ''));
+  if (!Number.isInteger(pid) || pid <= 1 || !(await commandOf(pid)).includes(config)) return;
+  process.kill(pid, 'SIGTERM');
+  for (let waited = 0; waited < END_WITHIN && isAlive(pid); waited += 50) await wait(50);
+  if (isAlive(pid)) process.kill(pid, 'SIGKILL');
+}
+
+export function runServer({ command, config, pidFile, host, port, again }: ServerParts): ServerProcess {
   let child: ChildProcess | null = null;
   let over = false;
   let last = '';
@@ -56,27 +85,29 @@ export function runServer({ command, config, host, port, again }: ServerParts): 
       if (!over && again) setTimeout(start, AGAIN);
     });
   };
-  start();
+  const begun = endOrphan(config, pidFile).then(start);
   return {
     pid: () => child?.pid ?? null,
     reload: () => void child?.kill('SIGHUP'),
     ready: async () => {
+      await begun;
       const until = Date.now() + READY_WITHIN;
       while (Date.now() < until) {
-        if (await answers(host, port)) return;
+        if (child !== null && (await answers(host, port))) return;
         if (child === null && !again) break;
-        await new Promise((resolve) => setTimeout(resolve, 100));
+        await wait(100);
       }
       throw new Error(`the messaging server did not start:\n${last.trim().split('\n').slice(-6).join('\n')}`);
     },
     stop: async () => {
       over = true;
+      await begun;
       const now = child;
       if (now === null) return;
       await new Promise<void>((resolve) => {
         now.once('close', () => resolve());
         now.kill('SIGTERM');
-        setTimeout(() => now.kill('SIGKILL'), 5_000).unref();
+        setTimeout(() => now.kill('SIGKILL'), END_WITHIN).unref();
       });
     },
   };

@@ -23,25 +23,25 @@ export interface MadeStream {
 const TRIES = 40;
 const AGAIN = 500;
 
+async function streamIn(connection: NatsConnection, replicas: 1 | 3, domain?: string): Promise<MadeStream> {
+  const manager = await jetstreamManager(connection, domain === undefined ? {} : { domain });
+  const found = await manager.streams.info(STREAM).catch(() =>
+    manager.streams.add({
+      name: STREAM,
+      subjects: [STREAM_SUBJECTS],
+      num_replicas: replicas,
+      ...KEEPING,
+    }),
+  );
+  return { name: STREAM, made: `${domain ?? 'post'} ${found.created}` };
+}
+
 /** The stream of the records, made where it is not there; `replicas` is 3 in a cluster of three. Rejects after 20 s. */
-export async function ensureStream(
-  connection: NatsConnection,
-  replicas: 1 | 3,
-  domain?: string,
-): Promise<MadeStream> {
+export async function ensureStream(connection: NatsConnection, replicas: 1 | 3): Promise<MadeStream> {
   let why: unknown = null;
   for (let tries = 0; tries < TRIES; tries += 1) {
     try {
-      const manager = await jetstreamManager(connection, domain === undefined ? {} : { domain });
-      const found = await manager.streams.info(STREAM).catch(() =>
-        manager.streams.add({
-          name: STREAM,
-          subjects: [STREAM_SUBJECTS],
-          num_replicas: replicas,
-          ...KEEPING,
-        }),
-      );
-      return { name: STREAM, made: `${domain ?? 'post'} ${found.created}` };
+      return await streamIn(connection, replicas);
     } catch (error) {
       why = error;
       await new Promise((resolve) => setTimeout(resolve, AGAIN));
@@ -50,8 +50,9 @@ export async function ensureStream(
   throw new Error(`the messaging server does not keep messages: ${String(why)}`);
 }
 
-/** A vehicle's messages, copied to the post as the engine's own mirror: it goes on by itself after a cut. */
+/** A vehicle's messages, copied to the post as the engine's own mirror: it goes on by itself after a cut. Rejects while it is out of reach. */
 export async function ensureMirror(connection: NatsConnection, vehicle: string): Promise<MadeStream> {
+  await streamIn(connection, 1, vehicle);
   const name = `VEHICLE_${vehicle}`;
   const manager = await jetstreamManager(connection);
   const found = await manager.streams.info(name).catch(() =>

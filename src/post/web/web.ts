@@ -1,37 +1,21 @@
 // The post's web server: the page for phones, the board, and the phones' link, all under one origin.
 
 import { timingSafeEqual } from 'node:crypto';
-import { createServer, type IncomingMessage, type RequestListener, type ServerResponse } from 'node:http';
-import { createServer as createSecureServer } from 'node:https';
-import type { AddressInfo, Socket } from 'node:net';
+import type { IncomingMessage } from 'node:http';
 import type { Post } from '../post.ts';
 import { createRows } from '../rows.ts';
-import { carry } from './carry.ts';
+import { answer } from './answer.ts';
 import { feedBoard, feedRecord } from './feed.ts';
-import { HEADERS, sendFile } from './files.ts';
+import { sendFile } from './files.ts';
+import { type Handle, type ServeOptions, serve, type Web } from './serve.ts';
 
-export interface WebOptions {
+export interface WebOptions extends ServeOptions {
   /** the built page */
   readonly folder: string;
-  readonly host: string;
-  /** 0 for any that is free */
-  readonly port: number;
-  /** PEM; without it only this very machine has a microphone and works offline, since browsers ask for a secure context */
-  readonly secure?: { readonly cert: string; readonly key: string };
   readonly clock: () => number;
 }
 
-export interface Web {
-  readonly port: number;
-  close(): Promise<void>;
-}
-
 const LONGEST = 10_000;
-
-const answer = (response: ServerResponse, status: number, value: unknown): void => {
-  response.writeHead(status, { ...HEADERS, 'content-type': 'application/json', 'cache-control': 'no-store' });
-  response.end(JSON.stringify(value));
-};
 
 const same = (one: string, other: string): boolean => {
   const [a, b] = [Buffer.from(one), Buffer.from(other)];
@@ -39,6 +23,8 @@ const same = (one: string, other: string): boolean => {
 };
 const tokenOf = ({ headers }: IncomingMessage): string =>
   headers.authorization?.replace(/^Bearer /, '') ?? '';
+export const pathOf = ({ url }: IncomingMessage): string =>
+  new URL(url ?? '/', 'http://post.invalid').pathname;
 
 async function bodyOf(request: IncomingMessage): Promise<Readonly<Record<string, unknown>>> {
   let text = '';
@@ -54,21 +40,26 @@ async function bodyOf(request: IncomingMessage): Promise<Readonly<Record<string,
   }
 }
 
+/** The page's files, to whoever asks. */
+export const pageHandle =
+  (folder: string): Handle =>
+  async (request, response) => {
+    if (request.method === 'GET' || request.method === 'HEAD')
+      return sendFile(folder, pathOf(request), response, request.method === 'HEAD');
+    return answer(response, 405, { why: 'Only reading is possible here.' });
+  };
+
 /** Starts it; rejects where the port is taken. */
-export async function openWeb(post: Post, options: WebOptions): Promise<Web> {
+export function openWeb(post: Post, options: WebOptions): Promise<Web> {
   const { desk, incident } = post;
   const rows = createRows(desk, options.clock);
-  const handle = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
-    const { pathname } = new URL(request.url ?? '/', 'http://post.invalid');
+  const page = pageHandle(options.folder);
+  const handle: Handle = async (request, response) => {
+    const pathname = pathOf(request);
     const way = `${request.method} ${pathname}`;
+    if (!pathname.startsWith('/board/') && !pathname.startsWith('/crew/')) return page(request, response);
     const isCrew = same(tokenOf(request), incident.crewToken);
-    const isBoard = isCrew || same(tokenOf(request), incident.boardToken);
-    if (!pathname.startsWith('/board/') && !pathname.startsWith('/crew/')) {
-      if (request.method === 'GET' || request.method === 'HEAD')
-        return sendFile(options.folder, pathname, response, request.method === 'HEAD');
-      return answer(response, 405, { why: 'Only reading is possible here.' });
-    }
-    if (!isBoard)
+    if (!isCrew && !same(tokenOf(request), incident.boardToken))
       return answer(response, 401, {
         why: 'This board was not let in: open it by the address that the post printed.',
       });
@@ -97,31 +88,5 @@ export async function openWeb(post: Post, options: WebOptions): Promise<Web> {
     }
     return answer(response, 404, { why: 'There is nothing here.' });
   };
-  const listen: RequestListener = (request, response) => {
-    handle(request, response).catch(() => {
-      if (!response.headersSent)
-        answer(response, 500, { why: 'The post could not do this; its log is not touched by it.' });
-      else response.destroy();
-    });
-  };
-  const server =
-    options.secure === undefined ? createServer(listen) : createSecureServer(options.secure, listen);
-  const open = new Set<Socket>();
-  server.on('connection', (socket: Socket) => {
-    open.add(socket);
-    socket.on('close', () => open.delete(socket));
-  });
-  server.on('upgrade', (request, socket, head) => void carry(request, socket, head, post.webPorts));
-  await new Promise<void>((resolve, reject) => {
-    server.once('error', reject);
-    server.listen(options.port, options.host, resolve);
-  });
-  return {
-    port: (server.address() as AddressInfo).port,
-    close: () =>
-      new Promise((resolve) => {
-        server.close(() => resolve());
-        for (const socket of open) socket.destroy();
-      }),
-  };
+  return serve(handle, post.webPorts, options);
 }
