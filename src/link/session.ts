@@ -238,6 +238,9 @@ export async function startSession(parts: SessionParts): Promise<Session> {
   /** Events whose message was spoiled are sent again under new numbers. */
   const sendAnew = async (): Promise<void> => {
     for (const { record, event } of outbox.takeSpoiled()) {
+      // Once: what is spoiled a second time is spoiled for another reason than its way, and would go round for ever.
+      if (outbox.rows().filter((row) => row.record === record && row.events.includes(event)).length > 1)
+        continue;
       const log = await parts.read(record).catch(() => null);
       const found = log?.events.find(({ id }) => id === event);
       if (log == null || found === undefined) continue;

@@ -168,8 +168,10 @@ export async function openPhone(
       events.push(inventedEvent(page, own() + 1, new Date(clock()).toISOString(), words));
       session.offer(facts, events);
     },
-    until: (so, within = 20_000) =>
-      new Promise((resolve, reject) => {
+    until: async (so, within = 20_000) => {
+      // What was logged just now is in the book first.
+      await session.settled();
+      return new Promise((resolve, reject) => {
         const late = setTimeout(() => {
           stop();
           reject(new Error(`still ${JSON.stringify(session.state())}`));
@@ -180,7 +182,8 @@ export async function openPhone(
           queueMicrotask(() => stop());
           resolve(state);
         });
-      }),
+      });
+    },
     end: () => session.end(),
   };
   return phone;
