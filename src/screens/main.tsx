@@ -14,6 +14,7 @@ import { createLook } from './frame/look.ts';
 import { SOUNDS } from './frame/More.tsx';
 import { obeyCommands } from './frame/obey.ts';
 import type { Panel } from './frame/panels.ts';
+import { queueOf } from './frame/queue.ts';
 import { settingsStorage } from './frame/storage.ts';
 import type { Sheet } from './frame/tools.ts';
 import { type Tools, ToolsProvider } from './frame/tools.ts';
@@ -112,6 +113,7 @@ const tools: Tools = {
     document,
   ),
   lastTold: signal<string | null>(null),
+  queue: queueOf(window),
   update: createUpdate(),
   install: keepOffer(window),
   look: createLook(storage, document.documentElement),

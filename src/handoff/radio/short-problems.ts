@@ -48,16 +48,28 @@ const isWithin = ({ latest }: Fact, { latest: other }: Fact): boolean =>
   latest.part === undefined &&
   (!isBare(other) || other.part !== undefined);
 
-/** True where the second says how the first was later. */
-const isLater = ({ latest }: Fact, { latest: other }: Fact): boolean =>
-  other.finding === latest.finding &&
-  STATES.includes(latest.finding) &&
-  `${other.part}` === `${latest.part}` &&
-  Date.parse(other.at) > Date.parse(latest.at);
+/** What is told once of a place, by the words that make two facts the same. */
+const stateKey = ({ finding, part }: FindingEntry): string => `${finding} ${part}`;
 
-/** True where another fact of the place is told instead. */
-const isOutdone = (fact: Fact, others: readonly Fact[]): boolean =>
-  others.some((other) => isWithin(fact, other) || isLater(fact, other));
+/** Of one place, the facts that no other is told instead of: none says more, and none says how it was later. */
+function notOutdone(facts: readonly Fact[]): Fact[] {
+  const all = facts.map(({ latest }) => latest);
+  const detailed = new Set(
+    all.filter((one) => one.part !== undefined || !isBare(one)).map(({ finding }) => finding),
+  );
+  const last = new Map<string, number>();
+  for (const one of all)
+    last.set(
+      stateKey(one),
+      Math.max(last.get(stateKey(one)) ?? Number.NEGATIVE_INFINITY, Date.parse(one.at)),
+    );
+  return facts.filter(({ latest }) => {
+    const isWithinAnother = latest.part === undefined && detailed.has(latest.finding) && isBare(latest);
+    const wasLater =
+      STATES.includes(latest.finding) && (last.get(stateKey(latest)) ?? 0) > Date.parse(latest.at);
+    return !isWithinAnother && !wasLater;
+  });
+}
 
 const againstOf = ({ latest }: Fact, denied: readonly FindingEntry[]): FindingEntry | undefined =>
   denied.findLast((entry) => isContrary(latest, entry));
@@ -90,8 +102,7 @@ function problemOf(
   day: Day,
 ): Problem {
   const [{ latest }] = facts;
-  const worst = facts
-    .filter((fact) => !isOutdone(fact, facts))
+  const worst = notOutdone(facts)
     .sort((one, other) => graveness(one.latest) - graveness(other.latest))
     .slice(0, most);
   const slots = new Set(worst.map(({ entries }) => unspokenOfFact(entries).join('; ')));

@@ -23,6 +23,7 @@ import type { Speaker } from '../voice/speaking.ts';
 import type { Hand } from './hand.ts';
 import type { Look } from './look.ts';
 import type { Columns, Panel } from './panels.ts';
+import type { Queue } from './queue.ts';
 import type { Update } from './update.ts';
 
 /** What can be asked of an open reader by voice. */
@@ -63,6 +64,8 @@ export interface Tools {
   readonly standby: Signal<boolean>;
   /** what the page told last, for "say again" */
   readonly lastTold: Signal<string | null>;
+  /** work that waits until what was said is drawn */
+  readonly queue: Queue;
   readonly update: Update;
   readonly install: Install;
   readonly look: Signal<Look>;

@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { radio, radioDetails } from '../../handoff/index.ts';
 import { useWorked } from '../frame/tools.ts';
+import { useAfterPaint } from '../later/after-paint.ts';
 
 const PARTS = { script: 'Radio script', details: 'Further details' } as const;
 type Part = keyof typeof PARTS;
@@ -23,7 +24,7 @@ export function RadioScript() {
 
 function Pieces({ part }: { readonly part: Part }) {
   const { report } = useWorked();
-  const made = part === 'script' ? radio(report.value) : radioDetails(report.value);
+  const made = useAfterPaint(() => (part === 'script' ? radio(report.value) : radioDetails(report.value)));
   const fresh = made.chunks.map(({ text }) => text);
   const [reading, setReading] = useState<readonly string[] | null>(null);
   const [place, setPlace] = useState(0);

@@ -1,8 +1,10 @@
 // The report panel: the radio script above the timeline, or the handover in one of the written orders.
 
 import { useSignal } from '@preact/signals';
+import { Fragment } from 'preact';
 import { imistAmbo, mist, sbar, soap } from '../../handoff/index.ts';
 import { useTools, useWorked } from '../frame/tools.ts';
+import { useAfterPaint } from '../later/after-paint.ts';
 import { RadioScript } from './RadioScript.tsx';
 import { Timeline } from './Timeline.tsx';
 import { Written } from './Written.tsx';
@@ -22,9 +24,9 @@ const WRITTEN = { ATMIST: mist, 'IMIST-AMBO': imistAmbo, SBAR: sbar, SOAP: soap 
 
 export function Report() {
   const { desk } = useTools();
-  const { report } = useWorked();
   const view = useSignal<(typeof VIEWS)[number][0]>('radio');
-  if (desk.record.value === null)
+  const record = desk.record.value;
+  if (record === null)
     return (
       <>
         <p class="empty">No record yet. Reports are made from what was said.</p>
@@ -50,15 +52,20 @@ export function Report() {
         ))}
       </div>
       {view.value === 'radio' ? (
-        <>
+        <Fragment key={record.facts.id}>
           <RadioScript />
           <Timeline />
-        </>
+        </Fragment>
       ) : (
-        <Written name={view.value} text={WRITTEN[view.value](report.value)} />
+        <WrittenNow key={`${view.value} ${record.facts.id}`} name={view.value} />
       )}
     </>
   );
+}
+
+function WrittenNow({ name }: { readonly name: keyof typeof WRITTEN }) {
+  const { report } = useWorked();
+  return <Written name={name} text={useAfterPaint(() => WRITTEN[name](report.value))} />;
 }
 
 /** The ways of handing over, each a button. */

@@ -1,55 +1,73 @@
-// The record by time: every entry, struck and replaced ones too, and the silences between them.
+// The record by time: every entry, struck and replaced ones too, and the silences between them. Of a very long one the
+// latest lines are drawn, and the earlier ones when they are asked for.
 
-import { clock, dayOf, timelineLines } from '../../timeline/index.ts';
-import { EntryWays } from '../entries/EntryWays.tsx';
+import { useState } from 'preact/hooks';
+import { clock, type Day, dayOf, timelineLines } from '../../timeline/index.ts';
+import { EntryFold } from '../entries/EntryFold.tsx';
 import { useTools } from '../frame/tools.ts';
+import { useAfterPaint } from '../later/after-paint.ts';
+
+type Line = ReturnType<typeof timelineLines>[number];
+
+/** Lines drawn before somebody asks for more: enough for any exam but a day-long one. */
+const LINES = 200;
 
 export function Timeline() {
   const { derived, desk } = useTools();
   const startedAt = derived.startedAt.value;
-  const day = dayOf(startedAt);
-  const unheard = desk.record.value?.exam.state.unheard ?? [];
-  const lines = timelineLines({ startedAt, entries: derived.entries.value, unheard });
+  const [wanted, setWanted] = useState(LINES);
+  const lines = useAfterPaint(() =>
+    timelineLines({
+      startedAt,
+      entries: derived.entries.value,
+      unheard: desk.record.value?.exam.state.unheard ?? [],
+    }),
+  );
+  const hidden = Math.max(0, lines.length - wanted);
   return (
     <section class="timeline" aria-labelledby="timeline-title">
       <h3 id="timeline-title">Timeline</h3>
+      {hidden > 0 && (
+        <button type="button" class="button wide" onClick={() => setWanted(wanted + LINES)}>
+          Show {Math.min(LINES, hidden)} of {hidden} earlier lines
+        </button>
+      )}
       <ol class="plain-list">
-        {lines.map((line) => (
-          <li key={line.entries.join() + line.at + line.state} class={`moment ${line.state}`}>
-            <span class="when">{clock(line.at, day)}</span> <LineWay line={line} />
-          </li>
+        {lines.slice(hidden).map((line) => (
+          <LineRow key={line.entries.join() + line.at + line.state} line={line} day={dayOf(startedAt)} />
         ))}
       </ol>
     </section>
   );
 }
 
-interface Line {
-  readonly text: string;
-  readonly entries: readonly string[];
+interface RowProps {
+  readonly line: Line;
+  readonly day: Day;
 }
 
 /** A line of one entry opens it; of several, shows them first; of none (a gap) it only tells. */
-function LineWay({ line: { text, entries } }: { readonly line: Line }) {
+function LineRow({ line: { at, state, text, entries }, day }: RowProps) {
   const { changing } = useTools();
   const [only, ...others] = entries;
-  if (only === undefined) return <span>{text}</span>;
-  if (others.length === 0)
-    return (
-      <button
-        type="button"
-        class="line-way"
-        onClick={() => {
-          changing.value = only;
-        }}
-      >
-        {text}
-      </button>
-    );
   return (
-    <details class="line-fold">
-      <summary>{text}</summary>
-      <EntryWays ids={entries} />
-    </details>
+    <li class={`moment ${state}`}>
+      <span class="when">{clock(at, day)}</span>{' '}
+      {only === undefined ? (
+        <span>{text}</span>
+      ) : others.length === 0 ? (
+        <button
+          type="button"
+          class="line-way"
+          onClick={() => {
+            changing.value = only;
+          }}
+        >
+          {text}
+        </button>
+      ) : (
+        <EntryFold of="line-fold" text={text} ids={entries} />
+      )}
+    </li>
   );
 }

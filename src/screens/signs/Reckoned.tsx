@@ -1,5 +1,6 @@
 // One thing that was worked out: its words, what it lacks, the entries it rests on, and its source.
 
+import { EntryFold } from '../entries/EntryFold.tsx';
 import { EntryWays } from '../entries/EntryWays.tsx';
 
 interface Worked {
@@ -30,11 +31,13 @@ export function Reckoned({ text, of, tone }: Props) {
       </p>
       {missing.length > 0 && <p class="lacks">Lacks: {missing.join('; ')}</p>}
       {tone !== undefined && <EntryWays ids={evidence} />}
-      <details>
-        <summary>{tone === undefined && evidence.length > 0 ? 'Entries and source' : 'Source'}</summary>
-        {tone === undefined && <EntryWays ids={evidence} />}
+      <EntryFold
+        of="worked-from"
+        text={tone === undefined && evidence.length > 0 ? 'Entries and source' : 'Source'}
+        ids={tone === undefined ? evidence : []}
+      >
         <p class="small-print">{source}</p>
-      </details>
+      </EntryFold>
     </div>
   );
 }
