@@ -2,6 +2,7 @@
 
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { longTalk } from '../bench/page/long-talk.ts';
 import { say, startBrowser, visit } from './visit.ts';
 
 let browser: Browser;
@@ -11,19 +12,6 @@ beforeAll(async () => {
 afterAll(() => browser?.close());
 
 const ENTRIES = 2000;
-const SITES = ['forearm', 'knee', 'wrist', 'ankle', 'shoulder', 'thigh', 'hand', 'foot', 'elbow', 'hip'];
-const FINDINGS = ['swelling', 'deformity', 'tenderness', 'bleeding', 'laceration'];
-
-/** An invented talk of one finding a line; every place is spoken of again and again. */
-const talk = (): string => {
-  const lines = Array.from({ length: ENTRIES }, (_, index) => {
-    const side = index % 2 === 0 ? 'left' : 'right';
-    const no = index % 3 === 0 ? 'no ' : '';
-    return `${no}${FINDINGS[index % FINDINGS.length]} of the ${side} ${SITES[index % SITES.length]}`;
-  });
-  return `@start 2031-04-05T10:00:00+02:00\n${lines.join('\n')}\n`;
-};
-
 /** The longest gap between two frames while `act` runs, ms. */
 async function longestFrame(page: Page, act: () => Promise<void>): Promise<number> {
   await page.evaluate(() => {
@@ -55,7 +43,7 @@ describe(`with ${ENTRIES} entries`, () => {
       await page.getByLabel('Talk file').setInputFiles({
         name: 'long-invented.talk',
         mimeType: 'text/plain',
-        buffer: Buffer.from(talk()),
+        buffer: Buffer.from(longTalk(ENTRIES)),
       });
       await page.getByText('READ FROM A FILE').waitFor({ timeout: 60_000 });
       await page.locator('.said-one').first().waitFor();
@@ -71,9 +59,12 @@ describe(`with ${ENTRIES} entries`, () => {
         frames.push(Math.round(longest));
       }
       // Speed depends on the machine and is told, not asserted; how much is drawn is asserted.
-      const drawn = await page.locator('.entry').count();
+      const [drawn, lines] = [await page.locator('.entry').count(), await page.locator('.moment').count()];
       expect(drawn).toBeLessThan(600);
-      console.info(`${name}: ${drawn} entries drawn, longest frames ${frames.join(', ')} ms`);
+      expect(lines).toBeLessThanOrEqual(200);
+      console.info(
+        `${name}: ${drawn} entries and ${lines} lines drawn, longest frames ${frames.join(', ')} ms`,
+      );
       expect(complaints).toEqual([]);
       await leave();
     },
