@@ -2,9 +2,9 @@
 
 import { createReader, type Reader } from '../src/parse/index.ts';
 import type { Entry } from '../src/record/index.ts';
+import { readTalk } from '../src/record/talk/index.ts';
 import { examine } from '../src/replay/examine.ts';
 import { grammarFiles } from '../src/replay/grammar-files.ts';
-import { readTalk } from '../src/replay/talk.ts';
 
 /** When a case begins that does not say it: an invented afternoon in a fixed zone. */
 const BEGINNING = { startedAt: Date.UTC(2026, 4, 3, 20, 2, 0), zone: '-06:00' };

@@ -10,7 +10,7 @@ import {
   turnIn,
   turnTo,
 } from '../record/index.ts';
-import type { Talk } from './talk.ts';
+import type { Talk } from '../record/talk/index.ts';
 
 /** Names the terminal in the log; entry identifiers begin with it. */
 export const DEVICE = 'replay';

@@ -3,9 +3,9 @@
 import { confirmationsOf, type FhirInput } from '../handoff/index.ts';
 import { formatIso } from '../parse/times/index.ts';
 import type { Exam } from '../record/index.ts';
+import type { Talk } from '../record/talk/index.ts';
 import { endOf } from './examine.ts';
 import { handoffInput } from './record-json.ts';
-import type { Talk } from './talk.ts';
 
 /** The talk names the examination: told again it gives the same identifiers, and another talk gives others. */
 const recordName = ({ startedAt, utterances }: Talk, patient: number): string =>

@@ -1,9 +1,10 @@
 // The talk in a file, a recording or on standard input, or one sentence on why it cannot be read.
 
 import { readFile } from 'node:fs/promises';
+import { type Default, readTalk, type Talk, textOfBytes } from '../record/talk/index.ts';
 import { type Recording, readRecording } from './recording.ts';
-import { type Default, readTalk, type Talk } from './talk.ts';
-import { textOfBytes } from './text-of-bytes.ts';
+
+const UTF8 = new TextDecoder('utf-8', { fatal: true });
 
 export type Input =
   /** `remark` names what of the file could not be read, where the rest could */
@@ -22,7 +23,7 @@ export async function readInput(file: string, otherwise: Default): Promise<Input
   }
   const bytes = await attempt<Uint8Array>(() => (file === '-' ? standardInput() : readFile(file)));
   if (typeof bytes === 'string') return unreadable(`${name}: ${bytes}`);
-  const text = textOfBytes(bytes);
+  const text = textOfBytes(bytes, UTF8);
   const talk = text.kind === 'text' ? readTalk(text.text, otherwise) : text;
   return talk.kind === 'talk' ? talk : unreadable(`${name}:${talk.line}: ${talk.why}`);
 }

@@ -1,10 +1,10 @@
 // A recording as talk: each utterance at the time it was said after the start of the run's clock.
 
 import { stat } from 'node:fs/promises';
+import type { Default, Talk } from '../record/talk/index.ts';
 import { hearFile } from '../speech/file/index.ts';
 import { hearingOf } from '../speech/index.ts';
 import { hearingSetup } from './hearing-setup.ts';
-import type { Default, Talk } from './talk.ts';
 
 export interface Recording {
   readonly talk: Talk;

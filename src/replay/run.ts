@@ -1,13 +1,13 @@
 // One run of the command line: what it prints, what it complains of, and with which status it ends.
 
 import { createReader } from '../parse/index.ts';
+import type { Default } from '../record/talk/index.ts';
 import { readArguments, USAGE } from './arguments.ts';
 import { examineAll } from './examine.ts';
 import { fhirInput } from './fhir-input.ts';
 import { grammarFiles } from './grammar-files.ts';
 import { readInput } from './input.ts';
 import { outputOf } from './output.ts';
-import type { Default } from './talk.ts';
 
 /** 0 done; 1 some input could not be read; 2 the command line is wrong. */
 export type Status = 0 | 1 | 2;

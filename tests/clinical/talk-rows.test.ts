@@ -3,8 +3,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Reckoning, reckon } from '../../src/clinical/index.ts';
 import type { Reader } from '../../src/parse/index.ts';
+import { readTalk } from '../../src/record/talk/index.ts';
 import { endOf, examine } from '../../src/replay/examine.ts';
-import { readTalk } from '../../src/replay/talk.ts';
 import { realReader } from '../talk-case.ts';
 
 let reader: Reader;

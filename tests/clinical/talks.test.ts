@@ -3,8 +3,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { leftText, type Reckoning, reckon } from '../../src/clinical/index.ts';
+import { readTalk } from '../../src/record/talk/index.ts';
 import { endOf, examine } from '../../src/replay/examine.ts';
-import { readTalk } from '../../src/replay/talk.ts';
 import { realReader } from '../talk-case.ts';
 
 const reader = realReader();

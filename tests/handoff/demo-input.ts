@@ -2,9 +2,9 @@
 
 import { readFileSync } from 'node:fs';
 import type { HandoffInput } from '../../src/handoff/index.ts';
+import { readTalk } from '../../src/record/talk/index.ts';
 import { endOf, examine } from '../../src/replay/examine.ts';
 import { handoffInput } from '../../src/replay/record-json.ts';
-import { readTalk } from '../../src/replay/talk.ts';
 import { realReader } from '../talk-case.ts';
 
 /** The demonstration of that name, made for the moment of its last words; throws where its talk has a fault. */

@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Entry } from '../../src/record/index.ts';
+import { readTalk, type Talk } from '../../src/record/talk/index.ts';
 import { examine, examineAll } from '../../src/replay/examine.ts';
 import { fhirInput } from '../../src/replay/fhir-input.ts';
 import { outputOf } from '../../src/replay/output.ts';
-import { readTalk, type Talk } from '../../src/replay/talk.ts';
 import { realReader } from '../talk-case.ts';
 
 const reader = realReader();

@@ -1,6 +1,6 @@
 // How a talk is played: which of its utterances are due after some time at some speed.
 
-import type { TalkUtterance } from '../talk/talk-file.ts';
+import type { HeardUtterance } from '../../record/index.ts';
 
 /** Times the speed of life; `all` says everything at once. */
 export type Pace = 1 | 10 | 60 | 'all';
@@ -20,11 +20,11 @@ export function positionAfter(position: number, passed: number, pace: Pace, last
 
 /** The utterances from `from` (an index) on that are due at the talk's own time `position`, ms since its start. */
 export function due(
-  utterances: readonly TalkUtterance[],
+  utterances: readonly HeardUtterance[],
   startedAt: number,
   from: number,
   position: number,
-): readonly TalkUtterance[] {
+): readonly HeardUtterance[] {
   const rest = utterances.slice(from);
   const late = rest.findIndex(({ heardAt }) => heardAt - startedAt > position);
   return late < 0 ? rest : rest.slice(0, late);

@@ -1,6 +1,8 @@
 // Plays a talk into a record of its own, at some pace, until it ends or is stopped.
 
 import { batch, type Signal, signal } from '@preact/signals';
+import type { HeardUtterance } from '../../record/index.ts';
+import type { Talk } from '../../record/talk/index.ts';
 import {
   beginRecord,
   type Desk,
@@ -9,7 +11,6 @@ import {
   setRecord,
   type TalkReader,
 } from '../desk/index.ts';
-import type { TalkFile, TalkUtterance } from '../talk/talk-file.ts';
 import { type Cast, castOf, hearInCast, inMind } from './cast.ts';
 import { due, type Pace, positionAfter } from './pace.ts';
 
@@ -28,10 +29,7 @@ export interface Playing {
 
 export interface Player {
   readonly playing: Signal<Playing | null>;
-  start(
-    talk: TalkFile,
-    what: { readonly title: string; readonly kind: RecordKind; readonly pace: Pace },
-  ): void;
+  start(talk: Talk, what: { readonly title: string; readonly kind: RecordKind; readonly pace: Pace }): void;
   setPace(pace: Pace): void;
   pause(): void;
   resume(): void;
@@ -45,7 +43,7 @@ const TICK = 200;
 /** A player for the desk; `reader` is asked for only when a play starts. */
 export function createPlayer(desk: Desk): Player {
   const playing = signal<Playing | null>(null);
-  let talk: TalkFile | null = null;
+  let talk: Talk | null = null;
   let said = 0;
   let cast: Cast | null = null;
   let timer: ReturnType<typeof setInterval> | null = null;
@@ -85,7 +83,7 @@ export function createPlayer(desk: Desk): Player {
   function hearAll(
     reader: TalkReader,
     record: OpenRecord,
-    utterances: readonly TalkUtterance[],
+    utterances: readonly HeardUtterance[],
     at: number,
   ): void {
     // A hand may have changed the record between two ticks: it goes on from what stands on the screen.

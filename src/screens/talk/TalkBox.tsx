@@ -2,10 +2,10 @@
 
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
+import { isTalkFile } from '../../record/talk/index.ts';
 import { say } from '../desk/index.ts';
 import { useTools } from '../frame/tools.ts';
 import { openTalkText } from '../play/open-talk.ts';
-import { isTalkFile } from './talk-file.ts';
 
 const LINES = /\r\n|\n|\r/;
 

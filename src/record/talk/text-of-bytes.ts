@@ -1,13 +1,19 @@
 // Bytes as UTF-8 text without a byte order mark; bytes that are no UTF-8 are refused with their line, never replaced.
 
-import { TextDecoder } from 'node:util';
 import { type TalkError, talkError } from './talk-error.ts';
 
 const NEWLINE = 0x0a;
 
+/** A decoder of UTF-8 that throws at what is none, such as `new TextDecoder('utf-8', { fatal: true })` (Encoding, WHATWG). */
+export interface Utf8 {
+  decode(bytes: Uint8Array): string;
+}
+
 /** The text of a talk file's bytes. */
-export function textOfBytes(bytes: Uint8Array): { readonly kind: 'text'; readonly text: string } | TalkError {
-  const decoder = new TextDecoder('utf-8', { fatal: true });
+export function textOfBytes(
+  bytes: Uint8Array,
+  decoder: Utf8,
+): { readonly kind: 'text'; readonly text: string } | TalkError {
   try {
     return { kind: 'text', text: decoder.decode(bytes) };
   } catch {
@@ -16,7 +22,7 @@ export function textOfBytes(bytes: Uint8Array): { readonly kind: 'text'; readonl
 }
 
 /** A newline's byte is part of no other character in UTF-8, so each line can be tried on its own. */
-function firstBadLine(bytes: Uint8Array, decoder: TextDecoder): number {
+function firstBadLine(bytes: Uint8Array, decoder: Utf8): number {
   let line = 1;
   for (let start = 0; start < bytes.length; line += 1) {
     const newline = bytes.indexOf(NEWLINE, start);

@@ -1,7 +1,7 @@
-// A talk file as utterances with their times; what is wrong in it is named with its line.
+// A talk file as utterances with their times; what is wrong in it is named with its line. Page and terminal read it alike.
 
-import { isZone, parseIso } from '../parse/times/index.ts';
-import type { HeardUtterance } from '../record/index.ts';
+import { isZone, parseIso } from '../../parse/times/index.ts';
+import type { HeardUtterance } from '../exam.ts';
 import { type TalkError, talkError } from './talk-error.ts';
 import { readLine } from './talk-line.ts';
 
@@ -24,6 +24,19 @@ export interface Default {
 /** The contract's pause between two utterances of which the second has no stamp. */
 const STEP = 4000;
 
+/** The lines, without the mark that some editors put before the first. */
+const linesOf = (text: string): readonly string[] => text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
+
+/** True for text that names its own times, and so is a talk file and no pasted words. */
+export const isTalkFile = (text: string): boolean =>
+  linesOf(text).some((line) => {
+    const read = readLine(line);
+    return (
+      read.kind === 'stamped' ||
+      (read.kind === 'directive' && (read.name === 'start' || read.name === 'zone'))
+    );
+  });
+
 interface Header {
   readonly start?: { readonly epochMs: number; readonly offset: string };
   readonly zone?: string;
@@ -37,7 +50,7 @@ export function readTalk(text: string, otherwise: Default): Talk | TalkError {
   let header: Header = {};
   const heard: { readonly after: number; readonly words: string }[] = [];
   let next = 0;
-  for (const [index, line] of text.split(/\r\n|\n|\r/).entries()) {
+  for (const [index, line] of linesOf(text).entries()) {
     const read = readLine(line);
     switch (read.kind) {
       case 'nothing':

@@ -1,8 +1,9 @@
 // Talk files: times, directives, line ends, and faults named with their line. All talk is invented.
 
 import { describe, expect, it } from 'vitest';
-import { readTalk } from '../../src/replay/talk.ts';
-import { textOfBytes } from '../../src/replay/text-of-bytes.ts';
+import { isTalkFile, readTalk, textOfBytes } from '../../../src/record/talk/index.ts';
+
+const UTF8 = new TextDecoder('utf-8', { fatal: true });
 
 const NOW = { startedAt: Date.UTC(2026, 0, 2, 3, 4, 5), zone: '+01:00' };
 const START = Date.UTC(2026, 4, 3, 20, 2, 0);
@@ -120,11 +121,11 @@ describe('the bytes of a talk file', () => {
     Buffer.concat(parts.map((part) => (typeof part === 'string' ? Buffer.from(part) : Buffer.from([part]))));
 
   it('lose a byte order mark', () => {
-    expect(textOfBytes(bytes(0xef, 0xbb, 0xbf, 'one'))).toEqual({ kind: 'text', text: 'one' });
+    expect(textOfBytes(bytes(0xef, 0xbb, 0xbf, 'one'), UTF8)).toEqual({ kind: 'text', text: 'one' });
   });
 
   it('may be any UTF-8, and a replacement character that was written stays', () => {
-    expect(textOfBytes(bytes('37 °C – naïve �'))).toEqual({ kind: 'text', text: '37 °C – naïve �' });
+    expect(textOfBytes(bytes('37 °C – naïve �'), UTF8)).toEqual({ kind: 'text', text: '37 °C – naïve �' });
   });
 
   it.each([
@@ -132,6 +133,27 @@ describe('the bytes of a talk file', () => {
     ['a character cut off at the end', bytes('one\ntwo ', 0xe2, 0x80), 2],
     ['UTF-16', bytes(0xff, 0xfe, 'o', 0), 1],
   ])('that are no UTF-8 are refused with their line: %s', (_title, given, line) => {
-    expect(textOfBytes(given)).toMatchObject({ kind: 'error', line });
+    expect(textOfBytes(given, UTF8)).toMatchObject({ kind: 'error', line });
   });
+});
+
+describe('a mark before the first line', () => {
+  it('is no part of it, in bytes and in text', () => {
+    const text = '\uFEFF@start 2026-05-03T14:02:00-06:00\none';
+    expect(readTalk(text, NOW)).toMatchObject({ startedAt: START, utterances: [{ text: 'one' }] });
+    expect(textOfBytes(new TextEncoder().encode(text), UTF8)).toMatchObject({ kind: 'text' });
+  });
+});
+
+describe('pasted text', () => {
+  it.each(['@start 2031-04-05T10:00:00+02:00\nhello', 'one\n[00:01:10] two'])('%j is a talk file', (text) => {
+    expect(isTalkFile(text)).toBe(true);
+  });
+
+  it.each(['left knee swelling\nno bleeding', 'mail me @starting time', '[coughs] sorry'])(
+    '%j is talk',
+    (text) => {
+      expect(isTalkFile(text)).toBe(false);
+    },
+  );
 });
