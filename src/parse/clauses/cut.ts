@@ -29,7 +29,7 @@ export function clausesOf(
   let draft: Draft = { pieces: [], mood: 'statement', sentence };
   const close = () => {
     if (draft.pieces.length > 0) {
-      const clause = settled(draft, tokens, before.asking && !before.open);
+      const clause = settled(draft, tokens, before.asking && !before.open && !waiting);
       clauses.push(clause);
       waiting = isWaiting(clause, isFull(draft.pieces), waiting);
     }
@@ -70,7 +70,8 @@ function settled(draft: Draft, tokens: readonly Token[], asking: boolean): Claus
 }
 
 /** Whether a question waits for its answer after this clause. */
-function isWaiting({ mood }: Clause, full: boolean, waiting: boolean): boolean {
-  if (mood === 'question') return full || waiting;
+function isWaiting({ mood, pause }: Clause, full: boolean, waiting: boolean): boolean {
+  // "Here?" asks what was asked before.
+  if (mood === 'question') return full || waiting || pause === 'ask';
   return mood === 'answer' || (mood === 'statement' && full) ? false : waiting;
 }

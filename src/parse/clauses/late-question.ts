@@ -1,6 +1,6 @@
 // Questions that only their end or the talk before them gives away: "no pain in your back, right", "and your shoulders".
 
-import { type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { isSmall, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 
 const NAMING: ReadonlySet<Role> = new Set(['site', 'small', 'side', 'part', 'talk', 'intention', 'mood']);
@@ -37,6 +37,8 @@ function hasTagQuestion(pieces: readonly Piece[], tokens: readonly Token[]): boo
 function asksOn(pieces: readonly Piece[], tokens: readonly Token[], asking: boolean): boolean {
   const site = pieces.find(({ role }) => role === 'site');
   if (site === undefined || !pieces.every(({ role }) => NAMING.has(role))) return false;
+  // "My knee" is the patient's answer.
+  if (pieces.some((piece) => isSmall(piece, 'mine'))) return false;
   const lead = tokens.slice(pieces[0]?.from, site.to).map(({ word }) => word);
   // After an answer, a bare place ("neck?" written without its sign) goes on asking; a statement of it still counts as one.
   return asking || (lead.includes('and') && lead.includes('your'));

@@ -41,8 +41,8 @@ describe('a denial', () => {
 
 describe('an exception', () => {
   it.each([
-    ['no tenderness except the left hip', ['no tenderness left hip', 'tenderness left hip']],
-    ['no bruising apart from the right shin', ['no contusion right lower-leg', 'contusion right lower-leg']],
+    ['no tenderness except the left hip', ['tenderness left hip']],
+    ['no bruising apart from the right shin', ['contusion right lower-leg']],
     ['tender on the left ribs but not the right', ['tenderness left ribs', 'no tenderness right ribs']],
   ])('is the other way round: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);

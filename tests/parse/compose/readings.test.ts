@@ -32,7 +32,7 @@ describe('a reading that came from another', () => {
   it.each([
     ['pulse around eighty', ['pulse rate=80']],
     ['heart rate is up to one thirty', ['pulse rate=130']],
-    ['pulse ninety, resps to follow', ['pulse rate=90', 'note: resps']],
+    ['pulse ninety, resps to follow', ['pulse rate=90', 'note: resps to']],
   ])('is one where a single number is said: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
   });

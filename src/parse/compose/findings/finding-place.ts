@@ -26,7 +26,11 @@ function placed(
 ): readonly SiteRef[] {
   const at = sitesIn(island, 'at');
   if (at.length > 0 && spoken.every(({ site }) => isInRegionOf(at, site)))
-    return fixed(island, at, side ?? spoken.find((ref) => ref.side !== null)?.side ?? null);
+    return fixed(
+      island,
+      at,
+      side ?? spoken.find((ref) => ref.side !== null && ref.side !== 'both')?.side ?? null,
+    );
   const refs = spoken.length > 0 ? spoken : sideOfMind(mind, side);
   const only = sitesIn(island, 'for');
   // "Loose" is said of teeth and of nothing else on a body; of rock it is no finding.

@@ -30,6 +30,9 @@ export function isPredicate(
   // "Nothing deep" says what there is not nothing of.
   if (nothing && goesOn(piece, pieceOf(items[i + 1]), tokens)) return false;
   const soft = hasTag(island, 'soft');
+  // "Grey jacket", "normal saline": said of the thing that follows.
+  const next = pieceOf(items[i + 1]);
+  if (site === null && next?.role === 'unknown' && !isPaused(tokens, piece)) return false;
   if (site === null) {
     if (mind.length === 0) return false;
     if (items.slice(0, i).some((item) => hasRole(item, 'side'))) return true;

@@ -28,7 +28,9 @@ export function ask(talk: Talk, said: Clause): void {
   const asked = askedOf(talk, clause, items);
   const { from, to } = spanned(clause.pieces);
   const isOfSubstance = clause.pieces.some(({ role, weak }) => !weak && SUBSTANCE.has(role));
-  bear(talk, { question: isOfSubstance ? textOf(talk, from, to) : null });
+  // "Here?" after another question asks it again, and its answer is kept beside it.
+  const goesOn = talk.context.askedBefore !== null;
+  bear(talk, { question: isOfSubstance || goesOn ? textOf(talk, from, to) : null });
   if (asked === null) return;
   place(talk, ...clause.pieces);
   bear(talk, { asked, askedBefore: asked });

@@ -63,6 +63,7 @@ interface Choice {
 function choose({ items, tokens, i, before, after, used, findingFirst, attaches }: Choice): number | null {
   const led =
     after !== null && (phraseOf(items[after])?.led === true || leadsStraight(items, tokens, i, after));
+  if (before !== null && after !== null && isNextOnes({ items, tokens, i, after, attaches })) return before;
   if (before !== null && after !== null && beginsAnew({ items, tokens, i, before, after, used, attaches }))
     return after;
   if (before !== null && !used.has(before) && !items.slice(before + 1, i).some(attaches)) {
@@ -102,6 +103,23 @@ function beginsAnew({
     .some((item, k) => pauseAfterItem(items, tokens, before + k) !== '' || isStop(item));
   const done = used.has(before) || items.slice(before + 1, i).some(attaches);
   return parted && (done || isWithin(items[after], items[before]));
+}
+
+// "Spine's straight, no steps, he winces at T twelve": past a pause and a new subject the site is the next one's.
+function isNextOnes({
+  items,
+  tokens,
+  i,
+  after,
+  attaches,
+}: Pick<Choice, 'items' | 'tokens' | 'i' | 'attaches'> & { readonly after: number }): boolean {
+  if (pauseAfterItem(items, tokens, i) === '') return false;
+  const between = items.slice(i + 1, after);
+  const next = between.findIndex(attaches);
+  return (
+    next >= 0 &&
+    between.slice(0, next).some((item) => isSmallItem(item, 'person') || isSmallItem(item, 'link'))
+  );
 }
 
 const isStop = (item: Item): boolean => {
@@ -182,11 +200,18 @@ function anySite(
         : k;
     // "Collar on, tingling in both hands": the hands are the tingling's.
     if (item !== undefined && hasRole(item, 'finding') && !attaches(item)) return null;
-    // "Weak because of the thumb" is not said of the thumb.
-    if (isSmallItem(items[k], 'before')) return null;
+    // "Weak because of the thumb" is not said of the thumb, "I see no bleeding but his jeans are soaked on the thigh" not of
+    // the thigh.
+    if (isSmallItem(items[k], 'before') || (item !== undefined && isStop(item) && !isExcept(item)))
+      return null;
   }
   return null;
 }
+
+const isExcept = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return piece !== null && marked(piece, 'except');
+};
 
 const says: Attaches = (item) => hasRole(item, 'finding') || hasRole(item, 'csm');
 
