@@ -202,15 +202,14 @@ function anySite(
     if (item !== undefined && hasRole(item, 'finding') && !attaches(item)) return null;
     // "Weak because of the thumb" is not said of the thumb, "I see no bleeding but his jeans are soaked on the thigh" not of
     // the thigh.
-    if (isSmallItem(items[k], 'before') || (item !== undefined && isStop(item) && !isExcept(item)))
-      return null;
+    if (isSmallItem(items[k], 'before') || (item !== undefined && isContrast(item))) return null;
   }
   return null;
 }
 
-const isExcept = (item: Item): boolean => {
+const isContrast = (item: Item): boolean => {
   const piece = pieceOf(item);
-  return piece !== null && marked(piece, 'except');
+  return piece !== null && marked(piece, 'contrast');
 };
 
 const says: Attaches = (item) => hasRole(item, 'finding') || hasRole(item, 'csm');
