@@ -35,4 +35,4 @@ export { SPELLING_ALPHABET, spell } from './radio/spelling.ts';
 export { compareReadBack, type ReadBackRow, sayAgain } from './read-back/index.ts';
 export { soap } from './soap/soap.ts';
 export { type HandoffLine, type HandoffText, type Sentence, textOf } from './text.ts';
-export { radioUpdate, updateSince } from './update/index.ts';
+export { type ReportBefore, radioUpdate, updateSince } from './update/index.ts';

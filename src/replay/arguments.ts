@@ -1,7 +1,7 @@
 // The command line read into what to print and of which files, or why it is wrong.
 
 /** What is printed of each file; `report` is the timeline and the radio report. */
-export const FORMS = ['json', 'soap', 'mist', 'radio', 'timeline', 'fhir'] as const;
+export const FORMS = ['json', 'soap', 'mist', 'imist-ambo', 'sbar', 'radio', 'timeline', 'fhir'] as const;
 export type Form = (typeof FORMS)[number] | 'report';
 
 export const USAGE = `usage: npm run --silent replay -- [${FORMS.map((form) => `--${form}`).join(' | ')}] FILE…

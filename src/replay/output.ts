@@ -1,6 +1,15 @@
 // What is printed of one examination in each form, without a newline at the end.
 
-import { type FhirInput, fhirDocument, type HandoffInput, mist, soap, textOf } from '../handoff/index.ts';
+import {
+  type FhirInput,
+  fhirDocument,
+  type HandoffInput,
+  imistAmbo,
+  mist,
+  sbar,
+  soap,
+  textOf,
+} from '../handoff/index.ts';
 import { timelineText } from '../timeline/index.ts';
 import type { Form } from './arguments.ts';
 import { furtherDetails, radioTexts, recordJson } from './record-json.ts';
@@ -39,6 +48,10 @@ function textIn(form: Exclude<Form, 'json' | 'fhir'>, input: HandoffInput): stri
       return textOf(soap(input));
     case 'mist':
       return textOf(mist(input));
+    case 'imist-ambo':
+      return textOf(imistAmbo(input));
+    case 'sbar':
+      return textOf(sbar(input));
     case 'radio':
       return [`(${furtherDetails(input)})`, ...radioTexts(input)].join('\n');
     case 'timeline':

@@ -41,6 +41,7 @@ import { createPlayback, createSounds, SOUND_CHOICES } from './sound/index.ts';
 import { createHold } from './steady/hold.ts';
 import { createEarcons } from './voice/earcons.ts';
 import { ECHOES } from './voice/echo.ts';
+import { PACES, REMINDERS } from './voice/reminding.ts';
 import { speakerIn } from './voice/speaking.ts';
 
 const CAUTIONS_READ = 'fieldsay-cautions-read';
@@ -104,6 +105,8 @@ const tools: Tools = {
   soundChoice,
   playback,
   echo: keptChoice(storage, 'fieldsay-echo', ECHOES, 'off'),
+  reminder: keptChoice(storage, 'fieldsay-reminder', REMINDERS, 'off'),
+  vitalsPace: keptChoice(storage, 'fieldsay-vitals-pace', PACES, 'usual'),
   sounds: keptChoice(storage, 'fieldsay-sounds', SOUNDS, 'off'),
   earcons: createEarcons('AudioContext' in window ? () => new AudioContext() : null),
   standby: signal(false),
@@ -164,8 +167,8 @@ if (root !== null)
   );
 
 async function prepare(): Promise<void> {
-  const { makeReady } = await import('./later/index.ts');
-  const { reader, fault, ...later } = makeReady(desk, tools.derived);
+  const { makeReady, remindOfVitals } = await import('./later/index.ts');
+  const { reader, fault, ...later } = makeReady(desk, tools.derived, tools.vitalsPace);
   tools.later.value = later;
   if (fault !== null) desk.notice.value = trouble(fault);
   await door.start();
@@ -175,6 +178,7 @@ async function prepare(): Promise<void> {
     if (desk.role.value === 'writes') untracked(() => sayWaiting(desk));
   });
   document.documentElement.dataset.reader = 'there';
+  remindOfVitals(tools);
   startLink(tools);
   await tools.ear.look();
 }

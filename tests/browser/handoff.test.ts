@@ -92,6 +92,18 @@ describe('a report over the radio', () => {
     expect(pieces).not.toMatch(/forearm/i);
   });
 
+  it('is followed by what was confirmed since it was sent', async () => {
+    const page = await examined(['he is forty one', 'left forearm, deformity and swelling']);
+    await openRadio(page);
+    await readAll(page, /^Report/);
+    await button(page, 'Close').click();
+    await say(page, 'confirmed');
+    await openRadio(page);
+    const pieces = (await readAll(page, /^What changed since/)).join(' ');
+    expect(pieces).toMatch(/Confirmed now: Left forearm: deformity and swelling/i);
+    expect(pieces).not.toMatch(/Age four one/i);
+  });
+
   it('keeps a question of the other end until it is answered, also after a reload', async () => {
     const page = await examined();
     await openRadio(page);

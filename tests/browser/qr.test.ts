@@ -163,7 +163,7 @@ describe('a record that was passed on', () => {
     const { page: other } = await arrive();
     await other.getByRole('button', { name: 'Receive a record' }).click();
     await other
-      .getByLabel('Or a file that was saved or shared')
+      .getByLabel('A file that was saved or shared')
       .setInputFiles({ name: 'made-up.json', mimeType: 'application/json', buffer: bytes });
     await other.getByLabel('Passphrase').fill('seven wet ropes downhill');
     await inSheet(other, 'Open it').click();
@@ -211,7 +211,7 @@ describe('a file that was passed on', () => {
     const { page } = await arrive();
     const receive = async () => {
       await page.getByRole('button', { name: 'Receive a record' }).click();
-      await page.getByLabel('Or a file that was saved or shared').setInputFiles(file);
+      await page.getByLabel('A file that was saved or shared').setInputFiles(file);
     };
     await receive();
     await page.getByText(/^The record was received: \d+ events/).waitFor();
@@ -229,7 +229,7 @@ describe('a file that was passed on', () => {
     const { page } = await arrive();
     await say(page, 'right knee swelling');
     await page.getByRole('button', { name: 'Receive a record' }).click();
-    await page.getByLabel('Or a file that was saved or shared').setInputFiles({
+    await page.getByLabel('A file that was saved or shared').setInputFiles({
       name: 'odd.json',
       mimeType: 'application/json',
       buffer: Buffer.from([1, 0, 7]),

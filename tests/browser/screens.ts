@@ -1,6 +1,7 @@
 // Every screen of the page and the way to it, for the pictures and for the checks that must hold on each.
 
 import type { Page } from 'playwright-core';
+import { HANDOVER_SCREENS } from './handover-screens.ts';
 
 export const LOOKS = ['plain', 'sun', 'night'] as const;
 
@@ -77,6 +78,7 @@ export const SCREENS: readonly Screen[] = [
   },
   panel('07-signs', 'Signs'),
   panel('08-report', 'Report'),
+  ...HANDOVER_SCREENS,
   { name: '10-records', open: (page) => pressFor(page, 'Records'), leave: closeSheet },
   { name: '11-menu', open: (page) => pressFor(page, 'More'), leave: closeSheet },
   {

@@ -86,10 +86,17 @@ describe('the spoken reminder', () => {
     expect(say(4, 0, [])).toBeNull();
     expect(say(5, 0, [])).toBe('No vitals yet. Take a first set.');
   });
+  it('asks for a first set only once an interval has passed since the examination began, where that is known', () => {
+    const { due, sets } = at(0, []);
+    const first = (minutes: number) =>
+      spokenReminder(due, sets, { now: clock(minutes), spokenAt: null, startedAt: clock(0) });
+    expect(first(4)).toBeNull();
+    expect(first(5)).toBe('No vitals yet. Take a first set.');
+  });
   it('comes when a set is due and not before, and names what was last taken and no value', () => {
     expect(say(14, null, steady(0))).toBeNull();
     expect(say(15, null, steady(0))).toBe(
-      'Vitals are due. Last taken 15 minutes ago: pulse, blood pressure, respirations, gcs.',
+      'Vitals are due. Last taken 15 minutes ago: pulse, blood pressure, respirations, GCS.',
     );
   });
   it('is not said twice within five minutes, and is said again for a new set', () => {

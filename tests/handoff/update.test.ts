@@ -111,3 +111,40 @@ test('a criterion is told where it rests on something said since', () => {
   expect(met(['b'])).toContain('Red criterion met: heart rate above systolic.');
   expect(met(['a']).join()).not.toContain('criterion');
 });
+
+describe('what was confirmed since', () => {
+  const heard = (entry: Entry): Entry => ({ ...entry, state: 'heard' });
+  const update = (entries: readonly Entry[], confirmed: readonly string[]): readonly string[] =>
+    updateSince(input(entries), SINCE, { confirmed: new Set(confirmed) }).lines.map(({ text }) => text);
+  test('is told with its words while something else still waits', () => {
+    const said = update([bleeding('a', true, '14:08'), heard(pulse('b', 92, '14:09'))], ['a']);
+    expect(said).toContain('Confirmed now: Left thigh: bleeding.');
+    expect(said.join()).not.toContain('Pulse');
+  });
+  test('is told in one sentence where it is all that was told', () => {
+    expect(update([bleeding('a', true, '14:08'), pulse('b', 92, '14:09')], ['a', 'b'])).toContain(
+      'All that was told before is confirmed now.',
+    );
+  });
+  test('is counted where it is much', () => {
+    const many = Array.from({ length: 9 }, (_, index) =>
+      made(`k${index}`, { kind: 'note', text: `invented ${index}` }, { time: `14:0${index}` }),
+    );
+    const said = update(
+      [...many, heard(pulse('b', 92, '14:09'))],
+      many.map(({ id }) => id),
+    );
+    expect(said).toContain('Confirmed now: 9 of 10 statements.');
+  });
+  test('is not told of what was struck, nor of what is new', () => {
+    const struck: Entry = { ...bleeding('a', true, '14:08'), state: 'struck' };
+    const said = update([struck, pulse('b', 92, '14:30')], ['a', 'b']).join(' ');
+    expect(said).not.toMatch(/confirmed now/i);
+  });
+  test('is part of the radio update too', () => {
+    const { chunks } = radioUpdate(input([bleeding('a', true, '14:08')]), SINCE, {
+      confirmed: new Set(['a']),
+    });
+    expect(chunks.map(({ text }) => text).join(' ')).toContain('All that was told before is confirmed now.');
+  });
+});

@@ -64,7 +64,7 @@ describe('one file', () => {
     expect(replay(['--json', good], '', BUNDLED)).toEqual(replay(['--json', good]));
   });
 
-  it.each(['--soap', '--mist', '--radio', '--timeline'])('is printed with %s', async (option) => {
+  it.each(['--soap', '--mist', '--imist-ambo', '--sbar', '--radio', '--timeline'])('is printed with %s', async (option) => {
     const { status, out, err } = await replayHere([option, good]);
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toMatch(/wrist/i);

@@ -13,6 +13,7 @@ import { findingGroups } from '../sentences/groups.ts';
 import { historyTold } from '../sentences/history.ts';
 import { keptTogether } from '../sentences/kept.ts';
 import type { Told } from '../sentences/told.ts';
+import { seriesTold } from '../sentences/vitals.ts';
 
 /** The entries that stand, parted by whether they were said by `since` (milliseconds since the epoch). */
 export interface Parted {
@@ -138,4 +139,26 @@ export function metSince(input: HandoffInput, { after }: Parted): readonly Told[
       entries: input.entries.filter(({ id }) => flag.evidence.includes(id)),
       slots: [],
     }));
+}
+
+/** Statements told one by one; more are counted, since their words were told before. Our choice, no source. */
+const NAMED = 6;
+
+/** What was told as unconfirmed and was confirmed since. */
+export function confirmedSince({ before }: Parted, ids: ReadonlySet<string>, day: Day): readonly Told[] {
+  const said = before.filter(({ id, state }) => state === 'confirmed' && ids.has(id));
+  if (said.length === 0) return [];
+  const open = before.filter(({ state, kind }) => state === 'heard' && kind !== 'visit');
+  if (open.length === 0) return [{ words: 'All that was told before is confirmed now', entries: said }];
+  const told: readonly Told[] = [
+    ...series(said).map((one) => seriesTold(one, day)),
+    ...findingGroups(said).map((group) => findingTold(group, day)),
+    ...csmTold(said, day),
+    ...caresTold(said, day),
+    ...said.flatMap((entry) => (entry.kind === 'history' ? [historyTold(entry, day)] : [])),
+    ...keptTogether(said, day),
+  ];
+  return told.length > NAMED
+    ? [{ words: `Confirmed now: ${said.length} of ${said.length + open.length} statements`, entries: said }]
+    : told.map((one) => ({ ...one, words: `Confirmed now: ${one.words}` }));
 }

@@ -1,3 +1,3 @@
 // Promises a second report that says only what changed since the first, each with its time.
 
-export { radioUpdate, updateSince } from './update.ts';
+export { type ReportBefore, radioUpdate, updateSince } from './update.ts';

@@ -15,6 +15,7 @@ import {
   changedLimbs,
   changedRest,
   changedSigns,
+  confirmedSince,
   heardBy,
   metSince,
   parted,
@@ -26,10 +27,19 @@ interface Section {
   readonly told: readonly Told[];
 }
 
-/** ids of the entries that the report before could tell, where they are known; else the time decides */
-type ToldIds = ReadonlySet<string> | undefined;
+/** What is known of the report before besides when it was made. */
+export interface ReportBefore {
+  /** ids of the entries that it could tell; without them the time decides */
+  readonly told?: ReadonlySet<string>;
+  /** ids of the entries that were confirmed after it was made */
+  readonly confirmed?: ReadonlySet<string>;
+}
 
-function sections(input: HandoffInput, since: string, toldIds: ToldIds): readonly Section[] {
+function sections(
+  input: HandoffInput,
+  since: string,
+  { told: toldIds, confirmed = new Set() }: ReportBefore,
+): readonly Section[] {
   const day = dayOf(input.startedAt);
   const isTold = toldIds === undefined ? heardBy(Date.parse(since)) : ({ id }: Entry) => toldIds.has(id);
   const parts = parted(input.entries, isTold);
@@ -40,6 +50,7 @@ function sections(input: HandoffInput, since: string, toldIds: ToldIds): readonl
     { title: 'Findings', told: changedFindings(parts, day) },
     { title: 'Circulation, sensation and motion', told: changedLimbs(parts, day) },
     { title: 'Care, history and words kept', told: changedRest(parts, day) },
+    { title: 'Confirmed since', told: confirmedSince(parts, confirmed, day) },
   ];
 }
 
@@ -47,8 +58,8 @@ const opening = (input: HandoffInput, since: string): string =>
   `Update since ${clockThere(input, Date.parse(since))}`;
 
 /** What changed since `since` (ISO 8601 with offset), or that nothing did; left and right are the patient's. */
-export function updateSince(input: HandoffInput, since: string, toldIds?: ReadonlySet<string>): HandoffText {
-  const all = sections(input, since, toldIds);
+export function updateSince(input: HandoffInput, since: string, before: ReportBefore = {}): HandoffText {
+  const all = sections(input, since, before);
   const none = all.every(({ told }) => told.length === 0);
   return {
     lines: [
@@ -63,9 +74,9 @@ export function updateSince(input: HandoffInput, since: string, toldIds?: Readon
 export function radioUpdate(
   input: HandoffInput,
   since: string,
-  toldIds?: ReadonlySet<string>,
+  before: ReportBefore = {},
 ): { readonly chunks: readonly Chunk[] } {
-  const told = sections(input, since, toldIds).flatMap((section) => section.told.map(lineOf));
+  const told = sections(input, since, before).flatMap((section) => section.told.map(lineOf));
   const lines = told.length === 0 ? [bare('Nothing new was said')] : told;
   return { chunks: chunks([bare(speak(opening(input, since))), ...lines]) };
 }

@@ -1,6 +1,7 @@
 // How the page looks, is held and speaks, and the ways to the cautions and to the words that can be said.
 
 import { ECHO_NAMES, ECHOES } from '../voice/echo.ts';
+import { PACE_NAMES, PACES, REMINDER_NAMES, REMINDERS } from '../voice/reminding.ts';
 import { HAND_NAMES, HANDS } from './hand.ts';
 import { LOOK_NAMES, LOOKS } from './look.ts';
 import { Sheet } from './Sheet.tsx';
@@ -16,7 +17,7 @@ const VOICES = {
 } as const;
 
 export function More({ close }: { readonly close: () => void }) {
-  const { look, hand, sheet, echo, sounds, speaker } = useTools();
+  const { look, hand, sheet, echo, sounds, speaker, reminder, vitalsPace } = useTools();
   return (
     <Sheet title="More" close={close}>
       <div class="choices pairs">
@@ -35,6 +36,13 @@ export function More({ close }: { readonly close: () => void }) {
         all={SOUNDS}
         chosen={sounds}
       />
+      <Choice
+        legend="Say aloud when vitals are due"
+        names={REMINDER_NAMES}
+        all={REMINDERS}
+        chosen={reminder}
+      />
+      <Choice legend="Vitals every (unstable or stable)" names={PACE_NAMES} all={PACES} chosen={vitalsPace} />
     </Sheet>
   );
 }

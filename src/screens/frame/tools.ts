@@ -19,6 +19,7 @@ import type { WayName } from '../report/ways.ts';
 import type { Playback, SoundChoice, Sounds } from '../sound/index.ts';
 import type { Earcons } from '../voice/earcons.ts';
 import type { Echo } from '../voice/echo.ts';
+import type { Reminder, VitalsPace } from '../voice/reminding.ts';
 import type { Speaker } from '../voice/speaking.ts';
 import type { Hand } from './hand.ts';
 import type { Look } from './look.ts';
@@ -57,6 +58,9 @@ export interface Tools {
   /** plays it; whoever listens must be deaf while `playback.sounding` is true */
   readonly playback: Playback;
   readonly sounds: Signal<'off' | 'on'>;
+  /** whether it says aloud that vitals are due, and how often they are */
+  readonly reminder: Signal<Reminder>;
+  readonly vitalsPace: Signal<VitalsPace>;
   readonly earcons: Earcons;
   /** whether the screen is kept awake */
   readonly wake: ReadonlySignal<WakeState>;

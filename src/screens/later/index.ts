@@ -1,5 +1,6 @@
 // Promises what the page can be shown without and is fetched right after: the reader, the reckoning, their panels.
 
+import type { ReadonlySignal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
 import { Body } from '../body/Body.tsx';
 import type { Derived, Desk } from '../desk/index.ts';
@@ -7,8 +8,11 @@ import { Entries } from '../entries/Entries.tsx';
 import type { Panel } from '../frame/panels.ts';
 import { Report } from '../report/Report.tsx';
 import { Signs } from '../signs/Signs.tsx';
+import type { VitalsPace } from '../voice/reminding.ts';
 import { type BuiltReader, buildReader } from './build-reader.ts';
 import { type Worked, workOut } from './worked.ts';
+
+export { remindOfVitals } from '../voice/reminder.ts';
 
 export interface Later {
   readonly worked: Worked;
@@ -16,8 +20,12 @@ export interface Later {
 }
 
 /** The panels and the reader, built now. */
-export const makeReady = (desk: Desk, derived: Derived): Later & BuiltReader => ({
-  worked: workOut(desk, derived),
+export const makeReady = (
+  desk: Desk,
+  derived: Derived,
+  pace: ReadonlySignal<VitalsPace>,
+): Later & BuiltReader => ({
+  worked: workOut(desk, derived, pace),
   views: { entries: Entries, body: Body, signs: Signs, report: Report },
   ...buildReader(),
 });

@@ -17,6 +17,7 @@ interface Props {
 
 export function Scan({ whole, file }: Props) {
   const video = useRef<HTMLVideoElement>(null);
+  const chooser = useRef<HTMLInputElement>(null);
   const [on, setOn] = useState(false);
   const [trouble, setTrouble] = useState<string | null>(null);
   const [remark, setRemark] = useState('');
@@ -117,13 +118,15 @@ export function Scan({ whole, file }: Props) {
           Begin anew
         </button>
       )}
-      <label class="field-name" for="received-file">
-        Or a file that was saved or shared
-      </label>
+      <button type="button" class="button big wide" onClick={() => chooser.current?.click()}>
+        Or choose a file
+      </button>
       <input
-        id="received-file"
+        ref={chooser}
         type="file"
         accept=".json,application/json"
+        hidden
+        aria-label="A file that was saved or shared"
         onChange={(event) => void choose(event.currentTarget.files?.[0])}
       />
     </section>

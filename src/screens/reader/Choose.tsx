@@ -9,7 +9,7 @@ import { clock, dayOf } from '../../timeline/index.ts';
 import { useTools, useWorked } from '../frame/tools.ts';
 import { PaceControl } from './PaceControl.tsx';
 import { timeFor, wordCount } from './pace.ts';
-import { type MadeReport, makeReport, REPORT_NAMES, toldEntries, toldUntil } from './reports.ts';
+import { type MadeReport, makeReport, REPORT_NAMES, reportBefore, toldUntil } from './reports.ts';
 import { SentList } from './SentList.tsx';
 
 const ORDER_NAMES: Readonly<Record<RadioOrder, string>> = {
@@ -40,7 +40,7 @@ export function Choose({ pace, read, check, questions }: Props) {
     makeReport(part, input, {
       order,
       since: told ?? input.startedAt,
-      told: toldEntries(exam?.events ?? []),
+      before: reportBefore(exam?.events ?? []),
       made,
     });
   const offered: readonly MadeReport[] = [

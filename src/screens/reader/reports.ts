@@ -4,6 +4,7 @@ import {
   type Chunk,
   type HandoffInput,
   type RadioOrder,
+  type ReportBefore,
   radio,
   radioDetails,
   radioUpdate,
@@ -35,26 +36,32 @@ export function toldUntil(steps: readonly KeptStep[]): string | null {
 }
 
 /**
- * The entries that the last report read to its end could tell: all that were in the log before its first piece was sent.
+ * What the last report read to its end could tell, which is all that was in the log before its first piece was sent; and
+ * what was confirmed after that.
  */
-export function toldEntries(events: readonly RecordEvent[]): ReadonlySet<string> {
+export function reportBefore(events: readonly RecordEvent[]): Required<ReportBefore> {
   const end = events.findLastIndex(
     ({ kind, payload }) =>
       kind === 'handed-over' && payload.step === 'sent' && isReport(payload) && payload.piece === payload.of,
   );
   const made = sentAt(events[end]);
-  const begun = events.findIndex((event) => made !== null && sentAt(event) === made);
-  return new Set(
-    events
-      .slice(0, Math.max(0, begun))
-      .flatMap((event) =>
-        event.kind === 'entered'
-          ? [event.payload.id]
-          : event.kind === 'corrected'
-            ? event.payload.replacements.map(({ id }) => id)
-            : [],
-      ),
+  const begun = Math.max(
+    0,
+    events.findIndex((event) => made !== null && sentAt(event) === made),
   );
+  const told = events
+    .slice(0, begun)
+    .flatMap((event) =>
+      event.kind === 'entered'
+        ? [event.payload.id]
+        : event.kind === 'corrected'
+          ? event.payload.replacements.map(({ id }) => id)
+          : [],
+    );
+  const confirmed = events
+    .slice(begun)
+    .flatMap((event) => (event.kind === 'confirmed' ? event.payload.entries : []));
+  return { told: new Set(told), confirmed: new Set(confirmed) };
 }
 
 /** When the report was made that the event sent a piece of; null of any other event. */
@@ -67,9 +74,9 @@ const isReport = ({ part }: { readonly part: ReportPart }): boolean => part === 
 
 export interface ReportWishes {
   readonly order: RadioOrder;
-  /** ISO 8601: when the report before was made, and what it could tell; only an update goes by them */
+  /** ISO 8601: when the report before was made, and what is known of it; only an update goes by them */
   readonly since: string;
-  readonly told: ReadonlySet<string>;
+  readonly before: ReportBefore;
   readonly made: string;
 }
 
@@ -77,13 +84,13 @@ export interface ReportWishes {
 export function makeReport(
   part: Exclude<ReportPart, 'again'>,
   input: HandoffInput,
-  { order, since, told, made }: ReportWishes,
+  { order, since, before, made }: ReportWishes,
 ): MadeReport {
   const { chunks } =
     part === 'script'
       ? radio(input, order)
       : part === 'update'
-        ? radioUpdate(input, since, told)
+        ? radioUpdate(input, since, before)
         : radioDetails(input, order);
   return { part, pieces: chunks, made };
 }
