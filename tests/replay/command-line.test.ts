@@ -64,11 +64,14 @@ describe('one file', () => {
     expect(replay(['--json', good], '', BUNDLED)).toEqual(replay(['--json', good]));
   });
 
-  it.each(['--soap', '--mist', '--imist-ambo', '--sbar', '--radio', '--timeline'])('is printed with %s', async (option) => {
-    const { status, out, err } = await replayHere([option, good]);
-    expect({ status, err }).toEqual({ status: 0, err: '' });
-    expect(out).toMatch(/wrist/i);
-  });
+  it.each(['--soap', '--mist', '--imist-ambo', '--sbar', '--radio', '--timeline'])(
+    'is printed with %s',
+    async (option) => {
+      const { status, out, err } = await replayHere([option, good]);
+      expect({ status, err }).toEqual({ status: 0, err: '' });
+      expect(out).toMatch(/wrist/i);
+    },
+  );
 
   it('is printed as one FHIR document, the same each time', async () => {
     const { status, out, err } = await replayHere(['--fhir', good]);

@@ -1,18 +1,29 @@
-// "Right behind the ear", "right in the middle": before a preposition a bare "right" says how near and not which side.
+// "Right behind the ear", "bleeding now": before a preposition a bare "right" says how near and not which side, and a "now"
+// after what is stated begins nothing.
 
 import type { Token } from '../token.ts';
-import type { Piece } from './piece.ts';
+import type { Piece, Role } from './piece.ts';
 
 const PREPOSITIONS: ReadonlySet<string> = new Set(
   `in on at over above below under underneath behind across through along around beside next near between by inside into
    against within towards beneath`.split(/\s+/),
 );
 
-/** The pieces with each "right" that is no side read as a small word; a pause after it makes it a side again. */
+/** The pieces with each such "right" or "now" read as a small word; a pause makes it what it was. */
 export const withoutAdverbs = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
   pieces.map((piece, i) =>
-    isAdverb(piece, pieces[i + 1], tokens) ? { ...piece, role: 'small', weak: false } : piece,
+    isPassing(piece, pieces[i - 1], tokens) || isAdverb(piece, pieces[i + 1], tokens)
+      ? { ...piece, role: 'small', weak: false }
+      : piece,
   );
+
+const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital']);
+
+// "Bleeding now from the left ear": within a breath "now" opens nothing.
+function isPassing(piece: Piece, before: Piece | undefined, tokens: readonly Token[]): boolean {
+  if (piece.to - piece.from > 1 || tokens[piece.from]?.word !== 'now' || before === undefined) return false;
+  return STATING.has(before.role) && tokens[before.to - 1]?.pause === '';
+}
 
 function isAdverb(piece: Piece, next: Piece | undefined, tokens: readonly Token[]): boolean {
   const word = tokens[piece.from];

@@ -191,6 +191,7 @@ function anySite(
   i: number,
   attaches: Attaches,
 ): number | null {
+  let turned = false;
   for (let k = i + 1; k < items.length; k++) {
     const item = items[k];
     // "Grips strong both sides, right thumb has a cut": what says something of its own takes in nothing before a pause.
@@ -200,9 +201,11 @@ function anySite(
         : k;
     // "Collar on, tingling in both hands": the hands are the tingling's.
     if (item !== undefined && hasRole(item, 'finding') && !attaches(item)) return null;
-    // "Weak because of the thumb" is not said of the thumb, "I see no bleeding but his jeans are soaked on the thigh" not of
-    // the thigh.
-    if (isSmallItem(items[k], 'before') || (item !== undefined && isContrast(item))) return null;
+    // "Weak because of the thumb" is not said of the thumb.
+    if (isSmallItem(items[k], 'before')) return null;
+    // "I see no bleeding but his jeans are soaked on the thigh" is not said of the thigh.
+    turned = turned || (item !== undefined && isContrast(item));
+    if (turned && hasRole(item, 'unknown')) return null;
   }
   return null;
 }
