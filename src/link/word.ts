@@ -28,6 +28,12 @@ export interface Mate {
   readonly name: string;
 }
 
+export interface Passed {
+  readonly record: string;
+  readonly to: string;
+  readonly name: string;
+}
+
 export interface Word {
   readonly v: 1;
   /** the phone that the code is used by; another one must ask for a code of its own */
@@ -46,6 +52,8 @@ export interface Word {
   readonly clock: number;
   /** questions that no record of this phone holds yet */
   readonly questions: readonly Question[];
+  /** records that this phone wrote and another one took over */
+  readonly passed: readonly Passed[];
   /** the others of the incident that were heard of in the last minutes */
   readonly mates: readonly Mate[];
 }
@@ -76,17 +84,21 @@ const isQuestion = (value: unknown): value is Question =>
 const isMate = (value: unknown): value is Mate =>
   [fields(value)].every(({ device, name }) => isText(device) && NAME.test(device) && isText(name));
 
+const isPassed = (value: unknown): value is Passed =>
+  [fields(value)].every(({ record, to, name }) => [record, to, name].every(isText));
+
 const listOf = <T>(value: unknown, is: (one: unknown) => one is T): value is readonly T[] =>
   Array.isArray(value) && value.every(is);
 
 /** Null for what is none. */
 export function readWord(value: unknown): Word | null {
-  const { v, install, upTo, hash, beyond, spoiled, troubles, clock, questions, mates } = fields(value);
+  const { v, install, upTo, hash, beyond, spoiled, troubles, clock, questions, passed, mates } =
+    fields(value);
   if (v !== 1 || !isText(install) || !isCount(upTo) || !isText(hash) || typeof clock !== 'number')
     return null;
   if (!listOf(beyond, isRun) || !listOf(spoiled, isCount) || !listOf(troubles, isText)) return null;
-  if (!listOf(questions, isQuestion) || !listOf(mates, isMate)) return null;
-  return { v, install, upTo, hash, beyond, spoiled, troubles, clock, questions, mates };
+  if (!listOf(questions, isQuestion) || !listOf(mates, isMate) || !listOf(passed, isPassed)) return null;
+  return { v, install, upTo, hash, beyond, spoiled, troubles, clock, questions, passed, mates };
 }
 
 /** Numbers, in any order, as runs. */

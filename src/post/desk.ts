@@ -181,6 +181,14 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
         const there = records.get(record);
         return there?.writer === device && !there.asked.has(id);
       }),
+      passed: records
+        .all()
+        .filter(({ writer, devices: wrote }) => writer !== device && wrote.has(device))
+        .map(({ facts, writer }) => ({
+          record: facts.id,
+          to: writer,
+          name: devices.get(writer)?.name ?? writer,
+        })),
       mates: devices
         .all()
         .filter(

@@ -25,6 +25,8 @@ export interface PostRecord {
   version: number;
   /** epoch ms, the post's clock */
   heardAt: number;
+  /** every device that sent something of it first */
+  readonly devices: Set<string>;
   /** the device that took it over last, else the one that began it */
   writer: string;
   /** devices that wrote to it after it had been handed over */
@@ -99,6 +101,7 @@ export function createRecords(readBack: ReadBack): Records {
       rows: [],
       version: 0,
       heardAt: 0,
+      devices: new Set(),
       writer: device,
       also: new Set(),
       refused: [],
@@ -188,6 +191,7 @@ export function createRecords(readBack: ReadBack): Records {
         return;
       }
       said.set(name, text);
+      record.devices.add(device);
       const event = message.event as unknown as RecordEvent;
       follow(record, event, device);
       record.rows.push({ device, seq: message.seq, arrival, id, spot });

@@ -6,9 +6,11 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import type { Web } from '../../src/post/web/serve.ts';
 import { openWeb } from '../../src/post/web/web.ts';
 import { freePorts, HINDRANCE, openScene, type Scene } from '../post/scene.ts';
-import { ready, say, startBrowser, type Visit, visit } from './visit.ts';
+import { ready, say, sentences, startBrowser, type Visit, visit } from './visit.ts';
 
-const words = (page: Page, text: string | RegExp) => page.locator('.link-text', { hasText: text }).waitFor();
+/** Waits until the bar says so; the timeout names what it says instead. */
+const words = (page: Page, text: string | RegExp) =>
+  expect.poll(() => page.locator('.link-text').textContent(), { timeout: 30_000 }).toMatch(text);
 const inSheet = (page: Page, name: string | RegExp) => page.getByRole('dialog').getByRole('button', { name });
 
 describe.skipIf(HINDRANCE !== '')(
@@ -113,6 +115,35 @@ describe.skipIf(HINDRANCE !== '')(
       expect(scene.post.desk.devices().flatMap(({ troubles }) => troubles)).toEqual([]);
     });
 
+    it('hands a record from one to the other: who writes next is said on both, and both histories stay', async () => {
+      const [ada, ben] = visits.map(({ page }) => page);
+      if (ada === undefined || ben === undefined) throw new Error('nobody joined');
+      const mine = await sentences(ada);
+      await ada.getByRole('button', { name: 'Team', exact: true }).click();
+      await inSheet(ada, 'Hand it to Ben').click();
+      await ada.getByText('Offered to Ben. It stays yours to write until Ben takes it over.').waitFor();
+      await inSheet(ada, 'Close').click();
+      await ben.getByRole('button', { name: 'Team: an offer' }).click();
+      await inSheet(ben, 'Take it over').click();
+      await words(ada, /^Ben writes this record now; what is said here is kept apart\./);
+      await inSheet(ben, 'Close').click();
+      expect(await sentences(ben)).toEqual(mine);
+      await say(ben, 'left ankle swelling');
+      await words(ben, /^At the post: all \d+\.$/);
+      const view = await board('board');
+      const row = view.locator('.board-row', { hasText: 'Pulse 80' });
+      await expect.poll(() => row.textContent()).toContain('With Ben.');
+      await row.getByRole('button').click();
+      await view
+        .getByText(/LEFT ankle|left ankle/)
+        .first()
+        .waitFor();
+      expect(await sentences(ada)).toEqual(mine);
+      // What is said on the first phone all the same is kept, and told apart on the board.
+      await say(ada, 'right wrist tenderness');
+      await expect.poll(() => row.textContent()).toContain('also written to by Ada after it was handed over');
+    });
+
     it('lets a lost phone in no more, which says so and keeps what it has', async () => {
       const ben = visits[1]?.page;
       if (ben === undefined) throw new Error('nobody joined');
@@ -121,8 +152,8 @@ describe.skipIf(HINDRANCE !== '')(
       await crew.getByRole('button', { name: 'Put Ben out for good' }).click();
       await crew.getByText('Ben was put out').waitFor();
       await words(ben, /^Put out of the incident/);
-      await say(ben, 'left knee swelling');
-      await ben.locator('.panel-entries .entry', { hasText: 'knee' }).waitFor();
+      await say(ben, 'left hip swelling');
+      await ben.locator('.panel-entries .entry', { hasText: 'hip' }).waitFor();
       await ben.locator('html[data-kept="all"]').waitFor();
       const text = await crew.locator('.board-device', { hasText: 'Ben' }).textContent();
       expect(text).toContain('PUT OUT');

@@ -1,7 +1,7 @@
 // One line at the head of the page: what the post has, and the way to the rest.
 
 import { useComputed } from '@preact/signals';
-import { barWords } from '../../../link/index.ts';
+import { barWords, writesNext } from '../../../link/index.ts';
 import { useTools } from '../../frame/tools.ts';
 import { isShared } from './member.ts';
 import { openQuestions } from './questions.ts';
@@ -22,7 +22,17 @@ export function Bar() {
   const waiting =
     openQuestions(desk).length + elsewhere(joined.state.value?.word?.questions ?? [], record?.facts.id);
   const { tone = 'waits', text = joined.fault.value ?? 'The link begins …' } = words.value ?? {};
-  const shown = apart ? 'This record is not sent to the post.' : text;
+  const writes = writesNext(record?.exam.state.handover ?? []);
+  const offers = joined.handing.value?.offers.value.length ?? 0;
+  const shown = [
+    writes.kind === 'elsewhere'
+      ? `${writes.name} writes this record now; what is said here is kept apart.`
+      : '',
+    apart ? 'This record is not sent to the post.' : '',
+    text,
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
   return (
     <div class={`link-bar ${joined.fault.value === null ? tone : 'trouble'}`}>
       <p role="status" class="link-text">
@@ -35,7 +45,7 @@ export function Bar() {
           sheet.value = 'link';
         }}
       >
-        {waiting === 0 ? 'Team' : `Team: ${waiting} asked`}
+        {offers > 0 ? 'Team: an offer' : waiting === 0 ? 'Team' : `Team: ${waiting} asked`}
       </button>
     </div>
   );

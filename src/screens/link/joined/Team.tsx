@@ -5,6 +5,7 @@ import { barWords } from '../../../link/index.ts';
 import { passOn } from '../../desk/index.ts';
 import { useTools } from '../../frame/tools.ts';
 import { openKept } from '../../records/restore.ts';
+import { HandOn, Offers } from './Hand.tsx';
 import type { Joined } from './index.ts';
 import { isShared, type Member } from './member.ts';
 import { openQuestions } from './questions.ts';
@@ -18,6 +19,7 @@ interface Props {
 export function Team({ joined, member, close }: Props) {
   const { desk } = useTools();
   const state = joined.state.value;
+  const handing = joined.handing.value;
   const record = desk.record.value;
   const words = state === null ? null : barWords(state, desk.clock());
   const away = (state?.word?.questions ?? []).filter((question) => question.record !== record?.facts.id);
@@ -43,6 +45,7 @@ export function Team({ joined, member, close }: Props) {
           Send the open record too
         </button>
       )}
+      {handing !== null && <Offers handing={handing} nameOf={joined.nameOf} />}
       {openQuestions(desk).map(({ id, text }) => (
         <Answer key={id} question={id} text={text} />
       ))}
@@ -61,6 +64,7 @@ export function Team({ joined, member, close }: Props) {
           </button>
         </div>
       ))}
+      {handing !== null && <HandOn handing={handing} mates={state?.word?.mates ?? []} />}
       <Leave
         joined={joined}
         open={state === null ? 0 : state.tally.made - state.tally.atPost}

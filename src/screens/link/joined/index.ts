@@ -16,6 +16,7 @@ import type { Tools } from '../../frame/tools.ts';
 import { whyNot } from '../../records/words.ts';
 import { Bar } from './Bar.tsx';
 import { offerKept, readShared } from './feed.ts';
+import { createHanding, type Handing } from './handing.ts';
 import { forgetMember, isShared, keepMember, ledgerOn, type Member, readMember } from './member.ts';
 import { logQuestions } from './questions.ts';
 import { View } from './View.tsx';
@@ -26,6 +27,10 @@ export interface Joined {
   /** null where the page is in no incident, or is locked */
   readonly member: Signal<Member | null>;
   readonly state: ReadonlySignal<SessionState | null>;
+  /** null while the link does not run */
+  readonly handing: ReadonlySignal<Handing | null>;
+  /** how the carrier of a device is called */
+  nameOf(device: string): string;
   /** what stands in the way of the link itself, or null */
   readonly fault: Signal<string | null>;
   /** joins, and sends the open record too where wished; gives what is in the way, or null */
@@ -41,29 +46,47 @@ export async function createJoined(tools: Tools): Promise<Joined> {
   const member = signal<Member | null>(null);
   const state = signal<SessionState | null>(null);
   const fault = signal<string | null>(null);
+  const handing = signal<Handing | null>(null);
+  const nameOf = (device: string): string =>
+    state.peek()?.word?.mates.find((mate) => mate.device === device)?.name ?? device;
   let session: Session | null = null;
   let starting: Promise<void> = Promise.resolve();
+
+  const share = async (record: string): Promise<void> => {
+    const [now, keys] = [member.value, desk.door.keys()];
+    if (now === null || keys === null) return;
+    const next = { ...now, shared: [...new Set([...now.shared, record])] };
+    await keepMember(desk.shelf, keys, next);
+    member.value = next;
+    const log = await readShared(desk, record);
+    if (log !== null) session?.offer(log.facts, log.events);
+  };
 
   const end = async (): Promise<void> => {
     const was = session;
     session = null;
     state.value = null;
+    handing.value?.end();
+    handing.value = null;
     await was?.end();
   };
   const begin = async (now: Member): Promise<void> => {
     await end();
     try {
       const { code } = now;
+      const key = await importKey(code.key);
+      const line = dialPost(code.address, { seed: code.seed, inbox: inboxOf(code.device) });
       const made = await startSession({
         incident: code.incident,
         device: code.device,
-        key: await importKey(code.key),
-        line: dialPost(code.address, { seed: code.seed, inbox: inboxOf(code.device) }),
+        key,
+        line,
         ledger: ledgerOn(desk.shelf, desk.door.keys, now.install),
         read: (record) => readShared(desk, record),
         clock: desk.clock,
       });
       session = made;
+      handing.value = createHanding({ desk, member: now, key, line, share, nameOf });
       fault.value = null;
       made.watch((next) => {
         if (session === made) state.value = next;
@@ -107,7 +130,11 @@ export async function createJoined(tools: Tools): Promise<Joined> {
   });
   effect(() => {
     const word = state.value?.word;
-    if (word != null && desk.record.value !== null) untracked(() => logQuestions(desk, word));
+    if (word != null && desk.record.value !== null)
+      untracked(() => {
+        logQuestions(desk, word);
+        handing.peek()?.learn(word);
+      });
   });
 
   await starting;
@@ -116,6 +143,8 @@ export async function createJoined(tools: Tools): Promise<Joined> {
     View,
     member,
     state,
+    handing,
+    nameOf,
     fault,
     join: async (code, withOpen) => {
       const keys = desk.door.keys();
@@ -123,7 +152,8 @@ export async function createJoined(tools: Tools): Promise<Joined> {
         return 'This page does not record now. Take the recording over first.';
       const open = desk.record.value;
       const shared = withOpen && open !== null && open.facts.kind === 'live' ? [open.facts.id] : [];
-      const joinedAt = new Date(desk.clock()).toISOString();
+      // A record says its start to the second: one that is begun in the very second of joining is of the incident.
+      const joinedAt = new Date(Math.floor(desk.clock() / 1000) * 1000).toISOString();
       const next: Member = { code, install: newName(), joinedAt, shared };
       try {
         await end();
@@ -137,15 +167,7 @@ export async function createJoined(tools: Tools): Promise<Joined> {
       await turn(() => begin(next));
       return null;
     },
-    share: async (record) => {
-      const [now, keys] = [member.value, desk.door.keys()];
-      if (now === null || keys === null) return;
-      const next = { ...now, shared: [...new Set([...now.shared, record])] };
-      await keepMember(desk.shelf, keys, next);
-      member.value = next;
-      const log = await readShared(desk, record);
-      if (log !== null) session?.offer(log.facts, log.events);
-    },
+    share,
     leave: async () => {
       await end();
       await forgetMember(desk.shelf);
