@@ -119,6 +119,8 @@ describe.skipIf(HINDRANCE !== '')(
       const [ada, ben] = visits.map(({ page }) => page);
       if (ada === undefined || ben === undefined) throw new Error('nobody joined');
       const mine = await sentences(ada);
+      // The cut before this was his too.
+      await words(ben, /^At the post: all \d+\.$/);
       await ada.getByRole('button', { name: 'Team', exact: true }).click();
       await inSheet(ada, 'Hand it to Ben').click();
       await ada.getByText('Offered to Ben. It stays yours to write until Ben takes it over.').waitFor();
