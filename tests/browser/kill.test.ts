@@ -18,8 +18,20 @@ const lineOf = (number: number): string => `invented remark number ${number}, le
 interface OnDisk {
   readonly id: string;
   readonly kind: string;
-  readonly payload: { readonly text?: unknown };
+  readonly payload: {
+    readonly text?: unknown;
+    readonly utterance?: unknown;
+    readonly statement?: { readonly kind: string; readonly text?: string };
+  };
 }
+
+/** The remarks of the timeline on the screen, in order, by their numbers. */
+const onScreen = (page: Page): Promise<readonly number[]> =>
+  page.evaluate(() =>
+    [...(document.querySelector('.timeline')?.textContent ?? '').matchAll(/remark number (\d+)/g)]
+      .map(([, number]) => Number(number))
+      .toSorted((a, b) => a - b),
+  );
 
 /** Every event on the disk, decrypted apart from the page's own code, in the order of the log. */
 const onDisk = (page: Page): Promise<readonly OnDisk[]> =>
@@ -102,7 +114,14 @@ describe('a killed browser', () => {
           kind === 'utterance' ? [String(payload.text)] : [],
         );
         // Each line that is there at all is there once, and none before the last is missing.
-        expect(talk).toEqual(Array.from({ length: found }, (_, index) => lineOf(index + 1)));
+        const numbers = Array.from({ length: found }, (_, index) => index + 1);
+        expect(talk).toEqual(numbers.map(lineOf));
+        // What became of each line is on the disk with it, and on the screen.
+        const remarks = events.flatMap(({ kind, payload }) =>
+          kind === 'entered' && payload.statement?.kind === 'note' ? [payload.statement.text] : [],
+        );
+        expect(remarks).toEqual(numbers.map((number) => `invented remark number ${number}`));
+        expect(await onScreen(page)).toEqual(numbers);
         kill(profile.folder);
         break;
       }

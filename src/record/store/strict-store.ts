@@ -13,16 +13,21 @@ const PATIENCE = 4000;
  * written is on the disk. It rejects with a `StoreFailure`.
  */
 export function createStrictStore(database: string, name: string): UseStore {
-  let opened: Promise<IDBDatabase> | null = null;
+  let opening: Opening | null = null;
   const forget = (): void => {
-    opened = null;
+    opening = null;
   };
-  const open = (): Promise<IDBDatabase> => {
-    opened ??= openDatabase(database, name, forget).catch((error) => {
-      forget();
+  const open = async (): Promise<IDBDatabase> => {
+    opening ??= openDatabase(database, name, forget);
+    const mine = opening;
+    try {
+      return await mine.opened();
+    } catch (error) {
+      // One that is blocked still waits, and comes when the other page lets go; a second request would wait behind it
+      // without being told that it does.
+      if (opening === mine && failureOf(error, 'unavailable').failure !== 'blocked') forget();
       throw error;
-    });
-    return opened;
+    }
   };
   return async (mode, callback) => {
     const transaction = begin(await open(), name, mode) ?? begin(await reopen(), name, mode);
@@ -68,8 +73,15 @@ const completion = (transaction: IDBTransaction): Promise<void> =>
     transaction.onabort = () => reject(failureOf(transaction.error ?? failed, 'aborted'));
   });
 
-function openDatabase(database: string, name: string, lost: () => void): Promise<IDBDatabase> {
-  return new Promise((resolve, reject) => {
+interface Opening {
+  /** rejects where another page holds an older version open for too long; it may be asked again */
+  opened(): Promise<IDBDatabase>;
+}
+
+function openDatabase(database: string, name: string, lost: () => void): Opening {
+  let isBlocked = false;
+  let giveUp: (() => void)[] = [];
+  const asked = new Promise<IDBDatabase>((resolve, reject) => {
     let request: IDBOpenDBRequest;
     try {
       request = indexedDB.open(database, VERSION);
@@ -77,17 +89,16 @@ function openDatabase(database: string, name: string, lost: () => void): Promise
       reject(failureOf(error, 'unavailable'));
       return;
     }
-    let timer: ReturnType<typeof setTimeout> | null = null;
     request.onupgradeneeded = () => {
       if (!request.result.objectStoreNames.contains(name)) request.result.createObjectStore(name);
     };
     // A page of an earlier version that does not let go would otherwise keep this one waiting without a word.
     request.onblocked = () => {
-      timer = setTimeout(() => reject(storeFailure('blocked', database)), PATIENCE);
+      isBlocked = true;
+      for (const one of giveUp) setTimeout(one, PATIENCE);
     };
     request.onerror = () => reject(failureOf(request.error, 'unavailable'));
     request.onsuccess = () => {
-      if (timer !== null) clearTimeout(timer);
       const made = request.result;
       made.onclose = lost;
       // A later version wants in: this page lets go, and its next use opens anew or says that it is too old.
@@ -98,4 +109,17 @@ function openDatabase(database: string, name: string, lost: () => void): Promise
       resolve(made);
     };
   });
+  // Whoever asks takes the failure; nobody may be asking at that moment.
+  asked.catch(() => undefined);
+  return {
+    opened: () =>
+      new Promise((resolve, reject) => {
+        const late = (): void => reject(storeFailure('blocked', database));
+        giveUp = [...giveUp, late];
+        if (isBlocked) setTimeout(late, PATIENCE);
+        asked.then(resolve, reject).finally(() => {
+          giveUp = giveUp.filter((one) => one !== late);
+        });
+      }),
+  };
 }
