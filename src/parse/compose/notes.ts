@@ -1,7 +1,7 @@
 // Keeps as a note every word of substance that found no place, so that nothing said is lost.
 
 import type { Clause } from '../clauses/clause.ts';
-import { isLikely, isSmall, type Piece, type Role } from '../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
 import { isPlaced, note, type Talk } from './talk.ts';
 import { isHeard, unheardDenials } from './unheard-denials.ts';
@@ -87,6 +87,9 @@ function isOwedPlace(talk: Talk, clause: Clause, piece: Piece): boolean {
     isPlaced(talk, piece)
   )
     return false;
+  // "Right ankle and left hip are both sore": it counts them.
+  const places = clause.pieces.filter(({ role }) => role === 'site').length;
+  if (marked(piece, 'side', 'both') && places > 1) return false;
   return !piece.weak || clause.pieces.filter(({ role }) => PLACES.has(role)).length > 1;
 }
 

@@ -7,7 +7,7 @@ import { withStates } from '../contrast/late-state.ts';
 import { endOf } from '../csm/limb-ends.ts';
 import { type Item, isSmallItem, pieceOf, type SitePhrase } from '../sites/item.ts';
 import { joinSites } from '../sites/join-sites.ts';
-import type { Talk } from '../talk.ts';
+import { place, type Talk } from '../talk.ts';
 
 /** The items of these pieces, in the light of the sites in mind. */
 export function itemsOf(talk: Talk, pieces: readonly Piece[]): readonly Item[] {
@@ -28,7 +28,9 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
       return as(piece, 'negation', 'negation');
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
     if (piece.role !== 'limbs' || limbCheck) return piece;
-    return isOfBelly(piece, places, talk) ? { ...piece, role: 'small' } : allLimbs(piece);
+    if (!isOfBelly(piece, places, talk)) return allLimbs(piece);
+    place(talk, piece);
+    return { ...piece, role: 'small' };
   });
 }
 

@@ -1,0 +1,190 @@
+// What plain talk means, sentence by sentence, where an earlier reading was wrong or lost something. All talk here is invented.
+
+import { describe, expect, it } from 'vitest';
+import { read } from '../read.ts';
+
+const check = (rows: readonly (readonly [string, readonly string[]])[]) =>
+  it.each(rows)('%s', (talk, means) => {
+    expect(read(talk)).toEqual(means);
+  });
+
+describe('a right that is no side', () => {
+  check([
+    ['bruise on the right over the ribs', ['contusion right ribs']],
+    ["there's a cut right behind the left ear", ['laceration left behind-ear']],
+    ['swelling right above the ankle', ['swelling lower-leg part=distal']],
+    ['laceration right in the left palm', ['laceration left palm']],
+    ['left knee, tender right over the kneecap', ['tenderness left knee', 'visit left knee']],
+  ]);
+});
+
+describe('each side with what is said of it', () => {
+  check([
+    [
+      'both wrists: right is swollen, left is fine',
+      ['visit both wrist', 'swelling right wrist', 'no abnormality left wrist'],
+    ],
+    [
+      'knees: left swollen, right normal',
+      ['visit both knee', 'swelling left knee', 'no abnormality right knee'],
+    ],
+    [
+      "Collarbones: right one's fine, left one's got a step in it and it's sore",
+      [
+        'visit both clavicle',
+        'no abnormality right clavicle',
+        'deformity left clavicle',
+        'pain left clavicle',
+      ],
+    ],
+    ['hips okay left, sore right', ['no abnormality left hip', 'pain right hip']],
+    [
+      'hands: grips strong both sides, right thumb has a cut',
+      ['visit both hand', 'laceration right thumb', 'motion both hand strength=strong'],
+    ],
+    ["Chest wall's stable, lungs clear both sides", ['no instability chest', 'note: lungs clear both sides']],
+    [
+      'eyes: left is swollen shut, right okay',
+      ['visit both eye', 'swelling left eye', 'no abnormality right eye', 'note: shut'],
+    ],
+  ]);
+});
+
+describe('the belly by its quadrants', () => {
+  check([
+    [
+      "belly: all four quadrants soft, except he's guarding left upper",
+      [
+        'visit abdomen',
+        'no rigidity both upper-quadrant',
+        'no rigidity both lower-quadrant',
+        'guarding left upper-quadrant',
+      ],
+    ],
+    [
+      'all quadrants soft, tender left lower',
+      [
+        'no rigidity both upper-quadrant',
+        'no rigidity both lower-quadrant',
+        'tenderness left lower-quadrant',
+      ],
+    ],
+    [
+      'abdomen soft, no tenderness right upper, left upper, right lower, a bit tender left lower',
+      [
+        'no rigidity abdomen',
+        'no tenderness right upper-quadrant',
+        'no tenderness left upper-quadrant',
+        'no tenderness right lower-quadrant',
+        'tenderness left lower-quadrant severity=mild',
+      ],
+    ],
+    ['Abdomen soft and non-tender in all four', ['no rigidity abdomen', 'no tenderness abdomen']],
+    [
+      'belly, tender upper right, rest is soft',
+      ['tenderness right upper-quadrant', 'visit abdomen', 'note: rest is soft'],
+    ],
+    ['abdomen soft. cut on the upper left arm', ['no rigidity abdomen', 'laceration left upper-arm']],
+  ]);
+});
+
+describe('what moves', () => {
+  check([
+    ['moves all four', ['motion left hand', 'motion right hand', 'motion left foot', 'motion right foot']],
+    [
+      "he's moving all four extremities equally",
+      ['motion left hand', 'motion right hand', 'motion left foot', 'motion right foot'],
+    ],
+    ["foot's pink and warm, toes move", ['circulation foot warmth=warm quality=pink', 'motion foot']],
+    ['left foot | move your toes for me', ['visit left foot', 'visit left toes']],
+    ['not moving his legs', ['no motion both foot']],
+    ["can't move his left arm", ['no motion left hand']],
+    ['neck nontender, moves it fine', ['no tenderness neck', 'no limited-motion neck']],
+  ]);
+});
+
+describe('a pulse', () => {
+  check([
+    [
+      'Pulse in the left foot is there but weak, cap refill three seconds',
+      ['circulation left foot quality=weak', 'no circulation left foot capRefillSeconds=3'],
+    ],
+    ['is there a pulse in the left foot? yes but weak', ['circulation left foot quality=weak']],
+    ['checking the radial on the right', ['note: checking the radial on the right']],
+    ['DP pulses two plus bilaterally', ['circulation both foot pulse=dorsalis-pedis quality=2+']],
+    ['radials strong and equal', ['circulation both hand pulse=radial quality=strong+equal']],
+    ['any pulse in the right wrist? no', ['no circulation right hand']],
+  ]);
+});
+
+describe('an answer with its side', () => {
+  check([
+    ['left foot | Can you wiggle your toes for me? Yep both feet', ['visit left foot', 'motion both foot']],
+    [
+      'feet | Can you feel me touching here? Yes, on the right but not on the left',
+      ['visit both foot', 'sensation right foot', 'no sensation left foot'],
+    ],
+    ['does it hurt anywhere else? my knee, the right one', ['pain right knee']],
+    [
+      'does it hurt if I push here? no. here? no. here? yes a bit',
+      ['no symptoms: does it hurt if I push here: no', 'note: here: no', 'note: here: yes a bit'],
+    ],
+    [
+      'Did you pass out at all? No, I remember everything',
+      ['no events: Did you pass out at all: No', 'events: I remember everything'],
+    ],
+  ]);
+});
+
+describe('a new subject', () => {
+  check([
+    [
+      "spine's straight, no steps, he winces at around T twelve",
+      ['no deformity spine', 'tenderness thoracic-spine level=T12'],
+    ],
+    [
+      "I don't see any bleeding but his jeans are soaked on the left thigh",
+      ['visit left thigh', "note: I don't see any bleeding but his jeans are soaked on the left thigh"],
+    ],
+    ['left knee | his helmet is broken', ['visit left knee', 'note: his helmet is broken']],
+    ['left foot | grey jacket', ['visit left foot', 'note: grey jacket']],
+    ["left knee | ski's broken", ['visit left knee', "note: ski's broken"]],
+    [
+      'left arm is amputated just below the elbow, not bleeding much',
+      ['amputation left arm', 'note: just below the elbow, not bleeding much'],
+    ],
+    ["left knee doesn't hurt much", ["note: left knee doesn't hurt much"]],
+    ['not much swelling on the left knee', ['note: not much swelling on the left knee']],
+    ['left shoulder deformity no', ['note: left shoulder deformity no']],
+  ]);
+});
+
+describe('after an instruction', () => {
+  check([
+    ['lift your arm, left elbow is swollen', ['swelling left elbow']],
+    ['keep still for me, no pain in the hip', ['no pain hip']],
+    [
+      "Left arm he doesn't want to lift because of the collarbone, but hand's fine, pulse present",
+      [
+        'circulation left hand',
+        'visit left arm',
+        'visit left clavicle',
+        "note: Left arm he doesn't want to lift because of the collarbone, but",
+      ],
+    ],
+  ]);
+});
+
+describe('lists', () => {
+  check([
+    [
+      'burns to his face, the front of the chest and both hands',
+      ['burn face', 'burn chest part=anterior', 'burn both hand'],
+    ],
+    ['No neck pain, no back pain, no numbness', ['no pain neck', 'no pain back', 'no numbness back']],
+    ['right ankle and left hip are both sore', ['pain right ankle', 'pain left hip']],
+    ['no swelling except over the left forearm', ['swelling left forearm']],
+    ['bleeding now from the left ear', ['bleeding left ear']],
+    ['Right leg is shortened and externally rotated', ['deformity right leg quality=shortened+rotated']],
+  ]);
+});
