@@ -3,6 +3,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { limitFirstLoad } from './build/first-load.ts';
 import { hearingModel } from './build/hearing-model.ts';
 
 /** While developing, Vite puts styles into the page itself, which the page's own policy forbids; the build keeps it. */
@@ -32,6 +33,7 @@ export default defineConfig({
   plugins: [
     withoutPolicy,
     hearingModel(),
+    limitFirstLoad(),
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,
