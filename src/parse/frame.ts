@@ -95,6 +95,17 @@ export const COMMANDS = [
   'show-signs',
   'show-report',
   'show-records',
+  'show-questions',
+  'show-timeline',
+  'show-settings',
+  'show-cautions',
+  'show-ready',
+  'show-hearing',
+  'read-report',
+  'hear-again',
+  'stop-listening',
+  'sounds-on',
+  'sounds-off',
 ] as const;
 export type Command = (typeof COMMANDS)[number];
 

@@ -1,6 +1,7 @@
 // Talking with the page: every word it offers is understood, and what it says back is what stands in the record.
 
 import { describe, expect, it } from 'vitest';
+import { COMMANDS } from '../../src/parse/frame.ts';
 import type { Context } from '../../src/parse/index.ts';
 import { beginExam, type Exam, hearUtterance } from '../../src/record/index.ts';
 import { entriesOf, lastSaid } from '../../src/screens/talk/became.ts';
@@ -48,12 +49,23 @@ describe('what can be said', () => {
     },
   );
 
+  it('is offered for every command that the page knows', () => {
+    const offered = new Set(sayings.map(({ command }) => command));
+    // Turning to another patient has many forms, told with the records.
+    expect(COMMANDS.filter((command) => command !== 'patient' && !offered.has(command))).toEqual([]);
+  });
+
   // A look, an echo or a show that belongs to the patient's body is no command.
   it.each([
     'take a look at the night sky for me',
     'show me your hands',
     'put that back in place for me',
     'his body is cold',
+    'I have some questions for you',
+    'can you hear that sound again in your ear',
+    'he was ready for the mountain hut and fell',
+    'he makes gurgling sounds on breathing out',
+    'stop, listen to his chest',
   ])('“%s” asks nothing of the page', (said) => {
     expect(framesOf(said).filter(({ frame }) => frame === 'command')).toEqual([]);
   });

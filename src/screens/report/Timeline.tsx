@@ -26,7 +26,9 @@ export function Timeline() {
   const hidden = Math.max(0, lines.length - wanted);
   return (
     <section class="timeline" aria-labelledby="timeline-title">
-      <h3 id="timeline-title">Timeline</h3>
+      <h3 id="timeline-title" tabIndex={-1}>
+        Timeline
+      </h3>
       {hidden > 0 && (
         <button type="button" class="button wide" onClick={() => setWanted(wanted + LINES)}>
           Show {Math.min(LINES, hidden)} of {hidden} earlier lines

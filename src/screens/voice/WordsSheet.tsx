@@ -1,7 +1,7 @@
 // What can be said: how findings are said, and the words to the page, each with what it does.
 
 import { Sheet } from '../frame/Sheet.tsx';
-import { SAYINGS } from './words.ts';
+import { BY_HAND_ALONE, SAYINGS } from './words.ts';
 
 const EXAMPLES: readonly (readonly [said: string, becomes: string])[] = [
   ['left forearm, deformity and swelling', 'two entries for the LEFT forearm'],
@@ -20,6 +20,7 @@ export function WordsSheet({ close }: { readonly close: () => void }) {
       {SAYINGS.map(({ title, sayings }) => (
         <Sayings key={title} title={title} rows={sayings.map(({ say, does }) => [say, does])} />
       ))}
+      <p>{BY_HAND_ALONE}</p>
     </Sheet>
   );
 }

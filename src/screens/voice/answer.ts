@@ -3,7 +3,9 @@
 import type { Command } from '../../parse/index.ts';
 import { done } from '../desk/index.ts';
 import type { Panel } from '../frame/panels.ts';
-import type { Tools } from '../frame/tools.ts';
+import { sendTo } from '../frame/send-to.ts';
+import type { Sheet, Tools } from '../frame/tools.ts';
+import { stopListening } from '../listen/any-ear.ts';
 import { lockPage } from '../records/lock.ts';
 import { entriesOf, lastSaid } from '../talk/became.ts';
 import { entryAloud } from './echo.ts';
@@ -15,6 +17,22 @@ const PANEL_SHOWN: Readonly<Partial<Record<Command, Panel>>> = {
   'show-body': 'body',
   'show-signs': 'signs',
   'show-report': 'report',
+  'show-timeline': 'report',
+  'show-questions': 'entries',
+};
+
+/** Where on its panel a thing stands that was asked for. */
+const PLACE: Readonly<Partial<Record<Command, string>>> = {
+  'show-timeline': 'timeline-title',
+  'show-questions': 'questions-title',
+};
+
+const SHEET_SHOWN: Readonly<Partial<Record<Command, Sheet>>> = {
+  'show-records': 'records',
+  'show-settings': 'more',
+  'show-cautions': 'cautions',
+  'show-ready': 'ready',
+  'show-hearing': 'hearing',
 };
 
 /** Says it and shows it: a sentence that is only heard is lost on whoever did not hear it. */
@@ -39,13 +57,35 @@ function left({ later }: Tools): string {
   return later.peek()?.worked.left.peek() ?? 'Not ready yet.';
 }
 
+/** Plays the sound of the last words that asked the page for nothing; why it cannot is told. */
+async function hearAgain(tools: Tools): Promise<void> {
+  const { desk, playback, speaker } = tools;
+  const record = desk.record.peek();
+  if (record === null) return;
+  const { events, state } = record.exam;
+  const latest = lastSaid(events, state, 12).find(({ outcomes }) =>
+    outcomes.every(({ kind }) => kind !== 'command'),
+  );
+  speaker.hush();
+  if (latest === undefined || !(await playback.play(record.facts.id, latest.id)))
+    tell(tools, 'The sound of that is not kept.');
+}
+
 /** Does what was asked for. */
 export function answer(tools: Tools, command: Command): void {
-  const { panel, sheet, look, echo, standby, speaker, lastTold } = tools;
+  const { panel, sheet, look, echo, standby, speaker, lastTold, queue } = tools;
   const shown = PANEL_SHOWN[command];
   if (shown !== undefined) {
     sheet.value = null;
     panel.value = shown;
+    const place = PLACE[command];
+    // The panel is drawn first.
+    if (place !== undefined) queue.ask({}, () => sendTo(place));
+    return;
+  }
+  const opened = SHEET_SHOWN[command];
+  if (opened !== undefined) {
+    sheet.value = opened;
     return;
   }
   switch (command) {
@@ -88,8 +128,19 @@ export function answer(tools: Tools, command: Command): void {
     case 'echo-full':
       echo.value = command === 'echo-short' ? 'short' : 'full';
       break;
-    case 'show-records':
-      sheet.value = 'records';
+    case 'read-report':
+      sheet.value = null;
+      tools.way.value = 'radio';
+      break;
+    case 'hear-again':
+      void hearAgain(tools);
+      break;
+    case 'stop-listening':
+      void stopListening(tools);
+      break;
+    case 'sounds-on':
+    case 'sounds-off':
+      tools.sounds.value = command === 'sounds-on' ? 'on' : 'off';
       break;
     case 'lock':
       void lockPage(tools);

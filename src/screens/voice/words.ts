@@ -27,6 +27,7 @@ export const SAYINGS: readonly SayingGroup[] = [
       to('confirm', 'confirm', 'confirms the last thing said, where no question is open'),
       to('read-back', 'read back', 'says what was entered last, in full'),
       to('say-again', 'say again', 'says once more what the page said last'),
+      to('hear-again', 'hear that again', 'plays the sound of the last words, where it is kept'),
       to(null, 'mark that', 'keeps the moment with its time'),
     ],
   },
@@ -36,6 +37,7 @@ export const SAYINGS: readonly SayingGroup[] = [
       to('whats-left', "what's left", 'says and shows what was not examined'),
       to('stand-by', 'stand by', 'the page keeps silent; what is said is still recorded'),
       to('go-ahead', 'go ahead', 'the page speaks again'),
+      to('stop-listening', 'stop listening', 'ends the listening; a press begins it again'),
       to('hush', 'stop reading', 'stops the page speaking at once'),
     ],
   },
@@ -46,15 +48,24 @@ export const SAYINGS: readonly SayingGroup[] = [
       to('show-exam', 'show the exam', 'the exam'),
       to('show-entries', 'show entries', 'all entries'),
       to('show-body', 'show the body', 'the body'),
-      to('show-signs', 'show signs', 'vital signs and criteria'),
+      to('show-signs', 'show signs', 'vital signs, scores and criteria'),
+      to('show-questions', 'show questions', 'what is at odds'),
       to('show-report', 'show the report', 'the report'),
-      to('show-records', 'show records', 'the records'),
+      to('show-timeline', 'show the timeline', 'all that was said, by time'),
+      to('read-report', 'read the report', 'the report in pieces, for the radio'),
+      to('show-records', 'show records', 'the records: open, close, export, wipe'),
+      to('show-settings', 'show settings', 'looks, hand, echo and sounds'),
+      to('show-ready', 'check readiness', 'what this device still lacks'),
+      to('show-hearing', 'set up hearing', 'what hears, and how to get it'),
+      to('show-cautions', 'show cautions', 'what to know before relying on this'),
       to('look-sun', 'sun look', 'for full sun'),
       to('look-night', 'night look', 'for the dark'),
       to('look-plain', 'plain look', 'the plain look'),
       to('echo-off', 'echo off', 'entries are not said back'),
       to('echo-short', 'short echo', 'entries are said back in short'),
       to('echo-full', 'full echo', 'entries are said back with what was not spoken'),
+      to('sounds-on', 'short sounds on', 'for heard, not understood and question'),
+      to('sounds-off', 'short sounds off', 'none of them'),
       to('lock', 'lock the page', 'locks it'),
     ],
   },
@@ -66,4 +77,8 @@ export const SAYINGS: readonly SayingGroup[] = [
 
 /** What a voice says to "what can I say": the shortest list that gets a person on. */
 export const SAYINGS_ALOUD =
-  "You can say: confirm. Correction. Disregard that. Restore that. Read back. Say again. What's left. Mark that. Stand by. Go ahead. Echo off, short or full. Night look, sun look, or plain look. Show entries, body, signs, report or records.";
+  "You can say: confirm. Correction. Disregard that. Restore that. Read back. Say again. Hear that again. What's left. Mark that. Stand by. Go ahead. Echo off, short or full. Night look, sun look, or plain look. Show entries, body, signs, questions, timeline, report, records or settings. Read the report. Check readiness. Stop listening.";
+
+/** What no word does, because it cannot be taken back or opens what is closed to others. */
+export const BY_HAND_ALONE =
+  'By hand alone: several entries confirmed at once, closing, wiping and exporting a record, unlocking the page, and dictation that may send sound away.';
