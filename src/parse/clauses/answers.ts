@@ -16,6 +16,8 @@ export function answers(pieces: readonly Piece[], i: number, tokens: readonly To
   for (let k = i + 1; k < pieces.length; k++) {
     const next = pieces[k];
     if (next === undefined) break;
+    // "No, okay": the courtesy is nothing that is denied.
+    if (next.role === 'finding' && next.weak && isLikely(next, 'soft')) return true;
     if (next.role === 'finding') return isLikely(next, 'adj') && k > i + 1;
     // "No, I remember all of it": what has its own subject is told, and not denied.
     if (next.role === 'history' && SUBJECT.test(tokens[next.from]?.word ?? '')) return true;

@@ -146,7 +146,8 @@ function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn | 'stay
   const mood = isPlanned(piece, pieces, i) ? 'plan' : moodOf(piece);
   // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
   if (mood !== 'supposing' && mood !== 'plan' && mood !== 'instruction') return null;
-  if (mood === 'instruction' && !mayTell(pieces, i, tokens)) return 'stay';
+  if (mood === 'instruction' && (!mayTell(pieces, i, tokens) || isAskedOn(pieces, i, tokens, draft)))
+    return 'stay';
   const coloured =
     mood === 'plan' && draft.mood === 'statement' && colour(piece, draft.pieces, pieces, i) !== null;
   // "Tell me if it hurts" is one instruction, and "does it hurt if…" one question.
@@ -184,6 +185,14 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
     role === 'intention' ||
     role === 'unknown' ||
     role === 'mood'
+  );
+}
+
+// "Any pain when you breathe" asks on.
+function isAskedOn(pieces: readonly Piece[], i: number, tokens: readonly Token[], draft: Draft): boolean {
+  const before = pieces[i - 1];
+  return (
+    draft.mood === 'question' && before !== undefined && isSmall(before, 'you') && !isPaused(tokens, before)
   );
 }
 

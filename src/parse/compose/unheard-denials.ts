@@ -11,7 +11,9 @@ export function unheardDenials(talk: Talk, clause: Clause): readonly Piece[] {
   return clause.pieces.flatMap((piece, i) => {
     if (open[i] !== true || !isDenial(piece)) return [];
     const run = runAround(clause.pieces, open, i);
-    return run.some((one) => SAYS.has(one.role)) ? run : [];
+    // "None at rest", "now it isn't": words of its own stand beside it.
+    const says = run.some((one) => SAYS.has(one.role));
+    return says || (clause.mood === 'statement' && wordsIn(run) > 1 && isOfItself(piece)) ? run : [];
   });
 }
 
@@ -31,12 +33,22 @@ function isDenial(piece: Piece): boolean {
   const negates = piece.role === 'negation' && (kind === 'before' || kind === 'after');
   const isUnseen = marked(piece, 'unseen') || marked(piece, 'mood', 'later');
   return (
+    // "Fine, no it isn't".
+    piece.role === 'correction' ||
     negates ||
     isUnseen ||
     (piece.role === 'answer' && marked(piece, 'answer', 'no')) ||
     isSmall(piece, 'there')
   );
 }
+
+const wordsIn = (run: readonly Piece[]): number => run.reduce((sum, { from, to }) => sum + to - from, 0);
+
+// A word that can be no courtesy and no bare answer.
+const isOfItself = (piece: Piece): boolean =>
+  tagIn(piece, 'negation', 'negation') === 'after' ||
+  piece.role === 'correction' ||
+  (piece.role === 'answer' && piece.to - piece.from > 1);
 
 /** True where an entry other than a look was made of these words. */
 export function isHeard(talk: Talk, piece: Piece): boolean {

@@ -188,3 +188,80 @@ describe('lists', () => {
     ['Right leg is shortened and externally rotated', ['deformity right leg quality=shortened+rotated']],
   ]);
 });
+
+describe('questions without their signs', () => {
+  check([
+    ['does your neck hurt at all no okay what about your back nope', ['no pain neck', 'no pain back']],
+    ['any pain in your chest when you breathe yeah on this side, the left', ['pain left chest']],
+    [
+      'tell me if anything hurts as I go. Scalp? No. Forehead? No. Cheeks? No. Jaw? A little on the left.',
+      ['no pain skull', 'no pain forehead', 'no pain both cheek', 'pain left jaw severity=mild'],
+    ],
+  ]);
+});
+
+describe('what is elsewhere or was before', () => {
+  check([
+    ['pain with movement of the right shoulder, none at rest', ['pain right shoulder', 'note: none at rest']],
+    [
+      "was tender over the left hip earlier, now it isn't",
+      ['note: was tender over the left hip earlier', "note: now it isn't"],
+    ],
+    ["left knee is fine, no it isn't", ['no abnormality left knee', "note: no it isn't"]],
+  ]);
+});
+
+describe("exceptions at a limb's end", () => {
+  check([
+    [
+      'good distal pulses in all extremities except the right foot',
+      [
+        'circulation left hand',
+        'circulation right hand',
+        'circulation left foot',
+        'note: except the right foot',
+      ],
+    ],
+    [
+      'csm intact in all four except the left hand',
+      [
+        'circulation right hand',
+        'sensation right hand',
+        'motion right hand',
+        'circulation left foot',
+        'sensation left foot',
+        'motion left foot',
+        'circulation right foot',
+        'sensation right foot',
+        'motion right foot',
+        'note: except the left hand',
+      ],
+    ],
+    ['pulses good in both feet except the left', ['circulation right foot', 'note: except the left']],
+  ]);
+});
+
+describe('a distance is no size', () => {
+  check([
+    [
+      "two puncture wounds on the right calf about a centimeter apart, swelling's up to the ankle",
+      ['puncture right lower-leg count=2', 'swelling right ankle', 'note: about a centimeter apart'],
+    ],
+    [
+      'obvious deformity of the left forearm about two inches above the wrist',
+      ['deformity left forearm', 'visit left forearm', 'note: about two inches above the wrist'],
+    ],
+    ['bruise on the left thigh, ten centimetres across', ['contusion left thigh size=10+cm']],
+  ]);
+});
+
+describe('words that go with what follows', () => {
+  check([
+    ['wiggle your toes good push against my hands good', ['visit toes', 'visit both hand']],
+    ["she's guarding her belly and won't lie flat", ['guarding abdomen', "note: won't lie flat"]],
+    [
+      "looks like frostbite, can't feel any of his fingers on the right hand",
+      ['discoloration right fingers quality=frostbite', 'no sensation right hand'],
+    ],
+  ]);
+});

@@ -1,21 +1,24 @@
 // Composes circulation, sensation and motion at a limb's end from the phrases of a clause and the limb they mean.
 
-import type { SiteRef } from '../../context.ts';
+import type { Side } from '../../../terms/index.ts';
+import type { LimbEnd, SiteRef } from '../../context.ts';
 import { hasTag, type Island, numberOf } from '../../islands/island.ts';
-import { type Piece, readingOf } from '../../pieces/piece.ts';
+import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { around } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import type { Reach } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
 import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
 import { looseSide } from '../sites/loose-side.ts';
+import { otherSide } from '../sites/side.ts';
+import { sideIn } from '../sites/side-in.ts';
 import { sitesOf } from '../sites/sides.ts';
 import { BOUNDS, isWithin } from '../vitals/vital-read.ts';
 import { aspectsOf, detailsOf } from './details.ts';
 import { withEllipses } from './ellipsis.ts';
 import type { ClauseCsm, FoundCsm } from './found-csm.ts';
 import { lateSeconds } from './late-seconds.ts';
-import { ALL_FOUR, endsOf } from './limb-ends.ts';
+import { ALL_FOUR, endsOf, endsOfSites } from './limb-ends.ts';
 import { presenceAt, sharePresence } from './presence.ts';
 
 const isCsm = (item: Item): boolean => hasRole(item, 'csm');
@@ -64,9 +67,17 @@ function csmAt(
   const all = pieceOf(items[limbs]);
   const namesAll = hasTag(island, 'limbs');
   const isAll = namesAll || (all !== null && (phrases.length === 0 || isOfAll(items, i, limbs, group)));
-  const { ends, endSpoken } = isAll
-    ? { ends: ALL_FOUR, endSpoken: true }
-    : endsOf(island, spoken, mind, side?.side ?? null);
+  const except = items.findIndex((item) => isException(item));
+  const isExcepted = except > i && group.some((site) => site > except);
+  // "Good in both feet except the left".
+  const exceptedSide = except > i && !isExcepted ? sideIn(piecesAfter(items, except)) : null;
+  // "Good pulses except in the right foot": how they are there nobody said.
+  if (isExcepted && all === null) return null;
+  const { ends, endSpoken } = isExcepted
+    ? { ends: othersThan(endsOfSites(spoken, null)), endSpoken: true }
+    : isAll
+      ? { ends: ALL_FOUR, endSpoken: true }
+      : endsOf(island, spoken, mind, side?.side ?? null);
   // "When she moves it": moving shows a limb's end only where the end itself is named or in mind.
   const isWhole = phrases.length > 0 && spoken.every(({ site }) => site === 'arm' || site === 'leg');
   if (hasTag(island, 'ends') && !isAll && !isWhole && !isEndNamed(phrases.length > 0 ? spoken : mind))
@@ -83,10 +94,11 @@ function csmAt(
   if (hasTag(island, 'csm-warmth') && (owned || (phrases.length === 0 && isSomebody(tokens, piece))))
     return null;
   if (ends.length === 0 && (seconds === null || hasTag(island, 'limb-only'))) return null;
+  const kept = exceptedSide === null ? ends : ends.map((end) => without(end, exceptedSide.side));
   const presence = presenceAt(items, i, island, reach, seconds);
   const spans = [
     piece,
-    ...phrases,
+    ...(isExcepted ? [] : phrases),
     ...(side === null ? [] : [side.piece]),
     ...(all === null ? [] : [all]),
     ...(presence.negation === null ? [] : [presence.negation]),
@@ -95,10 +107,10 @@ function csmAt(
   return {
     piece,
     aspects: aspectsOf(island),
-    ends,
+    ends: kept,
     present: presence.present,
     endSpoken,
-    group,
+    group: isExcepted ? [] : group,
     details: {
       ...detailsOf(island),
       ...(presence.quality === undefined ? {} : { quality: presence.quality }),
@@ -128,6 +140,28 @@ function isSomebody(tokens: readonly Token[], { from }: Piece): boolean {
     `${said} `,
   );
 }
+
+const isException = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return piece !== null && marked(piece, 'except');
+};
+
+const piecesAfter = (items: readonly Item[], at: number): readonly Piece[] =>
+  items.slice(at + 1).flatMap((item) => pieceOf(item) ?? []);
+
+const without = (end: LimbEnd, excepted: Side): LimbEnd => {
+  const side = end.side === 'both' ? otherSide(excepted) : end.side;
+  return { ...end, side };
+};
+
+/** Both hands and both feet but those. */
+const othersThan = (excepted: readonly LimbEnd[]): readonly LimbEnd[] =>
+  ALL_FOUR.filter(
+    (end) =>
+      !excepted.some(
+        ({ site, side }) => site === end.site && (side === end.side || side === 'both' || side === null),
+      ),
+  );
 
 const ENDS: ReadonlySet<string> = new Set([
   'hand',

@@ -26,8 +26,38 @@ export const ownedAttributes = (items: readonly Item[], tokens: readonly Token[]
         : ([1, -1] as const);
     const finding = near(items, tokens, i, ways[0]) ?? near(items, tokens, i, ways[1]);
     if (finding === null || (isArea(piece) && !isBurn(items[finding]))) return [];
+    if (attributes.size !== undefined && isDistance(tokens, piece)) return [];
+    if (finding < i && piece.role === 'attribute' && leadsOn(items, tokens, i)) return [];
     return [{ finding, piece, attributes }];
   });
+
+const AWAY: ReadonlySet<string> = new Set([
+  'apart',
+  'above',
+  'below',
+  'from',
+  'away',
+  'proximal',
+  'distal',
+  'up',
+  'down',
+  'past',
+  'off',
+  'over',
+]);
+
+// "Two inches above the wrist", "a centimetre apart" is how far and not how large.
+const isDistance = (tokens: readonly Token[], { to }: Piece): boolean =>
+  AWAY.has(tokens[to]?.word ?? '') && tokens[to - 1]?.pause === '';
+
+// "Tender, looks a bit shorter", "swelling up to the ankle, marked the edge": the word goes with what comes after it.
+function leadsOn(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [piece, next] = [pieceOf(items[i]), pieceOf(items[i + 1])];
+  if (piece === null || next === null || isPaused(tokens, piece)) return false;
+  return (
+    readingOf(piece, 'findings.severity') !== null && (next.role === 'unknown' || isSmall(next, 'article'))
+  );
+}
 
 const isArea = (piece: Piece): boolean =>
   piece.role === 'attribute' && readingOf(piece, 'findings.area') !== null;

@@ -78,6 +78,8 @@ function findingAt(
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
   if (isOfTheRest(items, tokens, i) || isOfAThing(items, tokens, i)) return null;
   const phrases = phrasesAt(items, group);
+  // "Push against my hands, good": the examiner's own.
+  if (hasTag(island, 'soft') && phrases.length > 0 && phrases.every(({ mine }) => mine)) return null;
   const sideless = phrases.every(({ sites }) => sites.every(({ sideKnown }) => sideKnown !== 'spoken'));
   const side = sideless
     ? looseSide(items, tokens, i, mind)

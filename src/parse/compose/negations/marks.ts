@@ -3,7 +3,7 @@
 import { hasTag } from '../../islands/island.ts';
 import type { NegationKind, NegationMark } from '../../negation.ts';
 import { isLikely, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
-import { hasRole, type Item, phraseOf, phrasesIn } from '../sites/item.ts';
+import { hasRole, type Item, isSmallItem, phraseOf, phrasesIn } from '../sites/item.ts';
 import { closesList, joinedByOr } from './list-end.ts';
 
 export interface FoundMark {
@@ -52,6 +52,8 @@ function marksAt(items: readonly Item[], item: Item, i: number): readonly FoundM
   const follows = endsFinding(items, i);
   // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
   if (piece.role === 'finding' && !(kind === 'after' && follows)) return [];
+  // "Pain with movement, none at rest": nothing of what was said before is denied.
+  if (kind === 'after' && follows && isElsewhere(items, i)) return [];
   // "Not the left, the right knee" takes back a side and denies nothing of the other.
   const next = items[i + 1];
   if (kind === 'before' && hasRole(next, 'side')) return [];
@@ -80,6 +82,15 @@ function unmarkedAt(items: readonly Item[], piece: Piece, i: number): readonly F
   // An adjective after "no" and a noun begins something stated: "no deformity, tender over the radius".
   const begins = isAdjective(items[i]) && !joinedByOr(items, i) && isAfterNoun(items, i);
   return begins ? [stopAt(piece.from)] : [];
+}
+
+// A "none" with a circumstance straight after it.
+function isElsewhere(items: readonly Item[], i: number): boolean {
+  const next = items[i + 1];
+  const leads = isSmallItem(next, 'preposition') || hasRole(next, 'unknown') || hasRole(next, 'mood');
+  return (
+    leads && items[i + 2] !== undefined && items[i + 2]?.type !== 'site' && !hasRole(items[i + 2], 'side')
+  );
 }
 
 const isAdjective = (item: Item | undefined): boolean =>

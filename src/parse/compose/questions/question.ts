@@ -58,5 +58,7 @@ const asSaid = (visited: SiteRef, said: SiteRef | undefined): SiteRef => ({
 /** Opens the question of "tell me if it hurts" about the site in mind, without a visit where nobody answers. */
 export function askQuietly(talk: Talk, clause: Clause): void {
   const asked = askedOf(talk, clause, itemsOf(talk, clause.pieces));
-  if (asked?.about === 'findings' && asked.sites.length > 0) bear(talk, { asked, askedBefore: asked });
+  if (asked?.about !== 'findings') return;
+  // "Tell me if anything hurts. Scalp?": with no site in mind the next ones are asked after so.
+  bear(talk, asked.sites.length > 0 ? { asked, askedBefore: asked } : { askedBefore: asked });
 }
