@@ -99,19 +99,18 @@ describe('the hearing grammar', () => {
     const reader = realReader();
     const unread: string[] = [];
     let asked = 0;
-    for (const rule of ['vital', 'csm', 'care', 'what', 'not'])
+    for (const rule of ['vital', 'csm', 'care', 'seen-there', 'denied'])
       for (let count = 0; count < 120; count++) {
         const words = sampleRule(linked.grammars, `hearing.${rule}`, random).words.join(' ');
         if (!says(NETWORK, words)) continue;
         asked += 1;
         // A finding needs a site in mind, which leaves a visit of its own.
         const entries = entriesOf(reader, ['looking at the left hand', words]).slice(1);
-        if (entries.every(({ kind }) => kind === 'note' || kind === 'visit'))
-          unread.push(`${rule}: ${words}`);
+        if (entries.every(({ kind }) => kind === 'note')) unread.push(`${rule}: ${words}`);
       }
     expect(asked).toBeGreaterThan(300);
     // Readings that cannot be (a pupil of zero millimetres) are notes by the contract, and the sampler makes many.
-    expect(unread.length / asked, unread.join('\n')).toBeLessThan(0.1);
+    expect(unread.length / asked, unread.join('\n')).toBeLessThan(0.05);
     // Minutes of talk are read; on a busy machine that takes a while.
   }, 60_000);
 });
@@ -136,7 +135,7 @@ describe('the pronunciations', () => {
 
   it('lets no word that denies, says a side or a number be taken for ordinary talk', () => {
     const talk = new Set(wordsOf(NETWORK).filter(isAside).map(plainWord));
-    expect(talk.size).toBeGreaterThan(500);
+    expect(talk.size).toBeGreaterThan(300);
     const kept = 'no not left right both none nothing zero one two three four five six seven eight nine ten';
     expect(kept.split(' ').filter((word) => talk.has(word))).toEqual([]);
   });

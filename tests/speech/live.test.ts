@@ -39,6 +39,7 @@ function fakeHearing(): { hearing: Hearing; streams: () => number } {
         },
         flush: () => [],
         isSpeech: () => false,
+        soFar: () => [],
       };
     },
     close: () => undefined,

@@ -116,8 +116,10 @@ function On() {
 const LATE = 700;
 
 function Coming() {
-  const { speech, behind } = useTools().ear.progress.value;
-  const doing = speech ? 'Somebody is speaking …' : behind > LATE ? 'Working out what was said …' : '';
+  const { speech, behind, words } = useTools().ear.progress.value;
+  const waiting = behind > LATE ? 'Working out what was said …' : '';
+  // What is being said is shown while it is said; it enters nothing before its end.
+  const doing = words !== '' ? `“${words} …”` : speech ? 'Somebody is speaking …' : waiting;
   return (
     <p class="hearing" aria-hidden="true">
       {doing}

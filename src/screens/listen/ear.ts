@@ -33,7 +33,7 @@ export interface Ear {
   readonly model: Signal<ModelNow>;
   readonly loudness: Signal<AdviceNow>;
   /** somebody is speaking; ms of sound that are still to be heard */
-  readonly progress: Signal<{ readonly speech: boolean; readonly behind: number }>;
+  readonly progress: Signal<{ readonly speech: boolean; readonly behind: number; readonly words: string }>;
   /** null while none is heard */
   readonly recording: Signal<RecordingNow | null>;
   /** looks whether the model is stored */
@@ -71,7 +71,7 @@ export function createEar(
     now: signal<EarNow>({ state: 'off' }),
     model: signal<ModelNow>({ state: 'unknown' }),
     loudness: signal<AdviceNow>({ decibels: -100, advice: 'fine' }),
-    progress: signal({ speech: false, behind: 0 }),
+    progress: signal({ speech: false, behind: 0, words: '' }),
     recording: signal<RecordingNow | null>(null),
   };
   let engine: Engine | null = null;

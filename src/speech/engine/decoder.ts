@@ -23,8 +23,19 @@ export interface Decoded {
   readonly seconds: number;
 }
 
+/** Sound that is decoded as it comes; a decoder does one at a time. */
+export interface Decoding {
+  /** the next samples: mono, 16 000 a second, -1 to 1 */
+  push(sound: Float32Array): void;
+  /** the best words for what came so far; the last of them may still change */
+  soFar(): readonly string[];
+  /** the best way through the network for all of it */
+  end(): Decoded;
+}
+
 export interface Decoder {
-  /** the best way through the network for the whole of the sound: mono, 16 000 samples a second, -1 to 1 */
+  begin(): Decoding;
+  /** the best way through the network for the whole of the sound */
   decode(sound: Float32Array): Decoded;
   /** the phones of every way to say a word; empty for one it does not know */
   waysToSay(word: string): readonly string[];
@@ -46,12 +57,12 @@ export const RATE = 16_000;
 /** The model's frames of speech, a second. */
 const FRAMES = 100;
 /** The weight of the network's probabilities against the sound's. */
-const LANGUAGE_WEIGHT = 4;
+const LANGUAGE_WEIGHT = 6;
 /** How much worse than the best a finished word may be and still be followed; tighter loses long sentences whole. */
 const WORD_BEAM = 1e-38;
 
 /** Most states followed at once: ten times as many find the same words, and take twice as long. */
-const MOST_STATES = 3000;
+const MOST_STATES = 2000;
 
 /** Loads the model and sets the network; takes about half a second. Throws where the model's files are damaged. */
 export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder {
@@ -70,6 +81,7 @@ export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder
   const canHear = (word: string): boolean => added.has(word) || decoder.lookup_word(word) !== null;
   setNetwork(module, decoder, parts.network(canHear));
   return {
+    begin: () => begin(module, decoder),
     decode: (sound) => decode(module, decoder, sound),
     waysToSay: (word) => waysToSay(decoder, word),
     close: () => decoder.delete(),
@@ -134,10 +146,29 @@ function withText<T>(module: SoundModule, text: string, use: (address: number) =
   return result;
 }
 
+function begin(module: SoundModule, decoder: PackageDecoder): Decoding {
+  let frames = 0;
+  decoder.start();
+  return {
+    push: (sound) => {
+      if (sound.length > 0) frames += decoder.process_audio(sound, false, false);
+    },
+    soFar: () => found(module, decoder, frames).words.map(({ word }) => word),
+    end: () => {
+      decoder.stop();
+      return found(module, decoder, frames);
+    },
+  };
+}
+
 function decode(module: SoundModule, decoder: PackageDecoder, sound: Float32Array): Decoded {
   decoder.start();
   const frames = decoder.process_audio(sound, false, true);
   decoder.stop();
+  return found(module, decoder, frames);
+}
+
+function found(module: SoundModule, decoder: PackageDecoder, frames: number): Decoded {
   const address = module._malloc(4);
   const text = module._decoder_hyp(decoder.cdecoder, address);
   const score = module.HEAP32[address >> 2] ?? 0;

@@ -7,8 +7,6 @@ export interface HearingFiles {
   readonly grammar: readonly GrammarSource[];
   /** words with their phones, a line each */
   readonly pronunciations: string;
-  /** words of other grammars that are not listened for */
-  readonly leftOut: string;
   /** words of ordinary talk */
   readonly commonWords: string;
 }

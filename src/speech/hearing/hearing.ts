@@ -7,8 +7,9 @@ import { highPass, resampler } from '../wav/index.ts';
 import type { HearingFiles } from './hearing-files.ts';
 import { createListener } from './listener.ts';
 import { hearingGrammar } from './network-of-files.ts';
-import { type Segment, segmenter } from './segments.ts';
+import { type Piece, type Segment, segmenter } from './segments.ts';
 import type { HeardUtterance } from './utterance.ts';
+import { isWhole } from './whole.ts';
 
 export interface HearingParts {
   /** the package's compiled module, as its default export gives it */
@@ -25,7 +26,7 @@ export interface Hearing {
   close(): void;
 }
 
-/** Blocks may have any length; hearing a stretch takes a fifth to a half of its length, in the call that completes it. */
+/** Blocks may have any length; each is heard in the call that brings it, which takes a quarter of its length or so. */
 export interface HearingStream {
   /** what the block completes; mostly nothing */
   push(samples: Float32Array): readonly Heard[];
@@ -33,6 +34,8 @@ export interface HearingStream {
   flush(): readonly Heard[];
   /** true from shortly after somebody begins to speak until shortly after they stop */
   isSpeech(): boolean;
+  /** the words of what is being said, as far as it was heard; they may still change, and must enter nothing */
+  soFar(): readonly string[];
 }
 
 export interface Heard {
@@ -70,16 +73,23 @@ export function openHearing({ module, model, files }: HearingParts): Hearing | H
     kind: 'hearing',
     begin: (rate) => {
       const even = resampler(rate, RATE);
-      const segments = segmenter(module);
+      listener.drop();
+      const segments = segmenter(module, () => isWhole(listener.soFar()));
       const calm = highPass(WIND, RATE);
-      const hear = (stretches: readonly Segment[]): readonly Heard[] =>
-        stretches.flatMap((stretch) =>
-          listener.hear(stretch).map((utterance) => ({ utterance, sound: soundOf(stretch, utterance) })),
-        );
+      const hear = (pieces: readonly Piece[]): readonly Heard[] =>
+        pieces.flatMap((piece) => {
+          if (piece.kind === 'ended')
+            return listener
+              .end(piece.segment, piece.isAll)
+              .map((utterance) => ({ utterance, sound: soundOf(piece.segment, utterance) }));
+          listener.push(piece.sound);
+          return [];
+        });
       return {
         push: (samples) => hear(segments.push(calm(even.push(samples)))),
         flush: () => [...hear(segments.push(calm(even.end()))), ...hear(segments.end())],
         isSpeech: () => segments.isSpeech(),
+        soFar: () => listener.soFar(),
       };
     },
     close: () => listener.close(),

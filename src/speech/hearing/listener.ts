@@ -1,12 +1,12 @@
-// One stretch of speech in, what was said out: the grammar's words with how far each is to be trusted, and in their place
-// among them the parts that were not understood.
+// One stretch of speech in, decoded while it is spoken, and what was said out: the grammar's words with how far each is to be
+// trusted, and in their place among them the parts that were not understood.
 
-import { createDecoder, type HeardWord } from '../engine/decoder.ts';
+import { createDecoder, type Decoding, type HeardWord } from '../engine/decoder.ts';
 import { fillerNetwork } from '../engine/filler.ts';
 import type { ModelFiles } from '../engine/model.ts';
 import { PHONES, readPronunciations } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
-import { aside } from './aside.ts';
+import { aside, isAside } from './aside.ts';
 import { chunksOf } from './chunks.ts';
 import { type HearingFiles, listed } from './hearing-files.ts';
 import type { HearingGrammar } from './network-of-files.ts';
@@ -17,8 +17,14 @@ import type { HeardUtterance } from './utterance.ts';
 import { type Part, utterancesOf } from './utterances.ts';
 
 export interface Listener {
-  /** in the order said; empty where nobody spoke */
-  hear(segment: Segment): readonly HeardUtterance[];
+  /** the next sound of the stretch that is being spoken; the first begins it */
+  push(sound: Float32Array): void;
+  /** the words of what came so far, the last of them unsure; an ellipsis stands for what is not understood */
+  soFar(): readonly string[];
+  /** in the order said; empty where nobody spoke. Where `isAll` is false its sound is heard anew */
+  end(segment: Segment, isAll: boolean): readonly HeardUtterance[];
+  /** forgets what was begun */
+  drop(): void;
   close(): void;
 }
 
@@ -41,19 +47,46 @@ export function createListener(
     pronunciations: new Map(PHONES.map((phone) => [aside(phone), [phone]])),
     network: () => fillerNetwork(PHONES.map(aside)),
   });
+  let open: { readonly words: Decoding; readonly free: Decoding } | null = null;
+  const push = (sound: Float32Array): void => {
+    open ??= { words: grammar.begin(), free: phones.begin() };
+    open.words.push(sound);
+    open.free.push(sound);
+  };
+  const drop = (): void => {
+    open?.words.end();
+    open?.free.end();
+    open = null;
+  };
   return {
-    hear: ({ start, end, sound }) => {
-      const free = phones.decode(sound).words;
-      if (free.length === 0) return [];
-      const { words } = grammar.decode(sound);
-      return utterancesOf(withoutScraps(partsOf(words, trustOf(words, free))), start, end);
+    push,
+    drop,
+    soFar: () => shown(open?.words.soFar() ?? []),
+    end: ({ start, end, sound }, isAll) => {
+      if (!isAll) {
+        drop();
+        push(sound);
+      }
+      const [free, words] = [open?.free.end().words ?? [], open?.words.end().words ?? []];
+      open = null;
+      return free.length === 0
+        ? []
+        : utterancesOf(withoutScraps(partsOf(words, trustOf(words, free))), start, end);
     },
     close: () => {
+      drop();
       grammar.close();
       phones.close();
     },
   };
 }
+
+const ELLIPSIS = '…';
+
+const shown = (words: readonly string[]): readonly string[] =>
+  words
+    .map((word) => (isAside(word) ? ELLIPSIS : word))
+    .filter((word, index, all) => word !== ELLIPSIS || all[index - 1] !== ELLIPSIS);
 
 const withoutDictionary = ({ 'dict.txt': _, ...model }: ModelFiles): ModelFiles => model;
 

@@ -7,8 +7,6 @@ import { type HearingFiles, listed } from './hearing-files.ts';
 
 /** What is listened for: one utterance. */
 const ROOT = 'hearing.utterance';
-/** In grammars that are mainly for reading, alternatives of a lower weight are rare words and spellings. */
-const LEAST_WEIGHT = 0.6;
 
 /** Given the words that can be heard, the network. */
 export interface HearingGrammar {
@@ -20,10 +18,9 @@ export interface HearingGrammar {
 export function hearingGrammar(files: HearingFiles): HearingGrammar | GrammarErrors {
   const linked = linkGrammars([...files.grammar, asideGrammar(listed(files.commonWords))]);
   if (linked.kind === 'errors') return linked;
-  const leftOut = new Set(listed(files.leftOut));
   const set = linked.grammars;
   return {
     kind: 'grammar',
-    network: (canHear) => networkOf({ set, leftOut, leastWeight: LEAST_WEIGHT, canHear }, ROOT),
+    network: (canHear) => networkOf({ set, canHear }, ROOT),
   };
 }

@@ -11,17 +11,30 @@ export interface Segment {
   readonly sound: Float32Array;
 }
 
+/** News of a stretch while it is spoken: its sound as it comes, from its beginning on, and at last the whole. */
+export type Piece =
+  | { readonly kind: 'sound'; readonly sound: Float32Array }
+  /** `isAll`: what came as `sound` is the whole, and nothing but stillness after it */
+  | { readonly kind: 'ended'; readonly segment: Segment; readonly isAll: boolean };
+
 export interface Segmenter {
-  /** the stretches that the block completes */
-  push(block: Float32Array): readonly Segment[];
-  /** the last one, if speech went on to the end */
-  end(): readonly Segment[];
+  /** what the block brings, in its order */
+  push(block: Float32Array): readonly Piece[];
+  /** the last stretch, if speech went on to the end */
+  end(): readonly Piece[];
   /** true while a stretch is open */
   isSpeech(): boolean;
 }
 
-/** A pause of less than this, in seconds, is one within an utterance: "no deformity … swelling or tenderness". */
-const PAUSE = 0.8;
+/** How long a pause is one within an utterance, in seconds: "no deformity … swelling or tenderness". */
+export interface Pauses {
+  /** where what was said so far may well go on */
+  readonly long: number;
+  /** where it is whole, and what may follow cannot change it */
+  readonly short: number;
+}
+
+export const PAUSES: Pauses = { long: 0.8, short: 0.3 };
 /** Kept of the quiet before and after, for a consonant that the detector took for noise. */
 const MARGIN = 0.2;
 /** The detector decides on this many seconds at once, so its news is late by up to as much. */
@@ -37,14 +50,21 @@ const LONGEST = 30;
 const seconds = (samples: number): number => samples / RATE;
 const samples = (time: number): number => Math.round(time * RATE);
 
-/** Sound is mono, 16 000 samples a second. */
-export function segmenter(module: SoundModule): Segmenter {
+/** Sound is mono, 16 000 samples a second; `isWhole` is asked in a pause whether what was said so far is whole. */
+export function segmenter(
+  module: SoundModule,
+  isWhole: () => boolean = () => false,
+  pauses: Pauses = PAUSES,
+): Segmenter {
   const detector = new module.Endpointer({ samprate: RATE, mode: STRICTNESS, window: WINDOW });
   const frameSize = detector.get_frame_size();
   // `held` begins at sample `origin` of the stream; `seen` samples have been shown to the detector.
   let held: Float32Array = new Float32Array(0);
   let [origin, seen] = [0, 0];
   let speech: { readonly start: number; readonly end: number | null } | null = null;
+  // Up to which sample the open stretch was handed on; null before it began.
+  let handed: number | null = null;
+  let pause: number | null = null;
 
   const slice = (start: number, end: number): Segment => {
     const from = Math.max(origin, samples(start - MARGIN));
@@ -62,19 +82,40 @@ export function segmenter(module: SoundModule): Segmenter {
     else if (before && !now && speech !== null) speech = { ...speech, end: detector.get_speech_end() };
   }
 
-  function finished(): Segment | null {
+  /** What is new of the open stretch; of a pause no more than its margin, since it may be the last. */
+  function news(): readonly Piece[] {
+    if (speech === null) return [];
+    const from = handed ?? Math.max(origin, samples(speech.start - MARGIN));
+    const to = speech.end === null ? seen : Math.min(seen, samples(speech.end + MARGIN));
+    if (to <= from) return [];
+    handed = to;
+    return [{ kind: 'sound', sound: held.slice(from - origin, to - origin) }];
+  }
+
+  function ended(end: number, stretch: Segment): Piece {
+    // The detector's news are late, so that a little of the stillness was handed on too.
+    const isAll = handed !== null && Math.abs(handed - samples(end + MARGIN)) < samples(2 * WINDOW);
+    handed = null;
+    return { kind: 'ended', segment: stretch, isAll };
+  }
+
+  function finished(): Piece | null {
     if (speech === null) return null;
     const { start, end } = speech;
     const time = seconds(seen);
-    const pause = end !== null && end - start > LONG ? 0 : PAUSE;
-    if (end !== null && time > end + pause + WINDOW) {
+    if (end === null) pause = null;
+    // Asked once in a pause, as soon as the shortest is over.
+    if (end !== null && time > end + pauses.short + WINDOW)
+      pause ??= end - start > LONG ? 0 : isWhole() ? pauses.short : pauses.long;
+    if (end !== null && pause !== null && time > end + pause + WINDOW) {
       speech = null;
-      return slice(start, end);
+      pause = null;
+      return ended(end, slice(start, end));
     }
     if (time - start < LONGEST) return null;
     const cut = quietest(held, samples(time - LONGEST / 3) - origin, seen - origin, frameSize) + origin;
     speech = { start: seconds(cut), end };
-    return { ...slice(start, seconds(cut) - MARGIN), end: seconds(cut) };
+    return ended(seconds(cut), { ...slice(start, seconds(cut) - MARGIN), end: seconds(cut) });
   }
 
   function forget(): void {
@@ -84,25 +125,26 @@ export function segmenter(module: SoundModule): Segmenter {
     origin = from;
   }
 
-  function push(block: Float32Array): readonly Segment[] {
+  function push(block: Float32Array): readonly Piece[] {
     const joined = new Float32Array(held.length + block.length);
     joined.set(held);
     joined.set(block, held.length);
     held = joined;
-    const done: Segment[] = [];
+    const pieces: Piece[] = [];
     while (seen + frameSize <= origin + held.length) {
       listen();
-      const segment = finished();
-      if (segment !== null) done.push(segment);
+      const last = finished();
+      if (last !== null) pieces.push(last);
+      pieces.push(...news());
     }
     forget();
-    return done;
+    return pieces;
   }
 
   return {
     push,
     // The stillness after the end of the stream lets the detector settle.
-    end: () => push(new Float32Array(samples(PAUSE + 4 * WINDOW))),
+    end: () => push(new Float32Array(samples(pauses.long + 4 * WINDOW))),
     isSpeech: () => speech !== null,
   };
 }

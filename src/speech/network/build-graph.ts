@@ -1,22 +1,21 @@
 // A rule of the linked grammar as an open graph, each part of it as small as it can be.
 
 import type { Expansion, Rule } from '../../jsgf/index.ts';
+import { type LikelyGraph, withChances } from './chances.ts';
 import { oneWay } from './one-way.ts';
-import type { Arc, Listening, OpenGraph, Way, WordGraph } from './word-graph.ts';
+import type { LikelyArc, Listening, OpenGraph, Way } from './word-graph.ts';
 
 interface Build {
   readonly listening: Listening;
-  readonly arcs: Arc[];
+  readonly arcs: LikelyArc[];
   readonly silent: Way[][];
   /** by rule and the state after it: a rule used twice before the same state is built once */
   readonly built: Map<string, number>;
   /** small graphs of rules, by name, shared by all builds; null while nothing is to be made small */
-  readonly parts: Map<string, WordGraph> | null;
+  readonly parts: Map<string, LikelyGraph> | null;
   readonly sizes: Map<string, number>;
   /** the grammar whose own rules may stay open */
   readonly home: string;
-  /** whether what is being built was written in the home grammar */
-  atHome: boolean;
 }
 
 // Homophones ("four arm") are for the text of other recognisers; heard here they would only take words from true ones.
@@ -35,9 +34,8 @@ export function buildGraph(listening: Listening, rule: string): OpenGraph {
 }
 
 function graphOf(listening: Listening, name: string, parts: Build['parts'], home: string): OpenGraph {
-  const atHome = name.startsWith(home);
   const empty = { arcs: [], silent: [], built: new Map(), sizes: new Map() };
-  const build: Build = { ...empty, listening, parts, home, atHome };
+  const build: Build = { ...empty, listening, parts, home };
   const end = state(build);
   const start = enter(build, ruleOf(build, name).expansion, end);
   return { start, end, arcs: build.arcs, silent: build.silent, states: build.silent.length };
@@ -63,7 +61,8 @@ function enter(build: Build, expansion: Expansion, next: number): number {
     case 'token': {
       const made = state(build);
       const word = expansion.text;
-      if (!FIGURE.test(word) && canHear(build, word)) build.arcs.push({ from: made, to: next, word });
+      if (!FIGURE.test(word) && build.listening.canHear(word))
+        build.arcs.push({ from: made, to: next, word, chance: 1 });
       return made;
     }
     case 'sequence':
@@ -74,8 +73,7 @@ function enter(build: Build, expansion: Expansion, next: number): number {
         { to: next, weight: 1 },
       ]);
     case 'alternatives': {
-      const least = build.atHome ? 0 : build.listening.leastWeight;
-      const heard = expansion.choices.filter(({ weight }) => weight > 0 && weight >= least);
+      const heard = expansion.choices.filter(({ weight }) => weight > 0);
       const ways = heard.map(({ weight, item }) => ({ to: enter(build, item, next), weight }));
       return fork(build, state(build), ways);
     }
@@ -99,10 +97,6 @@ function enter(build: Build, expansion: Expansion, next: number): number {
   }
 }
 
-/** Words left out are those of other grammars; what the home grammar writes itself it means. */
-const canHear = ({ listening, atHome }: Build, word: string): boolean =>
-  listening.canHear(word) && (atHome || !listening.leftOut.has(word));
-
 /** Lets a state be left without a word; ways that cannot be said at all take no share. */
 function fork(
   build: Build,
@@ -115,35 +109,43 @@ function fork(
 }
 
 function enterRule(build: Build, name: string, next: number): number {
-  const { parts, listening, home, atHome } = build;
+  const { parts, listening, home } = build;
   const expansion = ruleOf(build, name).expansion;
   const isHome = name.startsWith(home);
   if (parts === null || (isHome && sizeOf(build, expansion) > MOST_WORDS)) {
-    build.atHome = isHome;
-    const made = enter(build, expansion, next);
-    build.atHome = atHome;
-    return made;
+    return enter(build, expansion, next);
   }
-  const part = parts.get(name) ?? oneWay(graphOf(listening, name, null, home));
+  const part = parts.get(name) ?? small(graphOf(listening, name, null, home));
   parts.set(name, part);
   return copy(build, part, next);
 }
 
+const small = (open: OpenGraph): LikelyGraph => withChances(open, oneWay(open));
+
 /** Puts a copy of a part before `next`. Where a part may end and may also go on, its last word leads to both. */
-function copy(build: Build, { states, arcs, ends }: WordGraph, next: number): number {
-  const goesOn = new Set(arcs.map(({ from }) => from));
+function copy(build: Build, { states, words, ends }: LikelyGraph, next: number): number {
+  const goesOn = new Set(words.map(({ from }) => from));
   const places = Array.from({ length: states }, () => state(build));
   const place = (at: number): number => places[at] ?? next;
-  for (const { from, to, word } of arcs) {
-    if (goesOn.has(to)) build.arcs.push({ from: place(from), to: place(to), word });
-    if (ends.includes(to)) build.arcs.push({ from: place(from), to: next, word });
+  // Where nothing is said after a word, its way on and its end share its chance as they share what came to it.
+  for (const { from, to, word, chance } of words) {
+    const end = ends.get(to) ?? 0;
+    if (goesOn.has(to))
+      build.arcs.push({
+        from: place(from),
+        to: place(to),
+        word,
+        chance: chance * (1 - Math.min(end, 0.999)),
+      });
+    if (end > 0)
+      build.arcs.push({ from: place(from), to: next, word, chance: goesOn.has(to) ? chance * end : chance });
   }
-  if (!ends.includes(0)) return place(0);
-  return fork(
-    build,
-    state(build),
-    [place(0), next].map((to) => ({ to, weight: 1 })),
-  );
+  const empty = ends.get(0);
+  if (empty === undefined) return place(0);
+  return fork(build, state(build), [
+    { to: place(0), weight: 1 - Math.min(empty, 0.999) },
+    { to: next, weight: empty },
+  ]);
 }
 
 /** Words written in an expansion and in all that it refers to. */

@@ -2,7 +2,7 @@
 
 import { buildGraph } from './build-graph.ts';
 import { byState } from './one-way.ts';
-import type { Arc, Listening, OpenGraph } from './word-graph.ts';
+import type { LikelyArc, Listening, OpenGraph } from './word-graph.ts';
 
 /** States are the numbers below `states`; what is said begins in state 0 and ends in state `end`. */
 export interface Network {
@@ -18,8 +18,6 @@ export interface LikelyStep {
   /** how likely it is to be taken, above 0 to 1, as the weights and the shape of the grammar have it */
   readonly chance: number;
 }
-
-export type LikelyArc = LikelyStep & Pick<Arc, 'word'>;
 
 /** The network of a rule, named in full and of the set (else it throws). */
 export const networkOf = (listening: Listening, rule: string): Network => closed(buildGraph(listening, rule));
@@ -55,11 +53,12 @@ function closed(open: OpenGraph): Network {
     }
   const arcs = [...left].flatMap((state) => {
     const ways = leaving.get(state) ?? [];
-    return ways.map(({ to, word }) => ({
+    const all = ways.reduce((sum, { chance }) => sum + chance, 0);
+    return ways.map(({ to, word, chance }) => ({
       from: numberOf(state),
       to: numberOf(to),
       word,
-      chance: 1 / ways.length,
+      chance: chance / all,
     }));
   });
   return { end: numberOf(open.end), states: numbers.size, arcs, silent };

@@ -83,11 +83,11 @@ function alive({ arcs, ends }: WordGraph): ReadonlySet<number> {
   return live.add(0);
 }
 
-export function byState(
-  arcs: readonly Arc[],
-  stateOf: (arc: Arc) => number,
-): ReadonlyMap<number, readonly Arc[]> {
-  const groups = new Map<number, Arc[]>();
+export function byState<Kind extends Arc>(
+  arcs: readonly Kind[],
+  stateOf: (arc: Kind) => number,
+): ReadonlyMap<number, readonly Kind[]> {
+  const groups = new Map<number, Kind[]>();
   for (const arc of arcs) {
     const group = groups.get(stateOf(arc));
     if (group === undefined) groups.set(stateOf(arc), [arc]);

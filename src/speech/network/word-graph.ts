@@ -8,6 +8,11 @@ export interface Arc {
   readonly word: string;
 }
 
+/** A word with how likely it is in its state. */
+export interface LikelyArc extends Arc {
+  readonly chance: number;
+}
+
 /** States are the numbers below `states`; what is said begins in state 0 and may end in any of `ends`. */
 export interface WordGraph {
   readonly states: number;
@@ -24,7 +29,7 @@ export interface Way {
 /** A graph in which some states are entered together with others, by no word, and which has one end. */
 export interface OpenGraph {
   readonly states: number;
-  readonly arcs: readonly Arc[];
+  readonly arcs: readonly LikelyArc[];
   /** by state: the states that are entered with it; a state has these or words, not both */
   readonly silent: readonly (readonly Way[])[];
   readonly start: number;
@@ -33,10 +38,6 @@ export interface OpenGraph {
 
 export interface Listening {
   readonly set: GrammarSet;
-  /** in the grammars that it takes words from, alternatives of a lower weight are left out: they are rare, or spellings */
-  readonly leastWeight: number;
-  /** in those, these words are left out too, with all that needs them */
-  readonly leftOut: ReadonlySet<string>;
   /** words that cannot be heard are left out with all that needs them */
   readonly canHear: (word: string) => boolean;
 }

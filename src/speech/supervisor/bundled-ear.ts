@@ -22,8 +22,8 @@ export interface BundledEarNews {
   heard(heard: Heard): void;
   gap(gap: Gap): void;
   level(level: SoundLevel): void;
-  /** somebody is speaking; `behind`: ms of sound that are still to be heard */
-  comeTo(speech: boolean, behind: number): void;
+  /** somebody is speaking; `behind`: ms of sound that are still to be heard; `words`: what is being said, so far */
+  comeTo(speech: boolean, behind: number, words: readonly string[]): void;
   /** the model must be fetched first */
   noModel(): void;
 }
@@ -86,7 +86,7 @@ export function createBundledEar(parts: BundledEarParts, told: BundledEarNews): 
         break;
       case 'come-to':
         heardTo = data.at;
-        told.comeTo(data.speech, Math.max(0, recorded - data.at));
+        told.comeTo(data.speech, Math.max(0, recorded - data.at), data.words);
         break;
       case 'stopped':
         allStopped();

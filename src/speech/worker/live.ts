@@ -15,7 +15,7 @@ export interface LiveHearing {
 /** Sound that comes later than this, ms, did not follow what came before it. */
 const HOLE = 1000;
 /** How often the page is told how far the ear has come, ms of sound. */
-const STEP = 200;
+const STEP = 100;
 
 /** `tell` is called with what was heard and how far the ear has come; the blocks have `rate` samples a second. */
 export function hearLive(
@@ -54,7 +54,7 @@ export function hearLive(
       tellAll(stream.push(deafness.quieted(samples, at, rate)));
       if (Math.abs(at - told) < STEP) return;
       told = at;
-      tell({ kind: 'come-to', at, speech: stream.isSpeech() });
+      tell({ kind: 'come-to', at, speech: stream.isSpeech(), words: stream.soFar() });
     },
   };
 }

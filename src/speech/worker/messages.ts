@@ -51,6 +51,8 @@ export interface Progress {
   readonly at: number;
   /** somebody is speaking, as far as the ear knows */
   readonly speech: boolean;
+  /** the words of what is being said so far; they may still change, and must enter nothing */
+  readonly words: readonly string[];
 }
 
 /** How the hearing of a recording ended; `seconds` of it were heard. */

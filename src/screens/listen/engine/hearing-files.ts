@@ -2,7 +2,6 @@
 
 import commonWords from '/grammar/hearing/common-words.txt?raw';
 import own from '/grammar/hearing/hearing.jsgf?raw';
-import leftOut from '/grammar/hearing/left-out.txt?raw';
 import pronunciations from '/grammar/pronunciations.dict?raw';
 import type { HearingFiles } from '../../../speech/index.ts';
 import { grammarFiles } from '../../later/grammar.ts';
@@ -11,6 +10,5 @@ import { grammarFiles } from '../../later/grammar.ts';
 export const hearingFiles = (): HearingFiles => ({
   grammar: [...grammarFiles(), { file: 'grammar/hearing/hearing.jsgf', text: own }],
   pronunciations,
-  leftOut,
   commonWords,
 });

@@ -33,7 +33,7 @@ export function createEngine(parts: EarParts): Engine {
     timer = null;
     levels = [];
     loudness.value = { decibels: -100, advice: 'fine' };
-    progress.value = { speech: false, behind: 0 };
+    progress.value = { speech: false, behind: 0, words: '' };
   };
 
   const make = (): BundledEar => {
@@ -61,9 +61,9 @@ export function createEngine(parts: EarParts): Engine {
           const advice = adviceOf(levels, one.to - spokeAt < SPOKE);
           loudness.value = { decibels: decibels(one.rms), advice };
         },
-        comeTo: (speech, behind) => {
+        comeTo: (speech, behind, words) => {
           if (speech) spokeAt = Date.now();
-          progress.value = { speech, behind };
+          progress.value = { speech, behind, words: words.join(' ') };
         },
         noModel: () => void stored.look(),
       },
