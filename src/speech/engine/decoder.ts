@@ -61,7 +61,7 @@ const LANGUAGE_WEIGHT = 6;
 /** How much worse than the best a finished word may be and still be followed; tighter loses long sentences whole. */
 const WORD_BEAM = 1e-38;
 
-/** Most states followed at once: ten times as many find the same words, and take twice as long. */
+/** Most states followed at once: more find the same words, and take longer. */
 const MOST_STATES = 2000;
 
 /** Loads the model and sets the network; takes about half a second. Throws where the model's files are damaged. */

@@ -4,6 +4,7 @@ import { RATE } from '../engine/decoder.ts';
 import type { ModelFiles } from '../engine/model.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
 import { highPass, resampler } from '../wav/index.ts';
+import { withFloor } from './floor.ts';
 import type { HearingFiles } from './hearing-files.ts';
 import { createListener } from './listener.ts';
 import { hearingGrammar } from './network-of-files.ts';
@@ -75,7 +76,9 @@ export function openHearing({ module, model, files }: HearingParts): Hearing | H
       const even = resampler(rate, RATE);
       listener.drop();
       const segments = segmenter(module, () => isWhole(listener.soFar()));
-      const calm = highPass(WIND, RATE);
+      const calmed = highPass(WIND, RATE);
+      const floor = withFloor();
+      const calm = (sound: Float32Array): Float32Array => floor(calmed(sound));
       const hear = (pieces: readonly Piece[]): readonly Heard[] =>
         pieces.flatMap((piece) => {
           if (piece.kind === 'ended')

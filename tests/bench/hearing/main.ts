@@ -4,7 +4,7 @@
 //   npm run bench:hearing                                                 everything; an hour or so on two processors
 //   npm run bench:hearing -- --voice rms --wind none --set tuning --some 30 --words
 
-import { createWriteStream } from 'node:fs';
+import { createWriteStream, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { hearingSetup } from '../../../src/replay/hearing-setup.ts';
 import { loadModule } from '../../../src/speech/file/load-module.ts';
@@ -24,6 +24,7 @@ const { values } = parseArgs({
     part: { type: 'string' },
     words: { type: 'boolean', default: false },
     log: { type: 'string' },
+    write: { type: 'boolean', default: false },
   },
 });
 const SETS: Readonly<Record<string, readonly [readonly string[], readonly string[]]>> = {
@@ -47,6 +48,7 @@ const hearing = openHearing({ module, model, files: hearingSetup().files });
 if (hearing.kind === 'fault') throw new Error(hearing.why);
 const log = values.log === undefined ? null : createWriteStream(values.log);
 
+const rows: string[] = [HEADINGS];
 console.log(HEADINGS);
 for (const set of values.set?.split(',') ?? Object.keys(SETS))
   for (const wind of winds)
@@ -57,7 +59,9 @@ for (const set of values.set?.split(',') ?? Object.keys(SETS))
         values.part === 'ordinary' ? [] : some(exam).map((said) => bench(hearing, condition, said));
       const talked =
         values.part === 'exam' ? [] : some(ordinary).map((said) => bench(hearing, condition, said));
-      console.log(rowOf(set, condition, examined, talked));
+      const row = rowOf(set, condition, examined, talked);
+      rows.push(row);
+      console.log(row);
       for (const one of [...examined, ...talked]) {
         log?.write(`${JSON.stringify({ ...one, heard: one.heard })}\n`);
         if (!values.words) continue;
@@ -74,4 +78,13 @@ for (const set of values.set?.split(',') ?? Object.keys(SETS))
       }
     }
 hearing.close();
+console.log(`memory of the compiled code: ${Math.round(module.HEAP8.length / 1e6)} MB`);
+if (values.write) {
+  const remark = `Written by \`npm run bench:hearing -- ${process.argv.slice(2).join(' ')}\`: ${values.some ?? 'all'} sentences of each set.`;
+  const memory = `Memory of the compiled code, both decoders loaded: ${Math.round(module.HEAP8.length / 1e6)} MB.`;
+  writeFileSync(
+    new URL('tables.md', import.meta.url),
+    `# Tables of the hearing\n\n${remark}\n\n${rows.join('\n')}\n\n${memory}\n`,
+  );
+}
 log?.end();

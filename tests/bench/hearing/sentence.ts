@@ -21,11 +21,18 @@ export interface Benched extends Condition {
   /** seconds of work, and of sound */
   readonly work: number;
   readonly sound: number;
+  /** seconds from the end of speech until its words were shown as they stayed, and until they were settled */
+  readonly shown: number | null;
+  readonly settled: number | null;
 }
 
 const RATE = 16_000;
 /** Samples that a microphone hands over at once. */
-const BLOCK = 2048;
+const BLOCK = 1024;
+/** Seconds of stillness after a sentence, in which it is settled. */
+const AFTER = 1.5;
+/** A frame this many times weaker than the loudest is no speech. */
+const FAINT = 1000;
 const reader = keepingRefusals(realReader());
 const ZONE = '-06:00';
 const START = Date.UTC(2026, 4, 3, 20, 2, 0);
@@ -48,19 +55,47 @@ function entriesOf(said: readonly Said[]): readonly Entry[] {
 /** Without what recognisers never give; two words for one thing are one. */
 const plain = (text: string): readonly string[] => text.toLowerCase().replace(/[,.]/g, '').split(/\s+/);
 
+/** Seconds until the last frame that is loud enough to be speech. */
+function endOf(clean: Float32Array): number {
+  const frames = Array.from({ length: Math.floor(clean.length / 160) }, (_, i) =>
+    clean.subarray(i * 160, (i + 1) * 160).reduce((sum, value) => sum + value * value, 0),
+  );
+  const most = frames.reduce((one, other) => Math.max(one, other), 0);
+  return (frames.findLastIndex((power) => power > most / FAINT) + 1) / 100;
+}
+
 export function bench(hearing: Hearing, condition: Condition, said: string): Benched {
-  const clean = speak(condition.voice, said);
+  const spoken = speak(condition.voice, said);
+  const clean = new Float32Array(spoken.length + AFTER * RATE);
+  clean.set(spoken);
   const sound = condition.wind === null ? clean : inWind(clean, condition.wind, said.length);
-  // The processor's time and not the clock's: other programs run beside this one.
-  const begun = process.cpuUsage();
   const stream = hearing.begin(RATE);
   const heard: HeardUtterance[] = [];
+  const showings: { readonly words: string; readonly at: number }[] = [];
+  // The processor's time and not the clock's: other programs run beside this one. A block is worked on when it was recorded
+  // and those before it are done.
+  let [work, done, settledAt]: [number, number, number | null] = [0, 0, null];
+  const doing = (recorded: number, job: () => readonly { readonly utterance: HeardUtterance }[]): void => {
+    const begun = process.cpuUsage();
+    const news = job();
+    const { user, system } = process.cpuUsage(begun);
+    work += (user + system) / 1e6;
+    done = Math.max(done, recorded) + (user + system) / 1e6;
+    for (const { utterance } of news) {
+      heard.push(utterance);
+      settledAt = done;
+    }
+    const words = stream.soFar().join(' ');
+    if (showings.at(-1)?.words !== words) showings.push({ words, at: done });
+  };
   for (let at = 0; at < sound.length; at += BLOCK)
-    for (const { utterance } of stream.push(sound.subarray(at, at + BLOCK))) heard.push(utterance);
-  for (const { utterance } of stream.flush()) heard.push(utterance);
-  const { user, system } = process.cpuUsage(begun);
-  const work = (user + system) / 1e6;
+    doing((at + BLOCK) / RATE, () => stream.push(sound.subarray(at, at + BLOCK)));
+  doing(sound.length / RATE, () => stream.flush());
+  const end = endOf(spoken);
   const understood = heard.filter((one) => one.understood).map(({ text }) => text);
+  const settled = settledAt === null ? null : settledAt - end;
+  const last = plain(understood.join(' ')).join(' ');
+  const shownAt = showings.find(({ words }) => plain(words).join(' ') === last)?.at;
   // The entry made of what went before stands on both sides, and is heard and said alike.
   const before = factsOf(entriesOf([])).length;
   const [typed, made] = [factsOf(entriesOf([{ text: said }])), factsOf(entriesOf(heard))];
@@ -73,5 +108,7 @@ export function bench(hearing: Hearing, condition: Condition, said: string): Ben
     wordErrors: wordErrors(plain(said), plain(understood.join(' '))),
     work,
     sound: sound.length / RATE,
+    shown: shownAt === undefined ? settled : Math.min(settled ?? shownAt, Math.max(0, shownAt - end)),
+    settled,
   };
 }

@@ -3,12 +3,20 @@
 import type { Benched, Condition } from './sentence.ts';
 
 export const HEADINGS = [
-  '| set | voice | wind | sentences right | slots right | word errors | refused | wrong, unmarked | invented, unmarked | marked | ordinary talk that enters | work / sound |',
-  '| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |',
+  '| set | voice | wind | sentences right | slots right | word errors | refused | wrong, unmarked | invented, unmarked | marked | ordinary talk that enters | work / sound | words shown, p50 / p95 | settled, p50 / p95 |',
+  '| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |',
 ].join('\n');
 
 const percent = (part: number, whole: number): string =>
   whole === 0 ? '–' : `${((100 * part) / whole).toFixed(1)} %`;
+
+/** The middle and the slowest but a twentieth, in milliseconds. */
+function times(seconds: readonly (number | null)[]): string {
+  const sorted = seconds.filter((time) => time !== null).toSorted((a, b) => a - b);
+  const at = (share: number): number =>
+    Math.round(1000 * (sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0));
+  return sorted.length === 0 ? '–' : `${at(0.5)} / ${at(0.95)} ms`;
+}
 
 /** The row; `exam` are sentences of an examiner, `talk` ordinary ones. */
 export function rowOf(
@@ -52,6 +60,8 @@ export function rowOf(
     ),
     percent(enters, talk.length),
     (work / sound).toFixed(2),
+    times(exam.map(({ shown }) => shown)),
+    times(exam.map(({ settled }) => settled)),
   ];
   return `| ${cells.join(' | ')} |`;
 }
