@@ -7,7 +7,7 @@ export type LineState =
   | { readonly state: 'connected' }
   /** it is tried again by itself */
   | { readonly state: 'cut' }
-  /** the server no longer knows the credential; it is not tried again */
+  /** the server no longer knows the credential; it is tried again now and then */
   | { readonly state: 'put-out' }
   | { readonly state: 'closed' };
 

@@ -3,7 +3,7 @@
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fromBase64url, importKey, inboxOf, type JoinCode, joinText } from '../link/index.ts';
-import { createStream, dialServers, type NodeLine } from '../link/node/index.ts';
+import { createStream, dialServers, isLetIn, type NodeLine } from '../link/node/index.ts';
 import type { Clock } from './clock.ts';
 import { type Desk, openDesk } from './desk.ts';
 import { type Devices, openDevices } from './devices.ts';
@@ -57,6 +57,8 @@ export interface Post {
 }
 
 const HOST = '127.0.0.1';
+/** A server that is down for longer reads its users when it comes back, ms. */
+const LET_IN_WITHIN = 3_000;
 export const LEAF_USER = 'vehicle';
 
 /** The ports of one of several servers on a machine. */
@@ -122,10 +124,8 @@ export async function startPost(options: PostOptions): Promise<Post> {
   };
   try {
     await Promise.all(servers.map((server) => server.ready()));
-    const line = dialServers(
-      numbers.map((index) => `${HOST}:${portsOf(options.ports, index).client}`),
-      { seed: incident.post.seed, inbox: inboxOf('post') },
-    );
+    const addresses = numbers.map((index) => `${HOST}:${portsOf(options.ports, index).client}`);
+    const line = dialServers(addresses, { seed: incident.post.seed, inbox: inboxOf('post') });
     ends.push(() => line.close());
     const connection = await connected(line);
     const desk = await openDesk({
@@ -161,6 +161,8 @@ export async function startPost(options: PostOptions): Promise<Post> {
       issue: async (who) => {
         const { device, seed } = await devices.issue(who, new Date(clock.now()).toISOString());
         await readUsersAgain();
+        // Servers read their users a moment after they are told; a code that is shown is good at once.
+        await isLetIn(addresses, { seed, inbox: inboxOf(device.device) }, LET_IN_WITHIN);
         const code: JoinCode = {
           address: options.address,
           incident: incident.id,

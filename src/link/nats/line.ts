@@ -26,6 +26,10 @@ export type Dial = (options: ConnectionOptions) => Promise<NatsConnection>;
 /** How long a server may take to say that it has a message, ms. */
 const STORE_WITHIN = 8_000;
 const REDIAL = 1_000;
+/** So often refused in a row is put out; a server that is just reading its users may refuse once or twice. */
+const REFUSALS = 3;
+/** Who was put out by mistake is let in again without doing anything. */
+const REDIAL_OUT = 15_000;
 /** A message of a subject that has its one message: `JSStreamStoreFailedF`, measured with nats-server 2.9.10. */
 const STORE_FAILED = 10077;
 const SAME_SUBJECT = /maximum messages per subject/;
@@ -79,15 +83,14 @@ export function createLine(
         connection = null;
         hearing.clear();
         if (over) return;
-        if (isAuthorization(why)) return become({ state: 'put-out' });
-        become({ state: 'cut' });
+        refusals = isAuthorization(why) ? REFUSALS : 0;
+        become({ state: refusals > 0 ? 'put-out' : 'cut' });
       } catch (error) {
-        // A server that reloads its users may refuse once for no fault of ours.
         refusals = isAuthorization(error) ? refusals + 1 : 0;
-        if (refusals >= 2) return become({ state: 'put-out' });
-        become({ state: 'cut' });
+        become({ state: refusals >= REFUSALS ? 'put-out' : 'cut' });
       }
-      await new Promise((resolve) => setTimeout(resolve, REDIAL));
+      const rest = state.state === 'put-out' ? REDIAL_OUT : REDIAL;
+      await new Promise((resolve) => setTimeout(resolve, rest));
     }
   };
   const follow = async (made: NatsConnection): Promise<void> => {

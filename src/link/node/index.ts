@@ -3,7 +3,7 @@
 import { jetstream, jetstreamManager } from '@nats-io/jetstream';
 import type { NatsConnection } from '@nats-io/nats-core';
 import { connect } from '@nats-io/transport-node';
-import { type Credential, createLine } from '../nats/line.ts';
+import { type Credential, createLine, optionsFor } from '../nats/line.ts';
 import type { KeptMessage, Line, Stream } from '../port.ts';
 
 export type NodeLine = Line & { readonly connection: () => NatsConnection | null };
@@ -11,6 +11,27 @@ export type NodeLine = Line & { readonly connection: () => NatsConnection | null
 /** A line to whichever of the servers (`host:port`) answers. */
 export const dialServers = (servers: readonly string[], credential: Credential): NodeLine =>
   createLine((options) => connect({ ...options, servers: [...servers] }), credential);
+
+/** True once each of the servers lets the credential in; false where one still does not after `within` ms. */
+export async function isLetIn(
+  servers: readonly string[],
+  credential: Credential,
+  within: number,
+): Promise<boolean> {
+  const until = Date.now() + within;
+  for (const server of servers)
+    for (;;) {
+      try {
+        const made = await connect({ ...optionsFor(credential), servers: server, maxReconnectAttempts: 0 });
+        await made.close();
+        break;
+      } catch {
+        if (Date.now() > until) return false;
+        await new Promise((resolve) => setTimeout(resolve, 50));
+      }
+    }
+  return true;
+}
 
 /** How long to wait before a broken reading is begun again, ms. */
 const AGAIN = 1_000;
