@@ -10,6 +10,8 @@ export default defineConfig({
       {
         test: {
           name: 'stages',
+          // Node 20 has a WebSocket behind this; the line of a page is tried with it outside a browser too.
+          execArgv: ['--experimental-websocket', '--disable-warning=ExperimentalWarning'],
           include: ['tests/**/*.test.ts'],
           exclude: [BROWSER],
           // No test is timed: a busy machine is no fault.

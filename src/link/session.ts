@@ -254,6 +254,8 @@ export async function startSession(parts: SessionParts): Promise<Session> {
     const said = await seal(key, subject, { v: 1, install, clock: clock(), made: outbox.made() });
     const asked = await line.ask(subject, said, ASK_WITHIN);
     if (asked.kind === 'answer') await heardWord(asked.bytes);
+    // Before the first word nothing is sent, so it is not waited for long.
+    else if (wordAt === null && !ended) setTimeout(() => void hello(), pace.again);
     void pump();
   };
 

@@ -273,7 +273,9 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
     const opened = await open(key, subject, bytes);
     const hello = opened.kind === 'value' ? readHello(opened.value) : null;
     if (listed === null || listed.outAt !== null || hello === null || reply === null) return;
-    const claimed = await devices.claim(device, hello.install).catch(() => '');
+    const claimed = await devices.claim(device, hello.install).catch(() => null);
+    // Who the code belongs to could not be written down; the phone asks again.
+    if (claimed === null) return;
     const one = await knownOf(device);
     if (claimed === hello.install) {
       one.heardAt = clock();

@@ -40,6 +40,7 @@ const isDevice = (one: unknown): one is Device =>
 function nameFor(name: string, count: number): string {
   const plain = name
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '')
@@ -51,16 +52,22 @@ function nameFor(name: string, count: number): string {
 export async function openDevices(path: string): Promise<Devices> {
   const kept = await readJson(path);
   const all = new Map((Array.isArray(kept) ? kept.filter(isDevice) : []).map((one) => [one.device, one]));
-  const put = async (one: Device): Promise<void> => {
+  let writing: Promise<void> = Promise.resolve();
+  /** One writing at a time: many phones join in the same moment. What could not be written does not count. */
+  const put = (one: Device): Promise<void> => {
     const before = all.get(one.device);
     all.set(one.device, one);
-    try {
-      await writeJson(path, [...all.values()]);
-    } catch (error) {
-      if (before === undefined) all.delete(one.device);
-      else all.set(one.device, before);
-      throw error;
-    }
+    const written = writing.then(async () => {
+      try {
+        await writeJson(path, [...all.values()]);
+      } catch (error) {
+        if (before === undefined) all.delete(one.device);
+        else all.set(one.device, before);
+        throw error;
+      }
+    });
+    writing = written.catch(() => undefined);
+    return written;
   };
   return {
     all: () => [...all.values()],

@@ -47,11 +47,15 @@ export function lineSuite(ends: () => Ends): void {
     const stop = stream.follow(0, ({ subject, place }) => took.push({ subject, place }));
     for (let seq = 16; seq <= 20; seq += 1) await stored(seq);
     await ben.line.store(recordSubject(incident, ben.device, 1), bytes('1'));
-    await expect.poll(() => took.filter(({ subject }) => subject.includes('.1')).length).toBeGreaterThanOrEqual(10);
+    await expect
+      .poll(() => took.filter(({ subject }) => subject.includes('.1')).length)
+      .toBeGreaterThanOrEqual(10);
     await expect.poll(() => took.at(-1)?.subject).toBe(recordSubject(incident, ben.device, 1));
     stop();
     const own = took.filter(({ subject }) => subject.startsWith(`rec.${incident}.${ada.device}.`)).slice(-10);
-    expect(own.map(({ subject }) => Number(subject.split('.')[3]))).toEqual([11, 12, 13, 14, 15, 16, 17, 18, 19, 20]);
+    expect(own.map(({ subject }) => Number(subject.split('.')[3]))).toEqual([
+      11, 12, 13, 14, 15, 16, 17, 18, 19, 20,
+    ]);
     expect(took.map(({ place }) => place)).toEqual([...took].map(({ place }) => place).sort((a, b) => a - b));
     const later: number[] = [];
     const after = took.at(-2)?.place ?? 0;
@@ -99,7 +103,11 @@ export function lineSuite(ends: () => Ends): void {
   it('stores nothing once it is closed, and says so', async () => {
     const { incident, ben } = ends();
     await ben.line.close();
-    expect(await ben.line.store(recordSubject(incident, ben.device, 99), bytes('late'))).toEqual({ kind: 'not-reached' });
-    expect((await ben.line.ask(`ask.${incident}.${ben.device}`, bytes('late'), 500)).kind).toBe('not-reached');
+    expect(await ben.line.store(recordSubject(incident, ben.device, 99), bytes('late'))).toEqual({
+      kind: 'not-reached',
+    });
+    expect((await ben.line.ask(`ask.${incident}.${ben.device}`, bytes('late'), 500)).kind).toBe(
+      'not-reached',
+    );
   });
 }

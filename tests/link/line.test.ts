@@ -13,7 +13,10 @@ import { createMemoryServer } from './memory-server.ts';
 describe('the line in memory', () => {
   const server = createMemoryServer();
   const [incident, ada, ben] = ['invented', 'ada-1', 'ben-2'];
-  const may = (device: string) => ({ publish: mayPublish(incident, device), hear: mayHear(incident, device) });
+  const may = (device: string) => ({
+    publish: mayPublish(incident, device),
+    hear: mayHear(incident, device),
+  });
   const ends: Ends = {
     incident,
     ada: { device: ada, line: server.line(may(ada)) },

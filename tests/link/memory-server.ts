@@ -28,7 +28,11 @@ const allows = (patterns: readonly string[] | undefined, subject: string): boole
 
 export function createMemoryServer(): MemoryServer {
   const kept: KeptMessage[] = [];
-  const hearers = new Set<{ readonly pattern: string; readonly heard: (heard: Heard) => void; readonly isOn: () => boolean }>();
+  const hearers = new Set<{
+    readonly pattern: string;
+    readonly heard: (heard: Heard) => void;
+    readonly isOn: () => boolean;
+  }>();
   const followers = new Set<(message: KeptMessage) => void>();
   let inboxes = 0;
 
