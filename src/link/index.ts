@@ -30,6 +30,7 @@ export {
 export {
   type Hello,
   inRuns,
+  isQuestion,
   type Mate,
   type Question,
   type Run,

@@ -78,7 +78,7 @@ const isRun = (value: unknown): value is Run =>
   isCount(value[1]) &&
   value[0] <= value[1];
 
-const isQuestion = (value: unknown): value is Question =>
+export const isQuestion = (value: unknown): value is Question =>
   [fields(value)].every(({ id, record, text, at }) => [id, record, text, at].every(isText));
 
 const isMate = (value: unknown): value is Mate =>

@@ -29,6 +29,9 @@ export interface DeskParts {
   readonly key: CryptoKey;
   readonly line: Line;
   readonly devices: Devices;
+  /** keeps the questions over a restart; what it rejects with is said to who asked */
+  readonly keepQuestions: (questions: readonly Question[]) => Promise<void>;
+  readonly questions: readonly Question[];
   /** opens the log and hands over what it holds */
   readonly openLog: (each: (kept: Kept) => Promise<void>) => Promise<PostLog>;
   /** epoch ms */
@@ -59,8 +62,8 @@ export interface Desk {
   troubles(): readonly string[];
   /** reads a stream of the server from where the log ends; gives what ends it */
   follow(stream: Stream): () => void;
-  /** asks the responder who writes the record; false where there is no such record */
-  question(record: string, text: string): boolean;
+  /** asks the responder who writes the record; false where there is no such record; rejects where it cannot be kept */
+  question(record: string, text: string): Promise<boolean>;
   questions(): readonly Question[];
   /** counts what came since it began */
   readonly counts: { logged: number; again: number; foreign: number; batches: number };
@@ -91,7 +94,7 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
   const { incident, key, line, devices, clock } = parts;
   const known = new Map<string, Known>();
   const places = new Map<string, number>();
-  const questions: Question[] = [];
+  const questions: Question[] = [...parts.questions];
   const streams = new Set<Stream>();
   const counts = { logged: 0, again: 0, foreign: 0, batches: 0 };
   const records = createRecords((spot) => readBack(spot));
@@ -352,10 +355,12 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
         stop();
       };
     },
-    question: (record, text) => {
+    question: async (record, text) => {
       const there = records.get(record);
       if (there === null) return false;
-      questions.push({ id: parts.newId(), record, text, at: new Date(clock()).toISOString() });
+      const asked = { id: parts.newId(), record, text, at: new Date(clock()).toISOString() };
+      await parts.keepQuestions([...questions, asked]);
+      questions.push(asked);
       void tell(there.writer);
       return true;
     },

@@ -53,21 +53,28 @@ export async function openDevices(path: string): Promise<Devices> {
   const kept = await readJson(path);
   const all = new Map((Array.isArray(kept) ? kept.filter(isDevice) : []).map((one) => [one.device, one]));
   let writing: Promise<void> = Promise.resolve();
-  /** One writing at a time: many phones join in the same moment. What could not be written does not count. */
-  const put = (one: Device): Promise<void> => {
+  let next: Promise<void> | null = null;
+  /** One writing at a time, and all that came meanwhile in the next one: many phones join in the same moment. */
+  const write = (): Promise<void> => {
+    next ??= writing.then(() => {
+      next = null;
+      const written = writeJson(path, [...all.values()]);
+      writing = written.catch(() => undefined);
+      return written;
+    });
+    return next;
+  };
+  /** What could not be written does not count. */
+  const put = async (one: Device): Promise<void> => {
     const before = all.get(one.device);
     all.set(one.device, one);
-    const written = writing.then(async () => {
-      try {
-        await writeJson(path, [...all.values()]);
-      } catch (error) {
-        if (before === undefined) all.delete(one.device);
-        else all.set(one.device, before);
-        throw error;
-      }
-    });
-    writing = written.catch(() => undefined);
-    return written;
+    try {
+      await write();
+    } catch (error) {
+      if (before === undefined) all.delete(one.device);
+      else all.set(one.device, before);
+      throw error;
+    }
   };
   return {
     all: () => [...all.values()],

@@ -2,14 +2,22 @@
 
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fromBase64url, importKey, inboxOf, type JoinCode, joinText } from '../link/index.ts';
+import {
+  fromBase64url,
+  importKey,
+  inboxOf,
+  isQuestion,
+  type JoinCode,
+  joinText,
+  type Question,
+} from '../link/index.ts';
 import { createStream, dialServers, isLetIn, type NodeLine } from '../link/node/index.ts';
 import type { Clock } from './clock.ts';
 import { type Desk, openDesk } from './desk.ts';
 import { type Devices, openDevices } from './devices.ts';
 import type { OpenDisk } from './disk.ts';
 import { type Incident, openIncident } from './incident.ts';
-import { writeText } from './json-file.ts';
+import { readJson, writeJson, writeText } from './json-file.ts';
 import { openLog } from './log.ts';
 import { leafUsersConfig, serverConfig, usersConfig } from './server/config.ts';
 import { runServer, type ServerProcess } from './server/process.ts';
@@ -79,6 +87,7 @@ export async function startPost(options: PostOptions): Promise<Post> {
   if (raw === null) throw new Error('the incident has no key');
   const key = await importKey(raw);
 
+  const questionsPath = join(folder, 'questions.json');
   const numbers = Array.from({ length: options.servers }, (_, index) => index);
   const homes = numbers.map((index) => join(folder, `server-${index + 1}`));
   const writeUsers = async (): Promise<void> => {
@@ -133,6 +142,8 @@ export async function startPost(options: PostOptions): Promise<Post> {
       key,
       line,
       devices,
+      questions: await readQuestions(questionsPath),
+      keepQuestions: (questions) => writeJson(questionsPath, questions),
       openLog: (each) =>
         openLog(
           join(options.logFolder ?? folder, 'log.ndjson'),
@@ -184,6 +195,11 @@ export async function startPost(options: PostOptions): Promise<Post> {
     await stopAll();
     throw error;
   }
+}
+
+async function readQuestions(path: string): Promise<readonly Question[]> {
+  const kept = await readJson(path);
+  return Array.isArray(kept) ? kept.filter(isQuestion) : [];
 }
 
 const VEHICLE_AGAIN = 2_000;
