@@ -1,45 +1,10 @@
 // What keeping a record costs as it grows: one append beside ten and beside ten thousand events, opening, and folding.
 
-import { type EventFacts, FORMAT, fold, type RecordEvent } from '../../src/record/index.ts';
+import { fold } from '../../src/record/index.ts';
 import { appendToLog, emptyEnd, openVault, readLog } from '../../src/record/store/index.ts';
 import { memoryShelf } from '../record/store/memory-shelf.ts';
 import type { Bench, Row } from './bench.ts';
-
-/** Invented talk: an utterance and the entry that it became, by turns. */
-function eventsOf(count: number): readonly RecordEvent[] {
-  const time = '2031-04-05T10:00:00Z';
-  return Array.from({ length: count }, (_, index): RecordEvent => {
-    const id = `bench-${index + 1}`;
-    const facts: EventFacts = { format: FORMAT, id, device: 'bench', seq: index + 1, time };
-    if (index % 2 === 0)
-      return {
-        ...facts,
-        kind: 'utterance',
-        payload: { text: 'left wrist swelling', heardAt: time, zone: 'UTC' },
-      };
-    const statement = {
-      kind: 'finding',
-      site: 'wrist',
-      side: 'left',
-      finding: 'swelling',
-      present: true,
-    } as const;
-    const utterance = `bench-${index}`;
-    const heard = 'left wrist swelling';
-    const payload = {
-      id,
-      statement,
-      at: time,
-      heardAt: time,
-      heard,
-      known: {},
-      doubt: [],
-      utterance,
-      group: utterance,
-    };
-    return { ...facts, kind: 'entered', payload };
-  });
-}
+import { eventsOf } from './events.ts';
 
 const FACTS = { id: 'bench', kind: 'invented', title: '', startedAt: '2031-04-05T10:00:00Z' } as const;
 

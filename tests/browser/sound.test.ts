@@ -38,8 +38,9 @@ beforeAll(async () => {
   await page.goto(inject('page'));
   await page.getByRole('button', { name: 'I have read this' }).click();
   await ready(page);
+  await page.getByRole('button', { name: 'Set up' }).click();
   await page.getByRole('button', { name: /Fetch the recogniser/ }).click();
-  await page.getByRole('button', { name: 'Listen', exact: true }).waitFor();
+  await page.getByRole('button', { name: 'Start listening' }).waitFor();
   await Promise.all(open.splice(0).map((context) => context.close()));
 }, 180_000);
 
@@ -219,5 +220,53 @@ describe('what was said', () => {
     await page.locator('html[data-kept="all"]').waitFor();
     expect(await clips(page)).toEqual({});
     expect(await page.locator('.hear-again').count()).toBe(0);
+  });
+
+  it('is heard no more once the page is locked, and can be heard again once it is open', async () => {
+    const own = mkdtempSync(join(tmpdir(), 'fieldsay-profile-'));
+    cpSync(prepared, own, { recursive: true });
+    const page = await start(own);
+    await page.addInitScript(watch);
+    await page.addInitScript(() => {
+      const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+      const tracks: MediaStreamTrack[] = [];
+      Object.assign(window, { tracks });
+      navigator.mediaDevices.getUserMedia = async (wanted) => {
+        const stream = await ask(wanted);
+        tracks.push(...stream.getTracks());
+        return stream;
+      };
+    });
+    await page.goto(inject('page'));
+    await ready(page);
+    await page.getByRole('button', { name: 'Records' }).click();
+    const form = page.locator('details', { hasText: 'Set a passphrase' });
+    await form.locator('summary').click();
+    await form.getByLabel('New passphrase').fill('seven marmots below the col');
+    await form.getByLabel('The same again').fill('seven marmots below the col');
+    await page.getByRole('button', { name: 'Set a passphrase' }).click();
+    await page.getByRole('button', { name: 'Lock now' }).waitFor();
+    await page.getByRole('button', { name: 'Close', exact: true }).click();
+    await page.getByRole('button', { name: 'Listen', exact: true }).click();
+    await page.locator('.said-words', { hasText: 'forearm' }).waitFor({ timeout: 60_000 });
+    await page.getByRole('button', { name: 'Lock', exact: true }).click();
+    await page.getByRole('heading', { name: 'Fieldsay is locked' }).waitFor();
+    const states = () =>
+      page.evaluate(() =>
+        (window as unknown as { tracks: MediaStreamTrack[] }).tracks.map((one) => one.readyState),
+      );
+    expect(await states()).toEqual(['ended']);
+    const before = await clips(page);
+    expect(Object.keys(before).length).toBeGreaterThan(0);
+    // The recording goes on; a locked page keeps and shows nothing of it.
+    await page.waitForTimeout(6000);
+    expect(await clips(page)).toEqual(before);
+    expect(await page.evaluate(() => document.documentElement.outerHTML)).not.toMatch(
+      /forearm|knee|swelling/i,
+    );
+    await page.getByLabel('Passphrase').fill('seven marmots below the col');
+    await page.getByRole('button', { name: 'Unlock', exact: true }).click();
+    await play(page, /^Hear again: LEFT forearm/);
+    expect((await watchedIn(page)).played).toHaveLength(1);
   });
 });

@@ -40,4 +40,34 @@ describe('the second page', () => {
     expect(complaints).toEqual([]);
     await leave();
   });
+
+  it('is locked with the first one, though the passphrase was set there only', async () => {
+    const { page, context, complaints, leave } = await visit(browser);
+    await say(page, 'left forearm swelling');
+    await page.locator('.saved[data-said="1"]').waitFor();
+    const second = await context.newPage();
+    await second.goto(inject('page'));
+    await ready(second);
+    await second.locator('.panel-entries .entry').waitFor();
+    await page.getByRole('button', { name: 'Records' }).click();
+    const form = page.locator('details', { hasText: 'Set a passphrase' });
+    await form.locator('summary').click();
+    await form.getByLabel('New passphrase').fill('seven marmots below the col');
+    await form.getByLabel('The same again').fill('seven marmots below the col');
+    await page.getByRole('button', { name: 'Set a passphrase' }).click();
+    await page.getByRole('button', { name: 'Lock now' }).click();
+    for (const one of [page, second]) {
+      await one.getByRole('heading', { name: 'Fieldsay is locked' }).waitFor();
+      expect(await one.evaluate(() => document.documentElement.outerHTML)).not.toMatch(/forearm|swelling/i);
+    }
+    // Each is opened by itself, and the one that writes goes on.
+    await page.getByLabel('Passphrase').fill('seven marmots below the col');
+    await page.getByRole('button', { name: 'Unlock', exact: true }).click();
+    await page.locator('.panel-entries .entry').waitFor();
+    await say(page, 'right knee swelling');
+    await page.locator('.saved[data-said="2"]').waitFor();
+    expect(await second.locator('.entry').count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await leave();
+  });
 });

@@ -45,6 +45,31 @@ describe('a turn to another patient', () => {
     expect(heard.state.entries).toMatchObject([{ kind: 'note', doubt: [expect.any(String)] }]);
   });
 
+  it.each([
+    ['patient eleven', 11],
+    ['go to patient 14', 14],
+    ['switch to casualty number twenty', 20],
+    ['back to patient twenty one', 21],
+    ['patient twenty nine', 29],
+  ])('is heard in %j, which is beyond ten', (text, meant) => {
+    const reader = realReader();
+    const begun = beginExam(reader, { device: 'field', startedAt: START, zone: 'UTC' });
+    const heard = hearUtterance(begun, reader, { text, heardAt: START + 1000, zone: 'UTC' });
+    expect(heard.events.flatMap((event) => turnIn(event) ?? [])).toEqual([{ meant, rest: null }]);
+  });
+
+  it('is not made of a number that no turn is known for', () => {
+    const reader = realReader();
+    const begun = beginExam(reader, { device: 'field', startedAt: START, zone: 'UTC' });
+    const heard = hearUtterance(begun, reader, {
+      text: 'go to patient thirty one',
+      heardAt: START + 1000,
+      zone: 'UTC',
+    });
+    expect(heard.events.flatMap((event) => turnIn(event) ?? [])).toEqual([]);
+    expect(heard.state.entries).toMatchObject([{ kind: 'note', text: 'go to patient thirty one' }]);
+  });
+
   it('is in no event but its own', () => {
     const reader = realReader();
     const begun = beginExam(reader, { device: 'field', startedAt: START, zone: 'UTC' });

@@ -43,19 +43,23 @@ export function OtherPatients() {
   if (several.length === 0) return null;
   return (
     <div class="patients">
-      {several.map(({ facts, summary }) => (
-        <button
-          key={facts.id}
-          type="button"
-          class="button small"
-          aria-label={`Turn to ${whoIs(summary)}`}
-          onClick={() => {
-            desk.turning.value = summary.patient;
-          }}
-        >
-          <span aria-hidden="true">{shapeOf(summary.patient)}</span> {summary.patient}
-        </button>
-      ))}
+      {several.length > 0 && (
+        <div class="patient-others">
+          {several.map(({ facts, summary }) => (
+            <button
+              key={facts.id}
+              type="button"
+              class="button small"
+              aria-label={`Turn to ${whoIs(summary)}`}
+              onClick={() => {
+                desk.turning.value = summary.patient;
+              }}
+            >
+              <span aria-hidden="true">{shapeOf(summary.patient)}</span> {summary.patient}
+            </button>
+          ))}
+        </div>
+      )}
     </div>
   );
 }
