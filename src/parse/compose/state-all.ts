@@ -61,6 +61,7 @@ function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
       while ((pieces[i + 1]?.from ?? end) < end) i++;
     } else if (piece.role === 'vital' && (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces)))
       stretch.push(asCsm(piece));
+    else if (isOfLimbs(pieces, i)) stretch.push({ ...piece, role: 'unknown' });
     else if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
       const isNow = !isFormer(talk, pieces, i) && !isDeniedSign(talk, pieces, i);
       const taken = isNow ? stateVital(talk, pieces, i) : 0;
@@ -99,6 +100,21 @@ function isDenied(pieces: readonly Piece[], i: number, reach: Reach): boolean {
   const isName = isLikely(piece, 'noun') || isLikely(piece, 'named');
   return reach.polarity(piece.from, !straight && !isName) === 'negated';
 }
+
+// "No response in the legs" is said of the legs and not of how awake somebody is.
+const isOfLimbs = (pieces: readonly Piece[], i: number): boolean => {
+  const [piece, next] = [pieces[i], pieces.slice(i + 1).find((one) => !isSmall(one, 'article'))];
+  if (piece === undefined || !marked(piece, 'vital', 'responsiveness') || next === undefined) return false;
+  return (
+    isSmall(next, 'preposition') &&
+    pieces[pieces.indexOf(next) + 1] !== undefined &&
+    leadsToSite(pieces, next)
+  );
+};
+
+const leadsToSite = (pieces: readonly Piece[], from: Piece): boolean =>
+  pieces.slice(pieces.indexOf(from) + 1).find(({ role }) => role !== 'small' && role !== 'side')?.role ===
+  'site';
 
 // "Left foot pale and cool" is said of the foot and not of the skin as a vital sign.
 const isOfSite = (piece: Piece, pieces: readonly Piece[]): boolean =>

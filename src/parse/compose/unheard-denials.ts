@@ -13,7 +13,12 @@ export function unheardDenials(talk: Talk, clause: Clause): readonly Piece[] {
     const run = runAround(clause.pieces, open, i);
     // "None at rest", "now it isn't": words of its own stand beside it.
     const says = run.some((one) => SAYS.has(one.role));
-    return says || (clause.mood === 'statement' && wordsIn(run) > 1 && isOfItself(piece)) ? run : [];
+    return says ||
+      (clause.mood === 'statement' &&
+        wordsIn(run) > 1 &&
+        (isOfItself(piece) || isTurned(clause.pieces[i - 1])))
+      ? run
+      : [];
   });
 }
 
@@ -41,6 +46,9 @@ function isDenial(piece: Piece): boolean {
     isSmall(piece, 'there')
   );
 }
+
+// "But not through".
+const isTurned = (before: Piece | undefined): boolean => before !== undefined && marked(before, 'contrast');
 
 const wordsIn = (run: readonly Piece[]): number => run.reduce((sum, { from, to }) => sum + to - from, 0);
 

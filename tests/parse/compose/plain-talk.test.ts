@@ -265,3 +265,26 @@ describe('words that go with what follows', () => {
     ],
   ]);
 });
+
+describe('words that mean another thing', () => {
+  check([
+    [
+      'jaw opens and closes okay, bite feels normal to him',
+      ['visit jaw', 'note: jaw opens and closes okay, bite feels normal to him'],
+    ],
+    ['no response in the legs', ['visit both leg', 'note: no response in the legs']],
+    ['numb between the legs? no', ['no numbness groin']],
+    ["lip's split but not through", ['laceration mouth', 'note: but not through']],
+    ['windpipe looks central to me', ['no tracheal-deviation trachea']],
+    ['fishhook through the left thumb', ['impaled-object left thumb']],
+    ['needle in', ['note: needle in']],
+    [
+      "right hand | can't bend the tip of the middle one",
+      ['visit right hand', 'limited-motion right middle-finger part=distal'],
+    ],
+    [
+      'pulse at the wrist is there, nail beds pink up in two seconds',
+      ['circulation hand', 'circulation hand capRefillSeconds=2'],
+    ],
+  ]);
+});

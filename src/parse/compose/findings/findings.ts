@@ -78,6 +78,8 @@ function findingAt(
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
   if (isOfTheRest(items, tokens, i) || isOfAThing(items, tokens, i)) return null;
   const phrases = phrasesAt(items, group);
+  // "A nail in the left palm", and nothing where no place follows ("the needle is in").
+  if (hasTag(island, 'before-site') && (group[0] ?? -1) < i) return null;
   // "Push against my hands, good": the examiner's own.
   if (hasTag(island, 'soft') && phrases.length > 0 && phrases.every(({ mine }) => mine)) return null;
   const sideless = phrases.every(({ sites }) => sites.every(({ sideKnown }) => sideKnown !== 'spoken'));
