@@ -1,6 +1,6 @@
 // The moods that colour the clause they stand in: somebody else's, the examiner's own, long ago, or put off till later.
 
-import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
+import { isSmall, likelyTag, marked, type Piece, type Role } from '../pieces/piece.ts';
 import type { Mood } from './clause.ts';
 import { moodOf } from './mood-words.ts';
 
@@ -14,6 +14,8 @@ export function colour(
   i: number,
 ): Mood | null {
   const mood = moodOf(piece);
+  // "History of a stent four years ago": a past that is told as such is not talk of long ago.
+  if (mood === 'past' && said.some((one) => likelyTag(one, 'topic') === 'past-history')) return null;
   if (mood === 'others' || mood === 'own' || mood === 'past') return mood;
   const namesOnly = said.some(({ role }) => role === 'site') && !said.some(({ role }) => STATING.has(role));
   const next = pieces.slice(i + 1).find(({ role }) => role !== 'small');

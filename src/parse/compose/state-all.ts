@@ -5,6 +5,7 @@ import { isPaused, spanned } from '../span.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
 import { stateExam } from './exam/exam.ts';
 import { itemsOf } from './exam/items.ts';
+import { splitOnset } from './history/split-onset.ts';
 import { stateHistory } from './history/history-said.ts';
 import { asCsm, isPulseOfLimb } from './limb-pulse.ts';
 import { type Reach, reachIn } from './negations/reach.ts';
@@ -44,7 +45,8 @@ function stateSides(talk: Talk, pieces: readonly Piece[]): void {
   if (after.length > 0) stateAll(talk, after);
 }
 
-function stateInOrder(talk: Talk, pieces: readonly Piece[]): void {
+function stateInOrder(talk: Talk, all: readonly Piece[]): void {
+  const pieces = splitOnset(talk.tokens, all);
   let stretch: Piece[] = [];
   const flush = () => {
     if (stretch.length > 0) stateExam(talk, stretch);
@@ -129,8 +131,19 @@ function isFormer(talk: Talk, pieces: readonly Piece[], i: number): boolean {
   const isWord = piece !== undefined && marked(piece, 'avpu') && piece.islands[0]?.slots.length === 0;
   if (isWord && /^(was|were|been)$/.test(talk.tokens[piece.from - 1]?.word ?? ''))
     return timeOf(talk, piece) === undefined;
+  if (piece !== undefined && isBefore(talk, piece)) return timeOf(talk, piece) === undefined;
   const earlier = pieces.slice(0, i - 1).some((one) => one.role === 'vital' && isPlaced(talk, one));
   return before !== undefined && earlier && isSmall(before, 'was') && marked(pieces[i] as Piece, 'bare');
+}
+
+const BEFORE = /^(before|beforehand|earlier|initially|previously|originally|prior)$/;
+
+// "Pulse one ten before the splint", "before the drug one sixty over ninety", and not "pulse ninety, before that …".
+function isBefore({ tokens }: Talk, { from, to }: Piece): boolean {
+  if (tokens[to - 1]?.pause === '' && BEFORE.test(tokens[to]?.word ?? '')) return true;
+  const lead: string[] = [];
+  for (let at = from - 1; at >= 0 && tokens[at]?.pause === ''; at--) lead.push(tokens[at]?.word ?? '');
+  return lead.some((word) => BEFORE.test(word));
 }
 
 // "Not alert", "does not respond to voice": a sign that is denied is none, and nobody can say what there is instead.

@@ -5,6 +5,7 @@ import type { Piece } from '../pieces/piece.ts';
 import { marked } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
 import { correct } from './corrections/correction.ts';
+import { lateTime } from './corrections/late-time.ts';
 import { answerFreely } from './history/free-answer.ts';
 import { isLight } from './light.ts';
 import { answer } from './questions/answer.ts';
@@ -18,6 +19,7 @@ import { stateFigureAnswer } from './vitals/vital-said.ts';
 /** Reads a statement in the light of the question that is open. */
 export function readStatement(talk: Talk, clause: Clause): void {
   const { asked } = talk.context;
+  if (asked === null && lateTime(talk, clause)) return;
   if (answerFreely(talk, clause, stateAll) || answerWithFigure(talk, clause)) return;
   // "I don't see any": a negation alone, in answer to a question.
   const bareNo = answerWord(clause) !== null && clause.pieces.every(isLight);

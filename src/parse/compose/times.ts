@@ -73,7 +73,8 @@ function scopeOf(
   if (leads) return { from: whole.from, to: next };
   if (!before && !after) return { from: past, to: times.length === 1 ? whole.to : piece.to };
   let first = at;
-  while (first > 0 && hasOnly(part, 'vital') && hasOnly(parts[first - 1] ?? [], 'vital')) first--;
+  // "Ten minutes ago pulse was one ten": what it leads is meant, and not the set before it.
+  while (before && first > 0 && hasOnly(part, 'vital') && hasOnly(parts[first - 1] ?? [], 'vital')) first--;
   return { from: Math.max(past, parts[first]?.[0]?.from ?? past), to: Math.min(spanned(part).to, next) };
 }
 

@@ -13,6 +13,14 @@ describe('care', () => {
     ['collar is on', ['collar']],
     ['blanket on for warming', ['warming']],
     ['oxygen at four litres a minute', ['oxygen text=oxygen at four litres a minute']],
+    ['gave a hundred of fentanyl', ['medication text=a hundred of fentanyl']],
+    ['fifteen litres on a non rebreather', ['oxygen text=fifteen litres on a non rebreather']],
+    ['hung a litre of warm saline', ['fluids text=hung a litre of warm saline']],
+    ['he is on ten litres by mask', ['oxygen text=he is on ten litres by mask']],
+    ['hydrocortisone one hundred IV', ['medication text=hydrocortisone one hundred IV']],
+    ['used his EpiPen', ['medication text=his EpiPen']],
+    ['burn dressings on both hands', ['dressing both hand']],
+    ['tourniquet high and tight on the left thigh', ['tourniquet left thigh']],
     ['two units of packed red cells running', ['medication text=two units of packed red cells running']],
     ['pushed fifty micrograms of sufentanil', ['medication text=fifty micrograms of sufentanil']],
     ['second dose of ketamine given', ['medication text=second dose of ketamine given']],
@@ -50,6 +58,7 @@ describe('care', () => {
     ['amputation of the left foot at the ankle, tourniquet on left lower leg', 'tourniquet left lower-leg'],
     ['left wrist deformed, splint on', 'splint left wrist'],
     ['left wrist splint on, right knee bruised', 'splint left wrist'],
+    ['gave fifty micrograms of fentanyl, left wrist swollen', 'medication text=fifty micrograms of fentanyl'],
   ])('is at the place that its "on" leads to: %s', (talk, expected) => {
     expect(read(talk, 'care')).toEqual([expected]);
   });

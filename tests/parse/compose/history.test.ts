@@ -54,6 +54,9 @@ describe('what a drug is taken for', () => {
         'past-history: asthma',
       ],
     ],
+    ['on apixaban and a blood pressure tablet', ['medications: on apixaban and a blood pressure tablet']],
+    ['history of a stent four years ago', ['past-history: a stent four years ago']],
+    ['history of asthma and epilepsy', ['past-history: asthma and epilepsy']],
     ['she has a blue puffer', ['medications: she has a blue puffer']],
     ['not on a blood thinner', ['no medications: not on a blood thinner']],
     [
@@ -71,6 +74,11 @@ describe('what happened', () => {
     ['kicked by the horse', ['mechanism: kicked by the horse']],
     ['trapped under the tractor', ['mechanism: trapped under the tractor']],
     ['found on the bathroom floor', ['mechanism: found on the bathroom floor']],
+    ['chest pain started suddenly', ['onset: started suddenly', 'pain chest']],
+    ['he was confused at first', ['symptoms: he was confused at first']],
+    ['found face down in the creek', ['mechanism: found face down in the creek']],
+    ['his right foot was crushed under a wheel', ['mechanism: his right foot was crushed under a wheel']],
+    ['allergic to nothing', ['no allergies: allergic to nothing']],
     ['never passed out', ['no events: never passed out']],
     ['denies hitting his head', ['no events: denies hitting his head']],
     ['did you black out? | no', ['no events: did you black out: no']],
@@ -101,6 +109,7 @@ describe('weight', () => {
   it.each([
     "can't put weight on her left foot",
     'not weight bearing on the right',
+    "couldn't stand up",
     'needle decompression right second intercostal space',
     'bagging him',
   ])('is none where a limb bears it, and the words stay whole: %s', (talk) => {

@@ -107,7 +107,7 @@ describe('an answer to a question of history or for a number', () => {
     ],
     [
       'did you feel dizzy before | no, I just caught an edge',
-      ['no symptoms: feel dizzy: no', 'mechanism: I just caught an edge'],
+      ['no symptoms: feel dizzy before: no', 'mechanism: I just caught an edge'],
     ],
     ['he denies he lost consciousness', ['no events: he lost consciousness']],
     ['when did you last eat | about noon, some soup', ['last-intake: about noon, some soup']],

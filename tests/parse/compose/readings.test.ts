@@ -13,6 +13,8 @@ describe('a reading that came from another', () => {
       ['blood-pressure systolic=90 diastolic=50'],
     ],
     ['pain was nine out of ten, now it is four', ['pain-score score=4']],
+    ["pain's a seven", ['pain-score score=7']],
+    ['pressure one eighteen over seventy by palp', ['blood-pressure systolic=118 diastolic=70']],
     ['sats coming up to ninety three', ['oxygen-saturation percent=93']],
   ])('is the one of now: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
@@ -25,6 +27,8 @@ describe('a reading that came from another', () => {
     'systolic below ninety',
     'sats eighty eight to ninety percent',
     'six to seven out of ten',
+    'pain two at rest, seven with movement',
+    'pulse one twenty before the fluids',
   ])('is none where the number is a bound or one end of a range, and the words stay: %s', (talk) => {
     expect(read(talk)).toEqual([`note: ${talk}`]);
   });
@@ -32,7 +36,9 @@ describe('a reading that came from another', () => {
   it.each([
     ['pulse around eighty', ['pulse rate=80']],
     ['heart rate is up to one thirty', ['pulse rate=130']],
-    ['pulse ninety, resps to follow', ['pulse rate=90', 'note: resps to']],
+    ['resps about twenty', ['respirations rate=20']],
+    ['pain six with movement', ['pain-score score=6']],
+    ['dilated pupils', ['pupils quality=dilated']],
   ])('is one where a single number is said: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
   });

@@ -1,11 +1,14 @@
 // A spoken time says when what is said with it was so, and nothing else. All talk here is invented; it is heard at 14:02.
 
 import { describe, expect, it } from 'vitest';
-import { BEGINS, statementsOf } from '../read.ts';
+import { BEGINS, framesOf, statementsOf } from '../read.ts';
 
 const MINUTE = 60_000;
 const minutesBefore = (talk: string) =>
   statementsOf(talk).map(({ at }) => (at === undefined ? null : (BEGINS - at) / MINUTE));
+
+const corrected = (talk: string): readonly (number | undefined)[] =>
+  framesOf(talk).flatMap((frame) => (frame.frame === 'correction' ? [frame.at] : []));
 
 describe('a spoken time', () => {
   it.each([
@@ -26,6 +29,7 @@ describe('a spoken time', () => {
     ['pulse eighty, resps sixteen at thirteen fifty', [12, 12]],
     ['at thirteen fifty pulse eighty, resps sixteen', [12, 12]],
     ['pulse eighty, resps sixteen, at thirteen fifty', [12, 12]],
+    ['pulse eighty, ten minutes ago pulse was one ten', [null, 10]],
   ])(
     'goes with what stands between the same commas, or with the whole set of readings: %s',
     (talk, expected) => {
@@ -47,4 +51,24 @@ describe('a spoken time', () => {
       expect(minutesBefore(talk)).toEqual([null]);
     },
   );
+});
+
+describe('a time said by itself', () => {
+  it.each([
+    ['collar on | that was at fourteen oh one', 1],
+    ['tourniquet on the right arm. time on, fourteen oh one', 1],
+    ['gave fifty micrograms of fentanyl | ten minutes ago', 10],
+    ['fell off a ladder. about an hour ago', 60],
+  ])('says when what was done or happened was so: %s', (talk, ago) => {
+    const [last] = corrected(talk);
+    expect(last === undefined ? null : Math.round((BEGINS - last) / MINUTE)).toBe(ago);
+  });
+
+  it.each([
+    'collar on | fourteen oh one',
+    'collar on | not at fourteen oh one',
+    'pulse eighty | at fourteen oh one',
+  ])('times nothing where it may be something else: %s', (talk) => {
+    expect(corrected(talk)).toEqual([]);
+  });
 });

@@ -4,7 +4,7 @@ import type { Care, CareStatement } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { type Island, tagOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
-import { around, type Span } from '../../span.ts';
+import { around, isPaused, type Span } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import type { Reach } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
@@ -62,7 +62,13 @@ const isDrug = (island: Island): boolean => tagOf(island, 'care') === 'medicatio
 function isNext(items: readonly Item[], tokens: readonly Token[], i: number, site: number): boolean {
   const between = items.slice(i + 1, site);
   const isReason = between.some((item) => tokens[wordsOf(item).from]?.word === 'for');
-  return site > i && !isReason && between.every((item) => hasRole(item, 'small') || hasRole(item, 'figure'));
+  const parted = items.slice(i, site).some((item) => isPaused(tokens, wordsOf(item)));
+  return (
+    site > i &&
+    !isReason &&
+    !parted &&
+    between.every((item) => hasRole(item, 'small') || hasRole(item, 'figure'))
+  );
 }
 
 function careAt(

@@ -1,7 +1,7 @@
 // The words that say what was given: a drug with its dose, or whatever follows a bare "gave".
 
 import { hasTag, type Island, tagOf } from '../../islands/island.ts';
-import type { Piece, Role } from '../../pieces/piece.ts';
+import { isLikely, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused, type Span } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { type Item, pieceOf } from '../sites/item.ts';
@@ -21,9 +21,12 @@ export function endOfRemedy(
   let named = false;
   for (const item of items.slice(i + 1)) {
     const next = pieceOf(item);
-    if (next === null || isPaused(tokens, { to: end }) || !REMEDY.has(next.role)) break;
+    if (next === null || isPaused(tokens, { to: end })) break;
+    // "Oral glucose" is given here, and not measured.
+    const isNamed = next.role === 'vital' && isLikely(next, 'heading');
+    if (!REMEDY.has(next.role) && !isNamed) break;
     end = next.to;
-    named ||= next.role === 'unknown';
+    named ||= next.role === 'unknown' || isNamed;
   }
   return named ? end : piece.to;
 }
@@ -50,7 +53,10 @@ const GIVING =
 function startOfRemedy(tokens: readonly Token[], piece: Piece, island: Island): number {
   if (hasTag(island, 'takes')) return island.slots[0]?.from ?? piece.to;
   // "Gave four milligrams of it" begins at the dose, "gave him paracetamol one gram" at the drug.
+  const wordAt = (at: number): string => tokens[at]?.word ?? '';
+  const most = Math.min(piece.to - 1, island.slots[0]?.from ?? piece.to);
   let from = piece.from;
-  while (from < piece.to - 1 && GIVING.test(tokens[from]?.word ?? '')) from++;
+  while (from < most && GIVING.test(wordAt(from)) && !/^(hundred|couple|half)$/.test(wordAt(from + 1)))
+    from++;
   return from;
 }

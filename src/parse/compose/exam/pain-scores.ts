@@ -1,6 +1,7 @@
 // "Left wrist, six out of ten" is how bad the pain is there; with no site it is the pain score.
 
-import { figureIn } from '../../pieces/piece.ts';
+import { hasTag } from '../../islands/island.ts';
+import { figureIn, type Piece } from '../../pieces/piece.ts';
 import { around, isPaused } from '../../span.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
@@ -21,6 +22,8 @@ export function statePainScores(
   for (const piece of items.flatMap((item) => pieceOf(item) ?? [])) {
     const [island] = piece.islands;
     if (island?.rule !== 'vitals.pain-score') continue;
+    // "Pain, a two inch cut": after "a" a number is a score only where nothing is counted in it.
+    if (hasTag(island, 'alone') && !endsThere(talk, items, piece)) continue;
     if (found.some((one) => one.spans.some((span) => span.from === piece.from))) continue;
     const read = vitalOf(island);
     if (read === null || read.statement.vital !== 'pain-score') continue;
@@ -44,6 +47,11 @@ export function statePainScores(
   }
   stateElliptic(talk, items, used);
 }
+
+const endsThere = (talk: Talk, items: readonly Item[], piece: Piece): boolean => {
+  const next = items[items.findIndex((item) => pieceOf(item) === piece) + 1];
+  return next === undefined || isPaused(talk.tokens, piece) || hasRole(next, 'small');
+};
 
 // "Pain seven out of ten at the hip, four at the wrist": a bare figure before another site goes on with the scores.
 function stateElliptic(talk: Talk, items: readonly Item[], used: Set<number>): void {

@@ -35,7 +35,7 @@ export function historyOf(
   if (topic === 'weight' && numberOf(island, 'weight') !== null) return weightOf(talk, island, piece);
   if (whole) return give(textOf(talk, from, to), to);
   const wholeOn = hasTag(island, 'whole-on');
-  const end = endOfText(talk.tokens, pieces, wholeOn || topic === 'mechanism', topic);
+  const end = endOfText(talk.tokens, pieces, wholeOn || LOOSE.has(topic), topic);
   if (wholeOn)
     return give(
       textOf(talk, from, end),
@@ -68,6 +68,9 @@ function conditionsIn(talk: Talk, pieces: readonly Piece[], end: number): readon
 const isAfterAnswer = (talk: Talk, from: number): boolean =>
   /^(no|nope|nah)$/.test(talk.tokens[from - 1]?.word ?? '') &&
   /^(i|we|he|she|they|it|my)$/.test(talk.tokens[from]?.word ?? '');
+
+// These go on over other history: "history of asthma and high blood pressure".
+const LOOSE: ReadonlySet<Topic> = new Set<Topic>(['mechanism', 'past-history']);
 
 function standsAlone(talk: Talk, [piece, next]: readonly Piece[]): boolean {
   if (piece === undefined || next === undefined || isPaused(talk.tokens, piece)) return true;

@@ -40,7 +40,7 @@ export function endOfText(
     if (piece === undefined) break;
     const pause = pauseAfter(tokens, pieces[k - 1] ?? { to: 1 });
     if (pause === 'end' || pause === 'ask') break;
-    const isReason = topic === 'medications' && namesReason(tokens, piece);
+    const isReason = topic === 'medications' && (namesReason(tokens, piece) || isOfDrug(tokens, piece));
     if (!isReason && isStrong(piece, pause !== '') && !(loose && piece.role === 'history' && pause === ''))
       break;
     if (pause !== '' && startsStatement(pieces, k)) break;
@@ -56,6 +56,10 @@ export function namesReason(tokens: readonly Token[], { from }: Pick<Piece, 'fro
     /^(his|her|my|their|the|a|an|high|low)$/.test(before) ? (tokens[from - 2]?.word ?? '') : before,
   );
 }
+
+// "And a blood pressure tablet".
+const isOfDrug = (tokens: readonly Token[], { to }: Piece): boolean =>
+  /^(tablets?|pills?|meds?|medications?|medicine)$/.test(tokens[to]?.word ?? '');
 
 // After a comma, a finding or a site that is not part of a plain list begins a statement of its own.
 function startsStatement(pieces: readonly Piece[], k: number): boolean {

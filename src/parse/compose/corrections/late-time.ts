@@ -1,0 +1,58 @@
+// "That was at fourteen ten": a time said by itself after care, or after what happened, says when that was so.
+
+import type { Statement } from '../../../terms/index.ts';
+import type { Clause } from '../../clauses/clause.ts';
+import { hasTag } from '../../islands/island.ts';
+import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
+import { spanned } from '../../span.ts';
+import { resolveTime, type SpokenTime } from '../../times/index.ts';
+import { place, spanOf, type Talk, textOf } from '../talk.ts';
+import { sameTarget } from './target.ts';
+
+/** Times what was last said anew; false where the clause is not a time alone, or nothing was said that has a moment. */
+export function lateTime(talk: Talk, clause: Clause): boolean {
+  const { context, utterance } = talk;
+  const time = timeAlone(talk, clause);
+  if (time === null || context.said.length === 0 || !context.said.every(hasMoment)) return false;
+  const { from, to } = spanned(clause.pieces);
+  const at = resolveTime(time, utterance.heardAt, utterance.zone);
+  for (const statement of context.said)
+    talk.frames.push({
+      frame: 'correction',
+      target: sameTarget(statement),
+      change: { change: 'statement', statement },
+      heard: textOf(talk, from, to),
+      span: spanOf(talk, from, to),
+      known: {},
+      doubt: [],
+      at,
+    });
+  place(talk, { from, to });
+  return true;
+}
+
+// A sign has a moment too, but a time alone after it may as well open the next set.
+const hasMoment = (statement: Statement): boolean =>
+  statement.kind === 'care' || (statement.kind === 'history' && statement.topic === 'mechanism');
+
+const LEAD =
+  /^(time|on|that|was|it|is|at|and|applied|given|put|went|so|this|of|application|happened|about|around|the|been|done)$/;
+
+function timeAlone(talk: Talk, { pieces }: Clause): SpokenTime | null {
+  const [piece, ...others] = pieces.filter(({ role }) => role === 'time');
+  const island = piece === undefined ? null : readingOf(piece, 'times.when');
+  const time = island?.slots.find((slot) => slot.time !== null)?.time ?? null;
+  if (piece === undefined || island === null || time === null || others.length > 0) return null;
+  if (!pieces.every((one) => one === piece || isLead(talk, one))) return null;
+  // Two bare numbers are a time only after words that say so: "time on, fourteen fourteen".
+  const isBare = hasTag(island, 'ago-only') && time.kind === 'clock';
+  return isBare && !pieces.some((one) => one !== piece && /^(time|on|at|was)$/.test(wordOf(talk, one)))
+    ? null
+    : time;
+}
+
+const wordOf = (talk: Talk, { from }: Piece): string => talk.tokens[from]?.word ?? '';
+
+const isLead = (talk: Talk, piece: Piece): boolean =>
+  !marked(piece, 'negation', 'before') &&
+  talk.tokens.slice(piece.from, piece.to).every(({ word }) => LEAD.test(word));
