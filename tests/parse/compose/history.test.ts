@@ -108,7 +108,7 @@ describe('an age', () => {
 describe('weight', () => {
   it.each([
     "can't put weight on her left foot",
-    'not weight bearing on the right',
+    'he could take some weight on the right leg',
     "couldn't stand up",
     'needle decompression right second intercostal space',
     'bagging him',

@@ -48,7 +48,7 @@ export function textOfCare(
 }
 
 const GIVING =
-  /^(gave|given|giving|administered|administering|pushed|pushing|hung|hanging|started|repeated|delivered|bolused|i|we|have|been|was|just|had|took|taken|has|got|he|she|him|her|them|a|an|some|the|of|about)$/;
+  /^(gave|given|giving|administered|administering|pushed|pushing|hung|hanging|started|repeated|used|delivered|bolused|i|we|have|been|was|just|had|took|taken|has|got|he|she|him|her|them|a|an|some|the|of|about)$/;
 
 function startOfRemedy(tokens: readonly Token[], piece: Piece, island: Island): number {
   if (hasTag(island, 'takes')) return island.slots[0]?.from ?? piece.to;
