@@ -16,9 +16,9 @@ const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
   ['history', file('history')],
   ['care', (island) => island.file === 'care' && island.rule !== 'care.removal'],
   ['limbs', rule('csm.limbs')],
-  ['vital', (island) => island.file === 'vitals' && !hasTag(island, 'heading')],
+  ['vital', (island) => island.file === 'vitals' && !hasTag(island, 'heading') && !isLevel(island)],
   ['csm', (island) => island.file === 'csm' && !hasTag(island, 'late')],
-  ['vital', file('vitals')],
+  ['vital', (island) => island.file === 'vitals' && !isLevel(island)],
   ['csm', (island) => island.file === 'csm' && hasTag(island, 'noun')],
   ['finding', rule('findings.finding')],
   ['site', file('sites')],
@@ -38,6 +38,9 @@ const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
   // A turn to another patient is told from talk of one by what stands beside it: see clauses/list-words.ts.
   ['patient', file('patients')],
 ];
+
+// "T four" is a vertebra, "T thirty six point one" a temperature.
+const isLevel = (island: Island): boolean => hasTag(island, 'short') && (island.slots[0]?.value ?? 0) < 25;
 
 function rule(name: string) {
   return (island: Island) => island.rule === name;

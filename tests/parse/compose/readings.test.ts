@@ -27,6 +27,7 @@ describe('a reading that came from another', () => {
     'systolic below ninety',
     'sats eighty eight to ninety percent',
     'six to seven out of ten',
+    'cap refill three to four seconds',
     'pain two at rest, seven with movement',
     'pulse one twenty before the fluids',
   ])('is none where the number is a bound or one end of a range, and the words stay: %s', (talk) => {
@@ -39,6 +40,10 @@ describe('a reading that came from another', () => {
     ['resps about twenty', ['respirations rate=20']],
     ['pain six with movement', ['pain-score score=6']],
     ['dilated pupils', ['pupils quality=dilated']],
+    ['GCS was fifteen, now it is thirteen', ['gcs total=13']],
+    ['sats ninety one percent, now ninety six', ['oxygen-saturation percent=96']],
+    ['SpO2 93% T 37.2', ['oxygen-saturation percent=93', 'temperature celsius=37.2']],
+    ['breathing is shallow at thirty', ['respirations rate=30 quality=shallow']],
   ])('is one where a single number is said: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
   });
@@ -98,6 +103,15 @@ describe('skin', () => {
     ['cold and wet', ['note: cold and wet']],
   ])('is told by its own words in any order: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
+  });
+
+  it('is free of pain where it is said to be', () => {
+    expect(read('left knee | pain free now', 'finding')).toEqual(['no pain left knee']);
+  });
+
+  it('has its pulse where that is said', () => {
+    expect(read('left hand | no pulse at the neck', 'csm')).toEqual([]);
+    expect(read('left hand | no pulse at the wrist', 'csm')).toEqual(['no circulation hand']);
   });
 
   it('is a person’s cold and not the limb’s in mind', () => {

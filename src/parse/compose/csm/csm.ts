@@ -8,7 +8,7 @@ import { around } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import type { Reach } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
-import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, phraseOf, phrasesAt, pieceOf } from '../sites/item.ts';
 import { looseSide } from '../sites/loose-side.ts';
 import { otherSide } from '../sites/side.ts';
 import { sideIn } from '../sites/side-in.ts';
@@ -18,7 +18,7 @@ import { aspectsOf, detailsOf } from './details.ts';
 import { withEllipses } from './ellipsis.ts';
 import type { ClauseCsm, FoundCsm } from './found-csm.ts';
 import { lateSeconds } from './late-seconds.ts';
-import { ALL_FOUR, endsOf, endsOfSites } from './limb-ends.ts';
+import { ALL_FOUR, endOf, endsOf, endsOfSites } from './limb-ends.ts';
 import { presenceAt, sharePresence } from './presence.ts';
 
 const isCsm = (item: Item): boolean => hasRole(item, 'csm');
@@ -73,11 +73,14 @@ function csmAt(
   const exceptedSide = except > i && !isExcepted ? sideIn(piecesAfter(items, except)) : null;
   // "Good pulses except in the right foot": how they are there nobody said.
   if (isExcepted && all === null) return null;
-  const { ends, endSpoken } = isExcepted
+  const meant = isExcepted
     ? { ends: othersThan(endsOfSites(spoken, null)), endSpoken: true }
     : isAll
       ? { ends: ALL_FOUR, endSpoken: true }
       : endsOf(island, spoken, mind, side?.side ?? null);
+  const { endSpoken } = meant;
+  // "No pulse at the neck": said of a place that is no limb's, and not of the limb in mind.
+  const ends = !endSpoken && isElsewhere(items, i) ? [] : meant.ends;
   // "When she moves it": moving shows a limb's end only where the end itself is named or in mind.
   const isWhole = phrases.length > 0 && spoken.every(({ site }) => site === 'arm' || site === 'leg');
   if (hasTag(island, 'ends') && !isAll && !isWhole && !isEndNamed(phrases.length > 0 ? spoken : mind))
@@ -162,6 +165,12 @@ const othersThan = (excepted: readonly LimbEnd[]): readonly LimbEnd[] =>
         ({ site, side }) => site === end.site && (side === end.side || side === 'both' || side === null),
       ),
   );
+
+const isElsewhere = (items: readonly Item[], i: number): boolean => {
+  const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'side'));
+  const phrase = phraseOf(items[at]);
+  return phrase?.led === true && phrase.sites.every(({ site }) => endOf(site) === null);
+};
 
 const ENDS: ReadonlySet<string> = new Set([
   'hand',

@@ -10,7 +10,9 @@ const MEASURED: ReadonlySet<Vital> = new Set<Vital>(['blood-pressure', 'oxygen-s
 
 const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part']);
 
-const isPlace = (piece: Piece): boolean => PLACE.has(piece.role);
+// A vertebra takes no cuff: "T thirty six" after a saturation is the next sign.
+const isPlace = (piece: Piece): boolean =>
+  PLACE.has(piece.role) && (piece.islands[0]?.slots.length ?? 0) === 0;
 const leads = (piece: Piece): boolean => isSmall(piece, 'preposition') || isSmall(piece, 'article');
 
 const isMeasured = (piece: Piece | undefined): boolean =>

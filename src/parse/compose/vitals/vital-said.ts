@@ -30,6 +30,8 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     isNumeral(talk, before);
   if (midway) return 0;
   const runsOn = next?.role === 'figure' && !next.weak && !isPaused(talk.tokens, piece);
+  // "Eighty, now ten minutes later …": what is counted in time is no reading.
+  if (hasTag(island, 'num', 'former') && isTimed(talk, piece)) return 0;
   const endsInNumber = island.slots.at(-1)?.to === piece.to;
   if (endsInNumber && (runsOn || opensRange(talk.tokens, pieces, i))) return 0;
   for (const reading of piece.islands.filter((one) => one.file === 'vitals')) {
@@ -43,6 +45,9 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   }
   return 0;
 }
+
+const isTimed = (talk: Talk, { to }: Piece): boolean =>
+  /^(second|minute|hour|day)s?$/.test(talk.tokens[to]?.word ?? '');
 
 const NUMERIC: ReadonlySet<Role> = new Set(['figure', 'unknown', 'time', 'small']);
 
