@@ -111,7 +111,7 @@ describe('skin', () => {
 
   it('has its pulse where that is said', () => {
     expect(read('left hand | no pulse at the neck', 'csm')).toEqual([]);
-    expect(read('left hand | no pulse at the wrist', 'csm')).toEqual(['no circulation hand']);
+    expect(read('left hand | no pulse at the wrist', 'csm')).toEqual(['no circulation left hand']);
   });
 
   it('is a person’s cold and not the limb’s in mind', () => {
