@@ -18,17 +18,20 @@ export function ageOf(talk: Talk, island: Island, { from, to }: Span): readonly 
   const said = numberOf(island, 'years');
   const months = numberOf(island, 'months');
   // "Mid sixties" is an age in words, and no number of years.
-  if (hasTag(island, 'words'))
-    return [
-      { statement: { kind: 'history', topic: 'age', text: textOf(talk, from, to) }, known: {}, from, to },
-    ];
-  if (said === null && months === null) return { topic: 'age', from, to };
-  const years = said ?? inRecordUnit({ value: months ?? 0, unit: 'month' })?.value ?? null;
-  if (years === null || !isAge(years)) return [];
+  const inWords = hasTag(island, 'words');
+  if (said === null && months === null && !inWords) return { topic: 'age', from, to };
+  const years =
+    said ?? (months === null ? null : (inRecordUnit({ value: months, unit: 'month' })?.value ?? null));
+  if (!inWords && (years === null || !isAge(years))) return [];
   const text = textOf(talk, from, to);
   const sex = tagOf(island, 'sex');
   return [
-    { statement: { kind: 'history', topic: 'age', text, years }, known: {}, from, to },
+    {
+      statement: { kind: 'history', topic: 'age', text, ...(years === null ? {} : { years }) },
+      known: {},
+      from,
+      to,
+    },
     ...(sex === null
       ? []
       : [{ statement: { kind: 'history', topic: 'sex', text: sex } as const, known: {}, from, to }]),

@@ -41,7 +41,14 @@ export function endOfText(
     const pause = pauseAfter(tokens, pieces[k - 1] ?? { to: 1 });
     if (pause === 'end' || pause === 'ask') break;
     const isReason = topic === 'medications' && (namesReason(tokens, piece) || isOfDrug(tokens, piece));
-    if (!isReason && isStrong(piece, pause !== '') && !(loose && piece.role === 'history' && pause === ''))
+    // "Is meant to take them but does not": no question.
+    const denies = piece.role === 'asking' && pieces[k + 1]?.role === 'negation';
+    if (
+      !isReason &&
+      !denies &&
+      isStrong(piece, pause !== '') &&
+      !(loose && piece.role === 'history' && pause === '')
+    )
       break;
     if (pause !== '' && startsStatement(pieces, k)) break;
     end = piece.to;
@@ -65,7 +72,8 @@ const isOfDrug = (tokens: readonly Token[], { to }: Piece): boolean =>
 function startsStatement(pieces: readonly Piece[], k: number): boolean {
   const [first, second] = pieces.slice(k, k + 4).filter((piece) => piece.role !== 'small');
   if (first === undefined || second === undefined) return false;
-  if (first.role === 'negation' || first.role === 'finding') return second.role !== 'unknown';
+  const denies = first.role === 'negation' || marked(first, 'negation', 'before');
+  if (denies || first.role === 'finding') return second.role !== 'unknown';
   const isPlace = first.role === 'side' || first.role === 'site';
   return isPlace && (second.role === 'finding' || second.role === 'site');
 }
