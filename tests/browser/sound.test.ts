@@ -157,6 +157,9 @@ describe('what was said', () => {
     await ready(page);
     await play(page, /^Hear again: LEFT forearm/);
     expect((await watchedIn(page)).played[0]?.seconds).toBeCloseTo(seconds, 2);
+    // The last words are heard again when that is asked for in words.
+    await say(page, 'hear that again');
+    await page.waitForFunction(() => (window as unknown as { watched: Watched }).watched.played.length > 1);
     const bytes = Object.values(kept).reduce((sum, size) => sum + size, 0);
     console.log(`sound of ${said} utterances: ${bytes} bytes on the disk`);
   });

@@ -142,6 +142,71 @@ describe('a record', () => {
     expect(await page.locator('.notice.trouble').count()).toBe(0);
   });
 
+  it('takes the room of sound when the disk is full: no word is lost for it', {
+    timeout: 240_000,
+  }, async () => {
+    const page = await arrive();
+    await say(page, 'left forearm swelling');
+    await page.locator('.saved[data-said="1"]').waitFor();
+    const sounds = (fill: boolean): Promise<number> =>
+      page.evaluate(
+        (isFill) =>
+          new Promise<number>((resolve, reject) => {
+            const request = indexedDB.open('fieldsay');
+            request.onerror = () => reject(request.error);
+            request.onsuccess = () => {
+              const transaction = request.result.transaction('kept', 'readwrite');
+              const store = transaction.objectStore('kept');
+              // What cannot be compressed takes its room on the disk.
+              const bytes = () => {
+                const data = new Uint8Array(300_000);
+                for (let at = 0; at < data.length; at += 60_000)
+                  crypto.getRandomValues(data.subarray(at, at + 60_000));
+                return data;
+              };
+              if (isFill)
+                for (let number = 0; number < 120; number += 1)
+                  store.put({ v: 1, key: 'invented', iv: new Uint8Array(12), data: bytes() }, [
+                    'clip',
+                    'invented-other',
+                    `x-${number}`,
+                  ]);
+              const counted = store.count(IDBKeyRange.bound(['clip'], ['clip', []]));
+              transaction.onabort = () => reject(transaction.error);
+              transaction.oncomplete = () => {
+                request.result.close();
+                resolve(counted.result);
+              };
+            };
+          }),
+        fill,
+      );
+    expect(await sounds(true)).toBe(120);
+    const usage = await page.evaluate(async () => (await navigator.storage.estimate()).usage ?? 0);
+    expect(usage).toBeGreaterThan(30_000_000);
+    const devtools = await page.context().newCDPSession(page);
+    const { origin } = new URL(inject('page'));
+    // Half of the sound has no room any more.
+    await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: usage - 18_000_000 });
+    let said = 1;
+    while ((await sounds(false)) === 120 && said < 60) {
+      said += 1;
+      await say(page, `right knee swelling, remark ${said}`);
+      await page.waitForTimeout(1500);
+    }
+    const left = await sounds(false);
+    console.log(`full after ${said} lines: ${left} of 120 sounds left`);
+    expect(left).toBeLessThan(120);
+    await page.getByText('sound that was kept before was let go').waitFor();
+    await page.locator(`.saved[data-said="${said}"]`).waitFor({ timeout: 60_000 });
+    await say(page, 'left ankle swelling');
+    await page.locator(`.saved[data-said="${said + 1}"]`).waitFor({ timeout: 60_000 });
+    await page.reload();
+    await ready(page);
+    await page.locator(`.saved[data-said="${said + 1}"]`).waitFor();
+    expect(await page.locator('.notice.trouble').count()).toBe(0);
+  });
+
   it('goes on in order when the clock is set back by an hour', async () => {
     const page = await arrive();
     await say(page, 'left forearm swelling');

@@ -164,6 +164,7 @@ describe('a full device', () => {
     expect(keeper.kept.value).toEqual({ record: 'r1', events: 1 });
     expect((await keeper.read('r1')).events).toHaveLength(1);
     expect(lies(shelf)).toEqual(['["clip","r1","d-1"]']);
+    expect(sounds.fault.value).toContain('was let go');
   });
 });
 

@@ -8,13 +8,19 @@ import { useTools } from './tools.ts';
 
 /** The patient in mind must stay in sight beside these, so they have a place of their own. */
 export function StandingNotices() {
-  const { desk } = useTools();
+  const { desk, heardSounds } = useTools();
+  const soundFault = heardSounds.fault.value;
   const fault = desk.keeper.fault.value;
   return (
     <div class="standing" role="status">
       {fault !== null && (
         <p class="notice trouble">
           <span>{fault}</span>
+        </p>
+      )}
+      {soundFault !== null && (
+        <p class="notice">
+          <span>{soundFault}</span>
         </p>
       )}
       <FollowNotice />

@@ -43,6 +43,8 @@ const STEP = 50;
 
 const NO_ROOM =
   'The device is nearly full: words are kept, and their sound is not. Free some room to keep sound again.';
+const LET_GO =
+  'The device is full: sound that was kept before was let go, so that words could be kept. Free some room.';
 const NOT_WRITTEN = 'The sound of what was said last could not be kept. Its words are.';
 
 interface Waiting {
@@ -135,7 +137,10 @@ export function createSounds({ shelf, door, keeper, choice, room }: SoundsParts)
       const all = await soundKept(shelf);
       const others = all.filter((one) => one.record !== open);
       const gone = [...others, ...all.filter((one) => one.record === open)].slice(0, STEP);
-      if (gone.length > 0) await shelf.write({ remove: gone.map(({ key }) => key) });
+      if (gone.length > 0) {
+        await shelf.write({ remove: gone.map(({ key }) => key) });
+        fault.value = LET_GO;
+      }
       for (const { record, utterance } of gone) lacks(record, utterance);
       return gone.length;
     },
