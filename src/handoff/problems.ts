@@ -9,6 +9,7 @@ import { type FindingEntry, isContrary } from './sentences/fact.ts';
 import { findingTold } from './sentences/finding.ts';
 import { foundTold } from './sentences/found.ts';
 import { type FactGroup, findingGroups } from './sentences/groups.ts';
+import { capital } from './sentences/list.ts';
 import { joined, type Told } from './sentences/told.ts';
 
 /** The standing answers that say the opposite of a present finding, in words, each with its time. */
@@ -33,7 +34,7 @@ export function problemsTold(input: HandoffInput, day: Day): readonly Told[] {
   const limbs = csmTold(input.entries, day, false).map((told) => ({ told, rank: rank(told.entries) }));
   const own = (input.problems ?? [])
     .filter(({ by, struck }) => by === 'responder' && !struck)
-    .map(({ text }): Told => ({ words: `${text} (added by the responder)`, entries: [] }));
+    .map(({ text }): Told => ({ words: `${capital(text)} (added by the responder)`, entries: [] }));
   const sorted = [...findings, ...limbs].sort((one, other) => one.rank - other.rank);
   return [...sorted.map(({ told }) => told), ...own];
 }

@@ -63,6 +63,8 @@ describe('the hearing grammar', () => {
     'back to patient one',
     'top problem is the left wrist',
     'strike the problem left knee',
+    'add a problem hypothermia',
+    'add internal bleeding to the problem list',
   ])('lets the tool be told: %s', (sentence) => {
     expect(says(NETWORK, sentence)).toBe(true);
   });

@@ -80,3 +80,30 @@ describe('a sign that is denied', () => {
     },
   );
 });
+
+describe('a coma scale whose parts do not make its sum', () => {
+  const QUESTION = 'Eyes 3, verbal 4, motor 6 make 13, and 14 was said: which is right?';
+  const asked = (talk: string) =>
+    statementsOf(talk).map(({ statement, doubt }) => [statement.kind, doubt] as const);
+  it.each([
+    'GCS eyes three, verbal four, motor six, total fourteen',
+    'GCS fourteen, eyes three, verbal four, motor six',
+    'E3 V4 M6 equals 14',
+  ])('is no reading, and its words are kept with one question: %s', (talk) => {
+    expect(asked(talk)).toEqual([['note', [QUESTION]]]);
+  });
+  it('said in two breaths leaves both, each with the question', () => {
+    expect(asked('eyes three, verbal four, motor six. GCS fourteen')).toEqual([
+      ['vital', [QUESTION]],
+      ['vital', [QUESTION]],
+    ]);
+  });
+  it.each([
+    'GCS eyes three, verbal four, motor six, so thirteen',
+    'eyes three, verbal four, motor six. GCS thirteen',
+    'GCS fourteen',
+    'eyes three, verbal four, motor six',
+  ])('and one that fits asks nothing: %s', (talk) => {
+    expect(asked(talk)).toEqual([['vital', []]]);
+  });
+});

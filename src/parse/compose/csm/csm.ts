@@ -13,13 +13,20 @@ import { looseSide } from '../sites/loose-side.ts';
 import { otherSide } from '../sites/side.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { sitesOf } from '../sites/sides.ts';
-import { BOUNDS, isWithin } from '../vitals/vital-read.ts';
+import { BOUNDS, isWholeWithin, isWithin } from '../vitals/vital-read.ts';
 import { aspectsOf, detailsOf } from './details.ts';
 import { withEllipses } from './ellipsis.ts';
 import type { ClauseCsm, FoundCsm } from './found-csm.ts';
 import { lateSeconds } from './late-seconds.ts';
 import { ALL_FOUR, endOf, endsOf, endsOfSites } from './limb-ends.ts';
 import { presenceAt, sharePresence } from './presence.ts';
+
+/**
+ * Grades of muscle power: 0 no contraction, 1 a flicker, 2 to 5 active movement. Source: Medical Research Council, Aids to the
+ * Investigation of Peripheral Nerve Injuries, Memorandum No. 45, 1976 (read). What only flickers does not move.
+ */
+const FULL_STRENGTH = 5;
+const NO_MOVEMENT = 1;
 
 const isCsm = (item: Item): boolean => hasRole(item, 'csm');
 
@@ -89,6 +96,9 @@ function csmAt(
   const seconds = numberOf(island, 'seconds') ?? late?.value ?? null;
   // No refill takes so long: the number was misheard, and the words stay as a note.
   if (seconds !== null && !isWithin(seconds, BOUNDS.refill)) return null;
+  // Nor has the scale of strength any other grade: the words stay as a note.
+  const grade = numberOf(island, 'strength');
+  if (grade !== null && !isWholeWithin(grade, [0, FULL_STRENGTH])) return null;
   if (hasTag(island, 'spoken-site') && !endSpoken) return null;
   // "Toes move" tells of the toes; "move your toes" tells the patient what to do.
   if (hasTag(island, 'behind') && group.every((site) => site > i)) return null;
@@ -111,7 +121,7 @@ function csmAt(
     piece,
     aspects: aspectsOf(island),
     ends: kept,
-    present: presence.present,
+    present: grade !== null && grade <= NO_MOVEMENT ? false : presence.present,
     endSpoken,
     group: isExcepted ? [] : group,
     details: {

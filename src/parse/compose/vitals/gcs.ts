@@ -26,6 +26,30 @@ export function totalOf({ eye, verbal, motor, total }: Scores): number | 'misfit
   return parts.includes('NT') ? null : (total ?? sum);
 }
 
+/** The one short question about parts that do not make the total that was said with them; null where they do. */
+export function misfitOf(scores: Scores): string | null {
+  if (totalOf(scores) !== 'misfit') return null;
+  const { eye, verbal, motor, total } = scores;
+  const sum = Number(eye) + Number(verbal) + Number(motor);
+  return `Eyes ${eye}, verbal ${verbal}, motor ${motor} make ${sum}, and ${total} was said: which is right?`;
+}
+
+/** The question of an island whose parts do not make its total; null for any other. */
+export function misfitIn(island: Island): string | null {
+  const part = (name: 'eye' | 'verbal' | 'motor') => {
+    const said = tagOf(island, name);
+    const score = said === null ? numberOf(island, name) : Number(said);
+    return isWholeWithin(score, [1, MOST[name]]) ? { [name]: score } : {};
+  };
+  const total = numberOf(island, 'total');
+  return misfitOf({
+    ...part('eye'),
+    ...part('verbal'),
+    ...part('motor'),
+    ...(total === null ? {} : { total }),
+  });
+}
+
 /** The coma scale of an island. */
 export function gcsOf(island: Island): Read {
   const parts: { eye?: GcsPart; verbal?: GcsPart; motor?: GcsPart } = {};

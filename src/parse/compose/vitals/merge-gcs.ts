@@ -1,7 +1,7 @@
 // "Eyes three. Verbal four, motor six. GCS thirteen." is one Glasgow Coma Scale, however many breaths it took.
 
 import type { Frame, StatementFrame } from '../../frame.ts';
-import { type Scores, totalOf } from './gcs.ts';
+import { misfitOf, type Scores, totalOf } from './gcs.ts';
 
 /** The frames of one utterance with the parts of a coma scale joined, where they add up; else as they were. */
 export function mergeGcs(frames: readonly Frame[], text: string): readonly Frame[] {
@@ -11,12 +11,15 @@ export function mergeGcs(frames: readonly Frame[], text: string): readonly Frame
   const values = scales.map(scoresOf);
   const keys = values.flatMap((value) => Object.keys(value).filter((key) => key !== 'total'));
   const totals = new Set(values.flatMap((value) => value.total ?? []));
-  // A part or a total that was said twice and differently belongs to two scales.
+  // A part or a total that was said twice and differently belongs to two scales; a total that was only added up is not said.
+  const said = scales.flatMap((one) => (one.known.total === undefined ? (scoresOf(one).total ?? []) : []));
+  const question = new Set(keys).size < keys.length ? null : misfitIn(values, said);
+  if (question !== null) return frames.map((frame) => (isGcs(frame) ? asking(frame, question) : frame));
   if (new Set(keys).size < keys.length || totals.size > 1) return frames;
   const joined: Scores = Object.assign({}, ...values);
   const total = totalOf(joined);
   if (total === 'misfit') return frames;
-  const { total: said, ...parts } = joined;
+  const { total: sum, ...parts } = joined;
   const span = [
     Math.min(...scales.map((one) => one.span[0])),
     Math.max(...scales.map((one) => one.span[1])),
@@ -25,7 +28,7 @@ export function mergeGcs(frames: readonly Frame[], text: string): readonly Frame
     ...first,
     span,
     heard: text.slice(...span),
-    known: said === undefined && total !== null ? { total: 'inferred' } : {},
+    known: sum === undefined && total !== null ? { total: 'inferred' } : {},
     statement: { kind: 'vital', vital: 'gcs', value: { ...parts, ...(total === null ? {} : { total }) } },
   };
   return frames.flatMap((frame): Frame[] => (frame === first ? [one] : isGcs(frame) ? [] : [frame]));
@@ -36,3 +39,15 @@ const isGcs = (frame: Frame): frame is StatementFrame =>
 
 const scoresOf = (frame: StatementFrame): Scores =>
   frame.statement.kind === 'vital' && frame.statement.vital === 'gcs' ? frame.statement.value : {};
+
+/** The question of parts and a sum that were said apart and do not fit; null where they do, or where no sum was said. */
+function misfitIn(values: readonly Scores[], said: readonly number[]): string | null {
+  const [total, other] = [...new Set(said)];
+  if (total === undefined || other !== undefined) return null;
+  return misfitOf({ ...Object.assign({}, ...values), total });
+}
+
+const asking = (frame: StatementFrame, question: string): StatementFrame => ({
+  ...frame,
+  doubt: [...frame.doubt, question],
+});

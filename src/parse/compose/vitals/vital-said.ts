@@ -6,7 +6,8 @@ import { readNumbers } from '../../numbers/index.ts';
 import { figureIn, likelyTag, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused, spanned } from '../../span.ts';
 import { isLight } from '../light.ts';
-import { bear, place, type Said, state, type Talk } from '../talk.ts';
+import { bear, place, type Said, state, type Talk, textOf } from '../talk.ts';
+import { misfitIn } from './gcs.ts';
 import { isBounded, opensRange } from './inexact.ts';
 import { placeAfter, placeBefore } from './measured-at.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
@@ -43,7 +44,16 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     settle(talk, { ...read, from, to, doubt });
     return 1 + after;
   }
-  return 0;
+  return askWhichHolds(talk, piece) ? 1 : 0;
+}
+
+// A coma scale whose parts do not make its sum is no reading, and the words are kept with the question that settles it.
+function askWhichHolds(talk: Talk, piece: Piece): boolean {
+  const [question] = piece.islands.flatMap((one) => (one.file === 'vitals' ? (misfitIn(one) ?? []) : []));
+  if (question === undefined) return false;
+  const { from, to } = piece;
+  settle(talk, { statement: { kind: 'note', text: textOf(talk, from, to) }, from, to, doubt: [question] });
+  return true;
 }
 
 const isTimed = (talk: Talk, { to }: Piece): boolean =>
