@@ -36,6 +36,9 @@ function presentOf(phrase: Phrase): boolean | null {
   const seconds = secondsOf(phrase);
   // Schriger DL, Baraff L. Ann Emerg Med 1988;17:932-935: two seconds as the upper limit of normal.
   if (seconds !== undefined) return seconds <= 2;
+  // Medical Research Council, Memorandum No. 45, 1976: what has no contraction, or a flicker of one, does not move.
+  const { strength } = phrase.numbers;
+  if (strength !== undefined && strength <= 1) return false;
   const warmth = phrase.tag('warmth');
   if (warmth !== null) return warmth === 'warm';
   if (phrase.tag('csm-warmth') !== null) return true;
