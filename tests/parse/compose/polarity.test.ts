@@ -16,6 +16,11 @@ describe('a denial', () => {
     ],
     ['no tracheal deviation', ['no tracheal-deviation trachea']],
     ['belly is not rigid', ['no rigidity abdomen']],
+    ['no other deformity of the left knee', ['no deformity left knee']],
+    [
+      'left knee swelling, no other wounds of the right thigh',
+      ['swelling left knee', 'no laceration right thigh'],
+    ],
   ])('covers its list: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
   });
