@@ -21,6 +21,10 @@ describe('care', () => {
     ['used his EpiPen', ['medication text=his EpiPen']],
     ['burn dressings on both hands', ['dressing both hand']],
     ['tourniquet high and tight on the left thigh', ['tourniquet left thigh']],
+    ['chest seal on the left', ['chest-seal left chest']],
+    ['tourniquet time on the right arm is fourteen oh one', ['tourniquet right arm']],
+    ['reduced the right ankle', ['reduction right ankle']],
+    ['gave her sweet tea', ['fluids']],
     ['two units of packed red cells running', ['medication text=two units of packed red cells running']],
     ['pushed fifty micrograms of sufentanil', ['medication text=fifty micrograms of sufentanil']],
     ['second dose of ketamine given', ['medication text=second dose of ketamine given']],
@@ -46,6 +50,8 @@ describe('care', () => {
     'left thigh still oozing around the packing',
     'bleeding through the dressing on his arm',
     'tender under the splint',
+    'no pain meds given yet',
+    'converted the tourniquet',
     'after the splint cap refill is two seconds in the left foot',
   ])('is none where it is only spoken of: %s', (talk) => {
     expect(read(talk, 'care')).toEqual([]);

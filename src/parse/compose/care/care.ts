@@ -1,6 +1,6 @@
 // Composes care given, with the site it was given at and what was given.
 
-import type { Care, CareStatement } from '../../../terms/index.ts';
+import type { Care, CareStatement, Site } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { type Island, tagOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
@@ -82,7 +82,10 @@ function careAt(
 ): FoundCare {
   const phrases = phrasesAt(items, group);
   const refs = sitesOf(phrases, mind);
-  const side = refs.some((ref) => ref.side === null) ? looseSide(items, talk.tokens, i, mind) : null;
+  // "Chest seal on the right": a thing that goes on one place has its side alone.
+  const home = refs.length === 0 ? (tagOf(island, 'home') as Site | null) : null;
+  const isOpen = home !== null || refs.some((ref) => ref.side === null);
+  const side = isOpen ? looseSide(items, talk.tokens, i, mind) : null;
   const text = textOfCare(talk.tokens, items, i, piece, island);
   const statement: CareStatement = {
     kind: 'care',
@@ -98,7 +101,13 @@ function careAt(
   return {
     statements:
       refs.length === 0
-        ? [{ statement, known: {} }]
+        ? [
+            {
+              statement:
+                home === null || side === null ? statement : { ...statement, site: home, side: side.side },
+              known: {},
+            },
+          ]
         : refs.map((ref) => ({
             statement: { ...statement, site: ref.site, side: ref.side ?? side?.side ?? null },
             known: ref.side === null ? {} : knownSide(ref.sideKnown),
