@@ -1,6 +1,6 @@
 // A visit to the built page in a browser of its own, which notes every complaint and every request that leaves.
 
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium, type Locator, type Page } from 'playwright-core';
 import { inject } from 'vitest';
 
 export interface Visit {
@@ -94,4 +94,28 @@ export async function playAll(page: Page, title: string): Promise<void> {
   await page.getByRole('button', { name: 'All at once' }).click();
   await page.getByRole('button', { name: `Play “${title}”` }).click();
   await page.getByText('INVENTED EXAM').waitFor();
+}
+
+/**
+ * Confirms whatever waits on the entries panel, each at its own button, by `press`. A press that the list refuses, as it
+ * had just moved, is made again, as a person would; an entry that cannot be confirmed is an error.
+ */
+export async function confirmAll(
+  page: Page,
+  press: (one: Locator) => Promise<void> = (one) => one.click(),
+): Promise<void> {
+  const heard = page.locator('.panel-entries .group .entry.heard');
+  for (let tries = 0; tries < 60; tries += 1) {
+    const left = await heard.count();
+    if (left === 0) return;
+    await press(heard.locator('.entry-confirm').first());
+    await page
+      .waitForFunction(
+        (before) => document.querySelectorAll('.panel-entries .group .entry.heard').length < before,
+        left,
+        { timeout: 2000 },
+      )
+      .catch(() => undefined);
+  }
+  throw new Error(`${await heard.count()} entries are still not confirmed`);
 }
