@@ -37,6 +37,10 @@ export interface Decoder {
   begin(): Decoding;
   /** the best way through the network for the whole of the sound */
   decode(sound: Float32Array): Decoded;
+  /** more words, each with the ways to say it; none that it knows already */
+  learn(words: ReadonlyMap<string, readonly string[]>): void;
+  /** another network; what was listened for is forgotten */
+  listenFor(network: Network): void;
   /** the phones of every way to say a word; empty for one it does not know */
   waysToSay(word: string): readonly string[];
   close(): void;
@@ -83,6 +87,10 @@ export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder
   return {
     begin: () => begin(module, decoder),
     decode: (sound) => decode(module, decoder, sound),
+    learn: (words) => {
+      if (words.size > 0) addWords(decoder, words);
+    },
+    listenFor: (network) => setNetwork(module, decoder, network),
     waysToSay: (word) => waysToSay(decoder, word),
     close: () => decoder.delete(),
   };

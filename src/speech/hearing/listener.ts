@@ -11,6 +11,7 @@ import { chunksOf } from './chunks.ts';
 import { type HearingFiles, listed } from './hearing-files.ts';
 import type { HearingGrammar } from './network-of-files.ts';
 import { withoutScraps } from './scraps.ts';
+import { createSecondHearing } from './second-hearing.ts';
 import type { Segment } from './segments.ts';
 import { trustOf } from './trust.ts';
 import type { HeardUtterance } from './utterance.ts';
@@ -31,12 +32,15 @@ export interface Listener {
 /** A part with less than this on the whole was not said in these words. */
 const LEAST_TRUST = 0.4;
 
+/** A word that might as well have been another of its kind keeps so much of its trust: less than a half of all. */
+const RIVALLED = 0.49;
+
 /** Loads both decoders; throws where the model's files are damaged. */
 export function createListener(
   module: SoundModule,
   model: ModelFiles,
   files: HearingFiles,
-  { network }: HearingGrammar,
+  { network, near }: HearingGrammar,
 ): Listener {
   const pronunciations = readPronunciations(files.pronunciations);
   const likened = new Map(listed(files.commonWords).map((word) => [aside(word), word]));
@@ -47,6 +51,8 @@ export function createListener(
     pronunciations: new Map(PHONES.map((phone) => [aside(phone), [phone]])),
     network: () => fillerNetwork(PHONES.map(aside)),
   });
+  const canSay = (word: string): boolean => grammar.waysToSay(word).length > 0;
+  const second = createSecondHearing(module, withoutDictionary(model), near(canSay), grammar.waysToSay);
   let open: { readonly words: Decoding; readonly free: Decoding } | null = null;
   const push = (sound: Float32Array): void => {
     open ??= { words: grammar.begin(), free: phones.begin() };
@@ -69,14 +75,16 @@ export function createListener(
       }
       const [free, words] = [open?.free.end().words ?? [], open?.words.end().words ?? []];
       open = null;
-      return free.length === 0
-        ? []
-        : utterancesOf(withoutScraps(partsOf(words, trustOf(words, free))), start, end);
+      if (free.length === 0) return [];
+      const rivals = second.rivals(words, sound);
+      const trust = trustOf(words, free).map((value, at) => (rivals[at] === true ? value * RIVALLED : value));
+      return utterancesOf(withoutScraps(partsOf(words, trust)), start, end);
     },
     close: () => {
       drop();
       grammar.close();
       phones.close();
+      second.close();
     },
   };
 }

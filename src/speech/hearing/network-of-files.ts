@@ -4,6 +4,7 @@ import { type GrammarErrors, linkGrammars } from '../../jsgf/index.ts';
 import { type Network, networkOf } from '../network/network.ts';
 import { asideGrammar } from './aside.ts';
 import { type HearingFiles, listed } from './hearing-files.ts';
+import { type NearWords, nearWords } from './near.ts';
 
 /** What is listened for: one utterance. */
 const ROOT = 'hearing.utterance';
@@ -12,6 +13,7 @@ const ROOT = 'hearing.utterance';
 export interface HearingGrammar {
   readonly kind: 'grammar';
   readonly network: (canHear: (word: string) => boolean) => Network;
+  readonly near: (canHear: (word: string) => boolean) => NearWords;
 }
 
 /** Links the grammars; the hearing grammar must be among them. */
@@ -21,6 +23,7 @@ export function hearingGrammar(files: HearingFiles): HearingGrammar | GrammarErr
   const set = linked.grammars;
   return {
     kind: 'grammar',
+    near: (canHear) => nearWords(set, canHear),
     network: (canHear) => networkOf({ set, canHear }, ROOT),
   };
 }

@@ -46,6 +46,8 @@ export interface Score {
   readonly invented: boolean;
   /** either of the two, but marked */
   readonly marked: boolean;
+  /** what is true is marked too, so that it is asked about for nothing */
+  readonly asked: boolean;
   /** entries heard, of whatever kind but notes */
   readonly entries: number;
 }
@@ -78,6 +80,7 @@ export function scoreOf(said: readonly Fact[], heard: readonly Fact[]): Score {
     wrong: bare.some(isAboutSaid),
     invented: bare.some((one) => !isAboutSaid(one)),
     marked: marked.length > 0,
+    asked: heard.some((one) => isMarked(one) && !untrue.includes(one)),
     entries: heard.length,
   };
 }

@@ -3,8 +3,8 @@
 import type { Benched, Condition } from './sentence.ts';
 
 export const HEADINGS = [
-  '| set | voice | wind | sentences right | slots right | word errors | refused | wrong, unmarked | invented, unmarked | marked | ordinary talk that enters | work / sound | words shown, p50 / p95 | settled, p50 / p95 |',
-  '| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |',
+  '| set | voice | wind | sentences right | slots right | word errors | refused | wrong, unmarked | invented, unmarked | marked | true but asked about | ordinary talk that enters | work / sound | words shown, p50 / p95 | settled, p50 / p95 |',
+  '| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |',
 ].join('\n');
 
 const percent = (part: number, whole: number): string =>
@@ -56,6 +56,10 @@ export function rowOf(
     ),
     percent(
       count(({ score }) => score.marked),
+      exam.length,
+    ),
+    percent(
+      count(({ score }) => score.asked),
       exam.length,
     ),
     percent(enters, talk.length),
