@@ -12,10 +12,24 @@ export interface Recording {
   readonly cut: string | null;
 }
 
+// A person who waits sees how far it has come; what is written to a file or another program is not disturbed.
+const { stderr } = process;
+
+function showProgress(seconds: number): void {
+  const whole = Math.floor(seconds);
+  if (stderr.isTTY)
+    stderr.write(`\rheard ${Math.floor(whole / 60)} min ${String(whole % 60).padStart(2, '0')} s`);
+}
+
+function clearProgress(): void {
+  if (stderr.isTTY) stderr.write('\r\u001b[K');
+}
+
 /** Hears a WAV file; a string says why it cannot be heard, as a clause after its name. Throws what reading a file throws. */
 export async function readRecording(path: string, { startedAt, zone }: Default): Promise<Recording | string> {
   if ((await stat(path)).isDirectory()) return 'is a folder, not a file';
-  const heard = await hearFile(path, hearingSetup());
+  const heard = await hearFile(path, { ...hearingSetup(), come: showProgress });
+  clearProgress();
   if (heard.kind === 'unheard') return heard.why;
   const utterances = heard.utterances.map(({ text, start, ...how }) => ({
     text,

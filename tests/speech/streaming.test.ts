@@ -2,42 +2,17 @@
 // are fakes; the words are invented.
 
 import { describe, expect, it } from 'vitest';
-import type { SoundModule } from '../../src/speech/engine/sound-module.ts';
 import { withFloor } from '../../src/speech/hearing/floor.ts';
 import { PAUSES, type Piece, segmenter } from '../../src/speech/hearing/segments.ts';
 import { isWhole } from '../../src/speech/hearing/whole.ts';
+import { fakeDetector } from './fake-detector.ts';
 
 const RATE = 16_000;
-const FRAME = 480;
-
-/** Takes loud frames for speech at once, and tells of an end when it is a window old, as the package's detector does. */
-function fakeModule(): SoundModule {
-  class Endpointer {
-    private time = 0;
-    private lastLoud = -1;
-    private start = 0;
-    private isIn = false;
-    get_frame_size = () => FRAME;
-    get_in_speech = () => this.isIn;
-    get_speech_start = () => this.start;
-    get_speech_end = () => this.lastLoud;
-    process = (frame: Float32Array) => {
-      const isLoud = frame.some((sample) => Math.abs(sample) > 0.1);
-      if (isLoud && !this.isIn) [this.isIn, this.start] = [true, this.time];
-      this.time += FRAME / RATE;
-      if (isLoud) this.lastLoud = this.time;
-      if (this.isIn && this.time - this.lastLoud >= 0.3) this.isIn = false;
-      return null;
-    };
-  }
-  return { Endpointer } as unknown as SoundModule;
-}
-
 const sound = (seconds: number, value: number) => new Float32Array(Math.round(seconds * RATE)).fill(value);
 
 /** Each piece with the time of the stream when it came, in blocks of a twentieth of a second. */
 function hear(isWholeNow: boolean, ...stretches: readonly (readonly [seconds: number, value: number])[]) {
-  const segments = segmenter(fakeModule(), () => isWholeNow);
+  const segments = segmenter(fakeDetector(), () => isWholeNow);
   const came: { readonly piece: Piece; readonly at: number }[] = [];
   let time = 0;
   for (const [seconds, value] of stretches)

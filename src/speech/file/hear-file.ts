@@ -2,25 +2,30 @@
 
 import { Worker } from 'node:worker_threads';
 import type { HearingFiles } from '../hearing/hearing-files.ts';
-import type { ThreadTask } from './hear-in-thread.ts';
+import type { FromThread, ThreadTask } from './hear-in-thread.ts';
 import type { HeardFile, Unheard } from './hear-sound.ts';
 
 /** What the hearing is told, and `thread`, the address of thread.mjs: a bundled program does not know where it lies. */
 export interface HearingSetup {
   readonly files: HearingFiles;
   readonly thread: URL;
+  /** told now and then how many seconds of sound were heard */
+  readonly come?: (seconds: number) => void;
 }
 
 /**
  * The utterances of a WAV recording: any rate, mono or stereo. The file must be there and readable; a fault of the
  * program in the thread, or a package that is not installed, rejects.
  */
-export function hearFile(path: string, { files, thread }: HearingSetup): Promise<HeardFile | Unheard> {
+export function hearFile(path: string, { files, thread, come }: HearingSetup): Promise<HeardFile | Unheard> {
   return new Promise((resolve, reject) => {
     const task: ThreadTask = { path, files };
     // The program's own loaders are not handed on: the thread brings what it needs.
     const worker = new Worker(thread, { workerData: task, execArgv: [] });
-    worker.once('message', resolve);
+    worker.on('message', (news: FromThread) => {
+      if (news.kind === 'come') come?.(news.seconds);
+      else resolve(news);
+    });
     worker.once('error', reject);
     worker.once('exit', (code) => reject(new Error(`The hearing thread ended with ${code}.`)));
   });

@@ -3,7 +3,7 @@
 import { createReadStream } from 'node:fs';
 import { parentPort, workerData } from 'node:worker_threads';
 import type { HearingFiles } from '../hearing/hearing-files.ts';
-import { hearSound } from './hear-sound.ts';
+import { type HeardFile, hearSound, type Unheard } from './hear-sound.ts';
 import { loadModule } from './load-module.ts';
 
 export interface ThreadTask {
@@ -11,5 +11,11 @@ export interface ThreadTask {
   readonly files: HearingFiles;
 }
 
+/** How far it has come, in seconds of sound, and at last what was heard. */
+export type FromThread = { readonly kind: 'come'; readonly seconds: number } | HeardFile | Unheard;
+
 const { path, files } = workerData as ThreadTask;
-parentPort?.postMessage(await hearSound(createReadStream(path), files, loadModule));
+const tell = (news: FromThread): void => parentPort?.postMessage(news);
+tell(
+  await hearSound(createReadStream(path), files, loadModule, (seconds) => tell({ kind: 'come', seconds })),
+);

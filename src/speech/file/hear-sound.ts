@@ -21,11 +21,15 @@ export interface Unheard {
   readonly why: string;
 }
 
-/** Hears a recording's bytes as they come. */
+/** Seconds of sound between two reports of how far it has come. */
+const STEP = 10;
+
+/** Hears a recording's bytes as they come; `come` is told how many seconds of sound were heard. */
 export async function hearSound(
   pieces: AsyncIterable<Uint8Array>,
   files: HearingFiles,
   load: () => Promise<Loaded>,
+  come: (seconds: number) => void = () => undefined,
 ): Promise<HeardFile | Unheard> {
   const wav = await openWav(pieces);
   if (wav.kind === 'wav-fault') return { kind: 'unheard', why: wav.why };
@@ -34,7 +38,7 @@ export async function hearSound(
   const stream = opened.begin(wav.format.rate);
   const utterances: HeardUtterance[] = [];
   const keep = (heard: readonly Heard[]) => utterances.push(...heard.map(({ utterance }) => utterance));
-  let seconds = 0;
+  let [seconds, told] = [0, 0];
   for (;;) {
     const next = await wav.blocks.next();
     if (next.done === true) {
@@ -45,5 +49,8 @@ export async function hearSound(
     }
     seconds += next.value.length / wav.format.rate;
     keep(stream.push(next.value));
+    if (seconds - told < STEP) continue;
+    told = seconds;
+    come(seconds);
   }
 }
