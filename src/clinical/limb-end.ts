@@ -6,6 +6,8 @@ import { bothOf, type Place } from './place.ts';
 import { sidesOf } from './side.ts';
 
 type LimbCheck = EntryOf<'csm'>;
+/** What decides how it is, of an entry or of a statement. */
+type Checked = Pick<LimbCheck, 'aspect' | 'present' | 'quality' | 'strength'>;
 
 /** A pulse or a squeeze that is there and not as it should be. */
 const LESS =
@@ -15,11 +17,11 @@ const isWeak = (strength: LimbCheck['strength']): boolean =>
   typeof strength === 'number' ? strength < 5 : strength === 'weak' || strength === 'unequal';
 
 /** Said to be there, and weak or less than it should be; never intact, and not lost either. */
-export const isLess = (entry: LimbCheck): boolean =>
+export const isLess = (entry: Checked): boolean =>
   LESS.test((entry.quality ?? []).join(' ')) || (entry.aspect === 'motion' && isWeak(entry.strength));
 
 /** Anything but whole: absent, weak or decreased. */
-export const isImpaired = (entry: LimbCheck): boolean => !entry.present || isLess(entry);
+export const isImpaired = (entry: Checked): boolean => !entry.present || isLess(entry);
 
 /**
  * Wholly gone: said not to be there, and not merely less of it ("decreased sensation", "weak"), nor told by warmth or

@@ -1,5 +1,6 @@
 // An entry in one short line that reads in a second: the side first and in capitals, a negative ending in NO.
 
+import { isImpaired } from '../clinical/index.ts';
 import type { Entry } from '../record/entry.ts';
 import {
   type CareStatement,
@@ -59,7 +60,7 @@ function csm(said: CsmStatement): string {
     ...(said.quality ?? []),
   ].filter((word) => word !== undefined);
   const tail = details.length === 0 ? '' : ` (${details.join(', ')})`;
-  return `${briefPlace(said.site, said.side)}: ${said.aspect} intact${said.present ? '' : ': NO'}${tail}`;
+  return `${briefPlace(said.site, said.side)}: ${said.aspect} ${said.present && isImpaired(said) ? 'present' : 'intact'}${said.present ? '' : ': NO'}${tail}`;
 }
 
 function history(said: HistoryStatement): string {

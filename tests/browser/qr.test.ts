@@ -178,6 +178,44 @@ describe('a record that was passed on', () => {
   });
 });
 
+describe('where the device can share files', () => {
+  it('the record is shared as one, and the log says so; a person who closes the list shares nothing', async () => {
+    const { page } = await arrive({
+      before: () => {
+        const shared: string[] = [];
+        Object.assign(window, { shared });
+        Object.assign(navigator, {
+          canShare: ({ files }: { files: readonly File[] }) => files.length === 1,
+          share: async ({ files: [file] }: { files: readonly File[] }) => {
+            if (shared.length > 0) throw new DOMException('closed', 'AbortError');
+            shared.push(`${file?.name} ${await file?.text()}`);
+          },
+        });
+      },
+    });
+    await say(page, 'left forearm, deformity');
+    await page.getByRole('button', { name: 'QR or file' }).click();
+    await inSheet(page, 'Show the symbols').click();
+    await inSheet(page, 'Share as a file').click();
+    await page.waitForFunction(() => (window as unknown as { shared: string[] }).shared.length === 1);
+    await inSheet(page, 'Share as a file').click();
+    const [shared = ''] = await page.evaluate(() => (window as unknown as { shared: string[] }).shared);
+    expect(shared).toMatch(/^fieldsay-[0-9a-f]{8}\.json /);
+    expect(await readExport(shared.slice(shared.indexOf('{')), '')).toMatchObject({
+      kind: 'bundle',
+      faults: [],
+    });
+    expect(await page.getByRole('alert').count()).toBe(0);
+    await inSheet(page, 'Close').click();
+    await page.getByRole('button', { name: 'Read over the radio' }).click();
+    const sent = await page
+      .getByRole('region', { name: 'Sent so far' })
+      .getByRole('listitem')
+      .allInnerTexts();
+    expect(sent.filter((line) => line.includes('Shared as a file'))).toHaveLength(1);
+  });
+});
+
 describe('the document for a hospital’s system', () => {
   it('is valid FHIR R4 and says how it was confirmed', async () => {
     const { page } = await arrive();

@@ -68,7 +68,7 @@ describe('a line reads in a second: side first in capitals, a negative ending in
     ],
     [
       { kind: 'csm', site: 'hand', side: 'right', aspect: 'motion', present: true, strength: 4 },
-      'RIGHT hand: motion intact (strength 4 of 5)',
+      'RIGHT hand: motion present (strength 4 of 5)',
     ],
     [
       {

@@ -1,5 +1,6 @@
 // Circulation, sensation or motion of a limb's end: true where it was said to be intact, with what else was said of it.
 
+import { isImpaired } from '../../clinical/index.ts';
 import type { Entry } from '../../record/entry.ts';
 import { loinc, own, quantity } from './concept.ts';
 import { ABNORMAL } from './finding.ts';
@@ -43,6 +44,7 @@ export const limbEndObservation = (entry: CsmEntry, scene: Scene): Observation =
     code: own('limb-end', `${entry.aspect}-intact`),
     bodySite: bodySite({ site: entry.digit ?? entry.site, side: entry.side }),
     valueBoolean: entry.present,
-    ...(entry.present ? {} : { interpretation: [ABNORMAL] }),
+    // A weak grip moves, and is not as it should be.
+    ...(isImpaired(entry) ? { interpretation: [ABNORMAL] } : {}),
     ...withComponents(details(entry)),
   });

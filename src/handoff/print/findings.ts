@@ -1,6 +1,7 @@
 // Findings on paper: a table for each region, a row for each place, the patient's left and right beside each other, and
 // what was not examined said in the cell where the finding would stand.
 
+import { isImpaired } from '../../clinical/index.ts';
 import { type Entry, standing } from '../../record/entry.ts';
 import { REGIONS, type Region, regionOf, SITES, type Side, type Site } from '../../terms/index.ts';
 import { clock, type Day, inOrder, siteName } from '../../timeline/index.ts';
@@ -105,13 +106,17 @@ function findingCells(facts: readonly Fact[], day: Day): readonly Cell[] {
   ];
 }
 
+/** What is there and weak or decreased is neither intact nor gone. */
+const limbState = (entry: CsmFact['latest']): string =>
+  !entry.present ? 'NOT intact' : isImpaired(entry) ? 'present' : 'intact';
+
 /** `circulation intact (warm)`, `motion NOT intact`, with the digit where one was named. */
 function limbCell({ entries, latest, details, timed }: CsmFact, day: Day): Cell {
   const digit = latest.digit === undefined ? '' : `${latest.digit.replace('-', ' ')}: `;
   const told = details.length === 0 ? '' : `: ${details.join(', ')}`;
   const time = timed ? `, ${clock(latest.at, day)}` : '';
   return {
-    text: `${digit}${latest.aspect} ${latest.present ? 'intact' : 'NOT intact'}${told}${time}${mark(entries)}`,
+    text: `${digit}${latest.aspect} ${limbState(latest)}${told}${time}${mark(entries)}`,
     entries: entries.map(({ id }) => id),
     weight: latest.present ? 'denied' : 'present',
   };
