@@ -1,27 +1,11 @@
 // What was said of circulation, sensation or motion at a limb's end: whole, impaired (weak, decreased) or lost.
 
-import { ASPECTS, type Aspect } from '../terms/index.ts';
+import { ASPECTS, type Aspect, isImpaired, isLess, isWeak, LESS_WORD } from '../terms/index.ts';
 import type { Chart, EntryOf, Rule } from './chart.ts';
 import { bothOf, type Place } from './place.ts';
 import { sidesOf } from './side.ts';
 
 type LimbCheck = EntryOf<'csm'>;
-/** What decides how it is, of an entry or of a statement. */
-type Checked = Pick<LimbCheck, 'aspect' | 'present' | 'quality' | 'strength'>;
-
-/** A pulse or a squeeze that is there and not as it should be. */
-const LESS =
-  /\b(?:weak\w*|thready|faint|decreased|diminished|reduced|less|poor|delayed|slow|sluggish|partial\w*)\b/i;
-
-const isWeak = (strength: LimbCheck['strength']): boolean =>
-  typeof strength === 'number' ? strength < 5 : strength === 'weak' || strength === 'unequal';
-
-/** Said to be there, and weak or less than it should be; never intact, and not lost either. */
-export const isLess = (entry: Checked): boolean =>
-  LESS.test((entry.quality ?? []).join(' ')) || (entry.aspect === 'motion' && isWeak(entry.strength));
-
-/** Anything but whole: absent, weak or decreased. */
-export const isImpaired = (entry: Checked): boolean => !entry.present || isLess(entry);
 
 /**
  * Wholly gone: said not to be there, and not merely less of it ("decreased sensation", "weak"), nor told by warmth or
@@ -40,7 +24,7 @@ export function limbWord(entry: LimbCheck): string {
   if (!isImpaired(entry)) return 'intact';
   if (entry.aspect === 'motion' && isWeak(entry.strength))
     return typeof entry.strength === 'number' ? `strength ${entry.strength} of 5` : (entry.strength ?? '');
-  const quality = (entry.quality ?? []).filter((word) => LESS.test(word));
+  const quality = (entry.quality ?? []).filter((word) => LESS_WORD.test(word));
   if (quality.length > 0) return quality.join(', ');
   if (isAbsent(entry)) return 'absent';
   if (entry.capRefillSeconds !== undefined) return `refill ${entry.capRefillSeconds} s`;
@@ -88,6 +72,8 @@ export function wordsOf(checks: readonly LimbCheck[]): string {
   const impaired = impairedOf(checks);
   return impaired.length === 0 ? 'intact' : [...new Set(impaired.map(limbWord))].join(', ');
 }
+
+export { isImpaired, isLess };
 
 export const LIMB_ENDS: readonly Place[] = [...bothOf('hand'), ...bothOf('foot')];
 

@@ -1,5 +1,6 @@
 // Promises the identifiers and shapes that every stage shares: sites, findings, vitals, care, and what can be stated.
 
+export * from './limb-check.ts';
 export * from './problem-change.ts';
 export * from './sites.ts';
 export * from './statement.ts';

@@ -1,12 +1,12 @@
 // An entry in one short line that reads in a second: the side first and in capitals, a negative ending in NO.
 
-import { isImpaired } from '../clinical/index.ts';
 import type { Entry } from '../record/entry.ts';
 import {
   type CareStatement,
   type CsmStatement,
   type FindingStatement,
   type HistoryStatement,
+  isImpaired,
   isPaired,
   type Side,
   type Site,
