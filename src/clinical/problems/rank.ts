@@ -38,14 +38,21 @@ const bleedsHeavily = (entry: Entry): boolean =>
   entry.finding === 'bleeding' &&
   (entry.severity === 'severe' || HEAVY.test((entry.quality ?? []).join(' ')));
 
+// A scrape of the trunk is no injury of the trunk.
+const SKIN: readonly Finding[] = ['abrasion', 'rash', 'sting', 'discoloration'];
+const isOnSkin = (entries: readonly Entry[]): boolean =>
+  entries.every((entry) => entry.kind === 'finding' && SKIN.includes(entry.finding));
+
 /** The rank of what a red triage criterion that is met rests on; it goes before any other. */
 export const ON_RED: Rank = { rank: 1, why: 'a red triage criterion rests on it' };
 
 /** The first rule that fits. */
 export function rankOf(site: Site, entries: readonly Entry[]): Rank {
   if (entries.some(bleedsHeavily)) return { rank: 1, why: 'heavy bleeding' };
-  if (['head', 'neck', 'chest', 'abdomen', 'pelvis', 'back'].includes(regionOf(site)))
+  if (['head', 'neck', 'chest', 'abdomen', 'pelvis', 'back'].includes(regionOf(site)) && !isOnSkin(entries))
     return { rank: 2, why: 'head, neck, trunk or spine' };
+  if (site === 'thigh' && (has(entries, ['deformity', 'crepitus', 'instability']) || entries.some(isBreak)))
+    return { rank: 2, why: 'thigh bone: it can bleed much' };
   if (has(entries, BONE) || entries.some(isBreak) || entries.some((entry) => entry.kind === 'csm'))
     return { rank: 3, why: 'bone, nerve or pulse of a limb' };
   if (has(entries, OPEN)) return { rank: 4, why: 'open wound or burn' };

@@ -91,8 +91,13 @@ function tourniquets({ entries, startedAt }: HandoffInput): readonly CriticalVal
   const day = dayOf(startedAt);
   const all = standing(inOrder(entries), 'care').filter(({ care }) => care === 'tourniquet');
   const place = ({ site, side }: Care): string => `${site}|${side}`;
+  // "Tourniquet time was thirteen fifty one" tells of the one that went on then.
+  const isTold = (entry: Care): boolean =>
+    entry.site === undefined &&
+    all.some((one) => one.site !== undefined && clock(one.at, day) === clock(entry.at, day));
   return all
-    .filter((entry, index) => all.findIndex((one) => place(one) === place(entry)) === index)
+    .filter((entry) => !isTold(entry))
+    .filter((entry) => all.find((one) => place(one) === place(entry)) === entry)
     .map((entry) => {
       const same = all.filter((one) => place(one) === place(entry));
       const where = entry.site === undefined ? '' : ` ${sitePhrase(entry.site, entry.side ?? null)}`;

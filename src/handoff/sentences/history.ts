@@ -15,6 +15,12 @@ const ASKED = /^(?:any\s+)?(.+?):\s*(?:no|none|nope|nah|never|not (?:that i know
 /** A denial in the teller's own negative words, or with nothing named, is quoted; else what is denied is named. */
 function denied(topic: Topic, text: string): string {
   const asked = ASKED.exec(text)?.[1];
+  // "Did you pass out: no" is no thing that can be denied by name.
+  if (
+    asked !== undefined &&
+    /^(?:do|does|did|is|are|was|were|have|has|had|can|could|will|would|when|what|how)\b/i.test(asked)
+  )
+    return `denied (“${text}”)`;
   if (asked !== undefined) return `denies ${asked.charAt(0).toLowerCase()}${asked.slice(1)}`;
   if (text === '' || text.toLowerCase() === topic.replace('-', ' ')) return 'denied';
   // Whole sentences are quoted too: "denies I remember all of it" would deny what was told, and "denies takes nothing" twice.

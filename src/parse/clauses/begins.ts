@@ -164,6 +164,9 @@ const isPlanned = (piece: Piece, pieces: readonly Piece[], i: number): boolean =
 function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const before = pieces[i - 1];
   if (before === undefined || isPaused(tokens, before)) return true;
+  // "Airway's open": the verb is in the word as it was written.
+  const last = tokens[before.to - 1];
+  if (before.role === 'unknown' && last !== undefined && last.to - last.from > last.word.length) return false;
   if (isSmall(before, 'person') && !isSmall(before, 'you')) return false;
   // "The airway is open", "he can bend it".
   if (isSmall(before, 'link')) return false;

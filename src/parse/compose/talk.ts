@@ -5,6 +5,7 @@ import type { Clause } from '../clauses/clause.ts';
 import type { AskedOne, Context } from '../context.ts';
 import type { Frame } from '../frame.ts';
 import type { Span } from '../span.ts';
+import { isAhead } from '../times/index.ts';
 import type { Token } from '../token.ts';
 import type { Utterance } from '../utterance.ts';
 
@@ -90,7 +91,7 @@ export function state(talk: Talk, said: readonly Said[]): void {
       heard: textOf(talk, from, to),
       span: spanOf(talk, from, to),
       known: known ?? {},
-      doubt: doubt ?? [],
+      doubt: [...(doubt ?? []), ...aheadOf(talk, at)],
       ...(at === undefined ? {} : { at: at.instant }),
       group,
     });
@@ -107,6 +108,11 @@ export function state(talk: Talk, said: readonly Said[]): void {
 /** The time that is said of these words, or undefined. */
 export const timeOf = ({ times }: Talk, { from, to }: Span): SaidTime | undefined =>
   times.findLast(({ scope }) => scope.from < to && from < scope.to);
+
+const aheadOf = ({ utterance }: Talk, at: SaidTime | undefined): readonly string[] =>
+  at !== undefined && isAhead(at.instant, utterance.heardAt)
+    ? ['That time is still to come: is it right?']
+    : [];
 
 // An age or an allergy has no moment, whatever time was said beside it.
 const LASTING: ReadonlySet<string> = new Set([

@@ -1,4 +1,4 @@
-// The instant that a spoken time means, given when and where it was heard: never more than five minutes ahead of the talk.
+// The instant that a spoken time means, given when and where it was heard: never more than an hour ahead of the talk.
 
 import type { Clock, SpokenTime } from './spoken-time.ts';
 import { instantsOf, offsetsOf } from './zone.ts';
@@ -7,8 +7,20 @@ const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
 const DAY = 24 * HOUR;
 
-/** How far a watch may run ahead of the device before a time is taken for yesterday's. A choice of ours, no source. */
-const GRACE = 5 * MINUTE;
+/**
+ * How far ahead of the talk a time may be before it is taken for an earlier one. Two watches differ, and a slip of minutes is
+ * likelier than a tourniquet that was put on a day ago; what is ahead is asked about. A choice of ours, no source.
+ */
+const GRACE = HOUR;
+
+/** A time so long ago gives way to one that is a little ahead. */
+const LONG_AGO = 10 * HOUR;
+
+/** How far a watch may run ahead of the device unasked. A choice of ours, no source. */
+const UNASKED = 5 * MINUTE;
+
+/** True where a time said at `heardAt` is still to come by more than two watches differ. */
+export const isAhead = (at: number, heardAt: number): boolean => at > heardAt + UNASKED;
 
 function hoursOf({ hour, half, twentyFour }: Clock): readonly number[] {
   if (half !== undefined) return [(hour % 12) + (half === 'pm' ? 12 : 0)];
@@ -24,13 +36,15 @@ function latest(time: Clock, heardAt: number, zone: string): number {
       instantsOf(midnight + day * DAY + hour * HOUR + time.minute * MINUTE, offsetAt),
     ),
   );
-  return Math.max(...candidates.filter((at) => at <= heardAt + GRACE));
+  const past = Math.max(...candidates.filter((at) => at <= heardAt + UNASKED));
+  const ahead = Math.min(...candidates.filter((at) => at > heardAt + UNASKED));
+  return heardAt - past > LONG_AGO && ahead <= heardAt + GRACE ? ahead : past;
 }
 
 /**
- * Milliseconds since the epoch of a spoken time. A clock time is the latest such time not more than five minutes after
- * `heardAt`; without morning or evening said, the later of the two that fits. A zone that is not known (`isZone`) counts
- * as UTC.
+ * Milliseconds since the epoch of a spoken time. A clock time is the latest such time up to `heardAt`, or one within the
+ * next hour where the other would be half a day ago; without morning or evening said, the later of the two that fits. A
+ * zone that is not known (`isZone`) counts as UTC.
  */
 export function resolveTime(time: SpokenTime, heardAt: number, zone: string): number {
   if (time.kind === 'now') return heardAt;

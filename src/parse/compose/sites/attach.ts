@@ -102,7 +102,8 @@ function beginsAnew({
     .slice(before, i)
     .some((item, k) => pauseAfterItem(items, tokens, before + k) !== '' || isStop(item));
   const done = used.has(before) || items.slice(before + 1, i).some(attaches);
-  return parted && (done || isWithin(items[after], items[before]));
+  const excepts = items.slice(before, i).some(isException);
+  return parted && (done || excepts || isWithin(items[after], items[before]));
 }
 
 // "Spine's straight, no steps, he winces at T twelve": past a pause and a new subject the site is the next one's.
@@ -209,6 +210,11 @@ function anySite(
   }
   return null;
 }
+
+const isException = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return piece !== null && marked(piece, 'except');
+};
 
 const isContrast = (item: Item): boolean => {
   const piece = pieceOf(item);
