@@ -17,6 +17,10 @@ const fail = (text: string, status: number): never => {
 };
 
 const read = readArguments(process.argv.slice(2));
+if (read.kind === 'help') {
+  say(USAGE);
+  process.exit(0);
+}
 if (read.kind === 'wrong') fail(`${read.why}\n\n${USAGE}`, 2);
 const chosen = read.kind === 'arguments' ? read.arguments : fail(USAGE, 2);
 

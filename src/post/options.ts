@@ -17,6 +17,7 @@ export interface PostArguments {
 }
 
 export const USAGE = `npm run post -- [options]
+  --help            says this
   --folder DIR      where the incident lies (default: ./incident)
   --host HOST       where to listen (default: localhost; 0.0.0.0 lets phones in)
   --port NUMBER     (default: 8420)
@@ -31,6 +32,7 @@ const VEHICLE = /^[a-z0-9][a-z0-9-]{0,20}$/;
 
 export type ArgumentsRead =
   | { readonly kind: 'arguments'; readonly arguments: PostArguments }
+  | { readonly kind: 'help' }
   | { readonly kind: 'wrong'; readonly why: string };
 
 /** Never throws. */
@@ -40,6 +42,7 @@ export function readArguments(line: readonly string[]): ArgumentsRead {
     const { values } = parseArgs({
       args: [...line],
       options: {
+        help: { type: 'boolean', default: false },
         folder: { type: 'string', default: 'incident' },
         host: { type: 'string', default: 'localhost' },
         port: { type: 'string', default: '8420' },
@@ -52,6 +55,7 @@ export function readArguments(line: readonly string[]): ArgumentsRead {
         'server-port': { type: 'string', default: '24222' },
       },
     });
+    if (values.help) return { kind: 'help' };
     const port = Number(values.port);
     if (!Number.isInteger(port) || port < 0 || port > 65_535)
       return wrong(`--port ${values.port} is no port`);

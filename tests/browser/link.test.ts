@@ -6,11 +6,18 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import type { Web } from '../../src/post/web/serve.ts';
 import { openWeb } from '../../src/post/web/web.ts';
 import { freePorts, HINDRANCE, openScene, type Scene } from '../post/scene.ts';
+import { LOOKS } from './screens.ts';
+import { tooSmall, violations } from './violations.ts';
 import { ready, say, sentences, startBrowser, type Visit, visit } from './visit.ts';
 
 /** Waits until the bar says so; the timeout names what it says instead. */
 const words = (page: Page, text: string | RegExp) =>
   expect.poll(() => page.locator('.link-text').textContent(), { timeout: 30_000 }).toMatch(text);
+/** A picture for whoever wants to look: `SHOTS=folder npx vitest run …`. */
+const shoot = async (page: Page, name: string): Promise<void> => {
+  const { SHOTS } = process.env;
+  if (SHOTS !== undefined) await page.screenshot({ path: `${SHOTS}/${name}.png`, fullPage: true });
+};
 const inSheet = (page: Page, name: string | RegExp) => page.getByRole('dialog').getByRole('button', { name });
 
 describe.skipIf(HINDRANCE !== '')(
@@ -144,6 +151,47 @@ describe.skipIf(HINDRANCE !== '')(
       // What is said on the first phone all the same is kept, and told apart on the board.
       await say(ada, 'right wrist tenderness');
       await expect.poll(() => row.textContent()).toContain('also written to by Ada after it was handed over');
+    });
+
+    it('has screens without violation, in every look on a phone, and a board that a keyboard can work', async () => {
+      const ada = visits[0]?.page;
+      if (ada === undefined) throw new Error('nobody joined');
+      const faults: string[] = [];
+      // What was done last is said over the head of the page until it is put away.
+      await ada.getByRole('button', { name: 'Put away' }).click();
+      await ada.setViewportSize({ width: 360, height: 740 });
+      for (const look of LOOKS) {
+        await ada.evaluate((chosen) => {
+          document.documentElement.dataset.look = chosen;
+        }, look);
+        const found = async (where: string) =>
+          faults.push(
+            ...[...(await violations(ada)), ...(await tooSmall(ada))].map(
+              (one) => `${where} ${look}: ${one}`,
+            ),
+          );
+        await found('bar');
+        await ada.getByRole('button', { name: /^Team/ }).click();
+        await inSheet(ada, 'Leave the incident …').waitFor();
+        await found('sheet');
+        await shoot(ada, `link-sheet-${look}`);
+        await inSheet(ada, 'Close').click();
+        await shoot(ada, `link-bar-${look}`);
+      }
+      await ada.setViewportSize({ width: 1440, height: 900 });
+      const crew = await board('crew');
+      await crew.locator('.board-open').first().press('Enter');
+      await crew.locator('.board-text').waitFor();
+      await crew.getByLabel('Who carries it').fill('Dee');
+      await crew.getByRole('button', { name: 'Make a code' }).press('Enter');
+      await crew.locator('.board-symbol').waitFor();
+      for (const width of [1440, 360]) {
+        await crew.setViewportSize({ width, height: 900 });
+        faults.push(...(await violations(crew)).map((one) => `board ${width}: ${one}`));
+        expect(await crew.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        await shoot(crew, `board-${width}`);
+      }
+      expect([...new Set(faults)]).toEqual([]);
     });
 
     it('lets a lost phone in no more, which says so and keeps what it has', async () => {

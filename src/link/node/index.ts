@@ -22,7 +22,7 @@ export async function isLetIn(
   for (const server of servers)
     for (;;) {
       try {
-        const made = await connect({ ...optionsFor(credential), servers: server, maxReconnectAttempts: 0 });
+        const made = await connect({ ...optionsFor(credential), servers: server });
         await made.close();
         break;
       } catch {
@@ -35,6 +35,8 @@ export async function isLetIn(
 
 /** How long to wait before a broken reading is begun again, ms. */
 const AGAIN = 1_000;
+/** Between two looks at whether reading goes on, ms. */
+const LOOK = 3_000;
 
 const keptOf = (subject: string, data: Uint8Array, place: number): KeptMessage => ({
   subject,
@@ -64,18 +66,28 @@ export function createStream(connection: () => NatsConnection | null, name: stri
               max_messages: 500,
               idle_heartbeat: 2_000,
               expires: 10_000,
+              callback: ({ subject, data, seq }) => {
+                if (over || seq <= last) return;
+                last = seq;
+                took(keptOf(subject, data, seq));
+              },
             });
             stop = () => messages.stop();
-            for await (const one of messages) {
-              if (over) return;
-              if (one.seq <= last) continue;
-              last = one.seq;
-              took(keptOf(one.subject, one.data, one.seq));
-            }
+            await Promise.race([on.closed(), messages.closed(), stands(on)]);
+            messages.stop();
           } catch {
             // Whatever broke it off, it goes on after the last message that was taken.
           }
           if (!over) await new Promise((resolve) => setTimeout(resolve, AGAIN));
+        }
+      };
+      /** Resolves where the server has more and nothing comes: whatever the reason, reading is begun anew. */
+      const stands = async (on: NatsConnection): Promise<void> => {
+        const manager = await jetstreamManager(on);
+        for (let before = -1; !over && !on.isClosed(); before = last) {
+          await new Promise((resolve) => setTimeout(resolve, LOOK));
+          const { state } = await manager.streams.info(name);
+          if (state.last_seq > last && last === before) return;
         }
       };
       void read();

@@ -1,6 +1,6 @@
 // Handing the open record on, and taking over what another device offers; who writes next is said before and after.
 
-import type { Mate } from '../../../link/index.ts';
+import { type Mate, writesNext } from '../../../link/index.ts';
 import { useTools } from '../../frame/tools.ts';
 import type { Handing } from './handing.ts';
 
@@ -39,6 +39,13 @@ export function HandOn({ handing, mates }: { readonly handing: Handing; readonly
   const { desk } = useTools();
   const record = desk.record.value;
   if (record === null || record.facts.kind !== 'live') return null;
+  const writes = writesNext(record.exam.state.handover);
+  if (writes.kind === 'elsewhere')
+    return (
+      <p>
+        <b>{writes.name}</b> writes this record now. What is said here is kept, and the board tells it apart.
+      </p>
+    );
   const waits = handing.offeredTo.value;
   return (
     <section aria-label="Hand this record on" class="part">
