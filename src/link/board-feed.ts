@@ -33,6 +33,8 @@ export interface BoardRow {
   /** what is due, or null */
   readonly due: string | null;
   readonly overdueMinutes: number;
+  /** whose phone began it, by name: two phones may each have a first patient */
+  readonly begunBy: string;
   /** who writes it, by name */
   readonly writer: string;
   /** others who wrote to it after it had been handed over */

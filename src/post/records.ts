@@ -25,6 +25,8 @@ export interface PostRecord {
   version: number;
   /** epoch ms, the post's clock */
   heardAt: number;
+  /** the device that the first of it came from */
+  readonly begunBy: string;
   /** every device that sent something of it first */
   readonly devices: Set<string>;
   /** the device that took it over last, else the one that began it */
@@ -101,6 +103,7 @@ export function createRecords(readBack: ReadBack): Records {
       rows: [],
       version: 0,
       heardAt: 0,
+      begunBy: device,
       devices: new Set(),
       writer: device,
       also: new Set(),

@@ -117,6 +117,7 @@ function rowOf(
     trends: reckoning.patterns.map(({ text }) => text),
     due: due.reminder,
     overdueMinutes: due.overdueMinutes,
+    begunBy: name(record.begunBy),
     writer: name(record.writer),
     also: [...record.also].map(name),
     unconfirmed: entries.filter((entry) => entry.state === 'heard').length,

@@ -141,7 +141,7 @@ describe.skipIf(HINDRANCE !== '')(
       await words(ben, /^At the post: all \d+\.$/);
       const view = await board('board');
       const row = view.locator('.board-row', { hasText: 'Pulse 80' });
-      await expect.poll(() => row.textContent()).toContain('With Ben.');
+      await expect.poll(() => row.textContent()).toMatch(/begun by Ada.*With Ben\./);
       await row.getByRole('button').click();
       await view
         .getByText(/LEFT ankle|left ankle/)

@@ -49,7 +49,7 @@ export function OpenedRecord({ id, model }: { readonly id: string; readonly mode
     [id],
   );
   const row = model.rows.value.find(({ record }) => record === id);
-  const name = row === undefined ? 'this record' : whoIs(row);
+  const name = row === undefined ? 'this record' : `${whoIs(row)}, begun by ${row.begunBy}`;
   const now = opened.value;
   return (
     <section class="board-part board-record" aria-label={`Record: ${name}`}>

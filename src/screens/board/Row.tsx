@@ -18,7 +18,8 @@ export function Row({ row, model }: { readonly row: BoardRow; readonly model: Bo
           model.open.value = model.open.value === row.record ? null : row.record;
         }}
       >
-        <span aria-hidden="true">{shapeOf(row.patient)}</span> {whoIs(row)}
+        <span aria-hidden="true">{shapeOf(row.patient)}</span> {whoIs(row)}{' '}
+        <span class="small-print">begun by {row.begunBy}</span>
         {row.place !== '' && <span class="small-print"> at {row.place}</span>}
         {row.closed && ' (closed)'}
       </button>
