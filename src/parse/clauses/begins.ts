@@ -212,6 +212,8 @@ function isOfThirdPerson(pieces: readonly Piece[], i: number, tokens: readonly T
 }
 
 function intention({ piece, pieces, i, full, draft }: Place): Turn | 'stay' | null {
+  // "Describes the pain as squeezing": so it feels, and nobody squeezes.
+  if (draft.pieces.some((one) => marked(one, 'topic', 'quality'))) return null;
   if (piece.role !== 'intention' || !(full || draft.mood !== 'statement')) return null;
   return colour(piece, draft.pieces, pieces, i) === null ? begin('statement') : 'stay';
 }

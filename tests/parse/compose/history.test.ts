@@ -87,6 +87,7 @@ describe('what happened', () => {
     ['his right foot was crushed under a wheel', ['mechanism: his right foot was crushed under a wheel']],
     ['allergic to nothing', ['no allergies: allergic to nothing']],
     ['he jumped off the wall', ['mechanism: he jumped off the wall']],
+    ['describes the pain as squeezing', ['quality: squeezing']],
     ['never passed out', ['no events: never passed out']],
     ['denies hitting his head', ['no events: denies hitting his head']],
     ['did you black out? | no', ['no events: did you black out: no']],

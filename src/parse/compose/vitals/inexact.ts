@@ -12,12 +12,12 @@ export const isBounded = (tokens: readonly Token[], from: number, to: number): b
 
 const NUMBERS: ReadonlySet<Role> = new Set(['figure', 'vital', 'time', 'attribute']);
 
-/** True where the number that ends piece `i` opens a range: "resps twenty to twenty four", "ninety or ninety two". */
+/** True where the number that ends piece `i` opens a range: "resps twenty to twenty four", "ninety or ninety two"; or a count: "twenty two in fifteen". */
 export function opensRange(tokens: readonly Token[], pieces: readonly Piece[], i: number): boolean {
   const [piece, joint, end] = [pieces[i], pieces[i + 1], pieces[i + 2]];
   if (piece === undefined || joint === undefined || end === undefined) return false;
   if (isPaused(tokens, piece) || isPaused(tokens, joint) || !NUMBERS.has(end.role)) return false;
-  const joins = /^(to|or|through)$/.test(tokens[joint.from]?.word ?? '') && joint.to - joint.from === 1;
+  const joins = /^(to|or|through|in)$/.test(tokens[joint.from]?.word ?? '') && joint.to - joint.from === 1;
   return joins && (joint.role === 'small' || isSmall(joint, 'or')) && startsWithNumber(end);
 }
 
