@@ -21,8 +21,9 @@ function minute(): Uint8Array {
 
 function header(bytes: number): Uint8Array {
   const view = new DataView(new ArrayBuffer(44));
-  const name = (at: number, text: string) =>
-    [...text].forEach((letter, index) => view.setUint8(at + index, letter.charCodeAt(0)));
+  const name = (at: number, text: string): void => {
+    for (let index = 0; index < text.length; index++) view.setUint8(at + index, text.charCodeAt(index));
+  };
   name(0, 'RIFF');
   view.setUint32(4, 36 + bytes, true);
   name(8, 'WAVEfmt ');
