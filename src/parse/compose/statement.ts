@@ -3,7 +3,7 @@
 import type { Clause } from '../clauses/clause.ts';
 import type { Piece } from '../pieces/piece.ts';
 import { marked } from '../pieces/piece.ts';
-import { isPaused } from '../span.ts';
+import { isPaused, spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
 import { lateTime } from './corrections/late-time.ts';
 import { answerFreely } from './history/free-answer.ts';
@@ -11,9 +11,10 @@ import { isLight } from './light.ts';
 import { answer } from './questions/answer.ts';
 import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
+import { noteAnswer } from './questions/note-answer.ts';
 import { sideIn } from './sites/side-in.ts';
 import { stateAll } from './state-all.ts';
-import { bear, type Talk } from './talk.ts';
+import { bear, place, type Talk } from './talk.ts';
 import { stateFigureAnswer } from './vitals/vital-said.ts';
 
 /** Reads a statement in the light of the question that is open. */
@@ -39,6 +40,14 @@ export function readStatement(talk: Talk, clause: Clause): void {
     .slice(before)
     .some((frame) => frame.frame === 'statement' && frame.statement.kind !== 'visit');
   if (stated) bear(talk, { asked: null });
+  else if (asked?.about === 'csm' && talk.frames.length === before) keepFree(talk, clause);
+}
+
+// "Which toe am I touching?" "The big one.", "Can you move them?" "Barely.": no yes and no no, so it is kept beside its question.
+function keepFree(talk: Talk, { pieces }: Clause): void {
+  if (pieces.every(({ role }) => role === 'talk')) return;
+  noteAnswer(talk, spanned(pieces));
+  place(talk, ...pieces);
 }
 
 /** Reads an answer, and what is said after it. */

@@ -288,3 +288,35 @@ describe('words that mean another thing', () => {
     ],
   ]);
 });
+
+describe('answers that are neither', () => {
+  check([
+    [
+      'left foot | Which toe am I touching? The big one. Correct.',
+      ['visit left foot', 'note: Which toe am I touching: The big one'],
+    ],
+    ['left foot | can you feel this | sort of', ['visit left foot', 'note: can you feel this: sort of']],
+    [
+      'left hand | can you move your fingers? barely',
+      ['visit left hand', 'note: can you move your fingers: barely', 'visit left fingers'],
+    ],
+  ]);
+});
+
+describe('what an exception leaves', () => {
+  check([
+    [
+      "Belly's soft all four quadrants except he's guarding left upper",
+      [
+        'no rigidity abdomen',
+        'guarding left upper-quadrant',
+        'visit both upper-quadrant',
+        'visit both lower-quadrant',
+      ],
+    ],
+    [
+      "Airway's open, he's talking to me, breathing looks okay, bit fast",
+      ["note: Airway's open, he's talking to me, breathing looks okay, bit fast"],
+    ],
+  ]);
+});

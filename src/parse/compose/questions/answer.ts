@@ -47,6 +47,11 @@ function answerOne(
     note(talk, spanned([...heads, ...rest]));
     return [];
   }
+  // "Can you feel this?" "Sort of.": neither intact nor gone.
+  if (asked.about === 'csm' && severity === 'mild') {
+    noteAnswer(talk, span);
+    return rest;
+  }
   if (asked.about === 'csm') return answerCsm(talk, asked, word, span, rest);
   const explicit = heads.some((piece) => marked(piece, 'explicit'));
   return answerFindings(talk, asked, { word, severity, explicit, span }, rest);

@@ -45,6 +45,7 @@ const SUBSTANCE: ReadonlySet<Role> = new Set([
   'vital',
   'care',
   'unknown',
+  'ask',
 ]);
 
 // A visit keeps the site and its side; the spot on it, and how its side was known, stand in the words.
