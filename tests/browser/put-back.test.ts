@@ -141,6 +141,23 @@ describe('a record that something else than this page removed', () => {
   });
 });
 
+describe('a browser that gives no storage', () => {
+  it('is said to do so; talk is taken all the same, and is said to be not kept', async () => {
+    const { page } = await arrive({
+      before: () => {
+        IDBFactory.prototype.open = () => {
+          throw new DOMException('invented', 'SecurityError');
+        };
+      },
+    });
+    await say(page, 'left forearm swelling');
+    await page.getByText(/NOT KEPT on this device: .*gives the page no storage/).waitFor();
+    expect(await sentences(page)).toEqual(['LEFT forearm: swelling']);
+    await say(page, 'right knee swelling');
+    await page.locator('.panel-entries .entry', { hasText: 'knee' }).waitFor();
+  });
+});
+
 describe('the database of another version', () => {
   it('that an older page holds open is said to be so, and what was said is kept once it lets go', {
     timeout: 120_000,

@@ -177,6 +177,8 @@ export function createKeeper(
   const run = (): Promise<void> => {
     pumping ??= pump().finally(() => {
       pumping = null;
+      // What was handed over while it ended must not wait for the next.
+      if (pending.size > 0 && fault.peek() === null && door.now.peek().state === 'open') void run();
     });
     return pumping;
   };

@@ -95,6 +95,8 @@ export function createSounds({ shelf, door, keeper, choice, room }: SoundsParts)
   const run = (): Promise<void> => {
     pumping ??= pump().finally(() => {
       pumping = null;
+      // What came while it ended must not wait for the next.
+      if (waiting.length > 0 && keeper.unwritten.peek() === 0 && door.keys() !== null) void run();
     });
     return pumping;
   };
