@@ -38,9 +38,9 @@ export function Transfer({ records, changed }: Props) {
           submit={save([open], `fieldsay-${open.slice(0, 8)}.json`)}
         />
       )}
-      {records.length > 0 && (
+      {records.length > (open === undefined ? 0 : 1) && (
         <PassphraseForm
-          title={`Export all ${records.length} records`}
+          title={records.length === 1 ? 'Export the one record' : `Export all ${records.length} records`}
           submit={save(
             records.map(({ facts }) => facts.id),
             'fieldsay-all.json',

@@ -75,6 +75,24 @@ describe('an exported file', () => {
     expect((await listRecords(shelf, keys)).records).toHaveLength(1);
   });
 
+  it('holds all records where all are wanted, what is whole of a damaged one too', async () => {
+    const one = await withRecord();
+    const addition = { facts: { ...FACTS, id: 'r2' }, summary: {}, events, open: true };
+    await appendToLog(one.shelf, one.keys, await emptyEnd('r2'), addition);
+    await one.shelf.write({ put: [{ key: ['row', 'r2', 2], value: 'nonsense' }] });
+    const file = await exportRecords(one.shelf, one.keys, ['r1', 'r2'], PASSPHRASE);
+    expect(file).toMatchObject({ kind: 'file', records: 2 });
+    const other = await device();
+    const { records, faults } = await bundle(file.kind === 'file' ? file.text : '');
+    expect(faults).toEqual([]);
+    for (const coming of records) await mergeRecord(other.shelf, other.keys, coming);
+    expect((await readLog(other.shelf, other.keys, 'r1')).events).toEqual(events);
+    const whole = events.filter((_event, index) => index !== 1);
+    expect((await readLog(other.shelf, other.keys, 'r2')).events).toEqual(whole);
+    // The damaged row lies where it lay.
+    expect(await one.shelf.get(['row', 'r2', 2])).toBe('nonsense');
+  });
+
   it('merges into the record that is here, and overwrites no event of it', async () => {
     const { shelf, keys } = await device();
     const mine = events
