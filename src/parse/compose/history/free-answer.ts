@@ -2,7 +2,7 @@
 
 import type { Topic } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { figureIn, marked, type Role } from '../../pieces/piece.ts';
+import { figureIn, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { dryRun, type StateAll } from '../corrections/dry-run.ts';
 import { isChatter } from '../light.ts';
@@ -44,7 +44,10 @@ export function answerFreely(talk: Talk, clause: Clause, stateAll: StateAll): bo
 
 // Free words answer a question of history unless they examine, command or set out to do something else.
 function isFree(talk: Talk, { pieces }: Clause, topic: Topic, stateAll: StateAll): boolean {
-  if (pieces.every(isChatter) || pieces.some(({ role }) => OTHER_TALK.has(role))) return false;
+  // "What does it feel like?" "Squeezing": so it feels, and nobody squeezes.
+  const isOther = ({ role }: Piece): boolean =>
+    OTHER_TALK.has(role) && !(topic === 'quality' && role === 'intention' && pieces.length === 1);
+  if (pieces.every(isChatter) || pieces.some(isOther)) return false;
   const finds = dryRun(talk, pieces, stateAll).some(
     ({ statement, known }) => statement.kind === 'finding' && known.site === undefined,
   );
