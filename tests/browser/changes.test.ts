@@ -1,0 +1,148 @@
+// Putting an entry right without a keyboard, from wherever it is told: place, finding, saying it again, questions, criteria,
+// timeline. All talk is invented.
+
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { arrivals } from './arrival.ts';
+import { say, sentences } from './visit.ts';
+
+const { arrive } = arrivals();
+
+const sheet = (page: Page) => page.getByRole('dialog');
+const press = (page: Page, name: string | RegExp) =>
+  sheet(page).getByRole('button', { name, exact: true }).first().click();
+
+/** The entries of the panel that stand. */
+const standing = (page: Page): Promise<readonly string[]> =>
+  page.locator('.panel-entries .group > ul > .entry .entry-line').allInnerTexts();
+
+async function openEntry(page: Page, line: string): Promise<void> {
+  await say(page, line);
+  await page.locator('.panel-entries .entry-text').first().click();
+}
+
+describe('an entry', () => {
+  it('is put at another place and made another finding by large buttons', async () => {
+    const { page } = await arrive({ width: 360, height: 740 });
+    await say(page, 'left forearm swelling');
+    await page.getByRole('button', { name: /^Change or strike: LEFT forearm/ }).click();
+    await press(page, 'Not forearm: choose another');
+    await press(page, 'wrist');
+    await sheet(page).locator('.sheet-entry', { hasText: 'LEFT wrist: swelling' }).waitFor();
+    await press(page, 'Not wrist: choose another');
+    await press(page, 'Show all of them');
+    await press(page, 'knee');
+    await press(page, 'Not swelling: choose another');
+    await press(page, 'deformity');
+    await sheet(page).locator('.sheet-entry', { hasText: 'LEFT knee: deformity' }).waitFor();
+    await press(page, 'Confirm as it stands');
+    await page.locator('.foot-way', { hasText: 'Entries' }).click();
+    expect(await standing(page)).toEqual(['LEFT knee: deformity']);
+  });
+
+  it('of a limb’s end can be of a hand or a foot and of nothing else', async () => {
+    const { page } = await arrive();
+    await openEntry(page, 'sensation intact in the left hand');
+    await press(page, 'Not hand: choose another');
+    const offered = await sheet(page).locator('.picker .grid .button').allInnerTexts();
+    expect(offered).toEqual(['hand', 'foot']);
+  });
+
+  it('said again takes the new words in its place, and they stand beside it', async () => {
+    const { page } = await arrive();
+    await openEntry(page, 'left forearm swelling');
+    await press(page, 'Say it again');
+    // The words come from whatever hears; the box under the sheet is one ear as good as another.
+    await hear(page, 'right wrist deformity');
+    await sheet(page).locator('.sheet-entry', { hasText: 'RIGHT wrist: deformity' }).waitFor();
+    await sheet(page).getByText('Heard: “right wrist deformity”').waitFor();
+    await sheet(page).getByRole('button', { name: 'Close', exact: true }).click();
+    expect(await standing(page)).toEqual(['RIGHT wrist: deformity']);
+  });
+
+  it('said again in words that do not fit stays, and what was said is an entry of its own', async () => {
+    const { page } = await arrive();
+    await openEntry(page, 'left forearm swelling');
+    await press(page, 'Say it again');
+    await hear(page, 'pulse ninety two');
+    await sheet(page).getByRole('alert').waitFor();
+    await sheet(page).getByRole('button', { name: 'Close', exact: true }).click();
+    expect(await standing(page)).toEqual(['LEFT forearm: swelling', 'Pulse 92']);
+  });
+});
+
+/** Says a line while a sheet lies over the box. */
+const hear = (page: Page, line: string): Promise<void> =>
+  page.locator('#talk-line').evaluate((field, words) => {
+    const input = field as HTMLInputElement;
+    input.value = words;
+    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    input.form?.requestSubmit();
+  }, line);
+
+describe('a question between two entries', () => {
+  const CONTRARY = ['swelling of the left knee', 'no swelling of the left knee'];
+
+  it('is settled by one press that takes the misheard one out', async () => {
+    const { page } = await arrive();
+    for (const line of CONTRARY) await say(page, line);
+    await page.getByRole('button', { name: /^Misheard, strike: LEFT knee: swelling: NO/ }).click();
+    await page.locator('#questions-title').waitFor({ state: 'detached' });
+    expect(await standing(page)).toEqual(['LEFT knee: swelling']);
+  });
+
+  it('is settled by one press where all of it holds, and nothing is confirmed by that', async () => {
+    const { page } = await arrive();
+    for (const line of CONTRARY) await say(page, line);
+    await page.getByRole('button', { name: /^All of it holds/ }).click();
+    await page.locator('#questions-title').waitFor({ state: 'detached' });
+    expect((await sentences(page)).length).toBe(2);
+    expect(await page.locator('.panel-entries .entry.confirmed').count()).toBe(0);
+  });
+});
+
+describe('where an entry is told, it is a press away', () => {
+  it('in the timeline', async () => {
+    const { page } = await arrive();
+    await say(page, 'left forearm swelling');
+    await page
+      .locator('.timeline')
+      .getByRole('button', { name: /left forearm: swelling/i })
+      .click();
+    await sheet(page).locator('.sheet-entry', { hasText: 'LEFT forearm: swelling' }).waitFor();
+  });
+
+  it('in a criterion that is met, with its source', async () => {
+    const { page } = await arrive();
+    await say(page, 'he is thirty four years old');
+    await say(page, 'blood pressure eighty two over fifty');
+    await say(page, 'pulse one hundred and thirty');
+    await page.locator('.foot-way', { hasText: 'Signs' }).click();
+    const met = page.locator('.reckoned.red', { hasText: 'not confirmed' }).first();
+    await met.getByText('Source').click();
+    expect((await met.locator('.worked-from').textContent())?.length).toBeGreaterThan(30);
+    await met
+      .getByRole('button', { name: /^Change or strike: / })
+      .first()
+      .click();
+    await sheet(page).getByText('Is this right?').waitFor();
+  });
+});
+
+describe('by words alone', () => {
+  it.each([
+    ['show the timeline', '#timeline-title'],
+    ['check readiness', 'dialog[aria-label="Ready for the mountain?"]'],
+    ['show settings', 'dialog[aria-label="More"]'],
+    ['show cautions', 'dialog .cautions'],
+    ['set up hearing', 'dialog[aria-label="Hearing"]'],
+    ['what can I say', 'dialog[aria-label="What can I say?"]'],
+    ['night look', 'html[data-look="night"]'],
+  ])('“%s” is done', async (words, shown) => {
+    const { page } = await arrive();
+    await say(page, 'left forearm swelling');
+    await say(page, words);
+    await page.locator(shown).waitFor();
+    expect(await standing(page)).toEqual(['LEFT forearm: swelling']);
+  });
+});
