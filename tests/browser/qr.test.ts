@@ -146,6 +146,7 @@ describe('a record that was passed on', () => {
     await fileOf(page);
     await inSheet(page, 'Close').click();
     await page.getByRole('button', { name: 'Read over the radio' }).click();
+    await page.getByRole('region', { name: 'Sent so far' }).waitFor();
     const sent = await page
       .getByRole('region', { name: 'Sent so far' })
       .getByRole('listitem')
@@ -208,6 +209,7 @@ describe('where the device can share files', () => {
     expect(await page.getByRole('alert').count()).toBe(0);
     await inSheet(page, 'Close').click();
     await page.getByRole('button', { name: 'Read over the radio' }).click();
+    await page.getByRole('region', { name: 'Sent so far' }).waitFor();
     const sent = await page
       .getByRole('region', { name: 'Sent so far' })
       .getByRole('listitem')

@@ -151,6 +151,8 @@ export function highFall(chart: Chart): Answer {
 const HEAD_STRUCK =
   /\b(?:hit|struck|banged|bumped|knocked|landed on)\b[^.,]*\b(?:head|face|forehead)\b|\bhead (?:injury|strike|trauma|impact)\b/;
 
+const NO_HEAD_INJURY = /\b(?:no|without|denies) (?:any )?head (?:injury|injuries|strike|trauma|impact)\b/i;
+
 const HEAD_MARKS = ['deformity', 'contusion', 'laceration', 'swelling', 'abrasion', 'bleeding'] as const;
 
 /** A low fall with significant head impact at 5 and under or 65 and over. */
@@ -160,6 +162,11 @@ export function lowFall(chart: Chart): Answer {
   const struck = mentionOf(chart, EVENT_TOPICS, HEAD_STRUCK);
   const marks = foundAt(chart, ['head', 'skull', 'face', 'forehead'], HEAD_MARKS);
   const blow = answerOf(struck, 'whether the head was hit hard', 'head struck');
-  const head = blow.truth === 'yes' ? blow : marks.length > 0 ? yes(marks, 'marks on the head') : blow;
+  // "No head injury" is heard as a head of which nothing was found; that words of a blow were meant is in what was said.
+  const spared = chart
+    .at('head')
+    .filter((entry) => entry.kind === 'finding' && !entry.present && NO_HEAD_INJURY.test(entry.heard));
+  const unhurt = blow.truth === 'unknown' && spared.length > 0 ? no(spared, 'no head injury') : blow;
+  const head = blow.truth === 'yes' ? blow : marks.length > 0 ? yes(marks, 'marks on the head') : unhurt;
   return all([age, fall, head]);
 }
