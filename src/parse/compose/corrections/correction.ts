@@ -6,6 +6,7 @@ import { type Span, spanned } from '../../span.ts';
 import { place, spanOf, type Talk, textOf } from '../talk.ts';
 import { type Changed, changesOf } from './changes.ts';
 import type { StateAll } from './dry-run.ts';
+import { remember } from './remember.ts';
 
 /** Corrects with the words of this clause; false where nothing in it can stand in the place of anything. */
 export function correct(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
@@ -13,6 +14,7 @@ export function correct(talk: Talk, clause: Clause, stateAll: StateAll): boolean
   if (changes === null) return false;
   const span = spanned(clause.pieces);
   for (const change of changes) frame(talk, change, span);
+  for (const { change, target } of changes) remember(talk, change, target);
   place(talk, span);
   return true;
 }

@@ -173,9 +173,16 @@ function nextSite(
   i: number,
   attaches: Attaches,
 ): number | null {
+  let denied = false;
   for (let k = i + 1; k < items.length; k++) {
     const item = items[k];
     if (item === undefined) return null;
+    // "Swelling not of the ankle but of the foot".
+    if (item.type === 'site' && denied) {
+      denied = false;
+      continue;
+    }
+    denied = denied ? hasRole(item, 'small') : isDenial(item);
     if (item.type === 'site') {
       const paused = pauseAfterItem(items, tokens, k - 1) !== '';
       return paused && !item.phrase.led && k - 1 > i ? null : k;
@@ -185,6 +192,11 @@ function nextSite(
   }
   return null;
 }
+
+const isDenial = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return piece?.role === 'negation' && marked(piece, 'negation', 'before');
+};
 
 function anySite(
   items: readonly Item[],

@@ -1,0 +1,56 @@
+// Bears a correction in mind: what is said next goes on from what was put right, and not from the slip.
+
+import { isPaired, type Side, type Site, type Statement } from '../../../terms/index.ts';
+import type { SiteRef } from '../../context.ts';
+import type { Change, CorrectionTarget } from '../../frame.ts';
+import { plainSite } from '../sites/site-ref.ts';
+import { bear, type Talk } from '../talk.ts';
+
+/** Changes the statements in mind, and the site in mind with them, as a correction of the last ones does. */
+export function remember(talk: Talk, change: Change, target: CorrectionTarget): void {
+  if (change.change === 'statement') {
+    const { statement } = change;
+    const isExam = statement.kind === 'finding' || statement.kind === 'csm';
+    bear(talk, { said: [statement], ...(isExam ? { last: [statement] } : {}) });
+    if (statement.kind === 'finding') bear(talk, { sites: [spoken(statement.site, statement.side)] });
+    return;
+  }
+  const { said, last, sites } = talk.context;
+  const changed = (one: Statement): Statement => (fits(one, target) ? changedBy(one, change) : one);
+  bear(talk, { said: said.map(changed), last: last.map(changed) });
+  if (change.change === 'site') bear(talk, { sites: [spoken(change.site, change.side ?? null)] });
+  if (change.change === 'side')
+    bear(talk, {
+      sites: sites.map((ref) =>
+        isPaired(ref.site) ? { ...ref, side: change.side, sideKnown: 'spoken' as const } : ref,
+      ),
+    });
+}
+
+const spoken = (site: Site, side: Side | null): SiteRef => ({
+  ...plainSite(site, side),
+  sideKnown: side === null ? null : 'spoken',
+});
+
+const fits = (one: Statement, { side, site }: CorrectionTarget): boolean =>
+  (side === undefined || ('side' in one && one.side === side)) &&
+  (site === undefined || ('site' in one && one.site === site));
+
+function changedBy(one: Statement, change: Change): Statement {
+  if (one.kind !== 'finding') {
+    const sided = one.kind === 'csm' || one.kind === 'visit';
+    return sided && change.change === 'side' ? { ...one, side: change.side } : one;
+  }
+  switch (change.change) {
+    case 'side':
+      return { ...one, side: change.side };
+    case 'site':
+      return { ...one, site: change.site, ...(change.side === undefined ? {} : { side: change.side }) };
+    case 'finding':
+      return { ...one, finding: change.finding };
+    case 'present':
+      return { ...one, present: change.present };
+    default:
+      return one;
+  }
+}
