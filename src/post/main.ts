@@ -16,6 +16,14 @@ const fail = (text: string, status: number): never => {
   process.exit(status);
 };
 
+// A fault in one connection must not take the post from all others: what is not written yet is on the phones, and is tried again.
+for (const fault of ['unhandledRejection', 'uncaughtException'] as const)
+  process.on(fault, (why: unknown) => {
+    process.stderr.write(
+      `A fault that the post survived: ${why instanceof Error ? (why.stack ?? why.message) : String(why)}\n`,
+    );
+  });
+
 const read = readArguments(process.argv.slice(2));
 if (read.kind === 'help') {
   say(USAGE);

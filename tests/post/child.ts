@@ -30,6 +30,8 @@ export async function startChild(
   let said = '';
   child.stderr.on('data', (piece) => {
     said += piece;
+    // A fault that was survived is worth a look all the same.
+    process.stderr.write(`post: ${piece}`);
   });
   await new Promise<void>((resolve, reject) => {
     child.stdout.on('data', (piece) => {
