@@ -90,6 +90,14 @@ export const SCREENS: readonly Screen[] = [
     leave: closeSheet,
   },
   {
+    name: '11c-hearing',
+    open: async (page) => {
+      await press(page, 'More');
+      await press(page, 'Hearing');
+    },
+    leave: closeSheet,
+  },
+  {
     name: '11b-what-can-i-say',
     open: async (page) => {
       await press(page, 'More');
@@ -107,6 +115,15 @@ export const SCREENS: readonly Screen[] = [
         .first()
         .click();
     },
+  },
+  {
+    name: '12a-change-place',
+    open: (page) => press(page, /^Not .*: choose another$/),
     leave: closeSheet,
+  },
+  {
+    name: '13-several-together',
+    open: (page) => press(page, /^Check \d+ plain ones together: Head/),
+    leave: (page) => press(page, 'Not yet'),
   },
 ];
