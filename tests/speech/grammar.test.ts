@@ -11,6 +11,7 @@ import { asideGrammar, isAside, plainWord } from '../../src/speech/hearing/aside
 import { listed } from '../../src/speech/hearing/hearing-files.ts';
 import { hearingGrammar } from '../../src/speech/hearing/network-of-files.ts';
 import { wordsOf } from '../../src/speech/network/network.ts';
+import { FINDINGS, SITES } from '../../src/terms/index.ts';
 import { entriesOf, realReader } from '../talk-case.ts';
 import { says } from './says.ts';
 import { EXAMINER } from './sentences.ts';
@@ -78,6 +79,24 @@ describe('the hearing grammar', () => {
     'four arm tender',
   ])('tells: %s', (sentence) => {
     expect(says(NETWORK, sentence)).toBe(sentence === 'no');
+  });
+
+  /** Where the words said differ from the name in the record. */
+  const SAID: Readonly<Record<string, string>> = {
+    'behind-ear': 'behind the left ear',
+    'jugular-distension': 'jugular venous distension',
+    'limited-motion': 'limited range of motion',
+  };
+  const named = (name: string): string => SAID[name] ?? name.replaceAll('-', ' ');
+
+  it.each(SITES)('lets the site be said: %s', (site) => {
+    const ways = ['', 'left ', 'both '].map((side) => `${side}${named(site)} tender`);
+    expect(ways.some((words) => says(NETWORK, words))).toBe(true);
+  });
+
+  it.each(FINDINGS)('lets the finding be said, and denied: %s', (finding) => {
+    expect(says(NETWORK, `${named(finding)} of the neck`)).toBe(true);
+    expect(says(NETWORK, `no ${named(finding)} of the neck`)).toBe(true);
   });
 
   it('lets every way through be taken with some chance, and no state be left with more than one', () => {
