@@ -121,6 +121,9 @@ describe('a killed browser', () => {
           kind === 'entered' && payload.statement?.kind === 'note' ? [payload.statement.text] : [],
         );
         expect(remarks).toEqual(numbers.map((number) => `invented remark number ${number}`));
+        // Of a long timeline the earlier lines are drawn when they are asked for.
+        const earlier = page.locator('.timeline').getByRole('button', { name: /earlier lines/ });
+        while ((await earlier.count()) > 0) await earlier.click();
         expect(await onScreen(page)).toEqual(numbers);
         kill(profile.folder);
         break;
