@@ -56,7 +56,7 @@ const wordsIn = (run: readonly Piece[]): number => run.reduce((sum, { from, to }
 const isOfItself = (piece: Piece): boolean =>
   tagIn(piece, 'negation', 'negation') === 'after' ||
   piece.role === 'correction' ||
-  (piece.role === 'answer' && piece.to - piece.from > 1);
+  (piece.role === 'answer' && !piece.weak && piece.to - piece.from > 1);
 
 /** True where an entry other than a look was made of these words. */
 export function isHeard(talk: Talk, piece: Piece): boolean {

@@ -273,7 +273,7 @@ describe('words that mean another thing', () => {
       ['visit jaw', 'note: jaw opens and closes okay, bite feels normal to him'],
     ],
     ['no response in the legs', ['visit both leg', 'note: no response in the legs']],
-    ['numb between the legs? no', ['no numbness groin']],
+    ['numb between the legs? no', ['note: numb between the legs: no']],
     ["lip's split but not through", ['laceration mouth', 'note: but not through']],
     ['windpipe looks central to me', ['no tracheal-deviation trachea']],
     ['fishhook through the left thumb', ['impaled-object left thumb']],

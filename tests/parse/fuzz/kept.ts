@@ -10,6 +10,7 @@ import { SLOTS, wordsOf } from '../../../src/parse/islands/match.ts';
 import { buildNetwork } from '../../../src/parse/islands/network.ts';
 import { rootRules } from '../../../src/parse/islands/roots.ts';
 import { afterWord, plantTree } from '../../../src/parse/islands/tree.ts';
+import { withoutAdverbs } from '../../../src/parse/pieces/adverb.ts';
 import { piecesOf } from '../../../src/parse/pieces/roles.ts';
 import { checkTag } from '../../../src/parse/tags.ts';
 import { type Token, tokenise } from '../../../src/parse/token.ts';
@@ -59,7 +60,7 @@ export function keeper(): (text: string, context: Context, frames: readonly Fram
     if (free.length === 0) return { substantive: spoken.length, unkept: [] };
     const tokens = withoutFillers(root, all);
     const elements = cover(root, tokens, wordsOf(tokens));
-    const clauses = clausesOf(piecesOf(elements, tokens.length), tokens, {
+    const clauses = clausesOf(withoutAdverbs(piecesOf(elements, tokens.length), tokens), tokens, {
       open: context.asked !== null,
       asking: context.asking,
     });

@@ -14,6 +14,7 @@ const RULES: Readonly<Record<string, number>> = {
   sensation: 100,
   'both-ways': 10,
   motion: 160,
+  'pinks-up': 20,
 };
 const LEG_PULSES = new Set(['femoral', 'posterior-tibial', 'dorsalis-pedis']);
 
@@ -116,6 +117,37 @@ function asked(sampler: Sampler): Sentence {
   };
 }
 
+/** "Toes move", "the pulse in the left foot is there": what is said stands after its limb. */
+function afterItsLimb(sampler: Sampler, rule: 'csm.moves' | 'states.found'): Sentence {
+  const side = sampler.chance.pick(['left', 'right'] as const);
+  const { text } = sampler.say(rule);
+  const aspect = rule === 'csm.moves' ? 'motion' : 'circulation';
+  return {
+    rule,
+    lines: [rule === 'csm.moves' ? `${side} toes ${text}` : `pulse in the ${side} foot ${text}`],
+    wants: [stating({ kind: 'csm', site: 'foot', side, aspect, present: true })],
+  };
+}
+
+/** "Moves all four", "can not feel his toes". */
+function movesAll(sampler: Sampler): Sentence {
+  const ends = ['hand', 'foot'].flatMap((site) => ['left', 'right'].map((side) => ({ site, side })));
+  return {
+    rule: 'csm.moves-all',
+    lines: [sampler.say('csm.moves-all').text],
+    wants: ends.map((end) => stating({ kind: 'csm', ...end, aspect: 'motion', present: true })),
+  };
+}
+
+function noFeeling(sampler: Sampler): Sentence {
+  const side = sampler.chance.pick(['left', 'right'] as const);
+  return {
+    rule: 'csm.no-feeling',
+    lines: [`${sampler.say('csm.no-feeling').text} ${side} toes`],
+    wants: [stating({ kind: 'csm', site: 'foot', side, aspect: 'sensation', present: false })],
+  };
+}
+
 /** A pulse on one side, and what a state word says of it on the other. */
 function onTheOtherSide(sampler: Sampler): Sentence {
   const { chance, say } = sampler;
@@ -166,6 +198,10 @@ export const csmSentences = (sampler: Sampler): readonly Sentence[] => [
   ...Array.from({ length: 40 }, () => asked(sampler)),
   ...Array.from({ length: 80 }, () => onTheOtherSide(sampler)),
   ...Array.from({ length: 4 }, () => lost(sampler)),
+  ...Array.from({ length: 20 }, () => afterItsLimb(sampler, 'csm.moves')),
+  ...Array.from({ length: 4 }, () => afterItsLimb(sampler, 'states.found')),
+  ...Array.from({ length: 30 }, () => movesAll(sampler)),
+  ...Array.from({ length: 20 }, () => noFeeling(sampler)),
   ...Array.from({ length: 60 }, () => kept(sampler, 'states.kept')),
   ...Array.from({ length: 40 }, () => kept(sampler, 'kept.kept')),
 ];

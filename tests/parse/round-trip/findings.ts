@@ -38,21 +38,33 @@ const foundAt = (phrase: Phrase, place: Place, present: boolean): readonly Patte
     );
 
 // At a limb these say how its end feels and moves; the sentences about limbs' ends have them.
-const OF_A_LIMB = /\b(feeling|sensation|motion|movement|mobility|range|r o m)\b/;
+const OF_A_LIMB = /\b(feeling|sensation|motion|movement|mobility|range|r o m|moves|moving|move)\b/;
 const LIMBS: ReadonlySet<string> = new Set(['arm', 'leg', 'shoulder', 'pelvis']);
 
 /** A noun that a "no" may stand before and a site after. */
 export function nounFinding(sampler: Sampler): Phrase {
   for (;;) {
     const phrase = sampler.say('findings.finding');
-    const odd = ['adj', 'present', 'at', 'for', 'only', 'home', 'predicate', 'weak', 'own'].some((key) =>
-      has(phrase, key),
-    );
+    const odd = [
+      'adj',
+      'present',
+      'at',
+      'for',
+      'only',
+      'home',
+      'predicate',
+      'weak',
+      'own',
+      'before-site',
+    ].some((key) => has(phrase, key));
     // "D cap of the shoulder" is a cap of the shoulder too.
     const initials = phrase.tags('finding').length > 1;
     if (!odd && !initials && !OF_A_LIMB.test(phrase.text) && phrase.tag('finding') !== null) return phrase;
   }
 }
+
+// "Moves fine" has its verb.
+const IS_VERB = /^(?:able|can|moves|moving|bends|turns|rotates)\b/;
 
 /** One sampled finding of any kind, said of a place it can have. */
 function stated(sampler: Sampler): Sentence {
@@ -79,7 +91,15 @@ function stated(sampler: Sampler): Sentence {
     .map((finding) => stating({ kind: 'finding', finding, present: !present }));
   const is = chance.pick(['is', 'looks', 'feels']);
   if (has(phrase, 'predicate') || !present)
-    return { rule, lines: [`${place.text} ${has(phrase, 'adj') ? 'is ' : ''}${phrase.text}`], wants, never };
+    return {
+      rule,
+      lines: [`${place.text} ${has(phrase, 'adj') && !IS_VERB.test(phrase.text) ? 'is ' : ''}${phrase.text}`],
+      wants,
+      never,
+    };
+  // "A nail in the left palm": its place stands straight after it.
+  if (has(phrase, 'before-site'))
+    return { rule, lines: [withoutDoubles(`${phrase.text} the ${place.text}`)], wants, never };
   if (has(phrase, 'adj')) return { rule, lines: [`${place.text} ${is} ${phrase.text}`], wants, never };
   const joined = phrase.tags('finding').length > 1 ? `${place.text}, ${phrase.text}` : null;
   const lines = chance.pick([

@@ -52,6 +52,6 @@ function patientsOwn(pieces: readonly Piece[], tokens: readonly Token[]): readon
   const says = (piece: Piece, owner: string): boolean =>
     piece.role === 'side' && tokens.slice(piece.from, piece.to).some(({ word }) => word === owner);
   return pieces.some((piece) => says(piece, 'patient'))
-    ? pieces.filter((piece) => !says(piece, 'my'))
+    ? pieces.filter((piece) => !says(piece, 'my') || says(piece, 'patient'))
     : pieces;
 }
