@@ -43,6 +43,9 @@ const isSide = (item: Item | undefined): boolean => {
 const says = (item: Item | undefined): boolean =>
   hasRole(item, 'finding') || hasRole(item, 'csm') || hasRole(item, 'state') || isSmallItem(item, 'link');
 
+// So many items away a side is another thing's; it also keeps a breathless talk's cost in step with its length.
+const FAR = 24;
+
 /** The places of the sides that may be meant at `i`, likely first. */
 function candidates(items: readonly Item[], tokens: readonly Token[], i: number): readonly number[] {
   const pauses = (k: number): number =>
@@ -56,8 +59,13 @@ function candidates(items: readonly Item[], tokens: readonly Token[], i: number)
     const led = k > i && startsWithPreposition([pieceOf(items[k]) as Piece], tokens) && near <= 2;
     return pauses(k) * 100 + (k > i && sideFirst && !led ? 50 : 0) + near - (k > i ? 0.5 : 0);
   };
+  const from = Math.max(0, i - FAR);
   return items
-    .flatMap((item, k) => (k !== i && isSide(item) && mayBe(items, tokens, i, k, sideFirst) ? [k] : []))
+    .slice(from, i + FAR)
+    .flatMap((item, at) => {
+      const k = from + at;
+      return k !== i && isSide(item) && mayBe(items, tokens, i, k, sideFirst) ? [k] : [];
+    })
     .sort((a, b) => rank(a) - rank(b));
 }
 
