@@ -14,7 +14,7 @@ const DAY = 24 * HOUR;
 const GRACE = HOUR;
 
 /** A time so long ago gives way to one that is a little ahead. */
-const LONG_AGO = 10 * HOUR;
+const LONG_AGO = 20 * HOUR;
 
 /** How far a watch may run ahead of the device unasked. A choice of ours, no source. */
 const UNASKED = 5 * MINUTE;
@@ -43,7 +43,7 @@ function latest(time: Clock, heardAt: number, zone: string): number {
 
 /**
  * Milliseconds since the epoch of a spoken time. A clock time is the latest such time up to `heardAt`, or one within the
- * next hour where the other would be half a day ago; without morning or evening said, the later of the two that fits. A
+ * next hour where the other would be most of a day ago; without morning or evening said, the later of the two that fits. A
  * zone that is not known (`isZone`) counts as UTC.
  */
 export function resolveTime(time: SpokenTime, heardAt: number, zone: string): number {

@@ -78,6 +78,9 @@ function findingAt(
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
   if (isOfTheRest(items, tokens, i) || isOfAThing(items, tokens, i)) return null;
   const phrases = phrasesAt(items, group);
+  // "Opens her eyes when I pinch her, groans, pulls away": what she pulls away from is not the eyes.
+  const near = group.at(-1) ?? -1;
+  if (hasTag(island, 'patient') && near >= 0 && near < i && hasUnknown(items, near, i)) return null;
   // "A nail in the left palm", and nothing where no place follows ("the needle is in").
   if (hasTag(island, 'before-site') && (group[0] ?? -1) < i) return null;
   // "Push against my hands, good": the examiner's own.
@@ -124,6 +127,9 @@ function findingAt(
     ],
   };
 }
+
+const hasUnknown = (items: readonly Item[], from: number, to: number): boolean =>
+  items.slice(from, to).some((item) => hasRole(item, 'unknown'));
 
 const ownAttributes = (island: Island): Attributes => {
   const quality = tagsOf(island, 'quality');
