@@ -126,6 +126,8 @@ describe('a hand', () => {
     await page.locator('.panel-entries .entry-text').first().click();
     await page.getByRole('button', { name: 'Strike', exact: true }).click();
     await page.getByRole('button', { name: 'Yes, strike it' }).click();
+    // The timeline is drawn after the entries.
+    await page.locator('.timeline .moment.struck').waitFor();
     expect(await page.locator('.panel-entries .group > ul > .entry').count()).toBe(0);
     expect(await page.locator('.timeline .moment.struck').count()).toBe(1);
   });
