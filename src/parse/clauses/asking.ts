@@ -1,0 +1,60 @@
+// Where words that could ask do ask, and where they only look so: "does not hurt", "the pulse is there", "any".
+
+import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { isPaused, pauseAfter } from '../span.ts';
+import type { Token } from '../token.ts';
+import type { Draft } from './draft.ts';
+import { become, begin, type Place, type Turn } from './place.ts';
+
+// "The sternum does not hurt": a bare "does" asks only where a clause begins.
+export function bareAsking({ piece, full, draft }: Place): 'stay' | null {
+  const bare =
+    piece.role === 'asking' && piece.weak && piece.to - piece.from === 1 && !marked(piece, 'article');
+  return bare && full && draft.mood === 'statement' ? 'stay' : null;
+}
+
+// "You have no pain, do you": what was said becomes a question.
+export function tagQuestion({ piece, pieces, i, tokens, full, draft }: Place): Turn | null {
+  const pause = pauseAfter(tokens, piece);
+  const last = i === pieces.length - 1 || pause === 'end' || pause === 'ask';
+  const isTag = readingOf(piece, 'talk.tag') !== null;
+  return full && draft.mood === 'statement' && last && isTag ? become('question') : null;
+}
+
+export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'stay' | null {
+  if (piece.role !== 'asking' && piece.role !== 'ask') return null;
+  if (isDenial(pieces, i, tokens) || isDeniedAny(piece, draft) || isSaidThere(pieces, i, tokens))
+    return 'stay';
+  if (draft.mood === 'instruction' && piece.role === 'asking') return 'stay';
+  const before = pieces[i - 1]?.role;
+  return before === 'asking' || before === 'negation' || before === 'ask' ? 'stay' : begin('question');
+}
+
+// "Did not give any oxygen" asks nobody, unless a person follows ("did not you fall") or a question mark stands at its end.
+function isDenial(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [piece, not, next] = [pieces[i], pieces[i + 1], pieces[i + 2]];
+  if (piece === undefined || not === undefined || next === undefined) return false;
+  const bare = piece.weak && piece.to - piece.from === 1 && not.role === 'negation' && not.weak;
+  const asks = tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause;
+  return bare && !isSmall(next, 'person') && asks !== 'ask';
+}
+
+// "The pulse in the left foot is there": after its subject, with no pause between, "is there" asks nothing. A question mark at
+// the end of the sentence says otherwise.
+function isSaidThere(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece] = [pieces[i - 1], pieces[i]];
+  if (piece === undefined || before === undefined || isPaused(tokens, before)) return false;
+  if (
+    !marked(piece, 'state', 'there') ||
+    !(before.role === 'site' || before.role === 'csm' || before.role === 'side')
+  )
+    return false;
+  return tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause !== 'ask';
+}
+
+// "We did not give any oxygen": "any" goes with the "not" before it.
+const isDeniedAny = (piece: Piece, draft: Draft): boolean =>
+  piece.weak &&
+  isSmall(piece, 'article') &&
+  draft.mood === 'statement' &&
+  draft.pieces.some((one) => one.role === 'negation' && marked(one, 'negation', 'before'));

@@ -1,0 +1,39 @@
+// Where what was supposed, planned or told ends, and something is stated again.
+
+import { isSmall, marked, type Role, readingOf } from '../pieces/piece.ts';
+import { isPaused, pauseBefore } from '../span.ts';
+import { answers } from './answers.ts';
+import type { Draft } from './draft.ts';
+import { moodOf } from './mood-words.ts';
+import { begin, isAnswer, type Place, type Turn } from './place.ts';
+
+const isOutOfMood = ({ mood }: Draft): boolean =>
+  mood === 'supposing' || mood === 'instruction' || mood === 'plan';
+
+// A "no" or a "yes" after what was supposed or told begins something stated.
+export function outOfMood({ piece, pieces, i, tokens, full, waiting, draft }: Place): Turn | null {
+  if (!isOutOfMood(draft) || !full) return null;
+  if (!isAnswer(piece) && readingOf(piece, 'talk.courtesy') === null) return null;
+  if (isAnswer(piece) && waiting && answers(pieces, i, tokens)) return begin('answer');
+  return i > 0 && piece.role !== 'site' ? begin('statement') : null;
+}
+
+// "Lift your arm, left elbow is swollen": what is stated of a place after a pause is told to nobody.
+export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  if (draft.mood !== 'instruction' || pauseBefore(tokens, piece) === '') return null;
+  const end = pieces.findIndex((one, k) => k >= i && isPaused(tokens, one));
+  const breath = pieces.slice(i, end < 0 ? pieces.length : end + 1);
+  const says = breath.some(({ role, weak }) => STATED.has(role) && !weak);
+  const tells = breath.some((one) => isSmall(one, 'you') || moodOf(one) !== null || one.role === 'asking');
+  return says && !tells ? begin('statement') : null;
+}
+const STATED: ReadonlySet<Role> = new Set(['finding', 'csm', 'history', 'negation', 'care']);
+
+// What was done or measured, after a pause, is no part of what was told or planned before it.
+export function done({ piece, tokens, draft }: Place): Turn | null {
+  const isDone =
+    (piece.role === 'care' && (marked(piece, 'on') || marked(piece, 'put'))) ||
+    (piece.role === 'vital' && (piece.islands[0]?.slots.length ?? 0) > 0);
+  const leaves = isOutOfMood(draft) || draft.mood === 'question';
+  return leaves && isDone && pauseBefore(tokens, piece) !== '' ? begin('statement') : null;
+}

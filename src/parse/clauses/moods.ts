@@ -1,0 +1,78 @@
+// Where what is supposed, planned or told to somebody begins; "he can bend it" tells nobody to bend anything.
+
+import { isSmall, marked, type Piece } from '../pieces/piece.ts';
+import { isPaused } from '../span.ts';
+import type { Token } from '../token.ts';
+import { colour } from './colour.ts';
+import type { Draft } from './draft.ts';
+import { moodOf } from './mood-words.ts';
+import { begin, type Place, type Turn } from './place.ts';
+
+export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn | 'stay' | null {
+  const mood = isPlanned(piece, pieces, i) ? 'plan' : moodOf(piece);
+  // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
+  if (mood !== 'supposing' && mood !== 'plan' && mood !== 'instruction') return null;
+  if (mood === 'instruction' && (!mayTell(pieces, i, tokens) || isAskedOn(pieces, i, tokens, draft)))
+    return 'stay';
+  const coloured =
+    mood === 'plan' && draft.mood === 'statement' && colour(piece, draft.pieces, pieces, i) !== null;
+  // "Tell me if it hurts" is one instruction, and "does it hurt if…" one question.
+  const within =
+    draft.mood === 'instruction' || ((draft.mood === 'supposing' || draft.mood === 'question') && !full);
+  return coloured || within ? 'stay' : begin(mood);
+}
+
+// "Going to put a tourniquet on" is a plan; "going to check your leg" is what is being done.
+const isPlanned = (piece: Piece, pieces: readonly Piece[], i: number): boolean =>
+  marked(piece, 'mood', 'plan') && pieces.slice(i + 1).find(({ role }) => role !== 'small')?.role === 'care';
+
+// An instruction opens what is said: "he can bend it" tells nobody to bend anything.
+function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const before = pieces[i - 1];
+  if (before === undefined || isPaused(tokens, before)) return true;
+  // "Airway's open": the verb is in the word as it was written.
+  const last = tokens[before.to - 1];
+  if (before.role === 'unknown' && last !== undefined && last.to - last.from > last.word.length) return false;
+  if (isSmall(before, 'person') && !isSmall(before, 'you')) return false;
+  // "The airway is open", "he can bend it".
+  if (isSmall(before, 'link')) return false;
+  const earlier = pieces[i - 2];
+  if (
+    earlier !== undefined &&
+    before.role === 'small' &&
+    isSmall(earlier, 'person') &&
+    !isSmall(earlier, 'you')
+  )
+    return false;
+  // "He does not want to lift it" tells nobody anything.
+  if (isOfThirdPerson(pieces, i, tokens)) return false;
+  const { role } = before;
+  return (
+    role === 'small' ||
+    role === 'talk' ||
+    role === 'answer' ||
+    role === 'intention' ||
+    role === 'unknown' ||
+    role === 'mood'
+  );
+}
+
+// "Any pain when you breathe" asks on.
+function isAskedOn(pieces: readonly Piece[], i: number, tokens: readonly Token[], draft: Draft): boolean {
+  const before = pieces[i - 1];
+  return (
+    draft.mood === 'question' && before !== undefined && isSmall(before, 'you') && !isPaused(tokens, before)
+  );
+}
+
+const THIRD: ReadonlySet<string> = new Set(['he', 'she', 'they']);
+
+/** True where "he", "she" or "they" stands before piece `i` in the same breath, with no "you" after it. */
+function isOfThirdPerson(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  for (let k = i - 1; k >= 0; k--) {
+    const piece = pieces[k];
+    if (piece === undefined || isPaused(tokens, piece) || isSmall(piece, 'you')) return false;
+    if (tokens.slice(piece.from, piece.to).some(({ word }) => THIRD.has(word))) return true;
+  }
+  return false;
+}
