@@ -1,4 +1,4 @@
-// A wire between phones and a server that can be cut and joined again.
+// A wire between phones and a server that can be cut, or fall silent, and be joined again.
 
 import { connect, createServer, type Socket } from 'node:net';
 
@@ -6,6 +6,8 @@ export interface Cutter {
   readonly port: number;
   /** breaks every connection, and lets no new one through until it is joined */
   cut(): void;
+  /** nothing passes any more and nobody is told: connections stay open and dead for good, new ones too until it is joined */
+  silence(): void;
   join(): void;
   close(): Promise<void>;
 }
@@ -13,8 +15,14 @@ export interface Cutter {
 export function openCutter(target: number): Promise<Cutter> {
   const open = new Set<Socket>();
   let isCut = false;
+  let isSilent = false;
   const server = createServer((near) => {
     if (isCut) return void near.destroy();
+    if (isSilent) {
+      near.on('error', () => near.destroy());
+      near.on('close', () => open.delete(near));
+      return void open.add(near.pause());
+    }
     const far = connect({ host: '127.0.0.1', port: target });
     for (const [one, other] of [
       [near, far],
@@ -39,8 +47,13 @@ export function openCutter(target: number): Promise<Cutter> {
       resolve({
         port: typeof address === 'object' && address !== null ? address.port : 0,
         cut,
+        silence: () => {
+          isSilent = true;
+          for (const socket of open) socket.unpipe().pause();
+        },
         join: () => {
           isCut = false;
+          isSilent = false;
         },
         close: () => {
           cut();

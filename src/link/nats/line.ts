@@ -13,6 +13,7 @@ import {
 import type { Bytes } from '../bytes.ts';
 import type { Asked, Line, LineState, Stored } from '../port.ts';
 import { POST_DOMAIN } from '../subjects.ts';
+import { dialWithin, endOf } from './endings.ts';
 
 export interface Credential {
   /** of an nkey */
@@ -25,9 +26,15 @@ export type Dial = (options: ConnectionOptions) => Promise<NatsConnection>;
 
 /** How long a server may take to say that it has a message, ms. */
 const STORE_WITHIN = 8_000;
+/** Longer than the library's own limit, which is `timeout` below. */
+const DIAL_WITHIN = 8_000;
 const REDIAL = 1_000;
-/** So often refused in a row is put out; a server that is just reading its users may refuse once or twice. */
-const REFUSALS = 3;
+/**
+ * A server that is just reading its users refuses those who dial in that moment, and at a busy post that happens several
+ * times in a row: only who is refused for so long is called put out, ms.
+ */
+const REFUSED_FOR = 5_000;
+const REDIAL_REFUSED = 250;
 /** Who was put out by mistake is let in again without doing anything. */
 const REDIAL_OUT = 15_000;
 /** A message of a subject that has its one message: `JSStreamStoreFailedF`, measured with nats-server 2.9.10. */
@@ -59,7 +66,8 @@ export function createLine(
   let state: LineState = { state: 'connecting' };
   let connection: NatsConnection | null = null;
   let over = false;
-  let refusals = 0;
+  /** the first and the last of the refusals in a row, by the clock of `performance`; null where there is none */
+  let refused: { readonly from: number; readonly to: number } | null = null;
   const watchers = new Set<(state: LineState) => void>();
   const hearers = new Map<symbol, (on: NatsConnection) => () => void>();
   const hearing = new Map<symbol, () => void>();
@@ -70,26 +78,38 @@ export function createLine(
     for (const watcher of watchers) watcher(next);
   };
 
+  /** Refused or not reached: what to say of it, and how long to rest. */
+  const failed = (error: unknown): number => {
+    if (!isAuthorization(error)) {
+      become({ state: 'cut' });
+      return REDIAL;
+    }
+    const now = performance.now();
+    const goesOn = refused !== null && now - refused.to < 2 * REDIAL_OUT;
+    refused = { from: goesOn && refused !== null ? refused.from : now, to: now };
+    const isOut = now - refused.from >= REFUSED_FOR;
+    become({ state: isOut ? 'put-out' : 'cut' });
+    return isOut ? REDIAL_OUT : REDIAL_REFUSED;
+  };
+
   const run = async (): Promise<void> => {
     while (!over) {
+      let rest: number;
       try {
-        const made = await dial(optionsFor(credential));
+        const made = await dialWithin(() => dial(optionsFor(credential)), DIAL_WITHIN);
         if (over) return void made.close();
         connection = made;
-        refusals = 0;
+        refused = null;
         for (const [mark, start] of hearers) hearing.set(mark, start(made));
         become({ state: 'connected' });
-        const why = await made.closed();
+        const why = await endOf(made);
         connection = null;
         hearing.clear();
         if (over) return;
-        refusals = isAuthorization(why) ? REFUSALS : 0;
-        become({ state: refusals > 0 ? 'put-out' : 'cut' });
+        rest = failed(why);
       } catch (error) {
-        refusals = isAuthorization(error) ? refusals + 1 : 0;
-        become({ state: refusals >= REFUSALS ? 'put-out' : 'cut' });
+        rest = failed(error);
       }
-      const rest = state.state === 'put-out' ? REDIAL_OUT : REDIAL;
       await new Promise((resolve) => setTimeout(resolve, rest));
     }
   };
