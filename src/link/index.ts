@@ -10,7 +10,7 @@ export { createMemoryLedger, type Ledger, type LedgerState } from './ledger.ts';
 export { chainOf, type EventText, factsOf, hashOf, type Message, readMessage } from './message.ts';
 export { createOutbox, type Got, NOTHING_GOT, type Outbox, type Row, type Tally } from './outbox.ts';
 export { createPass, type Handed, type Offer, type Offered, type Pass } from './pass.ts';
-export type { Asked, Heard, KeptMessage, Line, LineState, Stored, Stream } from './port.ts';
+export type { Asked, Heard, KeptMessage, Line, LineState, Reached, Stored, Stream } from './port.ts';
 export { importKey, type Opened, open, seal } from './seal.ts';
 export { type Pace, type Problem, type Session, type SessionState, startSession } from './session.ts';
 export {

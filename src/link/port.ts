@@ -56,12 +56,22 @@ export interface KeptMessage {
   readonly place: number;
 }
 
+/** How far reading has come: the server's number of the last message, and what it was. */
+export interface Reached {
+  readonly place: number;
+  readonly subject: string;
+}
+
 /** What only the post asks: the messages in the order in which the server took them. */
 export interface Stream {
   /** names this very stream: another one, made after the first was lost, has another name */
   readonly made: string;
-  /** calls with each message after a place, old ones first and then as they come; gives what ends it */
-  follow(after: number, took: (message: KeptMessage) => void): () => void;
+  /**
+   * Calls with each message after a place (null: from the first), old ones first and then as they come; gives what ends it.
+   * Where the server has another message or none at that place it has lost what its disk had not synced, and gives those
+   * numbers out a second time: then all is read from the first again.
+   */
+  follow(after: Reached | null, took: (message: KeptMessage) => void): () => void;
   /** the message that a subject has, or null where it has none or the server is out of reach */
   find(subject: string): Promise<KeptMessage | null>;
 }

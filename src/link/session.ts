@@ -56,6 +56,8 @@ export interface Pace {
 const PACE: Pace = { hello: 15_000, patience: 20_000, again: 3_000 };
 const WINDOW = 64;
 const ASK_WITHIN = 6_000;
+/** Before the post is asked again that has not said a word yet, ms. */
+const SOON = 1_000;
 
 export interface Session {
   /** all events of one record that are on this phone's disk; those known already are passed over */
@@ -255,7 +257,7 @@ export async function startSession(parts: SessionParts): Promise<Session> {
     const asked = await line.ask(subject, said, ASK_WITHIN);
     if (asked.kind === 'answer') await heardWord(asked.bytes);
     // Before the first word nothing is sent, so it is not waited for long.
-    else if (wordAt === null && !ended) setTimeout(() => void hello(), pace.again);
+    else if (wordAt === null && !ended) setTimeout(() => void hello(), Math.min(pace.again, SOON));
     void pump();
   };
 

@@ -1,7 +1,6 @@
 // The command post itself: takes in what the server has, writes it to its own disk, and only then says so to the phone.
 
 import {
-  type Account,
   chainOf,
   createAccount,
   hashOf,
@@ -11,17 +10,20 @@ import {
   type Message,
   open,
   type Question,
+  type Reached,
   readHello,
   readMessage,
   readRecordSubject,
-  runsInWords,
   type Stream,
   seal,
   type Word,
   wordSubject,
 } from '../link/index.ts';
 import type { Devices } from './devices.ts';
+import { createIntake } from './intake.ts';
+import { type Known, troublesOf, unknown } from './known.ts';
 import type { Kept, Logged, PostLog, Spot } from './log.ts';
+import { startMending } from './mending.ts';
 import { createRecords, type Records } from './records.ts';
 
 export interface DeskParts {
@@ -74,43 +76,27 @@ export interface Desk {
 
 /** Heard of within this time, a device is shown to the others as being there, ms; our choice, no source. */
 const LATELY = 5 * 60_000;
-/** After a write that failed, ms. */
-const AGAIN = 2_000;
-const BATCH = 1_000;
-/** A phone says now and then what it made; a gap that stays this long is asked of the server, ms. */
-const GAP_AGE = 3_000;
-
-interface Known {
-  readonly account: Account;
-  heardAt: number | null;
-  ahead: number | null;
-  made: number | null;
-  contrary: number;
-  gapSince: number | null;
-}
 
 /** Reads the log and is then ready to follow streams. Rejects where the log cannot be read. */
 export async function openDesk(parts: DeskParts): Promise<Desk> {
   const { incident, key, line, devices, clock } = parts;
   const known = new Map<string, Known>();
-  const places = new Map<string, number>();
+  /** how far each stream was read, by its name */
+  const reached = new Map<string, Reached>();
   const questions: Question[] = [...parts.questions];
   const streams = new Set<Stream>();
   const counts = { logged: 0, again: 0, foreign: 0, batches: 0 };
   const records = createRecords((spot) => readBack(spot));
   let arrival = 0;
-  let trouble: string | null = null;
-  let queue: { readonly message: KeptMessage; readonly made: string }[] = [];
-  let writing: Promise<void> | null = null;
-  let over = false;
+  let notTaken = 0;
 
   const knownOf = async (device: string): Promise<Known> => {
     const here = known.get(device);
     if (here !== undefined) return here;
-    const account = createAccount(await chainOf(incident, device));
-    const made = { account, heardAt: null, ahead: null, made: null, contrary: 0, gapSince: null };
-    known.set(device, made);
-    return made;
+    const made = unknown(createAccount(await chainOf(incident, device)));
+    // Another call may have made it meanwhile.
+    if (!known.has(device)) known.set(device, made);
+    return known.get(device) ?? made;
   };
 
   const openMessage = async (
@@ -139,7 +125,8 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
     { subject, bytes, at, made, place: number }: Logged,
     spot: Spot,
   ): Promise<string | null> => {
-    places.set(made, Math.max(places.get(made) ?? 0, number));
+    // What was fetched out of turn has no place.
+    if (number > 0) reached.set(made, { place: number, subject });
     const place = readRecordSubject(subject);
     if (place === null || place.incident !== incident) return null;
     const { device, seq } = place;
@@ -208,62 +195,20 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
     line.tell(subject, await seal(key, subject, word));
   };
 
-  const isNew = ({ subject }: KeptMessage): boolean => {
-    const place = readRecordSubject(subject);
-    if (place === null || place.incident !== incident) {
-      counts.foreign += 1;
-      return false;
-    }
-    return true;
-  };
-  /** The same bytes at the same place may come twice, from the server and from a vehicle: only one is written. */
-  const written = new Set<string>();
-
-  const write = async (): Promise<void> => {
-    while (queue.length > 0 && !over) {
-      const batch = queue.slice(0, BATCH);
-      const seen = new Set<string>();
-      const fresh = batch.filter(({ message }) => {
-        if (!isNew(message)) return false;
-        if (written.has(message.subject) || seen.has(message.subject)) {
-          counts.again += 1;
-          return false;
-        }
-        seen.add(message.subject);
-        return true;
-      });
-      const at = clock();
-      const logged = fresh.map(({ message, made }): Logged => ({ ...message, made, at }));
-      const added = logged.length === 0 ? { kind: 'added' as const, spots: [] } : await log.add(logged);
-      if (added.kind !== 'added') {
-        trouble = `NOT WRITTEN at the post: ${added.why}. Phones keep everything and are told of nothing that is not written; it is tried again.`;
-        await new Promise((resolve) => setTimeout(resolve, AGAIN));
-        continue;
-      }
-      trouble = null;
-      queue = queue.slice(batch.length);
-      counts.batches += 1;
-      const touched = new Set<string>();
-      for (const [index, one] of logged.entries()) {
-        const spot = added.spots[index];
-        if (spot === undefined) continue;
-        written.add(one.subject);
-        counts.logged += 1;
-        const device = await takeIn(one, spot);
+  /** Takes what was just written into account, and tells the phones that it is of. */
+  const wrote = async (kept: readonly Kept[]): Promise<void> => {
+    const touched = new Set<string>();
+    for (const { logged, spot } of kept) {
+      counts.logged += 1;
+      try {
+        const device = await takeIn(logged, spot);
         if (device !== null) touched.add(device);
+      } catch {
+        // It is on the disk; the others are not to wait for it.
+        notTaken += 1;
       }
-      await Promise.all([...touched].map(tell));
     }
-  };
-  const run = (): Promise<void> => {
-    writing ??= write().finally(() => {
-      writing = null;
-    });
-    return writing;
-  };
-  const take = (message: KeptMessage, made: string): void => {
-    queue.push({ message, made });
-    void run();
+    await Promise.allSettled([...touched].map(tell));
   };
 
   const answerHello = async (
@@ -289,35 +234,19 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
     if (word !== null) line.tell(reply, await seal(key, wordSubject(incident, device), word));
   };
 
-  /** Messages that are missing between others are asked of the servers by their subject. */
-  const mend = async (): Promise<void> => {
-    for (const [device, one] of known) {
-      const { missing } = one.account.standing();
-      if (missing.length === 0) {
-        one.gapSince = null;
-        continue;
-      }
-      one.gapSince ??= clock();
-      if (clock() - one.gapSince < GAP_AGE) continue;
-      for (const [from, to] of missing.slice(0, 20))
-        for (let seq = from; seq <= Math.min(to, from + 100); seq += 1)
-          for (const stream of streams) {
-            const found = await stream.find(`rec.${incident}.${device}.${seq}`);
-            // Its place is not moved on by what was fetched out of turn.
-            if (found !== null) take({ ...found, place: 0 }, stream.made);
-          }
-    }
-  };
-
+  const written = new Set<string>();
   const log = await parts.openLog(async ({ logged, spot }) => {
     written.add(logged.subject);
-    await takeIn(logged, spot);
+    await takeIn(logged, spot).catch(() => {
+      notTaken += 1;
+    });
   });
+  const intake = createIntake({ log, written, incident, clock, counts, wrote });
+  const mending = startMending({ incident, known, streams, clock, take: intake.take });
   const stopHearing = line.hear(
     `ask.${incident}.*`,
     ({ subject, bytes, reply }) => void answerHello(subject, bytes, reply),
   );
-  const mending = setInterval(() => void mend(), GAP_AGE);
 
   return {
     records,
@@ -340,7 +269,10 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
         };
       }),
     troubles: () => [
-      ...(trouble === null ? [] : [trouble]),
+      ...intake.troubles(),
+      ...(notTaken === 0
+        ? []
+        : [`${notTaken} messages are written and are not shown: reading them failed. They stay in its log.`]),
       ...(log.unreadable === 0
         ? []
         : [
@@ -349,7 +281,9 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
     ],
     follow: (stream) => {
       streams.add(stream);
-      const stop = stream.follow(places.get(stream.made) ?? 0, (message) => take(message, stream.made));
+      const stop = stream.follow(reached.get(stream.made) ?? null, (message) =>
+        intake.take(message, stream.made),
+      );
       return () => {
         streams.delete(stream);
         stop();
@@ -365,42 +299,12 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
       return true;
     },
     questions: () => questions,
-    settled: async () => {
-      while (writing !== null) await writing;
-    },
+    settled: intake.settled,
     close: async () => {
-      over = true;
-      clearInterval(mending);
+      mending.end();
       stopHearing();
-      await writing?.catch(() => undefined);
+      await intake.close();
       await log.close();
     },
   };
-}
-
-function troublesOf({ account, made, ahead, contrary }: Known): readonly string[] {
-  const { missing, spoiled, broken, upTo } = account.standing();
-  const minutes = Math.round(Math.abs(ahead ?? 0) / 60_000);
-  return [
-    ...(missing.length === 0
-      ? []
-      : [
-          `Missing: message ${runsInWords(missing)}. What came after it is shown and may be corrected by it.`,
-        ]),
-    ...spoiled.map(({ seq, why }) => `Message ${seq} cannot be read: ${why}. It is kept and not shown.`),
-    ...(broken === null
-      ? []
-      : [
-          `Message ${broken.seq} does not follow message ${upTo}: forged, or two phones use one code. From there on nothing is taken in; give the phone a fresh code.`,
-        ]),
-    ...(contrary === 0
-      ? []
-      : [`${contrary} messages came under a number that was taken: what came first stays.`]),
-    ...(minutes < 2
-      ? []
-      : [`Its clock is ${minutes} min ${(ahead ?? 0) > 0 ? 'ahead of' : 'behind'} the post’s.`]),
-    ...(made === null || made <= account.count()
-      ? []
-      : [`${made - account.count()} messages are still on the phone or on their way.`]),
-  ];
 }

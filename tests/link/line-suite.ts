@@ -44,7 +44,7 @@ export function lineSuite(ends: () => Ends): void {
     const took: { readonly subject: string; readonly place: number }[] = [];
     const stored = (seq: number) => ada.line.store(recordSubject(incident, ada.device, seq), bytes(`${seq}`));
     for (let seq = 11; seq <= 15; seq += 1) await stored(seq);
-    const stop = stream.follow(0, ({ subject, place }) => took.push({ subject, place }));
+    const stop = stream.follow(null, ({ subject, place }) => took.push({ subject, place }));
     for (let seq = 16; seq <= 20; seq += 1) await stored(seq);
     await ben.line.store(recordSubject(incident, ben.device, 1), bytes('1'));
     await expect
@@ -58,10 +58,25 @@ export function lineSuite(ends: () => Ends): void {
     ]);
     expect(took.map(({ place }) => place)).toEqual([...took].map(({ place }) => place).sort((a, b) => a - b));
     const later: number[] = [];
-    const after = took.at(-2)?.place ?? 0;
+    const after = took.at(-2) ?? null;
     const stopLater = stream.follow(after, ({ place }) => later.push(place));
     await expect.poll(() => later).toEqual([took.at(-1)?.place]);
     stopLater();
+  });
+
+  it('gives all messages again where it has another one at that place than was read there', async () => {
+    const { incident, ada, stream } = ends();
+    const stored = (seq: number) => ada.line.store(recordSubject(incident, ada.device, seq), bytes(`${seq}`));
+    for (let seq = 31; seq <= 33; seq += 1) await stored(seq);
+    const last = await stream.find(recordSubject(incident, ada.device, 33));
+    const elsewhere = { place: last?.place ?? 0, subject: recordSubject(incident, ada.device, 999) };
+    for (const after of [elsewhere, { ...elsewhere, place: elsewhere.place + 1_000 }]) {
+      const places: number[] = [];
+      const stop = stream.follow(after, ({ place }) => places.push(place));
+      await expect.poll(() => places.at(-1)).toBe(last?.place);
+      expect(places).toContain(1);
+      stop();
+    }
   });
 
   it('carries a question and its answer, and says where nobody listens', async () => {

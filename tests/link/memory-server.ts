@@ -46,7 +46,9 @@ export function createMemoryServer(): MemoryServer {
     stream: {
       made: 'memory',
       follow: (after, took) => {
-        for (const one of kept.filter(({ place }) => place > after)) queueMicrotask(() => took(one));
+        const holds = kept.some(({ place, subject }) => place === after?.place && subject === after.subject);
+        const from = holds ? (after?.place ?? 0) : 0;
+        for (const one of kept.filter(({ place }) => place > from)) queueMicrotask(() => took(one));
         followers.add(took);
         return () => followers.delete(took);
       },

@@ -49,7 +49,7 @@ async function scene(ledger: Ledger = createMemoryLedger('install')) {
   post.hear(`ask.${INCIDENT}.${DEVICE}`, async ({ reply }) => {
     if (reply !== null) post.tell(reply, await word());
   });
-  server.stream.follow(0, async ({ subject, bytes }) => {
+  server.stream.follow(null, async ({ subject, bytes }) => {
     const opened = await open(key, subject, bytes);
     const read =
       opened.kind === 'value' ? readMessage(opened.value, readRecordSubject(subject)?.seq ?? 0) : null;

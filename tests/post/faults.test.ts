@@ -2,7 +2,7 @@
 // wrong. Nothing that a phone was told is at the post is lost, nothing is there twice, and each fault is said.
 
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
@@ -128,6 +128,31 @@ describe.skipIf(HINDRANCE !== '')(`with faults${HINDRANCE === '' ? '' : ` (${HIN
     const after = subjectsIn(folder);
     expect(after).toHaveLength(180);
     expect(new Set(after).size).toBe(180);
+  });
+
+  it('a server that lost what its disk had not synced, as on a power failure, keeps nothing from the post afterwards', async () => {
+    scene = await openScene();
+    const [phone] = await crew(1);
+    const store = join(scene.folder, 'server-1', 'jetstream');
+    for (let count = 0; count < 10; count += 1) phone?.log();
+    await phone?.until(allAtPost);
+    await scene.post.stop();
+    const older = mkdtempSync(join(tmpdir(), 'fieldsay-older-'));
+    ends.push(() => rmSync(older, { recursive: true }));
+    cpSync(store, older, { recursive: true });
+    await scene.again();
+    for (let count = 0; count < 10; count += 1) phone?.log();
+    await phone?.until(allAtPost);
+    await scene.post.stop();
+    // Its disk is as it was ten messages ago: it will give their numbers out again.
+    rmSync(store, { recursive: true });
+    cpSync(older, store, { recursive: true });
+    await scene.again();
+    for (let count = 0; count < 5; count += 1) phone?.log();
+    await phone?.until(allAtPost);
+    expect(subjectsIn(scene.folder)).toHaveLength(25);
+    expect(new Set(subjectsIn(scene.folder)).size).toBe(25);
+    await sameOrder();
   });
 
   it('links that are cut are said, what is logged meanwhile waits, and then all is sent in order', async () => {

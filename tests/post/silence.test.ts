@@ -8,7 +8,6 @@ import { type Cutter, openCutter } from './cutter.ts';
 import { allAtPost, HINDRANCE, openPhone, openScene, type Phone, type Scene } from './scene.ts';
 
 const WHY = HINDRANCE !== '' || 'WebSocket' in globalThis ? HINDRANCE : 'skipped: this Node has no WebSocket';
-const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 describe.skipIf(WHY !== '')(`a silent wire${WHY === '' ? '' : ` (${WHY})`}`, () => {
   let scene: Scene;
@@ -55,7 +54,7 @@ describe.skipIf(WHY !== '')(`a silent wire${WHY === '' ? '' : ` (${WHY})`}`, () 
     cutter.silence();
     // More than the wire itself holds, so that some is left in the page.
     for (let count = 0; count < 40; count += 1) here.log(`invented remark ${'x'.repeat(200_000)}`);
-    await wait(1_000);
+    await here.session.settled();
     expect(here.session.state().tally).toMatchObject({ made: 41, atPost: 1, waiting: 40 });
     const state = await here.until(({ line }) => line === 'cut', 60_000);
     expect(barWords(state, Date.now()).text).toBe('At the post: 1 of 41. 40 wait: no connection.');
@@ -63,4 +62,14 @@ describe.skipIf(WHY !== '')(`a silent wire${WHY === '' ? '' : ` (${WHY})`}`, () 
     await here.until(allAtPost, 60_000);
     expect(scene.post.desk.counts.logged).toBe(41);
   });
+
+  it('does not hold up a phone that leaves', async () => {
+    const here = await open();
+    here.log();
+    await here.until(allAtPost);
+    cutter.silence();
+    for (let count = 0; count < 40; count += 1) here.log(`invented remark ${'x'.repeat(200_000)}`);
+    await here.session.settled();
+    await expect(here.end()).resolves.toBeUndefined();
+  }, 30_000);
 });

@@ -46,3 +46,13 @@ export async function endOf(connection: NatsConnection): Promise<Error | undefin
   if (!connection.isClosed()) void connection.close().catch(() => undefined);
   return why instanceof Error ? why : undefined;
 }
+
+/** Closes it; settles after `ms` at the latest, since out of range what is yet to be sent never leaves. */
+export async function closeWithin(connection: NatsConnection, ms: number): Promise<void> {
+  let late: ReturnType<typeof setTimeout> | undefined;
+  const enough = new Promise<void>((resolve) => {
+    late = setTimeout(resolve, ms);
+  });
+  await Promise.race([connection.close().catch(() => undefined), enough]);
+  clearTimeout(late);
+}

@@ -13,7 +13,7 @@ import {
 import type { Bytes } from '../bytes.ts';
 import type { Asked, Line, LineState, Stored } from '../port.ts';
 import { POST_DOMAIN } from '../subjects.ts';
-import { dialWithin, endOf } from './endings.ts';
+import { closeWithin, dialWithin, endOf } from './endings.ts';
 
 export interface Credential {
   /** of an nkey */
@@ -28,6 +28,7 @@ export type Dial = (options: ConnectionOptions) => Promise<NatsConnection>;
 const STORE_WITHIN = 8_000;
 /** Longer than the library's own limit, which is `timeout` below. */
 const DIAL_WITHIN = 8_000;
+const CLOSE_WITHIN = 1_000;
 const REDIAL = 1_000;
 /**
  * A server that is just reading its users refuses those who dial in that moment, and at a busy post that happens several
@@ -177,7 +178,7 @@ export function createLine(
     close: async () => {
       over = true;
       become({ state: 'closed' });
-      await connection?.close().catch(() => undefined);
+      if (connection !== null) await closeWithin(connection, CLOSE_WITHIN);
     },
   };
 }
