@@ -93,6 +93,7 @@ const tools: Tools = {
     recorded: (name, heard) => openHeard(desk, name, heard),
   }),
   dictation: createDictation(window, {
+    likely: async () => (await import('./listen/engine/likely.ts')).likely(),
     gap: (gap) => logGap(desk, gap),
     heard: ({ from, ...heard }) => {
       if (own.isOwn(heard.text, from)) return;

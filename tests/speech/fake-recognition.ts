@@ -34,12 +34,16 @@ export function arranged({ grows = false, refusesStart = false } = {}) {
   const said: EarNow[] = [];
   const gaps: Gap[] = [];
   let unsettled = '';
+  let refusals = 0;
   const recogniser = keepRecognising({
     grows,
     clock: () => time,
     now: (state) => said.push(state),
     heard: (words) => heard.push(words),
     gap: (gap) => gaps.push(gap),
+    phrasesRefused: () => {
+      refusals += 1;
+    },
     unsettled: (text) => {
       unsettled = text;
     },
@@ -80,6 +84,7 @@ export function arranged({ grows = false, refusesStart = false } = {}) {
     heard,
     state: () => said.at(-1),
     unsettled: () => unsettled,
+    refusals: () => refusals,
     /** lets time pass, looked after as the page does it */
     pass: (ms: number) => {
       for (const end = time + ms; time < end; ) {

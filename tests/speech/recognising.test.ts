@@ -218,6 +218,18 @@ describe('an error', () => {
     expect(gaps).toHaveLength(1);
   });
 
+  it('phrases-not-supported is passed on, and it goes on without them', () => {
+    const { begin, latest, state, pass, sessions, refusals } = arranged();
+    begin();
+    latest().onerror?.({ error: 'phrases-not-supported' });
+    latest().onend?.();
+    expect(refusals()).toBe(1);
+    pass(500);
+    latest().onstart?.();
+    expect(sessions).toHaveLength(2);
+    expect(state()).toEqual({ state: 'hearing' });
+  });
+
   it.each(['no-speech', 'aborted'])('%s is none', (error) => expect(faultOf(error)).toBeNull());
 });
 

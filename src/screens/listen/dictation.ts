@@ -4,8 +4,10 @@
 import { type Signal, signal } from '@preact/signals';
 import {
   installOnDevice,
+  type LikelyPhrase,
   type OnDevice,
   onDevice,
+  phrasesIn,
   type RecognitionMaker,
   recognitionIn,
 } from '../../speech/browser/index.ts';
@@ -29,7 +31,9 @@ export interface Dictation {
   deaf(from: number, to: number | null): void;
 }
 
-export interface DictationNews {
+export interface DictationParts {
+  /** the words of the trade, for browsers that can be told of them; asked for only when dictation is turned on */
+  likely(): Promise<readonly LikelyPhrase[]>;
   heard(words: HeardWords): void;
   gap(gap: Gap): void;
 }
@@ -37,11 +41,13 @@ export interface DictationNews {
 /** How often it is looked after, ms. */
 const CHECK = 250;
 const ALTERNATIVES = 3;
+const NO_LONGER_LOCAL =
+  'The browser no longer recognises on this device, and nothing was sent to its maker. Look under “Set up”.';
 
 /** The dictation of the browser whose global scope is given. */
 export function createDictation(
   scope: { readonly navigator: Pick<Navigator, 'language' | 'userAgent'> },
-  { heard, gap }: DictationNews,
+  { likely, heard, gap }: DictationParts,
 ): Dictation {
   const maker = recognitionIn(scope);
   const { language, userAgent } = scope.navigator;
@@ -49,14 +55,18 @@ export function createDictation(
   const hearing = signal('');
   const local = signal<OnDevice | null>(null);
   let timer: ReturnType<typeof setInterval> | null = null;
+  /** fixed when it is turned on: what a person agreed to is not changed under them */
+  let isLocal = false;
+  let phrases: readonly object[] = [];
 
   const make = (made: RecognitionMaker) => {
     const one = new made();
+    if (phrases.length > 0) one.phrases = phrases;
     one.lang = language;
     one.continuous = true;
     one.interimResults = true;
     one.maxAlternatives = ALTERNATIVES;
-    if (local.peek() === 'available') one.processLocally = true;
+    if (isLocal) one.processLocally = true;
     return one;
   };
 
@@ -66,6 +76,9 @@ export function createDictation(
       : keepRecognising({
           make: () => make(maker),
           clock: () => Date.now(),
+          phrasesRefused: () => {
+            phrases = [];
+          },
           grows: /Android/.test(userAgent),
           unsettled: (text) => {
             hearing.value = text;
@@ -79,6 +92,17 @@ export function createDictation(
             timer = null;
           },
         });
+
+  /** Its words of the trade as the browser wants them; without them it hears all the same. */
+  const findPhrases = async (made: RecognitionMaker): Promise<readonly object[]> => {
+    const Phrase = phrasesIn(scope, made);
+    if (Phrase === null) return [];
+    try {
+      return (await likely()).map(({ phrase, boost }) => new Phrase(phrase, boost));
+    } catch {
+      return [];
+    }
+  };
 
   const look = async (): Promise<void> => {
     if (maker !== null) local.value = await onDevice(maker, language);
@@ -95,8 +119,15 @@ export function createDictation(
       await look();
     },
     turnOn: async () => {
-      if (recogniser === null) return;
+      if (recogniser === null || maker === null) return;
+      const agreed = local.peek();
       await look();
+      isLocal = local.peek() === 'available';
+      if (agreed === 'available' && !isLocal) {
+        now.value = { state: 'stopped', why: NO_LONGER_LOCAL };
+        return;
+      }
+      phrases = await findPhrases(maker);
       timer ??= setInterval(recogniser.check, CHECK);
       recogniser.start();
     },

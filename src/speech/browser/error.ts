@@ -15,8 +15,10 @@ const FAULTS: Readonly<Record<string, readonly [why: string, blocking: boolean]>
   'audio-capture': ['No microphone was found, or another app has it.', false],
   network: ['The browser’s recognition needs a network, and there is none.', false],
 };
-/** Silence, and ends that were asked for. */
-const NO_FAULT: readonly string[] = ['no-speech', 'aborted'];
+/** The browser takes no phrases, or none with this language or recogniser: the next session is begun without. */
+export const NO_PHRASES = 'phrases-not-supported';
+/** Silence, ends that were asked for, and what the next session does without. */
+const NO_FAULT: readonly string[] = ['no-speech', 'aborted', NO_PHRASES];
 
 /** The fault for an error's code; null for one after which listening simply goes on. */
 export function faultOf(code: string): RecognitionFault | null {

@@ -22,7 +22,7 @@ export interface Recognition {
   /** offered where the browser can recognise on the device */
   processLocally?: boolean;
   /** words that are likely here; offered by few browsers */
-  phrases?: readonly unknown[];
+  phrases?: readonly object[];
   onstart: (() => void) | null;
   onresult: ((event: HeardEvent) => void) | null;
   onerror: ((event: { readonly error: string }) => void) | null;
@@ -42,6 +42,16 @@ export interface RecognitionMaker {
   readonly prototype: object;
   available?(options: LanguageOptions): Promise<string>;
   install?(options: LanguageOptions): Promise<boolean>;
+}
+
+/** A phrase as the browser wants it. */
+export type PhraseMaker = new (phrase: string, boost: number) => object;
+
+/** What makes the phrases that this browser can be told are likely here, or null where it takes none. */
+export function phrasesIn(scope: object, maker: RecognitionMaker): PhraseMaker | null {
+  const { SpeechRecognitionPhrase } = scope as Record<string, unknown>;
+  const takes = 'phrases' in maker.prototype && typeof SpeechRecognitionPhrase === 'function';
+  return takes ? (SpeechRecognitionPhrase as unknown as PhraseMaker) : null;
 }
 
 /** The browser's recogniser, or null where it has none. */

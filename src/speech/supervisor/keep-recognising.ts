@@ -1,7 +1,7 @@
 // Keeps the browser's recognition going while it is wanted: one session at a time, begun again only when the one before has
 // ended, renewed on a pause before it stalls, given up only where a person must do something.
 
-import { createReplays, faultOf, type HeardEvent, type Recognition } from '../browser/index.ts';
+import { createReplays, faultOf, type HeardEvent, NO_PHRASES, type Recognition } from '../browser/index.ts';
 import type { EarNow, Gap } from './now.ts';
 
 export interface HeardWords {
@@ -16,6 +16,8 @@ export interface HeardWords {
 export interface RecogniserParts {
   /** a session that is set up and not started */
   make(): Recognition;
+  /** the browser refused the phrases: what `make` gives from now on must have none */
+  phrasesRefused(): void;
   /** wall clock, epoch ms */
   clock(): number;
   /** the browser gives the next place the words of the one before and more */
@@ -156,6 +158,7 @@ export function keepRecognising(parts: RecogniserParts): Recogniser {
     recognition.onresult = only((event) => onResult(made, event));
     recognition.onerror = only(({ error }) => {
       const found = faultOf(error);
+      if (error === NO_PHRASES) parts.phrasesRefused();
       if (found?.blocking === true) finish({ state: 'stopped', why: found.why });
       else fault = found?.why ?? null;
     });
