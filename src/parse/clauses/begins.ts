@@ -1,6 +1,6 @@
 // Whether a piece begins a clause of another mood or turns the one in hand; the rules stand in one list and the first counts.
 
-import { marked } from '../pieces/piece.ts';
+import { isSmall, marked } from '../pieces/piece.ts';
 import { answers } from './answers.ts';
 import { bareAsking, question, tagQuestion } from './asking.ts';
 import { colour } from './colour.ts';
@@ -59,11 +59,23 @@ function goingOn({ draft: { mood } }: Place): 'stay' | null {
   return mood === 'correction' || mood === 'strike' || mood === 'command' ? 'stay' : null;
 }
 
-function intention({ piece, pieces, i, full, draft }: Place): Turn | 'stay' | null {
+function intention(place: Place): Turn | 'stay' | null {
+  const { piece, pieces, i, full, draft } = place;
+  if (isAskedWhile(place)) return 'stay';
   // "Describes the pain as squeezing": so it feels, and nobody squeezes.
   if (draft.pieces.some((one) => marked(one, 'topic', 'quality'))) return null;
   if (piece.role !== 'intention' || !(full || draft.mood !== 'statement')) return null;
   return colour(piece, draft.pieces, pieces, i) === null ? begin('statement') : 'stay';
+}
+
+const WHILE: ReadonlySet<string> = new Set(['when', 'where', 'while', 'if', 'as']);
+
+// "Any tenderness when I press on your cheekbones" and "does it hurt where I am pressing on the wrist" ask of these places.
+function isAskedWhile({ piece, pieces, i, tokens, draft }: Place): boolean {
+  if (piece.role !== 'intention' || draft.mood !== 'question') return false;
+  const before = pieces.slice(0, i).findLast((one) => !isSmall(one, 'person') && !isSmall(one, 'link'));
+  const said = tokens.slice(before?.to ?? 0, piece.from);
+  return WHILE.has(tokens[(before?.to ?? 0) - 1]?.word ?? '') && said.every(({ pause }) => pause === '');
 }
 
 function takenBack({ pieces, i, full }: Place): Turn | null {
