@@ -42,7 +42,9 @@ function order({ piece: { role }, pieces, i, tokens }: Place): Turn | null {
   return role === 'strike' || role === 'mark' || role === 'command' ? begin(role) : null;
 }
 
-function correction({ piece, pieces, i, tokens }: Place): Turn | null {
+function correction({ piece, pieces, i, tokens, asked, waiting }: Place): Turn | null {
+  // "Does your left arm hurt?" "No, it's the right": it answers, and takes back nothing that was said before.
+  if ((asked || waiting) && marked(piece, 'denies')) return null;
   return piece.role === 'correction' && corrects(pieces, i, tokens) ? begin('correction') : null;
 }
 

@@ -1,6 +1,6 @@
 // Whether words that may take something back do so here, by what follows them.
 
-import { marked, type Piece } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece } from '../pieces/piece.ts';
 import { pauseAfter } from '../span.ts';
 import type { Token } from '../token.ts';
 
@@ -9,16 +9,22 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
   const piece = pieces[i];
   if (piece === undefined) return false;
   if (marked(piece, 'correct', 'firm')) return true;
-  for (const next of pieces.slice(i + 1)) {
+  for (const [k, next] of pieces.slice(i + 1).entries()) {
     const { role } = next;
     if (role === 'side' || role === 'figure' || role === 'vital' || role === 'site') return true;
-    // "Sorry, laceration" corrects; "actually there is swelling" says something new.
-    if (role === 'finding') return !marked(piece, 'hedge');
+    // "Sorry, laceration" corrects; "actually there is swelling" says something new, "actually the bruise was" does not.
+    if (role === 'finding') return !marked(piece, 'hedge') || isToldAgain(pieces, i + 1 + k);
     if (role === 'correction') continue;
     if (role !== 'small' && role !== 'talk' && role !== 'negation' && role !== 'answer') return false;
     if (pauseAfter(tokens, next) === 'end') return false;
   }
   return false;
+}
+
+// "The bruise was …": a thing already told of.
+function isToldAgain(pieces: readonly Piece[], i: number): boolean {
+  const [before, next] = [pieces[i - 1], pieces[i + 1]];
+  return before !== undefined && next !== undefined && isSmall(before, 'article') && isSmall(next, 'was');
 }
 
 /** "Swelling left ankle no the right": a "no" with nothing after it but a side. */

@@ -5,11 +5,10 @@ import type { Command } from '../frame.ts';
 import { marked, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { wouldSay } from './corrections/dry-run.ts';
-import { strike } from './corrections/strike.ts';
 import { patient } from './patient.ts';
 import { problem } from './problem.ts';
 import { ask, askQuietly } from './questions/question.ts';
-import { readCorrection } from './repair.ts';
+import { readCorrection, readStrike } from './repair.ts';
 import { stateAll } from './state-all.ts';
 import { readAnswer, readStatement } from './statement.ts';
 import { isPlaced, place, spanOf, state, type Talk, textOf } from './talk.ts';
@@ -23,7 +22,7 @@ const READERS: Readonly<Record<Mood, (talk: Talk, clause: Clause) => void>> = {
   question: ask,
   answer: readAnswer,
   correction: readCorrection,
-  strike,
+  strike: readStrike,
   mark,
   command,
   problem,

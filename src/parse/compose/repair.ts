@@ -3,8 +3,17 @@
 import type { Clause } from '../clauses/clause.ts';
 import type { Piece } from '../pieces/piece.ts';
 import { correct } from './corrections/correction.ts';
+import { placeInstead } from './corrections/instead.ts';
+import { strike } from './corrections/strike.ts';
 import { STATING, stateAll } from './state-all.ts';
-import { isPlaced, type Talk } from './talk.ts';
+import { isPlaced, place, type Talk } from './talk.ts';
+
+/** Takes back what was said, or puts its place right where another one follows. */
+export function readStrike(talk: Talk, clause: Clause): void {
+  const pieces = placeInstead(talk, clause);
+  if (pieces === null || !correct(talk, { ...clause, pieces }, stateAll)) strike(talk, clause);
+  else place(talk, ...clause.pieces);
+}
 
 /** Reads a correction; where it corrects nothing, its words are a statement. */
 export function readCorrection(talk: Talk, clause: Clause): void {

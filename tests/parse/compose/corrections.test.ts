@@ -29,6 +29,14 @@ describe('a correction', () => {
       'left thigh is tender | correction, mild',
       ['statement tenderness left thigh severity=mild ← kind=finding finding=tenderness site=thigh'],
     ],
+    ['bruise right ribs | correction it was left', ['side side=left ← last']],
+    ['bruise right ribs | no it was the left', ['side side=left ← last']],
+    [
+      'bruise left thigh | actually the bruise was on the right thigh',
+      ['statement contusion right thigh ← kind=finding finding=contusion site=thigh'],
+    ],
+    ['cut on the left shin scratch that right shin', ['site site=lower-leg side=right ← last']],
+    ['bruise right ribs | scratch that, it was on the left', ['side side=left ← last']],
     [
       'left wrist bruised | correction, not bruised',
       ['statement no contusion left wrist ← kind=finding finding=contusion'],
@@ -49,6 +57,8 @@ describe('a correction', () => {
     'left ankle swollen | sorry, what was that',
     'left ankle swollen | sorry about the cold hands',
     'left ankle swollen | no',
+    'left ankle swollen | actually there was deformity',
+    "right ribs bruised | does your left arm hurt | no it's the right",
     'correction',
   ])('is none where nothing follows that could be put in the place of anything: %s', (talk) => {
     expect(corrections(talk)).toEqual([]);
@@ -62,6 +72,7 @@ describe('a correction', () => {
 describe('a strike', () => {
   it.each([
     ['bruise on the left shin | strike that', ['strike ← last']],
+    ['swelling left knee | scratch that left knee', ['strike ← site=knee side=left']],
     ['bruise on the left shin | scratch that bruise', ['strike ← kind=finding finding=contusion']],
     ['bruise on the left arm | strike the tourniquet', ['strike ← kind=care care=tourniquet']],
   ])('takes back the last thing or what it names: %s', (talk, expected) => {

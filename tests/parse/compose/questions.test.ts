@@ -37,7 +37,10 @@ describe('an answer to a question after findings', () => {
     ['are your knees sore | right one yes, left one no', ['pain right knee', 'no pain left knee']],
     ['where does it hurt | my left ankle', ['pain left ankle']],
     ['does it hurt here on your right wrist | bruised', ['contusion right wrist']],
-    ['jaw is fine | any tenderness when i press on your cheekbones | nope', ['no abnormality jaw', 'no tenderness both cheek']],
+    [
+      'jaw is fine | any tenderness when i press on your cheekbones | nope',
+      ['no abnormality jaw', 'no tenderness both cheek'],
+    ],
     ["left knee | does it hurt where i'm pressing on the wrist | no", ['no pain wrist']],
     ['is your elbow okay | yes', ['no abnormality elbow']],
     ['is your elbow okay | no', ['abnormality elbow']],

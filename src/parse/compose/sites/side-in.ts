@@ -1,7 +1,7 @@
 // The side that a stretch of talk ends on, and the one it takes back ("not the left, the right").
 
 import type { Side } from '../../../terms/index.ts';
-import { type Piece, readingOf } from '../../pieces/piece.ts';
+import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { sideAfter } from './said-side.ts';
 
 interface EndSide {
@@ -15,7 +15,8 @@ export function sideIn(pieces: readonly Piece[]): EndSide | null {
   const sides: { readonly side: Side; readonly negated: boolean }[] = [];
   let negated = false;
   for (const piece of pieces) {
-    if (readingOf(piece, 'negation') !== null) negated = true;
+    // "It was left" denies nothing.
+    if (readingOf(piece, 'negation') !== null && !marked(piece, 'negation', 'stop')) negated = true;
     const side = piece.role === 'side' ? sideAfter(piece) : null;
     if (side === null || side === 'mirror') continue;
     sides.push({ side, negated });

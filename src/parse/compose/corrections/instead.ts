@@ -1,0 +1,39 @@
+// "Scratch that, it was the left": where only another place follows, the place is put right and nothing is struck.
+
+import type { Clause } from '../../clauses/clause.ts';
+import { marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { itemsOf } from '../exam/items.ts';
+import { phrasesIn } from '../sites/item.ts';
+import { sideIn } from '../sites/side-in.ts';
+import type { Talk } from '../talk.ts';
+
+const PLACES: ReadonlySet<Role> = new Set(['side', 'site', 'part', 'small', 'talk']);
+
+/** The pieces that name another place than the last thing said has, after words that strike the last; null where none do. */
+export function placeInstead(talk: Talk, clause: Clause): readonly Piece[] | null {
+  const [first, ...rest] = clause.pieces;
+  if (first === undefined || !marked(first, 'strike', 'last')) return null;
+  const said = rest.length > 0 ? rest : nextIn(talk, clause);
+  const isPlace = said.every((piece) => PLACES.has(piece.role) || marked(piece, 'negation', 'stop'));
+  const last = talk.context.said.filter(
+    ({ kind }) => kind === 'finding' || kind === 'csm' || kind === 'care',
+  );
+  if (!isPlace || last.length === 0) return null;
+  const site = phrasesIn(itemsOf(talk, said))
+    .flatMap(({ sites }) => sites)
+    .at(-1);
+  const side = site?.side ?? sideIn(said)?.side ?? null;
+  if (site === undefined && side === null) return null;
+  // "Scratch that left shin" names the very thing that is struck.
+  const isSame = last.some(
+    (one) =>
+      'site' in one && (site === undefined || one.site === site.site) && (side === null || one.side === side),
+  );
+  return isSame ? null : said;
+}
+
+// What follows in the same sentence, where it states nothing else.
+function nextIn(talk: Talk, clause: Clause): readonly Piece[] {
+  const next = talk.clauses[talk.clauses.indexOf(clause) + 1];
+  return next?.sentence === clause.sentence && next.mood === 'statement' ? next.pieces : [];
+}
