@@ -1,8 +1,9 @@
 // Keeps as a note every word of substance that found no place, so that nothing said is lost.
 
 import type { Clause } from '../clauses/clause.ts';
-import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
+import { aspectsOf } from './csm/details.ts';
 import { isPlaced, note, type Talk } from './talk.ts';
 import { isHeard, unheardDenials } from './unheard-denials.ts';
 
@@ -32,6 +33,7 @@ export function noteLeftovers(talk: Talk): void {
     const kept = new Set([
       ...clause.pieces.filter((piece) => isOwed(talk, piece) || isOwedPlace(talk, clause, piece)),
       ...unheardDenials(talk, clause),
+      ...unsaidChecks(talk, clause),
     ]);
     const owed = clause.pieces.filter((piece) => kept.has(piece));
     if (owed.length === 0 || !keeps(clause, owed)) continue;
@@ -50,6 +52,21 @@ export function noteLeftovers(talk: Talk): void {
     } else left.push({ span, whole: !gave, clause });
   }
   for (const { span } of left) note(talk, span);
+}
+
+// "Left foot, sensation but no movement": of the sensation nobody said how it is, and no entry tells of it.
+function unsaidChecks({ frames }: Talk, { pieces, mood }: Clause): readonly Piece[] {
+  const checks = mood === 'statement' ? pieces.filter(({ role }) => role === 'csm') : [];
+  if (checks.length < 2) return [];
+  const said = new Set(
+    frames.flatMap((one) =>
+      one.frame === 'statement' && one.statement.kind === 'csm' ? [one.statement.aspect] : [],
+    ),
+  );
+  return checks.filter((piece) => {
+    const island = readingOf(piece, 'csm');
+    return island !== null && aspectsOf(island).every((aspect) => !said.has(aspect));
+  });
 }
 
 // A place that was looked at says where the words that were left belong.

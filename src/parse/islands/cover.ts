@@ -17,6 +17,9 @@ const WORD = 10;
 const EACH = 3;
 const COST = 4;
 
+// "Strong radial, good sensation": of equal covers the one whose phrases end where the speaker paused.
+const ACROSS = 1;
+
 const worth = (island: Island): number => WORD * (island.to - island.from) - EACH - COST * island.cost;
 
 /** The elements in the order spoken; words between them are known to no phrase. Linear in the number of words. */
@@ -37,9 +40,14 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
     const score = best[at]?.score ?? 0;
     reach(at + 1, score, null);
     for (const [to, group] of byEnd(islandsAt(root, tokens, words, at, fills)))
-      reach(to, score + Math.max(...group.map(worth)), group);
+      reach(to, score + Math.max(...group.map(worth)) - (isAcross(tokens, at, to) ? ACROSS : 0), group);
   }
   return trace(best);
+}
+
+function isAcross(tokens: readonly Token[], from: number, to: number): boolean {
+  for (let k = from; k < to - 1; k++) if (tokens[k]?.pause === 'pause') return true;
+  return false;
 }
 
 function byEnd(islands: readonly Island[]): ReadonlyMap<number, readonly Island[]> {

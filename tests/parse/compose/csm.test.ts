@@ -85,6 +85,27 @@ describe('a check that says itself how it is', () => {
   });
 });
 
+describe('a list of checks', () => {
+  it.each([
+    ['right foot has good pulse sensation and movement', all('right', 'foot')],
+    ['no pulse sensation or movement in the left foot', all('left', 'foot', 'no ')],
+    [
+      'strong radial, good sensation, good movement in the left hand',
+      ['circulation left hand quality=strong pulse=radial', 'sensation left hand', 'motion left hand'],
+    ],
+    [
+      'left foot normal sensation and movement but no pulse',
+      ['sensation left foot', 'motion left foot', 'no circulation left foot'],
+    ],
+  ])('shares what is said of its first member or its last: %s', (talk, expected) => {
+    expect(csm(talk).toSorted()).toEqual(expected.toSorted());
+  });
+
+  it('keeps in words a member of which nothing was said', () => {
+    expect(read('left foot, sensation but no movement')).toEqual(['no motion left foot', 'note: sensation']);
+  });
+});
+
 describe('a refill time', () => {
   it.each([
     ['cap refill two seconds in the right hand', 'circulation right hand capRefillSeconds=2'],

@@ -47,7 +47,7 @@ export function csmOf(
         : csmAt({ items, tokens, mind, reach }, i, piece, island, group);
     if (one !== null) found.push(one);
   }
-  const shared = withEllipses(sharePresence(found), items, mind);
+  const shared = withEllipses(sharePresence(found, items), items, mind);
   // A bare noun of which nothing was said ("feeling your collarbones") takes no site.
   const usedSites = new Set(shared.flatMap((one) => (one.present === null ? [] : one.group)));
   return { found: shared, usedSites };
@@ -140,6 +140,7 @@ function csmAt(
     spans,
     refillSeconds: ends.length === 0 ? seconds : null,
     negatedFrom: presence.negation?.from ?? null,
+    leads: hasTag(island, 'leads') || (presence.negation?.from ?? piece.to) < piece.from,
   };
 }
 

@@ -49,6 +49,7 @@ function ellipsisAt(
     ...around([word, phrase]),
     spans: [word, phrase],
     negatedFrom: null,
+    leads: false,
   };
 }
 

@@ -24,6 +24,8 @@ export interface FoundCsm extends Span {
   readonly refillSeconds: number | null;
   /** the first token of the negation that denies it */
   readonly negatedFrom: number | null;
+  /** what is said of it stands before it ("good sensation", "no pulse") */
+  readonly leads: boolean;
 }
 
 export interface ClauseCsm {

@@ -6,7 +6,7 @@ import { marked, readingOf } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 import { inState, stateOf } from '../contrast/index.ts';
 import type { Reach } from '../negations/reach.ts';
-import { hasRole, type Item, isSmallItem, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
 import { aspectsOf, detailsOf } from './details.ts';
 import type { FoundCsm } from './found-csm.ts';
 
@@ -134,8 +134,12 @@ function normalAfter(items: readonly Item[], i: number): Span | null {
 // "Sensation and movement": a word or two may join the members of a list, and no more.
 const JOINED = 2;
 
-/** "Sensation and movement intact": a list shares what is said of its last member. */
-export function sharePresence(found: readonly FoundCsm[]): readonly FoundCsm[] {
+/** A list shares what is said of its last member ("sensation and movement intact") or before its first ("good pulse, sensation"). */
+export const sharePresence = (found: readonly FoundCsm[], items: readonly Item[]): readonly FoundCsm[] =>
+  fromFirst(fromLast(found), items);
+
+// "Sensation but no pulse": what stands before its own noun is said of that one and of none before it.
+function fromLast(found: readonly FoundCsm[]): readonly FoundCsm[] {
   const out: FoundCsm[] = [];
   for (const one of found.toReversed()) {
     const next = out[0];
@@ -143,9 +147,33 @@ export function sharePresence(found: readonly FoundCsm[]): readonly FoundCsm[] {
       one.present === null &&
       next !== undefined &&
       next.present !== null &&
+      !next.leads &&
       next.piece.from - one.piece.to <= JOINED &&
       !(next.negatedFrom !== null && next.negatedFrom >= one.piece.to);
     out.unshift(shares ? { ...one, present: next.present, to: Math.max(one.to, next.to) } : one);
   }
   return out;
 }
+
+function fromFirst(found: readonly FoundCsm[], items: readonly Item[]): readonly FoundCsm[] {
+  const out: FoundCsm[] = [];
+  for (const one of found) {
+    const before = out.at(-1);
+    const shares =
+      one.present === null &&
+      before !== undefined &&
+      before.present !== null &&
+      before.leads &&
+      isListed(items, before.piece.to, one.piece.from);
+    out.push(shares ? { ...one, present: before.present, leads: true, from: before.from } : one);
+  }
+  return out;
+}
+
+// Only words that join stand between the two.
+const isListed = (items: readonly Item[], from: number, to: number): boolean =>
+  items.every((item) => {
+    const { from: start } = wordsOf(item);
+    if (start < from || start >= to) return true;
+    return isSmallItem(item, 'join') || isSmallItem(item, 'or') || isSmallItem(item, 'article');
+  });
