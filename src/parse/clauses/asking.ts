@@ -13,6 +13,13 @@ export function bareAsking({ piece, full, draft }: Place): 'stay' | null {
   return bare && full && draft.mood === 'statement' ? 'stay' : null;
 }
 
+// "Where's that coming from, two centimetre cut over the ear": nobody asks after a thing that was measured.
+export function measured({ piece, tokens, draft }: Place): Turn | null {
+  if (draft.mood !== 'question' || piece.role !== 'attribute' || !marked(piece, 'num', 'size')) return null;
+  const end = tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause;
+  return end === 'ask' ? null : begin('statement');
+}
+
 // "You have no pain, do you": what was said becomes a question.
 export function tagQuestion({ piece, pieces, i, tokens, full, draft }: Place): Turn | null {
   const pause = pauseAfter(tokens, piece);

@@ -2,7 +2,7 @@
 
 import { isSmall, marked } from '../pieces/piece.ts';
 import { answers } from './answers.ts';
-import { bareAsking, question, tagQuestion } from './asking.ts';
+import { bareAsking, measured, question, tagQuestion } from './asking.ts';
 import { colour } from './colour.ts';
 import { corrects, takesBack } from './corrects.ts';
 import { done, outOfMood, statedAfter } from './leaving.ts';
@@ -16,6 +16,7 @@ const RULES: readonly Rule[] = [
   answer,
   goingOn,
   bareAsking,
+  measured,
   tagQuestion,
   question,
   newMood,

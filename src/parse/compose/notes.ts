@@ -34,6 +34,8 @@ export function noteLeftovers(talk: Talk): void {
       ...clause.pieces.filter((piece) => isOwed(talk, piece) || isOwedPlace(talk, clause, piece)),
       ...unheardDenials(talk, clause),
       ...unsaidChecks(talk, clause),
+      ...barePredicate(talk, clause),
+      ...bareMood(clause),
     ]);
     const owed = clause.pieces.filter((piece) => kept.has(piece));
     if (owed.length === 0 || !keeps(clause, owed)) continue;
@@ -68,6 +70,31 @@ function unsaidChecks({ frames }: Talk, { pieces, mood }: Clause): readonly Piec
     return island !== null && aspectsOf(island).every((aspect) => !said.has(aspect));
   });
 }
+
+// "Kneecap's off to the side": what an "is" says of a place in nothing but small words, and what no entry took.
+function barePredicate(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
+  const { tokens } = talk;
+  if (mood !== 'statement' || pieces.some((piece) => piece.role !== 'site' && isHeard(talk, piece)))
+    return [];
+  const site = pieces.findIndex(({ role }) => role === 'site');
+  const [place, next] = [pieces[site], pieces[site + 1]];
+  if (place === undefined || next === undefined) return [];
+  const isLink = isSmall(next, 'link') && !isSmall(next, 'having');
+  // The "is" of "kneecap's" stands in the word as it was written.
+  const word = tokens[place.to - 1];
+  const isHeld = word !== undefined && word.to - word.from > word.word.length;
+  const said = pieces.slice(site + (isLink ? 2 : 1));
+  const says = said.some((piece) => isSmall(piece, 'word') && !isSmall(piece, 'turn'));
+  return (isLink || isHeld) && says && said.every(({ role }) => role === 'small') ? pieces : [];
+}
+
+// "That's an old injury" says something in the words of its mood alone.
+const bareMood = ({ pieces, mood }: Clause): readonly Piece[] =>
+  mood === 'past' &&
+  pieces.some((piece) => isSmall(piece, 'link')) &&
+  pieces.every(({ role }) => !SUBSTANCE.has(role))
+    ? pieces
+    : [];
 
 // A place that was looked at says where the words that were left belong.
 const WHERE: ReadonlySet<Role> = new Set(['site', 'side', 'part']);

@@ -91,7 +91,7 @@ describe('a list of checks', () => {
     ['no pulse sensation or movement in the left foot', all('left', 'foot', 'no ')],
     [
       'strong radial, good sensation, good movement in the left hand',
-      ['circulation left hand quality=strong pulse=radial', 'sensation left hand', 'motion left hand'],
+      ['circulation left hand pulse=radial quality=strong', 'sensation left hand', 'motion left hand'],
     ],
     [
       'left foot normal sensation and movement but no pulse',

@@ -320,3 +320,19 @@ describe('what an exception leaves', () => {
     ],
   ]);
 });
+
+describe('a joint that does not move', () => {
+  check([
+    ["left ankle, can't move it", ['limited-motion left ankle']],
+    ['he is unable to move his right shoulder', ['limited-motion right shoulder']],
+    ["he can't move his right foot", ['no motion right foot']],
+    ["can't move his left arm", ['no motion left hand']],
+  ]);
+});
+
+describe('a patient who is rolled', () => {
+  check([
+    ['rolled her, no bruising of the back', ['no contusion back']],
+    ['rolled her quad on the trail', ['mechanism: rolled her quad on the trail']],
+  ]);
+});

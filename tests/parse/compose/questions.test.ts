@@ -18,6 +18,9 @@ describe('a question', () => {
 
   it('gives way to what is stated after it', () => {
     expect(said('does the right elbow hurt? the left wrist is bruised')).toEqual(['contusion left wrist']);
+    expect(said("where's that coming from, two centimetre cut over the right ear")).toEqual([
+      'laceration right ear size=2+cm',
+    ]);
   });
 });
 
@@ -42,6 +45,7 @@ describe('an answer to a question after findings', () => {
       ['no abnormality jaw', 'no tenderness both cheek'],
     ],
     ["left knee | does it hurt where i'm pressing on the wrist | no", ['no pain wrist']],
+    ['is your jaw sore | only when i bite down', ['pain jaw']],
     ['is your elbow okay | yes', ['no abnormality elbow']],
     ['is your elbow okay | no', ['abnormality elbow']],
     ['any pain in either wrist | the left one', ['pain left wrist']],

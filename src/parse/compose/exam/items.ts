@@ -1,6 +1,7 @@
 // The items of a stretch of talk, less the sites whose word means something else there ("be right back").
 
-import { isSite, type Site } from '../../../terms/index.ts';
+import { DIGITS, isSite, type Site } from '../../../terms/index.ts';
+import { hasTag, tagOf } from '../../islands/island.ts';
 import { type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { withStates } from '../contrast/late-state.ts';
@@ -26,6 +27,7 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
     // "He could not feel swelling" denies the swelling.
     if (piece.role === 'csm' && pieces[i + 1]?.role === 'finding' && readingOf(piece, 'negation') !== null)
       return as(piece, 'negation', 'negation');
+    if (piece.role === 'csm' && isStuckJoint(piece, places, talk)) return limited(piece);
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
     if (piece.role !== 'limbs' || limbCheck) return piece;
     if (!isOfBelly(piece, places, talk)) return allLimbs(piece);
@@ -33,6 +35,41 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
     return { ...piece, role: 'small' };
   });
 }
+
+// Sites that are a limb's end, or the whole of it: that they do not move is a limb check.
+const WHOLE: ReadonlySet<Site> = new Set([
+  'arm',
+  'leg',
+  'hand',
+  'foot',
+  'palm',
+  'heel',
+  'fingers',
+  'toes',
+  ...DIGITS,
+]);
+
+// "Left ankle, can't move it": a joint that does not move is found there, and checks no limb's end.
+function isStuckJoint(piece: Piece, places: readonly Site[], { context }: Talk): boolean {
+  const island = readingOf(piece, 'csm');
+  if (island === null || !hasTag(island, 'ends') || tagOf(island, 'present') !== 'no') return false;
+  const named = places.length > 0 ? places : context.sites.map(({ site }) => site);
+  return named.length > 0 && named.every((site) => !WHOLE.has(site));
+}
+
+const limited = (piece: Piece): Piece => ({
+  ...piece,
+  role: 'finding',
+  islands: piece.islands.slice(0, 1).map((island) => ({
+    ...island,
+    file: 'findings',
+    rule: 'findings.finding',
+    tags: [
+      { key: 'finding', value: 'limited-motion' },
+      { key: 'adj', value: '' },
+    ],
+  })),
+});
 
 const BELLY: ReadonlySet<Site> = new Set(['abdomen', 'upper-quadrant', 'lower-quadrant']);
 
