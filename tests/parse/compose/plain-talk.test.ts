@@ -330,6 +330,13 @@ describe('a joint that does not move', () => {
   ]);
 });
 
+describe('movement that is felt at a hip', () => {
+  check([
+    ["left hip, there's movement when i press", ['visit left hip', "note: there's movement when i press"]],
+    ['left ankle, movement and sensation present', ['motion left foot', 'sensation left foot']],
+  ]);
+});
+
 describe('a patient who is rolled', () => {
   check([
     ['rolled her, no bruising of the back', ['no contusion back']],

@@ -1,6 +1,6 @@
 // Composes circulation, sensation and motion at a limb's end from the phrases of a clause and the limb they mean.
 
-import type { Side } from '../../../terms/index.ts';
+import type { Side, Site } from '../../../terms/index.ts';
 import type { LimbEnd, SiteRef } from '../../context.ts';
 import { hasTag, type Island, numberOf } from '../../islands/island.ts';
 import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
@@ -91,6 +91,10 @@ function csmAt(
   // "When she moves it": moving shows a limb's end only where the end itself is named or in mind.
   const isWhole = phrases.length > 0 && spoken.every(({ site }) => site === 'arm' || site === 'leg');
   if (hasTag(island, 'ends') && !isAll && !isWhole && !isEndNamed(phrases.length > 0 ? spoken : mind))
+    return null;
+  // "There's movement when I press" on the hips is no movement of the feet: the joint at the trunk is in mind, and no limb.
+  const near = phrases.length > 0 ? spoken : mind;
+  if (hasTag(island, 'weak') && !isAll && near.some(({ site }) => AT_TRUNK.has(site)) && !isListed(items, i))
     return null;
   const late = lateSeconds(items, i, island);
   const seconds = numberOf(island, 'seconds') ?? late?.value ?? null;
@@ -198,6 +202,12 @@ const ENDS: ReadonlySet<string> = new Set([
   'little-toe',
   'heel',
 ]);
+
+const AT_TRUNK: ReadonlySet<Site> = new Set(['hip', 'shoulder', 'clavicle', 'scapula']);
+
+// "Sensation and movement" are a check of the limb, whatever joint was named.
+const isListed = (items: readonly Item[], i: number): boolean =>
+  items.some((item, k) => k !== i && isCsm(item));
 
 const isEndNamed = (refs: readonly SiteRef[]): boolean =>
   refs.length > 0 && refs.every(({ site }) => ENDS.has(site));
