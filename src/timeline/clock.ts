@@ -9,6 +9,10 @@ export const dayOf = (iso: string): Day => iso.slice(0, 10);
 /** The minute an ISO time falls in, fit to compare two times of one record. */
 export const minuteOf = (iso: string): number => Math.floor(Date.parse(iso) / 60_000);
 
+/** True where both fall in one minute. */
+export const isSameMinute = (one: string, other: string): boolean =>
+  one === other || minuteOf(one) === minuteOf(other);
+
 /** `14:06`, or `2026-05-04 01:10` where the day is another than `day`. */
 export const clock = (iso: string, day: Day): string =>
   dayOf(iso) === day ? iso.slice(11, 16) : `${dayOf(iso)} ${iso.slice(11, 16)}`;

@@ -5,6 +5,7 @@ import type { Entry } from '../record/entry.ts';
 import { brief } from './brief.ts';
 import { minuteOf } from './clock.ts';
 import { marksOf } from './marks.ts';
+import { perEntry } from './per-entry.ts';
 
 /** A look is told by what was found or done at that very place this many minutes around it; common practice, no source. */
 const LOOK_MINUTES = 2;
@@ -18,7 +19,7 @@ const apart = (one: Entry, other: Entry): number =>
   Math.abs(Date.parse(one.at) - Date.parse(other.at)) / 60_000;
 
 /** Alike in words, marks and minute. */
-const key = (entry: Entry): string =>
+const key = perEntry((entry) =>
   [
     entry.kind,
     entry.state,
@@ -26,7 +27,8 @@ const key = (entry: Entry): string =>
     minuteOf(entry.heardAt),
     brief(entry),
     marksOf(entry, '').join(),
-  ].join('|');
+  ].join('|'),
+);
 
 /** The line that a look stands with: of what was found or denied at that very place, the next, or else the last before. */
 function tellerOfLook(look: Entry, atPlace: readonly Entry[]): Entry {
@@ -60,8 +62,12 @@ export function folded(entries: readonly Entry[]): readonly Folded[] {
   const standing = entries.filter(({ state }) => state === 'heard' || state === 'confirmed');
   const twins = firstTwins(standing);
   const places = new Map<string | null, Entry[]>();
-  for (const entry of standing.filter(tellsOfPlace))
-    places.set(placeOf(entry), [...(places.get(placeOf(entry)) ?? []), entry]);
+  for (const entry of standing.filter(tellsOfPlace)) {
+    const place = placeOf(entry);
+    const there = places.get(place);
+    if (there === undefined) places.set(place, [entry]);
+    else there.push(entry);
+  }
   // What tells a look may itself be told by its first twin.
   const last = (entry: Entry): Entry => {
     const teller = entry.kind === 'visit' ? tellerOfLook(entry, places.get(placeOf(entry)) ?? []) : entry;

@@ -1,7 +1,7 @@
 // Promises the entries in the order they were true, repeats as series and gaps in talk named, with nothing left out.
 
 export { brief } from './brief.ts';
-export { clock, type Day, dayOf, minuteOf } from './clock.ts';
+export { clock, type Day, dayOf, isSameMinute, minuteOf } from './clock.ts';
 export { GAP_MINUTES, type Gap, gaps } from './gaps.ts';
 export { type TimelineInput, type TimelineLine, timelineLines } from './lines.ts';
 export { careName, findingName, siteName, sitePlural, topicName, vitalName } from './names.ts';

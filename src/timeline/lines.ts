@@ -8,6 +8,7 @@ import { folded } from './folded.ts';
 import { GAP_MINUTES, gaps } from './gaps.ts';
 import { marksOf } from './marks.ts';
 import { inOrder } from './order.ts';
+import { perEntry } from './per-entry.ts';
 import { series } from './series.ts';
 import { unheardText } from './unheard.ts';
 
@@ -34,10 +35,12 @@ export interface TimelineLine {
 /** What was said or typed may hold a line break; a line of the timeline may not. */
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
+const briefOf = perEntry(brief);
+
 function lost(entry: Entry, byId: ReadonlyMap<string, Entry>): string {
-  if (entry.state === 'struck') return `STRUCK, does not stand: ${brief(entry)}`;
+  if (entry.state === 'struck') return `STRUCK, does not stand: ${briefOf(entry)}`;
   const heir = entry.replacedBy === undefined ? undefined : byId.get(entry.replacedBy);
-  return `REPLACED, does not stand: ${brief(entry)}${heir === undefined ? '' : `; now: ${brief(heir)}`}`;
+  return `REPLACED, does not stand: ${briefOf(entry)}${heir === undefined ? '' : `; now: ${briefOf(heir)}`}`;
 }
 
 /** When the same vital was taken before; not its value, so that a line holds one value only. */
@@ -66,7 +69,7 @@ export function timelineLines(input: TimelineInput): readonly TimelineLine[] {
   const said = folded(inOrder(input.entries)).map(({ entry, others }): TimelineLine => {
     const standsNow = entry.state === 'heard' || entry.state === 'confirmed';
     const marks = standsNow ? [...repeat(entry, before, day), ...marksOf(entry, day)] : [];
-    const text = standsNow ? brief(entry) : lost(entry, byId);
+    const text = standsNow ? briefOf(entry) : lost(entry, byId);
     return {
       at: entry.at,
       text: oneLine(marks.length === 0 ? text : `${text} (${marks.join('; ')})`),
@@ -91,5 +94,8 @@ export function timelineLines(input: TimelineInput): readonly TimelineLine[] {
     }),
   );
   // The sort is stable: a gap comes after what was so at the moment it began.
-  return [...said, ...silent, ...deaf].sort((one, other) => Date.parse(one.at) - Date.parse(other.at));
+  return [...said, ...silent, ...deaf]
+    .map((line) => ({ line, at: Date.parse(line.at) }))
+    .sort((one, other) => one.at - other.at)
+    .map(({ line }) => line);
 }

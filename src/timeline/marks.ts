@@ -1,7 +1,7 @@
 // What a reader must know before relying on an entry: not confirmed, not spoken but carried or inferred, in doubt.
 
 import type { Entry } from '../record/entry.ts';
-import { clock, type Day, minuteOf } from './clock.ts';
+import { clock, type Day, isSameMinute } from './clock.ts';
 
 const SLOT_NAMES: Readonly<Record<string, string>> = { present: 'yes or no', at: 'time' };
 
@@ -13,6 +13,6 @@ export const notSpoken = (entry: Entry): readonly string[] =>
 export const marksOf = (entry: Entry, day: Day): readonly string[] => [
   ...(entry.state === 'heard' ? ['unconfirmed'] : []),
   ...notSpoken(entry),
-  ...(minuteOf(entry.at) === minuteOf(entry.heardAt) ? [] : [`said at ${clock(entry.heardAt, day)}`]),
+  ...(isSameMinute(entry.at, entry.heardAt) ? [] : [`said at ${clock(entry.heardAt, day)}`]),
   ...(entry.doubt ?? []).map((doubt) => `to settle: ${doubt}`),
 ];

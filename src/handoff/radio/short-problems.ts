@@ -11,7 +11,7 @@ import { type Fact, type FindingEntry, factsOf, isContrary } from '../sentences/
 import { sharedPart } from '../sentences/finding.ts';
 import { homeTail, isAtHome } from '../sentences/home.ts';
 import { and, capital, once } from '../sentences/list.ts';
-import { findingPhrase } from '../sentences/phrase.ts';
+import { findingPhrase, isBare } from '../sentences/phrase.ts';
 import { type Place, placeName } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
 import { unspokenOfFact } from '../sentences/trust.ts';
@@ -34,9 +34,6 @@ const STATES: readonly Finding[] = [
   'guarding',
   'distension',
 ];
-
-const isBare = (entry: FindingEntry): boolean =>
-  findingPhrase(entry) === findingPhrase({ finding: entry.finding });
 
 const partOf = ({ part }: FindingEntry): string => (part ?? []).map((word) => `${word} `).join('');
 
@@ -194,20 +191,39 @@ export interface ShortProblem {
 
 /** The problems, worst place first. */
 export function shortProblems(input: HandoffInput, day: Day): readonly ShortProblem[] {
-  const brief = placesTold(input, 1, day);
-  return placesTold(input, FACTS, day).map((full) => {
-    const least = brief.find(({ entries }) => entries.some((entry) => full.entries.includes(entry))) ?? full;
+  const tell = placesTold(input, day);
+  const brief = tell(1);
+  return tell(FACTS).map((full) => {
+    const within = new Set(full.entries);
+    const least = brief.find(({ entries }) => entries.some((entry) => within.has(entry))) ?? full;
     return { full, brief: least.short === undefined ? least : { ...least, words: least.short } };
   });
 }
 
-function placesTold(input: HandoffInput, most: number, day: Day): readonly Told[] {
+/** Gives the places, each with so many of its worst findings. */
+function placesTold(input: HandoffInput, day: Day): (most: number) => readonly Told[] {
   const rank = rankOf(input);
   const findings = standing(inOrder(input.entries), 'finding');
   const facts = factsOf(findings).filter(({ latest }) => latest.present);
   const denied = findings.filter(({ present }) => !present);
-  const problems = grouped(facts).map((place) => problemOf(place, most, denied, day));
-  const told = problems.flatMap((problem): readonly Told[] => {
+  const places = grouped(facts);
+  const limbs = csmTold(input.entries, day, false);
+  const own = (input.problems ?? [])
+    .filter(({ by, struck }) => by === 'responder' && !struck)
+    .map(({ text }): Told => ({ words: capital(text), entries: [] }));
+  return (most) => {
+    const told = toldOf(places.map((place) => problemOf(place, most, denied, day)));
+    const ranked = [...told, ...limbs].map((one) => ({
+      one,
+      place: isSaidWithSide(one.entries, findings) ? Number.POSITIVE_INFINITY : rank(one.entries),
+    }));
+    return [...own, ...[...ranked].sort((a, b) => a.place - b.place).map(({ one }) => one)];
+  };
+}
+
+/** The problems in words, alike ribs as one. */
+const toldOf = (problems: readonly Problem[]): readonly Told[] =>
+  problems.flatMap((problem): readonly Told[] => {
     const { name, of } = named(problem, problems);
     if (of[0] !== problem) return [];
     return [
@@ -221,12 +237,3 @@ function placesTold(input: HandoffInput, most: number, day: Day): readonly Told[
       },
     ];
   });
-  const own = (input.problems ?? [])
-    .filter(({ by, struck }) => by === 'responder' && !struck)
-    .map(({ text }): Told => ({ words: capital(text), entries: [] }));
-  const ranked = [...told, ...csmTold(input.entries, day, false)].map((one) => ({
-    one,
-    place: isSaidWithSide(one.entries, findings) ? Number.POSITIVE_INFINITY : rank(one.entries),
-  }));
-  return [...own, ...[...ranked].sort((a, b) => a.place - b.place).map(({ one }) => one)];
-}

@@ -2,8 +2,8 @@
 // or otherwise, keeps its own time.
 
 import type { Entry } from '../../record/entry.ts';
-import { minuteOf } from '../../timeline/index.ts';
-import { findingPhrase } from './phrase.ts';
+import { isSameMinute, minuteOf } from '../../timeline/index.ts';
+import { findingPhrase, isBare } from './phrase.ts';
 
 export type FindingEntry = Extract<Entry, { kind: 'finding' }>;
 
@@ -30,9 +30,6 @@ export const isContrary = (one: FindingEntry, other: FindingEntry): boolean =>
 const samePlace = (one: FindingEntry, other: FindingEntry): boolean =>
   one.side === other.side && `${one.part}` === `${other.part}` && one.level === other.level;
 
-const isBare = (entry: FindingEntry): boolean =>
-  findingPhrase(entry) === findingPhrase({ finding: entry.finding });
-
 /** True where a bare "bleeding" was said within the minute of an "active bleeding", the fuller one: the second tells it. */
 const isToldIn = (bare: FindingEntry, fuller: FindingEntry): boolean =>
   bare.present &&
@@ -41,22 +38,19 @@ const isToldIn = (bare: FindingEntry, fuller: FindingEntry): boolean =>
   bare.state === fuller.state &&
   speaksOfSame(bare, fuller) &&
   samePlace(bare, fuller) &&
-  minuteOf(bare.at) === minuteOf(fuller.at);
+  isSameMinute(bare.at, fuller.at);
 
-const isTimed = (entry: Entry): boolean => minuteOf(entry.at) !== minuteOf(entry.heardAt);
+const isTimed = (entry: Entry): boolean => !isSameMinute(entry.at, entry.heardAt);
 
-function whenOf(entries: readonly FindingEntry[], all: readonly FindingEntry[]): Fact['when'] {
-  const minutes = new Set(entries.map(({ at }) => minuteOf(at)));
-  if (minutes.size > 1) return 'last at';
+function whenOf(entries: Fact['entries'], all: readonly FindingEntry[]): Fact['when'] {
+  if (entries.some(({ at }) => !isSameMinute(at, entries[0].at))) return 'last at';
   const otherwise = all.some(
     (other) =>
       !entries.includes(other) &&
       entries.some(
         (entry) =>
           isContrary(entry, other) ||
-          (speaksOfSame(entry, other) &&
-            samePlace(entry, other) &&
-            minuteOf(other.at) !== minuteOf(entry.at)),
+          (speaksOfSame(entry, other) && samePlace(entry, other) && !isSameMinute(other.at, entry.at)),
       ),
   );
   return otherwise || entries.some(isTimed) ? 'at' : 'never';

@@ -29,6 +29,10 @@ const OF_ONE: Partial<Record<Finding, string>> = {
 
 type Named = Pick<FindingStatement, 'finding' | 'count' | 'size' | 'severity' | 'quality'>;
 
+/** True where nothing but the finding is said of it: its phrase is its name. */
+export const isBare = ({ count, size, severity, quality }: Named): boolean =>
+  count === undefined && size === undefined && severity === undefined && (quality ?? []).length === 0;
+
 /** `mild swelling`, `2 jagged 3 cm lacerations`, `pain (6 out of 10)`; without place, side or negation. */
 export function findingPhrase({ finding, count, size, severity, quality }: Named): string {
   const words = quality ?? [];

@@ -50,9 +50,15 @@ const states = ({ kind }: Entry): boolean => kind !== 'visit';
 /** The groups that have an entry. */
 export function groupEntries(entries: readonly Entry[]): readonly EntryGroup[] {
   const all = [...REGIONS.map((region) => [region, capital(region)] as const), ...OTHERS];
+  const heaps = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const heap = heaps.get(groupOf(entry));
+    if (heap === undefined) heaps.set(groupOf(entry), [entry]);
+    else heap.push(entry);
+  }
   return all
     .map(([id, title]): EntryGroup => {
-      const mine = entries.filter((entry) => groupOf(entry) === id);
+      const mine = heaps.get(id) ?? [];
       const alive = mine.filter(stands);
       // A visit states nothing of the patient: it comes after what does.
       const standing = [...alive.filter(states), ...alive.filter((entry) => !states(entry))];
