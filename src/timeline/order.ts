@@ -12,16 +12,23 @@ interface Placed {
 const atOf = perEntry(({ at }) => Date.parse(at));
 const heardOf = perEntry(({ heardAt }) => Date.parse(heardAt));
 
+/** A record is mostly said in the order in which it was so; then nothing is sorted. */
+const isSorted = (entries: readonly Entry[], when: (entry: Entry) => number): boolean =>
+  entries.every((entry, index) => {
+    const before = entries[index - 1];
+    return before === undefined || when(before) <= when(entry);
+  });
+
+const sorted = (entries: readonly Entry[], when: (entry: Entry) => number): readonly Entry[] =>
+  isSorted(entries, when)
+    ? entries
+    : entries
+        .map((entry, spoken): Placed => ({ entry, at: when(entry), spoken }))
+        .sort((one, other) => one.at - other.at || one.spoken - other.spoken)
+        .map(({ entry }) => entry);
+
 /** The entries by `at`, then by their place in the record; states are not looked at. */
-export const inOrder = (entries: readonly Entry[]): readonly Entry[] =>
-  entries
-    .map((entry, spoken): Placed => ({ entry, at: atOf(entry), spoken }))
-    .sort((one, other) => one.at - other.at || one.spoken - other.spoken)
-    .map(({ entry }) => entry);
+export const inOrder = (entries: readonly Entry[]): readonly Entry[] => sorted(entries, atOf);
 
 /** The entries by `heardAt`, then by their place in the record. */
-export const bySpokenOrder = (entries: readonly Entry[]): readonly Entry[] =>
-  entries
-    .map((entry, spoken): Placed => ({ entry, at: heardOf(entry), spoken }))
-    .sort((one, other) => one.at - other.at || one.spoken - other.spoken)
-    .map(({ entry }) => entry);
+export const bySpokenOrder = (entries: readonly Entry[]): readonly Entry[] => sorted(entries, heardOf);
