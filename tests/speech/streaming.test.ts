@@ -60,11 +60,18 @@ describe('what was said up to a pause', () => {
     'tenderness over the right clavicle',
     'mark that',
     'skin is warm and dry',
+    'no deformity of the left ankle', // the place ends the list
+    'pulse is ninety two',
+    'resps sixteen',
   ])('is whole: %s', (said) => expect(isWhole(said.split(' '))).toBe(true));
 
   it.each([
     'no deformity', // … swelling or tenderness
     'pulse one hundred', // … and twelve
+    'pulse is ninety', // … two
+    'blood pressure one forty two', // … over eighty
+    'temp is thirty six', // … point five
+    'no swelling of the',
     'blood pressure one twenty over',
     'tenderness over the left',
     'swelling and',

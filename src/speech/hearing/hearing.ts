@@ -17,6 +17,12 @@ export interface HearingParts {
   readonly module: SoundModule;
   readonly model: ModelFiles;
   readonly files: HearingFiles;
+  /** a rule of the grammar, named in full, to listen for instead of a whole utterance */
+  readonly root?: string;
+  /** hertz below which nothing is heard */
+  readonly highPass?: number;
+  /** steps that are left out, to measure what each is worth */
+  readonly without?: readonly ('floor' | 'second-hearing' | 'trust')[];
 }
 
 /** The ears, loaded once (about a second); each stream that is begun forgets the one before. */
@@ -63,21 +69,22 @@ function soundOf({ start, sound }: Segment, utterance: HeardUtterance): Float32A
 }
 
 /** Loads grammar and model. A fault in the project's own files is an answer; a damaged model throws. */
-export function openHearing({ module, model, files }: HearingParts): Hearing | HearingFault {
-  const grammar = hearingGrammar(files);
+export function openHearing(parts: HearingParts): Hearing | HearingFault {
+  const { module, model, files, highPass: corner = WIND, without = [] } = parts;
+  const grammar = hearingGrammar(files, parts.root);
   if (grammar.kind === 'errors') {
     const [first] = grammar.errors;
     return { kind: 'fault', why: `${first?.file}:${first?.line}: ${first?.message}` };
   }
-  const listener = createListener(module, model, files, grammar);
+  const listener = createListener(module, model, files, grammar, without);
   return {
     kind: 'hearing',
     begin: (rate) => {
       const even = resampler(rate, RATE);
       listener.drop();
       const segments = segmenter(module, () => isWhole(listener.soFar()));
-      const calmed = highPass(WIND, RATE);
-      const floor = withFloor();
+      const calmed = highPass(corner, RATE);
+      const floor = without.includes('floor') ? (sound: Float32Array) => sound : withFloor();
       const calm = (sound: Float32Array): Float32Array => floor(calmed(sound));
       const hear = (pieces: readonly Piece[]): readonly Heard[] =>
         pieces.flatMap((piece) => {

@@ -6,6 +6,7 @@ import { fillerNetwork } from '../engine/filler.ts';
 import type { ModelFiles } from '../engine/model.ts';
 import { PHONES, readPronunciations } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
+import { substitutesIn } from '../network/substitutes.ts';
 import { aside, isAside } from './aside.ts';
 import { chunksOf } from './chunks.ts';
 import { type HearingFiles, listed } from './hearing-files.ts';
@@ -41,10 +42,21 @@ export function createListener(
   model: ModelFiles,
   files: HearingFiles,
   { network, near }: HearingGrammar,
+  without: readonly string[] = [],
 ): Listener {
   const pronunciations = readPronunciations(files.pronunciations);
   const likened = new Map(listed(files.commonWords).map((word) => [aside(word), word]));
-  const grammar = createDecoder(module, { model, pronunciations, likened, network });
+  let substitutes: ReturnType<typeof substitutesIn> | undefined;
+  const grammar = createDecoder(module, {
+    model,
+    pronunciations,
+    likened,
+    network: (canHear) => {
+      const made = network(canHear);
+      substitutes = substitutesIn(made);
+      return made;
+    },
+  });
   const phones = createDecoder(module, {
     // Without the model's dictionary it loads in no time.
     model: withoutDictionary(model),
@@ -52,7 +64,13 @@ export function createListener(
     network: () => fillerNetwork(PHONES.map(aside)),
   });
   const canSay = (word: string): boolean => grammar.waysToSay(word).length > 0;
-  const second = createSecondHearing(module, withoutDictionary(model), near(canSay), grammar.waysToSay);
+  const second = createSecondHearing(
+    module,
+    withoutDictionary(model),
+    near(canSay),
+    grammar.waysToSay,
+    substitutes,
+  );
   let open: { readonly words: Decoding; readonly free: Decoding } | null = null;
   const push = (sound: Float32Array): void => {
     open ??= { words: grammar.begin(), free: phones.begin() };
@@ -76,9 +94,13 @@ export function createListener(
       const [free, words] = [open?.free.end().words ?? [], open?.words.end().words ?? []];
       open = null;
       if (free.length === 0) return [];
-      const rivals = second.rivals(words, sound);
+      const rivals = without.includes('second-hearing') ? [] : second.rivals(words, sound);
       const trust = trustOf(words, free).map((value, at) => (rivals[at] === true ? value * RIVALLED : value));
-      return utterancesOf(withoutScraps(partsOf(words, trust)), start, end);
+      return utterancesOf(
+        withoutScraps(partsOf(words, trust, without.includes('trust') ? 0 : LEAST_TRUST)),
+        start,
+        end,
+      );
     },
     close: () => {
       drop();
@@ -98,13 +120,13 @@ const shown = (words: readonly string[]): readonly string[] =>
 
 const withoutDictionary = ({ 'dict.txt': _, ...model }: ModelFiles): ModelFiles => model;
 
-function partsOf(words: readonly HeardWord[], trust: readonly number[]): readonly Part[] {
+function partsOf(words: readonly HeardWord[], trust: readonly number[], least: number): readonly Part[] {
   const trustIn = new Map(words.map((word, index) => [word, trust[index] ?? 0]));
   return chunksOf(words).map(({ words: chunk, isTalk }) => {
     const trusted = chunk.map((word) => ({ ...word, confidence: trustIn.get(word) ?? 0 }));
     const frames = chunk.reduce((sum, word) => sum + word.frames, 0);
     const whole =
       trusted.reduce((sum, { confidence, frames: length }) => sum + confidence * length, 0) / frames;
-    return { words: trusted, confidence: whole, understood: !isTalk && whole >= LEAST_TRUST };
+    return { words: trusted, confidence: whole, understood: !isTalk && whole >= least };
   });
 }

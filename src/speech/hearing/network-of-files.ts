@@ -16,14 +16,14 @@ export interface HearingGrammar {
   readonly near: (canHear: (word: string) => boolean) => NearWords;
 }
 
-/** Links the grammars; the hearing grammar must be among them. */
-export function hearingGrammar(files: HearingFiles): HearingGrammar | GrammarErrors {
+/** Links the grammars; the hearing grammar must be among them. `root` is what is listened for, named in full. */
+export function hearingGrammar(files: HearingFiles, root = ROOT): HearingGrammar | GrammarErrors {
   const linked = linkGrammars([...files.grammar, asideGrammar(listed(files.commonWords))]);
   if (linked.kind === 'errors') return linked;
   const set = linked.grammars;
   return {
     kind: 'grammar',
     near: (canHear) => nearWords(set, canHear),
-    network: (canHear) => networkOf({ set, canHear }, ROOT),
+    network: (canHear) => networkOf({ set, canHear }, root),
   };
 }

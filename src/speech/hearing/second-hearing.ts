@@ -5,6 +5,7 @@ import { createDecoder, type HeardWord } from '../engine/decoder.ts';
 import type { ModelFiles } from '../engine/model.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
 import type { Network } from '../network/network.ts';
+import type { CanStand } from '../network/substitutes.ts';
 import { isAside } from './aside.ts';
 import type { NearWords } from './near.ts';
 
@@ -15,14 +16,18 @@ export interface SecondHearing {
 }
 
 /** The chance of the word that was heard, against each of the others: what is nearer than this makes it unsure. */
-const HANDICAP = 0.1;
+const HANDICAP = 0.3;
 
-/** A decoder of its own for small networks, without the model's dictionary. Throws where the model's files are damaged. */
+/**
+ * A decoder of its own for small networks, without the model's dictionary. What `substitutes` does not let stand in a word's
+ * place is no rival of it. Throws where the model's files are damaged.
+ */
 export function createSecondHearing(
   module: SoundModule,
   model: ModelFiles,
   near: NearWords,
   waysToSay: (word: string) => readonly string[],
+  substitutes: (words: readonly string[]) => CanStand = () => () => true,
 ): SecondHearing {
   const known = new Set<string>();
   const pronunciations = new Map<string, readonly string[]>();
@@ -33,8 +38,11 @@ export function createSecondHearing(
   const decoder = createDecoder(module, { model, pronunciations, network: () => rowOf([['left']]) });
   return {
     rivals: (words, sound) => {
-      const choices = words.map(({ word }) => near.get(word) ?? [word]);
       if (words.length === 0 || words.some(({ word }) => isAside(word))) return words.map(() => false);
+      const canStand = substitutes(words.map(({ word }) => word));
+      const choices = words.map(({ word }, index) =>
+        (near.get(word) ?? [word]).filter((other) => other === word || canStand(index, other)),
+      );
       if (choices.every((kind) => kind.length === 1)) return words.map(() => false);
       const others = words.map(({ word }) => word).filter((word) => !known.has(word));
       decoder.learn(new Map(others.map((word) => [word, waysToSay(word)])));

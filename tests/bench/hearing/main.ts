@@ -1,18 +1,18 @@
 // How well the bundled recogniser hears synthetic voices, clean and in wind. Voices made by a machine are clearer than a
 // responder's on a hill: these figures compare builds and promise nothing about people.
 //
-//   npm run bench:hearing                                                 everything; an hour or so on two processors
-//   npm run bench:hearing -- --voice rms --wind none --set tuning --some 30 --words
+//   npm run bench:hearing                                 everything; an hour or so on two processors; writes tables.md
+//   npm run bench:hearing -- --voice rms --wind none --set tuning --some 30 --words           a part, with its words
+//   npm run bench:hearing -- --voice rms,awb --rows FILE  a part of everything; its rows go to the end of FILE
+//   npm run bench:hearing -- --join FILE,FILE             tables.md of such rows
 
-import { createWriteStream, writeFileSync } from 'node:fs';
+import { appendFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { hearingSetup } from '../../../src/replay/hearing-setup.ts';
-import { loadModule } from '../../../src/speech/file/load-module.ts';
-import { openHearing } from '../../../src/speech/index.ts';
-import { REPORT_EXAM, REPORT_ORDINARY } from './report-set.ts';
-import { bench, type Condition } from './sentence.ts';
-import { HEADINGS, rowOf } from './sum.ts';
-import { TUNING_EXAM, TUNING_ORDINARY } from './tuning-set.ts';
+import { type PartAsked, type PartDone, runPart } from './part.ts';
+import { TABLES, tablesOf } from './plan.ts';
+import { runParts } from './run-parts.ts';
+import type { Benched } from './sentence.ts';
+import { HEADINGS } from './sum.ts';
 import { VOICES, voicesHere } from './voices.ts';
 
 const { values } = parseArgs({
@@ -22,69 +22,75 @@ const { values } = parseArgs({
     set: { type: 'string' },
     some: { type: 'string' },
     part: { type: 'string' },
+    lever: { type: 'string', default: 'as built' },
     words: { type: 'boolean', default: false },
+    json: { type: 'boolean', default: false },
     log: { type: 'string' },
-    write: { type: 'boolean', default: false },
+    rows: { type: 'string' },
+    join: { type: 'string' },
   },
 });
-const SETS: Readonly<Record<string, readonly [readonly string[], readonly string[]]>> = {
-  tuning: [TUNING_EXAM, TUNING_ORDINARY],
-  report: [REPORT_EXAM, REPORT_ORDINARY],
-};
+const TABLES_FILE = new URL('tables.md', import.meta.url);
+const isWhole = [values.voice, values.wind, values.set, values.some, values.part].every(
+  (given) => given === undefined,
+);
 
-/** `count` of them, evenly from the whole, or all. */
-const some = (all: readonly string[]): readonly string[] => {
-  const count = Math.min(all.length, Number(values.some ?? all.length));
-  return Array.from({ length: count }, (_, i) => all[Math.floor((i * all.length) / count)] ?? '');
-};
-
-const asked = values.voice?.split(',') ?? VOICES;
-const voices = voicesHere(asked);
-for (const voice of asked)
-  if (!voices.includes(voice)) console.log(`${voice} is not installed here; left out`);
-const winds = (values.wind ?? 'none,20,10').split(',').map((wind) => (wind === 'none' ? null : Number(wind)));
-const { module, model } = await loadModule();
-const hearing = openHearing({ module, model, files: hearingSetup().files });
-if (hearing.kind === 'fault') throw new Error(hearing.why);
-const log = values.log === undefined ? null : createWriteStream(values.log);
-
-const rows: string[] = [HEADINGS];
-console.log(HEADINGS);
-for (const set of values.set?.split(',') ?? Object.keys(SETS))
-  for (const wind of winds)
-    for (const voice of voices) {
-      const [exam, ordinary] = SETS[set] ?? [[], []];
-      const condition: Condition = { voice, wind };
-      const examined =
-        values.part === 'ordinary' ? [] : some(exam).map((said) => bench(hearing, condition, said));
-      const talked =
-        values.part === 'exam' ? [] : some(ordinary).map((said) => bench(hearing, condition, said));
-      const row = rowOf(set, condition, examined, talked);
-      rows.push(row);
-      console.log(row);
-      for (const one of [...examined, ...talked]) {
-        log?.write(`${JSON.stringify({ ...one, heard: one.heard })}\n`);
-        if (!values.words) continue;
-        const { score } = one;
-        const remarks = [
-          score.wrong ? 'WRONG' : '',
-          score.invented ? 'INVENTED' : '',
-          score.marked ? 'marked' : '',
-        ].filter((remark) => remark !== '');
-        const text = one.heard.map((heard) => heard.text).join(' | ');
-        const isTalk = talked.includes(one);
-        if (text !== one.said && !(isTalk && score.entries === 0))
-          console.log(`  ${one.said}  →  ${text}  ${remarks.join(' ')}`);
-      }
-    }
-hearing.close();
-console.log(`memory of the compiled code: ${Math.round(module.HEAP8.length / 1e6)} MB`);
-if (values.write) {
-  const remark = `Written by \`npm run bench:hearing -- ${process.argv.slice(2).join(' ')}\`: ${values.some ?? 'all'} sentences of each set.`;
-  const memory = `Memory of the compiled code, both decoders loaded: ${Math.round(module.HEAP8.length / 1e6)} MB.`;
-  writeFileSync(
-    new URL('tables.md', import.meta.url),
-    `# Tables of the hearing\n\n${remark}\n\n${rows.join('\n')}\n\n${memory}\n`,
-  );
+/** The sentences that were heard otherwise than said, and ordinary ones that entered. */
+function showWords(heard: readonly Benched[]): void {
+  for (const { said, heard: utterances, score } of heard) {
+    const text = utterances.map((one) => one.text).join(' | ');
+    const remarks = [score.wrong && 'WRONG', score.invented && 'INVENTED', score.marked && 'marked'];
+    const isRight = text === said || (score.slots === 0 && score.entries === 0);
+    if (!isRight)
+      console.log(`  ${said}  →  ${text}  ${remarks.filter((remark) => remark !== false).join(' ')}`);
+  }
 }
-log?.end();
+
+const readRows = (file: string): readonly PartDone[] =>
+  readFileSync(file, 'utf8')
+    .split('\n')
+    .filter((line) => line !== '')
+    .map((line) => JSON.parse(line) as PartDone);
+
+/** Parts of the whole plan, of the voices asked for, as programs beside each other. */
+async function runPlan(): Promise<void> {
+  const asked = TABLES.flatMap(({ parts }) => parts).filter(
+    ({ voice }) => values.voice?.split(',').includes(voice) ?? true,
+  );
+  const here = new Set(voicesHere([...new Set(asked.map(({ voice }) => voice))]));
+  const parts = asked.filter(({ voice }) => here.has(voice));
+  if (parts.length < asked.length) console.log('Some voices are not installed here; they are left out.');
+  const done: PartDone[] = [];
+  console.log(HEADINGS);
+  await runParts(parts, values.log, (part) => {
+    done.push(part);
+    if (values.rows !== undefined) appendFileSync(values.rows, `${JSON.stringify(part)}\n`);
+    console.log(`${part.row} ${part.lever} (${done.length} of ${parts.length} parts)`);
+  });
+  if (values.rows === undefined) writeFileSync(TABLES_FILE, tablesOf(done));
+}
+
+/** One part after another in this program. */
+async function runAsked(): Promise<void> {
+  const voices = voicesHere(values.voice?.split(',') ?? VOICES);
+  const winds = (values.wind ?? 'none,20,10')
+    .split(',')
+    .map((wind) => (wind === 'none' ? null : Number(wind)));
+  const kind = values.part === 'exam' || values.part === 'ordinary' ? values.part : 'both';
+  const some = Number(values.some ?? Number.MAX_SAFE_INTEGER);
+  if (!values.json) console.log(HEADINGS);
+  for (const set of (values.set ?? 'tuning,report').split(','))
+    for (const wind of winds)
+      for (const voice of voices) {
+        const asked: PartAsked = { set, voice, wind, some, kind, lever: values.lever };
+        const [part, heard] = await runPart(asked, values.log);
+        if (values.rows !== undefined) appendFileSync(values.rows, `${JSON.stringify(part)}\n`);
+        console.log(values.json ? JSON.stringify(part) : part.row);
+        if (values.words) showWords(heard);
+      }
+}
+
+if (values.join !== undefined) writeFileSync(TABLES_FILE, tablesOf(values.join.split(',').flatMap(readRows)));
+else if (isWhole || (values.rows !== undefined && values.wind === undefined && values.set === undefined))
+  await runPlan();
+else await runAsked();

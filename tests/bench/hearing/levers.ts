@@ -1,0 +1,30 @@
+// What can be moved in the hearing, so that each lever's worth can be measured against the hearing as it is built.
+
+import { hearingGrammar } from '../../../src/speech/hearing/network-of-files.ts';
+import type { HearingFiles, HearingParts } from '../../../src/speech/index.ts';
+import { says } from '../../speech/says.ts';
+
+type Moved = Pick<HearingParts, 'root' | 'highPass' | 'without'>;
+
+/** The root of a grammar that is listened for where a vital sign is expected, and nothing else. */
+const VITALS = 'hearing.vital';
+
+export const LEVERS: Readonly<Record<string, Moved>> = {
+  'as built': {},
+  'no second hearing': { without: ['second-hearing'] },
+  'no trust asked for': { without: ['trust'] },
+  'no floor of noise': { without: ['floor'] },
+  'high-pass at 150 Hz': { highPass: 150 },
+  'high-pass at 500 Hz': { highPass: 500 },
+  'whole grammar, vital signs said': {},
+  'vital signs alone': { root: VITALS },
+};
+
+/** Which sentences are heard with the lever: both sizes of grammar are compared on what the smaller one lets be said. */
+export function saidWith(lever: string, files: HearingFiles): (sentence: string) => boolean {
+  if (!lever.includes('vital signs')) return () => true;
+  const grammar = hearingGrammar(files, VITALS);
+  if (grammar.kind === 'errors') throw new Error('The hearing grammar has faults.');
+  const network = grammar.network(() => true);
+  return (sentence) => says(network, sentence);
+}
