@@ -1,7 +1,7 @@
 // Whether a yes or a no stands for itself, or begins what it denies ("no deformity").
 
-import { isLikely, type Piece, type Role, readingOf } from '../pieces/piece.ts';
-import { isPaused } from '../span.ts';
+import { isLikely, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
 
 // What may stand between a "no" and the finding that it denies.
@@ -25,4 +25,10 @@ export function answers(pieces: readonly Piece[], i: number, tokens: readonly To
     if (!SKIPPED.has(next.role) || isPaused(tokens, next)) return true;
   }
   return true;
+}
+
+/** "Any pain there", "does it hurt a lot?": words that could answer are the question's own end, said in the same breath. */
+export function endsQuestion(piece: Piece, tokens: readonly Token[]): boolean {
+  if (pauseBefore(tokens, piece) !== '') return false;
+  return marked(piece, 'pointed') || pauseAfter(tokens, piece) === 'ask';
 }

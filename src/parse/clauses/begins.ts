@@ -1,7 +1,7 @@
 // Whether a piece begins a clause of another mood or turns the one in hand; the rules stand in one list and the first counts.
 
 import { isSmall, marked } from '../pieces/piece.ts';
-import { answers } from './answers.ts';
+import { answers, endsQuestion } from './answers.ts';
 import { bareAsking, measured, question, tagQuestion } from './asking.ts';
 import { colour } from './colour.ts';
 import { corrects, takesBack } from './corrects.ts';
@@ -51,6 +51,7 @@ function correction({ piece, pieces, i, tokens, asked, waiting }: Place): Turn |
 
 function answer({ piece, pieces, i, tokens, full, asked, waiting, draft }: Place): Turn | 'stay' | null {
   if (!isAnswer(piece)) return null;
+  if (asked && endsQuestion(piece, tokens)) return 'stay';
   // "The left one yes, the right one no": each answer has its side before it.
   if (waiting && !full && draft.pieces.some(({ role }) => role === 'side')) return become('answer');
   if (draft.mood === 'answer' && pieces[i - 1]?.role === 'side') return 'stay';

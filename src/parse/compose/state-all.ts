@@ -52,7 +52,7 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
     if (stretch.length > 0) stateExam(talk, stretch);
     stretch = [];
   };
-  const reach = reachIn(itemsOf(talk, pieces), spanned(pieces).to);
+  const reach = reachIn(itemsOf(talk, pieces), talk.tokens, spanned(pieces).to);
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
     if (piece === undefined) continue;

@@ -14,6 +14,12 @@ describe('a denial', () => {
       'neck, chest and back no tenderness',
       ['no tenderness neck', 'no tenderness chest', 'no tenderness back'],
     ],
+    ['no tender spots on the left knee', ['no tenderness left knee']],
+    [
+      'no tender, swollen or bruised areas on the left thigh',
+      ['no tenderness left thigh', 'no swelling left thigh', 'no contusion left thigh'],
+    ],
+    ['no boggy bits on the scalp', ['no swelling skull']],
     ['no tracheal deviation', ['no tracheal-deviation trachea']],
     ['belly is not rigid', ['no rigidity abdomen']],
     ['no other deformity of the left knee', ['no deformity left knee']],
@@ -42,6 +48,23 @@ describe('a denial', () => {
       expect(read(talk)).toEqual([`note: ${talk}`]);
     },
   );
+});
+
+describe('a "no" before an adjective', () => {
+  it('that no thing follows is asked about', () => {
+    for (const talk of ['no obvious deformed left arm', 'no tender left knee'])
+      expect(statementsOf(talk).map(({ doubt }) => doubt)).toEqual([['Is this there, or not there?']]);
+  });
+
+  it.each([
+    [
+      'no deformity, tender spots over the left radius',
+      ['no deformity left forearm', 'tenderness left forearm'],
+    ],
+    ['no swelling, sore bits on the left ankle', ['no swelling left ankle', 'pain left ankle']],
+  ])('denies nothing after its own noun: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
 });
 
 describe('an exception', () => {

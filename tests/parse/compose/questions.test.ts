@@ -12,6 +12,9 @@ describe('a question', () => {
     ['is the left knee swollen', ['visit left knee']],
     ['does your left shoulder hurt | let me look at that', ['visit left shoulder']],
     ['does that hurt', []],
+    ['left wrist bruised | any pain there?', ['contusion left wrist']],
+    ['left wrist bruised | does it hurt right there', ['contusion left wrist']],
+    ['left wrist bruised | does it hurt a lot?', ['contusion left wrist']],
   ])('that nobody answers leaves a visit at most: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
   });
@@ -46,6 +49,9 @@ describe('an answer to a question after findings', () => {
     ],
     ["left knee | does it hurt where i'm pressing on the wrist | no", ['no pain wrist']],
     ['is your jaw sore | only when i bite down', ['pain jaw']],
+    ['left wrist | does it hurt there yeah', ['pain left wrist']],
+    ['left wrist | does it hurt? right there', ['pain left wrist']],
+    ['left wrist | any pain there? a bit', ['pain left wrist severity=mild']],
     ['is your elbow okay | yes', ['no abnormality elbow']],
     ['is your elbow okay | no', ['abnormality elbow']],
     ['any pain in either wrist | the left one', ['pain left wrist']],

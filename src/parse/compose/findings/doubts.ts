@@ -4,6 +4,7 @@ import { hasTag, type Island } from '../../islands/island.ts';
 import { tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
+import { deniedBehind } from '../negations/denied-behind.ts';
 import { type Item, pieceOf, type SitePhrase } from '../sites/item.ts';
 import { sideAfter } from '../sites/said-side.ts';
 
@@ -18,10 +19,13 @@ export const soundsLike = (phrases: readonly SitePhrase[], island: Island | null
 ];
 
 /** The last net under a missed negation: a "no" or "not" straight before a finding that is stated is asked about. */
-export function hearsNo(before: Item | undefined): readonly string[] {
-  const piece = pieceOf(before);
-  if (piece === null || piece.role === 'finding') return [];
-  return tagIn(piece, 'negation', 'negation') === 'before' ? ['Is this there, or not there?'] : [];
+export function hearsNo(items: readonly Item[], tokens: readonly Token[], i: number): readonly string[] {
+  const piece = pieceOf(items[i - 1]);
+  const isStraight =
+    piece !== null && piece.role !== 'finding' && tagIn(piece, 'negation', 'negation') === 'before';
+  // "No obvious deformed limbs" may deny, and "no, tender left knee" without its comma does not.
+  const isNear = deniedBehind(items, tokens, i) === 'site';
+  return isStraight || isNear ? ['Is this there, or not there?'] : [];
 }
 
 /** A bare "left" straight before a finding that took no side from it is asked about. */

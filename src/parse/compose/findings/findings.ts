@@ -18,7 +18,7 @@ import { hearsNo, hearsSide, soundsLike } from './doubts.ts';
 import { excepted, otherwiseSided } from './exceptions.ts';
 import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
-import { polarityAt } from './polarity.ts';
+import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
 import { isOfAThing, isOfTheRest } from './subject.ts';
 import { turnedSide } from './turned-side.ts';
@@ -39,7 +39,7 @@ export function findingsOf(
   mind: readonly SiteRef[],
   end: number,
 ): ClauseFindings {
-  const reach = reachIn(items, end);
+  const reach = reachIn(items, tokens, end);
   const inHand = { items, tokens, mind, reach, owned: ownedAttributes(items, tokens) };
   const usedSites = new Set<number>();
   const found: FoundFinding[] = [];
@@ -93,7 +93,7 @@ function findingAt(
   if (refs.length === 0) return null;
   const mine = owned.filter((owner) => owner.finding === i);
   const polarity = polarityAt(items, tokens, i, island, reach);
-  const negation = reach.span(piece.from, hasTag(island, 'adj'));
+  const negation = reach.span(piece.from, isBeyondNo(items, tokens, i, island));
   const spans = [
     piece,
     ...phrases,
@@ -121,7 +121,7 @@ function findingAt(
       ...(side?.doubt ?? []),
       ...soundsLike(phrases, island),
       ...(hasTag(island, 'possible') ? ['Said as possible: was it found?'] : []),
-      ...(polarity === 'stated' && base ? hearsNo(items[i - 1]) : []),
+      ...(polarity === 'stated' && base ? hearsNo(items, tokens, i) : []),
       ...hearsSide(items[i - 1], tokens, side !== null),
       ...(polarity === 'negated' && repeats(items, i - 1) ? ['Is this denied too, or is it there?'] : []),
     ],

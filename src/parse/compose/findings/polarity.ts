@@ -4,8 +4,17 @@ import { hasTag, type Island, tagOf } from '../../islands/island.ts';
 import { isSmall, marked, type Role, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
+import { deniedBehind } from '../negations/denied-behind.ts';
 import type { Polarity, Reach } from '../negations/reach.ts';
 import { type Item, pieceOf } from '../sites/item.ts';
+
+/** True for an adjective that a bare "no" does not deny, since no thing follows that it is said of. */
+export const isBeyondNo = (
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  island: Island,
+): boolean => hasTag(island, 'adj') && deniedBehind(items, tokens, i) !== 'thing';
 
 /** The polarity of the finding at item `i`, whose reading is `island`. */
 export function polarityAt(
@@ -16,7 +25,7 @@ export function polarityAt(
   reach: Reach,
 ): Polarity {
   if (tagOf(island, 'present') !== 'false') {
-    const polarity = reach.polarity(island.from, hasTag(island, 'adj'));
+    const polarity = reach.polarity(island.from, isBeyondNo(items, tokens, i, island));
     if (polarity === 'negated') return isWeakened(items, tokens, i) ? 'possible' : polarity;
     return polarity === 'stated' && isAnswered(items, i) ? 'possible' : polarity;
   }

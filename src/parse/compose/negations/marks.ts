@@ -3,7 +3,9 @@
 import { hasTag } from '../../islands/island.ts';
 import type { NegationKind, NegationMark } from '../../negation.ts';
 import { isLikely, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
+import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, phrasesIn } from '../sites/item.ts';
+import { deniedBehind } from './denied-behind.ts';
 import { closesList, joinedByOr } from './list-end.ts';
 
 export interface FoundMark {
@@ -15,8 +17,8 @@ export interface FoundMark {
 }
 
 /** The marks of a clause's items in order. */
-export const marksIn = (items: readonly Item[]): readonly FoundMark[] =>
-  withoutDoubles(items.flatMap((item, i) => marksAt(items, item, i)));
+export const marksIn = (items: readonly Item[], tokens: readonly Token[]): readonly FoundMark[] =>
+  withoutDoubles(items.flatMap((item, i) => marksAt(items, tokens, item, i)));
 
 // "Not without pain" has pain, and says so weakly: neither word denies it.
 const withoutDoubles = (found: readonly FoundMark[]): readonly FoundMark[] =>
@@ -34,7 +36,12 @@ const deny = (start: number, end: number): FoundMark => ({
   nouns: false,
 });
 
-function marksAt(items: readonly Item[], item: Item, i: number): readonly FoundMark[] {
+function marksAt(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  item: Item,
+  i: number,
+): readonly FoundMark[] {
   if (item.type === 'site') {
     const { from, to, denied } = item.phrase;
     if (denied) return [deny(from, to)];
@@ -46,7 +53,7 @@ function marksAt(items: readonly Item[], item: Item, i: number): readonly FoundM
     return [{ mark: { start: piece.from, end: piece.to, kind: 'before' }, nouns: true }];
   if (piece.role === 'history' || piece.role === 'csm') return [];
   const island = readingOf(piece, 'negation');
-  if (island === null) return unmarkedAt(items, piece, i);
+  if (island === null) return unmarkedAt(items, tokens, piece, i);
   const kind = tagIn(piece, 'negation', 'negation') as NegationKind | null;
   if (kind === null) return [];
   const follows = endsFinding(items, i);
@@ -72,7 +79,12 @@ function marksAt(items: readonly Item[], item: Item, i: number): readonly FoundM
 }
 
 // Words that are no negation of the grammar's and yet deny, or end a denial.
-function unmarkedAt(items: readonly Item[], piece: Piece, i: number): readonly FoundMark[] {
+function unmarkedAt(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  piece: Piece,
+  i: number,
+): readonly FoundMark[] {
   if (piece.role === 'finding' && likelyTag(piece, 'present') === 'false') return [];
   // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
   if (piece.role === 'answer' && marked(piece, 'answer', 'no')) {
@@ -80,7 +92,11 @@ function unmarkedAt(items: readonly Item[], piece: Piece, i: number): readonly F
     return [deny(piece.from, piece.to), ...(turned === null ? [] : [stopAt(turned)])];
   }
   // An adjective after "no" and a noun begins something stated: "no deformity, tender over the radius".
-  const begins = isAdjective(items[i]) && !joinedByOr(items, i) && isAfterNoun(items, i);
+  const begins =
+    isAdjective(items[i]) &&
+    !joinedByOr(items, i) &&
+    isAfterNoun(items, i) &&
+    deniedBehind(items, tokens, i) !== 'thing';
   return begins ? [stopAt(piece.from)] : [];
 }
 

@@ -2,6 +2,7 @@
 
 import { type NegationKind, negatedSpans, possibleSpans } from '../../negation.ts';
 import type { Span } from '../../span.ts';
+import type { Token } from '../../token.ts';
 import type { Item } from '../sites/item.ts';
 import { marksIn } from './marks.ts';
 
@@ -16,8 +17,8 @@ export interface Reach {
 }
 
 /** The reach of the negations in a clause's items. `end` is past the clause's last token. */
-export function reachIn(items: readonly Item[], end: number): Reach {
-  const found = marksIn(items);
+export function reachIn(items: readonly Item[], tokens: readonly Token[], end: number): Reach {
+  const found = marksIn(items, tokens);
   const marks = found.map(({ mark }) => mark);
   const nouns = new Set(found.filter((one) => one.nouns).map(({ mark }) => mark.start));
   const negated = negatedSpans(marks, end);
