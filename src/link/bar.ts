@@ -26,6 +26,14 @@ export function barWords(state: SessionState, now: number): BarWords {
   const open = tally.made - tally.atPost;
   const count = `${tally.atPost} of ${tally.made}`;
   const stays = 'Everything stays on this phone.';
+  if (line === 'put-out' && wordAt === null && tally.atPost === 0)
+    return {
+      tone: 'trouble',
+      text: 'The post does not let this phone in.',
+      more: [
+        `The code is of another incident, or its phone was put out; nothing is sent. ${stays} Ask the post for a fresh code.`,
+      ],
+    };
   if (line === 'put-out')
     return {
       tone: 'trouble',

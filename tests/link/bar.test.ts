@@ -53,6 +53,12 @@ describe('the bar', () => {
       'Put out of the incident. At the post: 20 of 24.',
     ],
     [
+      'its code is not known at the post',
+      state({ line: 'put-out', wordAt: null }, { made: 3, atPost: 0, waiting: 3 }),
+      'trouble',
+      'The post does not let this phone in.',
+    ],
+    [
       'its code is in use',
       state({ problem: 'code-in-use' }),
       'trouble',

@@ -22,32 +22,52 @@ const lacks = ({ sets }: Looked): boolean => {
   return NEEDED.some((vital) => !taken.includes(vital));
 };
 
-const count = (some: number, what: string): string => `${some} ${what}${some === 1 ? '' : 's'}`;
+interface Rule {
+  /** the rule, to stand in the list of them */
+  readonly rule: string;
+  /** why it fits this patient, or null where it does not */
+  readonly why: (looked: Looked) => string | null;
+}
+
+const criteria = (some: number, level: string): string | null =>
+  some === 0 ? null : some === 1 ? `1 ${level} triage criterion met` : `${some} ${level} triage criteria met`;
 
 /** In this order; the first that fits counts. */
-const RULES: readonly ((looked: Looked) => string | null)[] = [
-  (looked) =>
-    met(looked, 'red') > 0
-      ? `${count(met(looked, 'red'), 'red triage criterion').replace('criterions', 'criteria')} met`
-      : null,
-  ({ patterns }) => (patterns.length > 0 ? 'a trend for the worse' : null),
-  (looked) => (lacks(looked) ? 'pulse or breathing not taken yet: nothing is known' : null),
-  (looked) =>
-    met(looked, 'yellow') > 0
-      ? `${count(met(looked, 'yellow'), 'yellow triage criterion').replace('criterions', 'criteria')} met`
-      : null,
-  ({ flags }) =>
-    flags.some(({ level, state }) => level === 'red' && state === 'unknown')
-      ? 'no criterion known to be met; some cannot be decided yet'
-      : null,
-  () => 'no criterion met by what was said; that clears nothing',
+const RULES: readonly Rule[] = [
+  { rule: 'a red triage criterion is met', why: (looked) => criteria(met(looked, 'red'), 'red') },
+  {
+    rule: 'a trend for the worse',
+    why: ({ patterns }) => (patterns.length > 0 ? 'a trend for the worse' : null),
+  },
+  {
+    rule: 'pulse or breathing was not taken yet',
+    why: (looked) => (lacks(looked) ? 'pulse or breathing not taken yet: nothing is known' : null),
+  },
+  { rule: 'a yellow triage criterion is met', why: (looked) => criteria(met(looked, 'yellow'), 'yellow') },
+  {
+    rule: 'no criterion is known to be met, and some cannot be decided yet',
+    why: ({ flags }) =>
+      flags.some(({ level, state }) => level === 'red' && state === 'unknown')
+        ? 'no criterion known to be met; some cannot be decided yet'
+        : null,
+  },
+  {
+    rule: 'no criterion is met by what was said',
+    why: () => 'no criterion met by what was said; that clears nothing',
+  },
 ];
+
+/** The rules in their order, to be shown beside the list that they made. */
+export const ORDER_RULES: readonly string[] = RULES.map(({ rule }) => rule);
+/** What decides between patients of one rank. */
+export const ORDER_WITHIN =
+  'Of one rank, more red criteria stand before fewer, longer overdue before shorter, and longer unheard of before later. Closed records stand last.';
 
 /** Where a patient stands among others, and by which rule. */
 export function rankOfPatient(looked: Looked): PatientRank {
-  for (const [index, rule] of RULES.entries()) {
-    const why = rule(looked);
-    if (why !== null) return { rank: index + 1, why };
+  for (const [index, { why }] of RULES.entries()) {
+    const said = why(looked);
+    if (said !== null) return { rank: index + 1, why: said };
   }
   return { rank: RULES.length, why: '' };
 }

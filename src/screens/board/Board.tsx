@@ -1,5 +1,6 @@
 // The board: patients worst first by the stated rules, beside one opened record, the devices, and for the crew's address their codes.
 
+import { ORDER_RULES, ORDER_WITHIN } from '../../clinical/incident/index.ts';
 import { Crew } from './Crew.tsx';
 import { Devices } from './Devices.tsx';
 import { ago, type BoardModel, postNow } from './model.ts';
@@ -22,12 +23,24 @@ export function Board({ model }: { readonly model: BoardModel }) {
       <header class="board-head">
         <h1>Incident {incident.value}</h1>
         <p>
-          {rows.value.length} patients.{' '}
+          {rows.value.length} {rows.value.length === 1 ? 'patient' : 'patients'}.{' '}
           <span class="small-print">Told by the post {ago(toldAt.value?.post ?? null, now)}.</span>
         </p>
+        <details class="board-rules">
+          <summary>Worst first, by these rules</summary>
+          <ol>
+            {ORDER_RULES.map((rule) => (
+              <li key={rule}>{rule}</li>
+            ))}
+          </ol>
+          <p class="small-print">
+            The first that fits counts. {ORDER_WITHIN} Common practice, no source; each criterion names its
+            own.
+          </p>
+        </details>
         <p class="small-print">
-          Order: rules of common practice over published criteria; each row says which. It decides nothing and
-          clears nobody; local protocol decides.
+          The order decides nothing and clears nobody; local protocol decides. Nothing can be changed from
+          here but that a question is asked.
         </p>
         <div role="alert">
           {fault !== '' && <p class="board-fault">{fault}</p>}

@@ -1,7 +1,7 @@
 // One record as it stands and as it grows: its handover, its timeline, and the one thing that can be done: ask.
 
 import { useSignal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { reckon } from '../../clinical/index.ts';
 import { type HandoffInput, mist, radio, soap, textOf } from '../../handoff/index.ts';
 import { EMPTY, fold, migrate, type RecordState } from '../../record/index.ts';
@@ -32,6 +32,9 @@ const VIEWS = [
 export function OpenedRecord({ id, model }: { readonly id: string; readonly model: BoardModel }) {
   const opened = useSignal<Opened | null>(null);
   const view = useSignal(0);
+  const part = useRef<HTMLElement>(null);
+  // On a narrow screen it stands under all patients, where nobody would look for it.
+  useEffect(() => part.current?.scrollIntoView({ block: 'nearest' }), [id]);
   useEffect(
     () =>
       readFeed(
@@ -52,8 +55,18 @@ export function OpenedRecord({ id, model }: { readonly id: string; readonly mode
   const name = row === undefined ? 'this record' : `${whoIs(row)}, begun by ${row.begunBy}`;
   const now = opened.value;
   return (
-    <section class="board-part board-record" aria-label={`Record: ${name}`}>
+    <section ref={part} class="board-part board-record" aria-label={`Record: ${name}`}>
       <h2>{name}</h2>
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          model.open.value = null;
+          document.querySelector<HTMLElement>(`[data-record="${id}"] .board-open`)?.focus();
+        }}
+      >
+        Back to the patients
+      </button>
       {now === null ? (
         <p class="empty">Reading …</p>
       ) : (

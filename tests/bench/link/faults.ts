@@ -19,13 +19,25 @@ interface Stage {
   readonly cutter: Awaited<ReturnType<typeof openCutter>>;
 }
 
+/** What did not arrive, and how its phone sees it: for whoever looks for the cause. */
+function sayLeft(crowd: readonly Responder[]): void {
+  for (const { code, session, events } of crowd) {
+    const { line, tally, problem, troubles, word } = session.state();
+    if (tally.atPost < events.length)
+      console.error(
+        `${code.device}: ${JSON.stringify({ line, tally, problem, troubles, upTo: word?.upTo, says: word?.troubles })}`,
+      );
+  }
+}
+
+/** Runs one fault and gives its row of the table. */
 async function runFault(
   name: string,
   count: number,
   seconds: number,
   more: readonly string[],
   fault: (stage: Stage) => Promise<void>,
-): Promise<void> {
+): Promise<string> {
   const folder = mkdtempSync(join(tmpdir(), 'fieldsay-faults-'));
   const ports = await freePorts();
   let child = await startChild(folder, ports, more);
@@ -59,6 +71,7 @@ async function runFault(
     await fault(stage);
     await talking;
     const rest = await untilDone(crowd, 120_000);
+    if (rest === null) sayLeft(crowd);
     const there = subjectsIn(folder);
     const made = sum(crowd.map(({ events }) => events.length));
     const all = new Set(there);
@@ -78,7 +91,7 @@ async function runFault(
       early,
       rest === null ? 'NOT within 120 s' : `${(rest / 1_000).toFixed(1)} s`,
     ];
-    console.log(`| ${row.join(' | ')} |`);
+    return `| ${row.join(' | ')} |`;
   } finally {
     await Promise.all(crowd.map(({ session }) => session.end()));
     await cutter.close();
@@ -87,7 +100,7 @@ async function runFault(
   }
 }
 
-const FAULTS_HEAD = `| fault | responders | s | events | lost | twice | told before it was written | after the last word, all there in |
+export const FAULTS_HEAD = `| fault | responders | s | events | lost | twice | told before it was written | after the last word, all there in |
 |---|---|---|---|---|---|---|---|`;
 
 const killIn = (file: string): void => {
@@ -95,39 +108,87 @@ const killIn = (file: string): void => {
   if (pid !== undefined) process.kill(pid, 'SIGKILL');
 };
 
-export async function runFaults(count: number): Promise<void> {
-  console.log(`\n${FAULTS_HEAD}`);
-  await runFault('the server is killed (SIGKILL), three times', count, 25, [], async ({ folder }) => {
-    for (let again = 0; again < 3; again += 1) {
-      killIn(join(folder, 'server-1', 'server.pid'));
-      await wait(6_000);
-    }
-  });
-  await runFault(
-    'the post is killed (SIGKILL), twice, and begun again',
-    count,
-    40,
-    [],
-    async ({ restart }) => {
+interface Fault {
+  readonly name: string;
+  readonly seconds: number;
+  readonly more?: readonly string[];
+  readonly run: (stage: Stage) => Promise<void>;
+}
+
+/** By the word that chooses them on the command line. */
+const FAULTS: Readonly<Record<string, Fault>> = {
+  server: {
+    name: 'the server is killed (SIGKILL), three times',
+    seconds: 25,
+    run: async ({ folder }) => {
+      for (let again = 0; again < 3; again += 1) {
+        killIn(join(folder, 'server-1', 'server.pid'));
+        await wait(6_000);
+      }
+    },
+  },
+  post: {
+    name: 'the post is killed (SIGKILL), twice, and begun again',
+    seconds: 40,
+    run: async ({ restart }) => {
       await restart();
       await wait(4_000);
       await restart();
     },
-  );
-  await runFault('all links cut for a minute', count, 80, [], async ({ cutter }) => {
-    cutter.cut();
-    await wait(60_000);
-    cutter.join();
-  });
-  await runFault(
-    'one of three servers is killed (SIGKILL), twice',
-    count,
-    40,
-    ['--cluster'],
-    async ({ folder }) => {
+  },
+  still: {
+    name: 'the post stands still (SIGSTOP) for 12 s after a cut, so that no dial is answered',
+    seconds: 30,
+    run: async ({ child, cutter }) => {
+      child().process.kill('SIGSTOP');
+      cutter.cut();
+      cutter.join();
+      await wait(12_000);
+      child().process.kill('SIGCONT');
+    },
+  },
+  cut: {
+    name: 'all links cut for a minute',
+    seconds: 80,
+    run: async ({ cutter }) => {
+      cutter.cut();
+      await wait(60_000);
+      cutter.join();
+    },
+  },
+  silence: {
+    name: 'all links silent for a minute (nothing passes, nobody is told)',
+    seconds: 80,
+    run: async ({ cutter }) => {
+      cutter.silence();
+      await wait(60_000);
+      cutter.join();
+    },
+  },
+  cluster: {
+    name: 'one of three servers is killed (SIGKILL), twice',
+    seconds: 40,
+    more: ['--cluster'],
+    run: async ({ folder }) => {
       killIn(join(folder, 'server-1', 'server.pid'));
       await wait(12_000);
       killIn(join(folder, 'server-2', 'server.pid'));
     },
-  );
+  },
+};
+export const FAULT_NAMES: readonly string[] = Object.keys(FAULTS);
+
+/** Runs the named faults, each so many times, and gives the rows of the table as they come. */
+export async function runFaults(
+  names: readonly string[],
+  count: number,
+  times: number,
+  say: (row: string) => void,
+): Promise<void> {
+  for (const name of names)
+    for (let time = 0; time < times; time += 1) {
+      const fault = FAULTS[name];
+      if (fault === undefined) throw new Error(`there is no fault ${name}: ${FAULT_NAMES.join(', ')}`);
+      say(await runFault(fault.name, count, fault.seconds, fault.more ?? [], fault.run));
+    }
 }

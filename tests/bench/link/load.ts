@@ -8,8 +8,8 @@ import { freePorts } from '../../post/scene.ts';
 import { openResponder, percentile, type Responder, talk, untilDone } from './crowd.ts';
 import { memoryOf, pidIn, processorOf } from './machine.ts';
 
-/** Runs one load with a board open and prints a row of the table. */
-export async function runLoad(count: number, seconds: number): Promise<void> {
+/** Runs one load with a board open and gives a row of the table. */
+export async function runLoad(count: number, seconds: number): Promise<string> {
   const folder = mkdtempSync(join(tmpdir(), 'fieldsay-load-'));
   const ports = await freePorts();
   const child = await startChild(folder, ports);
@@ -43,12 +43,12 @@ export async function runLoad(count: number, seconds: number): Promise<void> {
     clearInterval(watch);
     const made = crowd.reduce((sum, { events }) => sum + events.length, 0);
     const there = subjectsIn(folder);
+    const all = new Set(there);
     const took = crowd.flatMap((one) => one.took);
     const missing = crowd.reduce(
       (sum, { code, events }) =>
         sum +
-        events.filter((_, index) => !there.includes(`rec.${code.incident}.${code.device}.${index + 1}`))
-          .length,
+        events.filter((_, index) => !all.has(`rec.${code.incident}.${code.device}.${index + 1}`)).length,
       0,
     );
     const row = [
@@ -56,7 +56,7 @@ export async function runLoad(count: number, seconds: number): Promise<void> {
       seconds,
       made,
       missing,
-      there.length - new Set(there).size,
+      there.length - all.size,
       `${percentile(took, 0.5).toFixed(0)} ms`,
       `${percentile(took, 0.99).toFixed(0)} ms`,
       `${Math.max(...took).toFixed(0)} ms`,
@@ -67,7 +67,7 @@ export async function runLoad(count: number, seconds: number): Promise<void> {
       `${(((processorOf(server) - (used[1] ?? 0)) / span) * 100).toFixed(0)} %`,
       loadavg()[0]?.toFixed(1),
     ];
-    console.log(`| ${row.join(' | ')} |`);
+    return `| ${row.join(' | ')} |`;
   } finally {
     board.abort();
     await Promise.all(crowd.map(({ session }) => session.end()));

@@ -9,13 +9,15 @@ import { JoinScan } from './JoinScan.tsx';
 interface Props {
   readonly joined: Joined;
   readonly code: JoinCode | null;
+  /** why the code that the page was opened with is none, or null */
+  readonly wrong: string | null;
   readonly take: (code: JoinCode | null) => void;
   readonly close: () => void;
 }
 
-export function Join({ joined, code, take, close }: Props) {
+export function Join({ joined, code, wrong, take, close }: Props) {
   const { desk } = useTools();
-  const [why, setWhy] = useState<string | null>(null);
+  const [why, setWhy] = useState<string | null>(wrong);
   const [typed, setTyped] = useState('');
   const [withOpen, setWithOpen] = useState(true);
   const [working, setWorking] = useState(false);

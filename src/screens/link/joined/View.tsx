@@ -8,14 +8,13 @@ import { Team } from './Team.tsx';
 
 export function View({ close }: { readonly close: () => void }) {
   const { link } = useTools();
-  const [code, setCode] = useState<JoinCode | null>(() => {
-    const read = link.opened === null ? null : readJoinText(link.opened);
-    return read?.kind === 'code' ? read.code : null;
-  });
+  const [opened] = useState(() => (link.opened === null ? null : readJoinText(link.opened)));
+  const [code, setCode] = useState<JoinCode | null>(opened?.kind === 'code' ? opened.code : null);
   const joined = link.joined.value;
   if (joined === null) return null;
   const member = joined.member.value;
   const isHere = member !== null && (code === null || code.device === member.code.device);
   if (isHere) return <Team joined={joined} member={member} close={close} />;
-  return <Join joined={joined} code={code} take={setCode} close={close} />;
+  const wrong = opened?.kind === 'refused' ? opened.why : null;
+  return <Join joined={joined} code={code} wrong={wrong} take={setCode} close={close} />;
 }
