@@ -47,7 +47,8 @@ export async function startChild(
       const { crewToken } = JSON.parse(readFileSync(join(folder, 'incident.json'), 'utf8'));
       const answer = await fetch(`http://localhost:${port}/crew/issue`, {
         method: 'POST',
-        headers: { authorization: `Bearer ${crewToken}` },
+        // On a busy machine the post ends a connection that was idle just as it is used again.
+        headers: { authorization: `Bearer ${crewToken}`, connection: 'close' },
         body: JSON.stringify({ name }),
       });
       const { text } = (await answer.json()) as { text: string };

@@ -88,10 +88,12 @@ export async function createJoined(tools: Tools): Promise<Joined> {
       session = made;
       handing.value = createHanding({ desk, member: now, key, line, share, nameOf });
       fault.value = null;
+      await offerKept(desk, made, (facts) => isShared(now, facts));
+      // Nothing is said of how much is at the post before all that is kept here is in the book.
+      await made.settled();
       made.watch((next) => {
         if (session === made) state.value = next;
       });
-      await offerKept(desk, made, (facts) => isShared(now, facts));
     } catch (error) {
       fault.value = `The link could not begin: ${error instanceof Error ? error.message : whyNot(error)}`;
     }
