@@ -187,10 +187,13 @@ async function prepare(): Promise<void> {
 // Two frames: the first is being painted when the second is asked for.
 requestAnimationFrame(() =>
   requestAnimationFrame(() => {
-    prepare().catch(() => {
-      desk.notice.value = trouble(
-        'The reader of talk could not be loaded; reload the page. Lines typed so far wait.',
-      );
-    });
+    prepare()
+      .catch(() => {
+        desk.notice.value = trouble(
+          'The reader of talk could not be loaded; reload the page. Lines typed so far wait.',
+        );
+      })
+      // Also where that failed: a new version may mend it.
+      .finally(tools.update.start);
   }),
 );

@@ -8,20 +8,26 @@ export interface Update {
   readonly waits: Signal<boolean>;
   /** everything that the page needs is on the device */
   readonly offline: Signal<boolean>;
+  /** registers the service worker, which then fetches all that the page needs: not before the page can be used */
+  start(): void;
   take(): void;
 }
 
-/** Registers the service worker. */
+/** Nothing is fetched or registered before `start`. */
 export function createUpdate(): Update {
   const waits = signal(false);
   const offline = signal(false);
-  const update = registerSW({
-    onNeedRefresh: () => {
-      waits.value = true;
-    },
-    onOfflineReady: () => {
-      offline.value = true;
-    },
-  });
-  return { waits, offline, take: () => void update(true) };
+  let update: ReturnType<typeof registerSW> | null = null;
+  const start = (): void => {
+    update ??= registerSW({
+      immediate: true,
+      onNeedRefresh: () => {
+        waits.value = true;
+      },
+      onOfflineReady: () => {
+        offline.value = true;
+      },
+    });
+  };
+  return { waits, offline, start, take: () => void update?.(true) };
 }
