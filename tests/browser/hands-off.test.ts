@@ -1,0 +1,145 @@
+// An examination without a hand on the page: each word does what it says it does, and a voice on the device says back what it
+// should and no more. The voice is a stand-in that notes what it was given; all talk is invented.
+
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { arrivals } from './arrival.ts';
+import { say } from './visit.ts';
+
+const { arrive } = arrivals();
+
+/** A voice on the device that speaks in no time; what it said stands in `window.said`. Runs in the page. */
+function withVoice(): void {
+  const said: string[] = [];
+  class Utterance {
+    onend: (() => void) | null = null;
+    readonly text: string;
+    constructor(text: string) {
+      this.text = text;
+    }
+  }
+  const voices = {
+    getVoices: () => [{ name: 'Stand-in', lang: 'en-GB', localService: true }],
+    speak: (one: Utterance) => {
+      said.push(one.text);
+      setTimeout(() => one.onend?.());
+    },
+    cancel: () => undefined,
+    addEventListener: () => undefined,
+  };
+  Object.defineProperty(window, 'speechSynthesis', { value: voices, configurable: true });
+  Object.assign(window, { SpeechSynthesisUtterance: Utterance, said });
+}
+
+const spoken = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => [...(window as unknown as { said: readonly string[] }).said]);
+
+/** Waits until the voice was given so many sentences, and gives them. */
+async function spokenAll(page: Page, many: number): Promise<readonly string[]> {
+  await page.waitForFunction(
+    (least) => (window as unknown as { said: readonly string[] }).said.length >= least,
+    many,
+  );
+  return spoken(page);
+}
+
+const visit = () => arrive({ before: withVoice });
+const entry = (page: Page, state: string, text: string) =>
+  page.locator(`.panel-entries .entry.${state}`, { hasText: text });
+
+describe('by voice alone', () => {
+  it('an entry is corrected, struck, taken back and confirmed', async () => {
+    const { page } = await visit();
+    await say(page, 'left forearm swelling');
+    await entry(page, 'heard', 'LEFT forearm: swelling').waitFor();
+    await say(page, 'correction, right forearm');
+    await entry(page, 'heard', 'RIGHT forearm: swelling').waitFor();
+    await say(page, 'disregard that');
+    await page.getByText(/replaced or struck/).waitFor();
+    await entry(page, 'heard', 'RIGHT forearm: swelling').waitFor({ state: 'detached' });
+    await say(page, 'restore that');
+    await entry(page, 'heard', 'RIGHT forearm: swelling').waitFor();
+    await say(page, 'confirm');
+    await entry(page, 'confirmed', 'RIGHT forearm: swelling').waitFor();
+  });
+
+  it('entries are said back in short, or not at all', async () => {
+    const { page } = await visit();
+    await say(page, 'left knee swelling');
+    await entry(page, 'heard', 'LEFT knee').waitFor();
+    expect(await spoken(page)).toEqual([]);
+    await say(page, 'short echo');
+    await say(page, 'right wrist deformity');
+    expect(await spokenAll(page, 1)).toEqual(['right wrist, deformity.']);
+    await say(page, 'echo off');
+    await say(page, 'left ankle swelling');
+    await entry(page, 'heard', 'LEFT ankle').waitFor();
+    expect((await spoken(page)).length).toBe(1);
+  });
+
+  it('it reads back, says again, tells what is left, and keeps silent while it stands by', async () => {
+    const { page } = await visit();
+    await say(page, 'left knee swelling');
+    await say(page, 'read back');
+    const [back] = await spokenAll(page, 1);
+    expect(back).toMatch(/^left knee, swelling/);
+    await say(page, 'say again');
+    expect((await spokenAll(page, 2))[1]).toBe(back);
+    await say(page, "what's left");
+    expect((await spokenAll(page, 3))[2]).toMatch(/not/i);
+    await page.locator('.panel-body:not([hidden])').waitFor();
+    await say(page, 'short echo');
+    await say(page, 'stand by');
+    await page.getByText('Standing by').waitFor();
+    await say(page, 'right knee swelling');
+    await entry(page, 'heard', 'RIGHT knee').waitFor();
+    expect((await spoken(page)).length).toBe(3);
+    await say(page, 'go ahead');
+    await say(page, 'right ankle swelling');
+    expect((await spokenAll(page, 4))[3]).toBe('right ankle, swelling.');
+  });
+
+  it('“what can I say” is shown and said', async () => {
+    const { page } = await visit();
+    await say(page, 'what can I say');
+    await page.getByRole('dialog', { name: 'What can I say?' }).waitFor();
+    expect((await spokenAll(page, 1))[0]).toMatch(/^You can say: confirm/);
+  });
+});
+
+describe('a report that is read over the radio', () => {
+  it('is opened by words and goes on at “next piece”; the same piece comes again at “say again”', async () => {
+    const { page } = await visit();
+    for (const line of [
+      'forty one year old man',
+      'left forearm laceration three centimetres',
+      'right knee swelling',
+      'pulse ninety two',
+      'blood pressure one twenty over eighty',
+      'no known allergies',
+    ])
+      await say(page, line);
+    await say(page, 'read the report');
+    const radio = page.getByRole('dialog', { name: 'Over the radio' });
+    await radio.getByRole('button', { name: /^Report/ }).click();
+    const heading = radio.getByRole('heading', { name: /piece 1 of/ });
+    await heading.waitFor();
+    const many = Number(/of (\d+)/.exec((await heading.textContent()) ?? '')?.[1]);
+    expect(many).toBeGreaterThan(1);
+    // The sheet lies over the line to type in, as it does while a voice is heard: words reach it all the same.
+    await sayBehind(page, 'next piece');
+    await radio.getByRole('heading', { name: /piece 2 of/ }).waitFor();
+    await sayBehind(page, 'previous piece');
+    await heading.waitFor();
+  });
+});
+
+/** Says a line while a sheet lies over the page, as the ear would. */
+const sayBehind = (page: Page, line: string): Promise<void> =>
+  page.evaluate((words) => {
+    const field = document.querySelector<HTMLTextAreaElement | HTMLInputElement>('#talk-line');
+    if (field === null) throw new Error('there is no line to type in');
+    field.value = words;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    field.form?.requestSubmit();
+  }, line);
