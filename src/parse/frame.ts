@@ -101,6 +101,7 @@ export const COMMANDS = [
   'show-cautions',
   'show-ready',
   'show-hearing',
+  'measure-sound',
   'read-report',
   'hear-again',
   'stop-listening',

@@ -10,6 +10,14 @@
 //   for (const { utterance, sound } of stream.push(block)) …
 //   for (const { utterance, sound } of stream.flush()) …    // at the end, or where the microphone was lost
 
+export {
+  type Calibrated,
+  type Calibration,
+  calibrationOf,
+  calibrationWords,
+  gathered,
+  stillGood,
+} from './calibration.ts';
 export { isEcho, type Spoken } from './echo.ts';
 export { RATE } from './engine/decoder.ts';
 export { MODEL_FILES, MODEL_FOLDER, type ModelFile, type ModelFiles } from './engine/model.ts';

@@ -2,11 +2,13 @@
 
 import { Sheet } from '../frame/Sheet.tsx';
 import { useTools } from '../frame/tools.ts';
+import { canMeasure } from './any-ear.ts';
+import { Calibrate } from './Calibrate.tsx';
 import { Dictation } from './Dictation.tsx';
 import { Prepare } from './Prepare.tsx';
 
 export function HearingSheet({ close }: { readonly close: () => void }) {
-  const { ear } = useTools();
+  const { ear, dictation } = useTools();
   const isStored = ear.model.value.state === 'stored';
   return (
     <Sheet title="Hearing" close={close}>
@@ -33,6 +35,7 @@ export function HearingSheet({ close }: { readonly close: () => void }) {
           listening starts.
         </p>
       </section>
+      {canMeasure({ ear, dictation }) && <Calibrate />}
       <Dictation taken={close} />
     </Sheet>
   );

@@ -1,7 +1,7 @@
 // How it stands with listening, as the views show it; what really hears is fetched only when it is first needed.
 
 import { type Signal, signal } from '@preact/signals';
-import type { Advice } from '../../speech/index.ts';
+import type { Advice, Calibration } from '../../speech/index.ts';
 import type { EarNow, Gap, RecordingHeard } from '../../speech/supervisor/index.ts';
 import type { Heard } from '../../speech/worker/messages.ts';
 
@@ -34,6 +34,8 @@ export interface Ear {
   readonly loudness: Signal<AdviceNow>;
   /** somebody is speaking; ms of sound that are still to be heard */
   readonly progress: Signal<{ readonly speech: boolean; readonly behind: number; readonly words: string }>;
+  /** what this place and speaker sound like, where a person had it measured; forgotten with the microphone and the day */
+  readonly calibration: Signal<Calibration>;
   /** null while none is heard */
   readonly recording: Signal<RecordingNow | null>;
   /** looks whether the model is stored */
@@ -47,6 +49,8 @@ export interface Ear {
   stop(): Promise<void>;
   /** what is recorded from `from` to `to` (epoch ms; null until it is known) is not heard */
   deaf(from: number, to: number | null): void;
+  /** measures the place and the speaker; listening is started where it is off, and goes on meanwhile */
+  calibrate(): Promise<void>;
   /** hears a recording; what came of it is told, not returned */
   open(recording: File): Promise<void>;
   /** ends the hearing of a recording; what was heard of it is kept */
@@ -54,13 +58,17 @@ export interface Ear {
 }
 
 /** What an engine is given: where it shows how it stands, and where it says what it heard. */
-export interface EarParts extends Pick<Ear, 'now' | 'model' | 'loudness' | 'progress' | 'recording'> {
+export interface EarParts
+  extends Pick<Ear, 'now' | 'model' | 'loudness' | 'progress' | 'calibration' | 'recording'> {
   heard(heard: Heard): void;
   gap(gap: Gap): void;
   recorded(name: string, heard: RecordingHeard): void;
 }
 
-export type Engine = Pick<Ear, 'look' | 'prepare' | 'cancel' | 'start' | 'stop' | 'deaf' | 'open' | 'enough'>;
+export type Engine = Pick<
+  Ear,
+  'look' | 'prepare' | 'cancel' | 'start' | 'stop' | 'deaf' | 'calibrate' | 'open' | 'enough'
+>;
 
 /** `fetchEngine` gives what hears, the first time it is needed. */
 export function createEar(
@@ -72,6 +80,7 @@ export function createEar(
     model: signal<ModelNow>({ state: 'unknown' }),
     loudness: signal<AdviceNow>({ decibels: -100, advice: 'fine' }),
     progress: signal({ speech: false, behind: 0, words: '' }),
+    calibration: signal<Calibration>({ state: 'none' }),
     recording: signal<RecordingNow | null>(null),
   };
   let engine: Engine | null = null;
@@ -96,6 +105,7 @@ export function createEar(
     look: () => use((one) => one.look()),
     prepare: () => use((one) => one.prepare()),
     start: () => use((one) => one.start()),
+    calibrate: () => use((one) => one.calibrate()),
     open: (recording) => use((one) => one.open(recording)),
     enough: () => engine?.enough(),
     cancel: () => engine?.cancel(),

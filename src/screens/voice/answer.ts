@@ -5,7 +5,7 @@ import { done } from '../desk/index.ts';
 import type { Panel } from '../frame/panels.ts';
 import { sendTo } from '../frame/send-to.ts';
 import type { Sheet, Tools } from '../frame/tools.ts';
-import { stopListening } from '../listen/any-ear.ts';
+import { canMeasure, stopListening } from '../listen/any-ear.ts';
 import { lockPage } from '../records/lock.ts';
 import { entriesOf, lastSaid } from '../talk/became.ts';
 import { entryAloud } from './echo.ts';
@@ -134,6 +134,10 @@ export function answer(tools: Tools, command: Command): void {
       break;
     case 'hear-again':
       void hearAgain(tools);
+      break;
+    case 'measure-sound':
+      sheet.value = 'hearing';
+      if (canMeasure(tools)) void tools.ear.calibrate();
       break;
     case 'stop-listening':
       void stopListening(tools);

@@ -57,6 +57,7 @@ export const SAYINGS: readonly SayingGroup[] = [
       to('show-settings', 'show settings', 'looks, hand, echo and sounds'),
       to('show-ready', 'check readiness', 'what this device still lacks'),
       to('show-hearing', 'set up hearing', 'what hears, and how to get it'),
+      to('measure-sound', 'measure the noise', 'five seconds that tell how well it can hear here'),
       to('show-cautions', 'show cautions', 'what to know before relying on this'),
       to('look-sun', 'sun look', 'for full sun'),
       to('look-night', 'night look', 'for the dark'),

@@ -5,6 +5,8 @@ import { type Refusal, refusalOf } from './refusal.ts';
 
 export interface Microphone {
   readonly kind: 'open';
+  /** what the device calls it, or nothing */
+  readonly name: string;
   /** samples a second */
   readonly rate: number;
   /** blocks of sound come out of it (`SoundBlock`) */
@@ -111,6 +113,7 @@ function connected(
   if (track?.muted === true) news.muted(true);
   return {
     kind: 'open',
+    name: track?.label ?? '',
     rate: context.sampleRate,
     port: port2,
     wake: () => void context.resume().catch(() => undefined),

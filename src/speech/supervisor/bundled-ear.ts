@@ -22,6 +22,8 @@ export interface BundledEarNews {
   heard(heard: Heard): void;
   gap(gap: Gap): void;
   level(level: SoundLevel): void;
+  /** this microphone was opened; its name, or nothing where the browser tells none */
+  microphone(name: string): void;
   /** somebody is speaking; `behind`: ms of sound that are still to be heard; `words`: what is being said, so far */
   comeTo(speech: boolean, behind: number, words: readonly string[]): void;
   /** the model must be fetched first */
@@ -126,6 +128,7 @@ export function createBundledEar(parts: BundledEarParts, told: BundledEarNews): 
       },
     });
     if (opened.kind === 'refused') return opened;
+    told.microphone(opened.name);
     post({ kind: 'listen', port: opened.port, rate: opened.rate }, [opened.port]);
     const close = (): void => {
       opened.close();

@@ -9,6 +9,7 @@ import {
   tapAddress,
 } from '../../../speech/supervisor/index.ts';
 import type { EarParts, Engine } from '../ear.ts';
+import { calibrating } from './calibrate.ts';
 import { hearingFiles } from './hearing-files.ts';
 import { modelParts } from './model.ts';
 import { opening } from './opening.ts';
@@ -21,7 +22,8 @@ const CHECK = 500;
 
 /** The engine of this browser. */
 export function createEngine(parts: EarParts): Engine {
-  const { now, loudness, progress } = parts;
+  const { now, loudness, progress, calibration } = parts;
+  const measuring = calibrating(calibration, () => Date.now());
   let levels: readonly SoundLevel[] = [];
   let spokeAt = 0;
   const stored = preparing(parts);
@@ -32,6 +34,7 @@ export function createEngine(parts: EarParts): Engine {
     if (timer !== null) clearInterval(timer);
     timer = null;
     levels = [];
+    measuring.giveUp();
     loudness.value = { decibels: -100, advice: 'fine' };
     progress.value = { speech: false, behind: 0, words: '' };
   };
@@ -58,13 +61,15 @@ export function createEngine(parts: EarParts): Engine {
         },
         level: (one) => {
           levels = recent(levels, one);
-          const advice = adviceOf(levels, one.to - spokeAt < SPOKE);
+          measuring.level(one);
+          const advice = adviceOf(levels, one.to - spokeAt < SPOKE, measuring.known());
           loudness.value = { decibels: decibels(one.rms), advice };
         },
         comeTo: (speech, behind, words) => {
           if (speech) spokeAt = Date.now();
           progress.value = { speech, behind, words: words.join(' ') };
         },
+        microphone: measuring.microphone,
         noModel: () => void stored.look(),
       },
     );
@@ -73,13 +78,19 @@ export function createEngine(parts: EarParts): Engine {
     return made;
   };
 
+  const start = (): void => {
+    ear ??= make();
+    timer ??= setInterval(ear.check, CHECK);
+    ear.start();
+  };
+
   return {
     ...stored,
     ...opening(parts),
-    start: async () => {
-      ear ??= make();
-      timer ??= setInterval(ear.check, CHECK);
-      ear.start();
+    start: async () => start(),
+    calibrate: async () => {
+      start();
+      measuring.begin();
     },
     stop: async () => ear?.stop(),
     deaf: (from, to) => {
