@@ -22,6 +22,8 @@ const HOLE = 1000;
 const STANDS_OUT = 6;
 /** So many above what is needed is called good; with fewer a step away is already too far (half the level: 6 dB). */
 const TO_SPARE = 6;
+/** More decibels than this make no difference. */
+const MUCH = 40;
 /** A measurement older than this, ms, is of another day. */
 const KEPT = 12 * 3_600_000;
 
@@ -73,6 +75,8 @@ export function calibrationWords({ noise, voice }: Calibrated): string {
     return `Too noisy: your voice is only ${above} decibels louder than the noise, and words will be lost. Cover the microphone from the wind or come nearer, and measure again.`;
   if (voice < QUIET && above < LEAST_ABOVE + TO_SPARE)
     return 'Your voice is faint at this microphone: come nearer, and measure again.';
+  // Where a device gives plain silence between words, the figure is none of the place.
+  const much = above > MUCH ? `more than ${MUCH}` : String(above);
   const spare = above < LEAST_ABOVE + TO_SPARE;
-  return `Your voice is ${above} decibels louder than the noise here: ${spare ? 'enough, with little to spare.' : 'good.'}`;
+  return `Your voice is ${much} decibels louder than the noise here: ${spare ? 'enough, with little to spare.' : 'good.'}`;
 }

@@ -71,6 +71,7 @@ describe('the measurement', () => {
 describe('what it says', () => {
   it.each([
     [-62, -25, /^Your voice is 37 decibels louder than the noise here: good\.$/],
+    [-100, -20, /^Your voice is more than 40 decibels/],
     [-45, -27, /enough, with little to spare/],
     [-35, -25, /^Too noisy: your voice is only 10 decibels louder/],
     [-70, -52, /faint at this microphone/],

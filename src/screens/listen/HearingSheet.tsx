@@ -9,6 +9,7 @@ import { Prepare } from './Prepare.tsx';
 
 export function HearingSheet({ close }: { readonly close: () => void }) {
   const { ear, dictation } = useTools();
+  const isOn = !['off', 'stopped'].includes(ear.now.value.state);
   const isStored = ear.model.value.state === 'stored';
   return (
     <Sheet title="Hearing" close={close}>
@@ -18,16 +19,20 @@ export function HearingSheet({ close }: { readonly close: () => void }) {
         {isStored && (
           <>
             <p>It is stored: this device hears without a network, and no sound leaves it.</p>
-            <button
-              type="button"
-              class="button primary wide"
-              onClick={() => {
-                close();
-                void ear.start();
-              }}
-            >
-              Start listening
-            </button>
+            {isOn ? (
+              <p>It is listening.</p>
+            ) : (
+              <button
+                type="button"
+                class="button primary wide"
+                onClick={() => {
+                  close();
+                  void ear.start();
+                }}
+              >
+                Start listening
+              </button>
+            )}
           </>
         )}
         <p class="small-print">
