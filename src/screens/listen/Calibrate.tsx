@@ -1,6 +1,6 @@
 // Five seconds that tell how well it can hear here: offered, counted down with what to do, and the result in plain words.
 
-import { calibrationWords } from '../../speech/calibration.ts';
+import { calibrationWords } from '../../speech/index.ts';
 import { useTools } from '../frame/tools.ts';
 
 const DO = {
