@@ -82,8 +82,8 @@ function isAskedWhile({ piece, pieces, i, tokens, draft }: Place): boolean {
   return WHILE.has(tokens[(before?.to ?? 0) - 1]?.word ?? '') && said.every(({ pause }) => pause === '');
 }
 
-function takenBack({ pieces, i, full }: Place): Turn | null {
-  return full && takesBack(pieces, i) ? begin('correction') : null;
+function takenBack({ pieces, i, tokens, full }: Place): Turn | null {
+  return full && takesBack(pieces, i, tokens) ? begin('correction') : null;
 }
 
 function reading({ piece, asked }: Place): Turn | null {

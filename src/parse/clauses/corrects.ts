@@ -1,7 +1,7 @@
 // Whether words that may take something back do so here, by what follows them.
 
 import { isSmall, marked, type Piece } from '../pieces/piece.ts';
-import { pauseAfter } from '../span.ts';
+import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
 
 /** A firm correction always is one; "sorry" or "no wait" only where a side, a site or a number follows. */
@@ -27,9 +27,20 @@ function isToldAgain(pieces: readonly Piece[], i: number): boolean {
   return before !== undefined && next !== undefined && isSmall(before, 'article') && isSmall(next, 'was');
 }
 
-/** "Swelling left ankle no the right": a "no" with nothing after it but a side. */
-export function takesBack(pieces: readonly Piece[], i: number): boolean {
+/**
+ * "Swelling left ankle no the right": a "no" with nothing after it but a side. "Sats eighty nine, no, ninety eight": one
+ * between pauses with nothing after it but another number for the sign before it.
+ */
+export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [piece, next, after] = [pieces[i], pieces[i + 1], pieces[i + 2]];
   if (piece === undefined || next === undefined || !marked(piece, 'plain')) return false;
+  if (next.role === 'figure' || (next.role === 'vital' && marked(next, 'bare')))
+    return endsInNumber(pieces[i - 1]) && pauseBefore(tokens, piece) !== '' && isAlone(next, after, tokens);
   return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
 }
+
+const endsInNumber = (sign: Piece | undefined): boolean =>
+  sign?.role === 'vital' && sign.islands[0]?.slots.at(-1)?.to === sign.to;
+
+const isAlone = (piece: Piece, after: Piece | undefined, tokens: readonly Token[]): boolean =>
+  after === undefined || isPaused(tokens, piece) || after.role === 'vital';

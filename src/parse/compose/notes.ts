@@ -133,13 +133,16 @@ function isOwedPlace(talk: Talk, clause: Clause, piece: Piece): boolean {
     return false;
   // "Right ankle and left hip are both sore": it counts them.
   const places = clause.pieces.filter(({ role }) => role === 'site').length;
-  if (marked(piece, 'side', 'both') && places > 1) return false;
+  const isCount = talk.tokens[piece.to - 1]?.word === 'both';
+  if (isCount && marked(piece, 'side', 'both') && places > 1) return false;
   return !piece.weak || clause.pieces.filter(({ role }) => PLACES.has(role)).length > 1;
 }
 
 // An instruction is kept only where it holds a reading or several words that nobody knows: then it may be none.
 function keeps(clause: Clause, owed: readonly Piece[]): boolean {
   if (clause.mood !== 'instruction') return true;
+  // "Don't give him aspirin": what is forbidden is no talk to the patient.
+  if (clause.pieces.some((piece) => marked(piece, 'forbids'))) return true;
   const unknown = owed.filter((piece) => piece.role === 'unknown').length;
   return unknown > 1 || owed.some((piece) => piece.role === 'vital' && piece.islands[0]?.slots.length !== 0);
 }

@@ -58,7 +58,7 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
     if (piece === undefined) continue;
     if (isComingOff(pieces, i)) stretch.push({ ...piece, role: 'unknown' });
     else if (piece.role === 'history') {
-      const end = stateHistory(talk, pieces, i, isDenied(pieces, i, reach));
+      const end = stateHistory(talk, pieces, i, isDenied(talk, pieces, i, reach));
       flush();
       while ((pieces[i + 1]?.from ?? end) < end) i++;
     } else if (piece.role === 'vital' && (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces)))
@@ -91,16 +91,24 @@ const isComingOff = (pieces: readonly Piece[], i: number): boolean => {
 
 // A "no" before a list reaches its names ("no allergies, medications or history"), and what is told in words only where it
 // stands straight before them.
-function isDenied(pieces: readonly Piece[], i: number, reach: Reach): boolean {
+function isDenied(talk: Talk, pieces: readonly Piece[], i: number, reach: Reach): boolean {
   const [piece, before] = [pieces[i], pieces[i - 1]];
   if (piece === undefined) return false;
   // "Not dizzy or nauseous".
   const [or, one] = [before, pieces[i - 2]];
   if (or !== undefined && isSmall(or, 'or') && one?.role === 'history' && !isSmall(or, 'before'))
-    return marked(one, 'denied') || isDenied(pieces, i - 2, reach);
+    return marked(one, 'denied') || isDenied(talk, pieces, i - 2, reach);
   const straight = before !== undefined && marked(before, 'negation', 'before');
   const isName = isLikely(piece, 'noun') || isLikely(piece, 'named');
+  if (hasOwnText(talk, pieces, i)) return false;
   return reach.polarity(piece.from, !straight && !isName) === 'negated';
+}
+
+// "No allergies, meds ramipril": what has words of its own is told.
+function hasOwnText({ tokens }: Talk, pieces: readonly Piece[], i: number): boolean {
+  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
+  if (piece === undefined || next?.role !== 'unknown' || !isLikely(piece, 'noun')) return false;
+  return before?.role === 'history' && !isPaused(tokens, piece);
 }
 
 // "No response in the legs" is said of the legs and not of how awake somebody is.
@@ -131,7 +139,8 @@ function isFormer(talk: Talk, pieces: readonly Piece[], i: number): boolean {
   const isWord = piece !== undefined && marked(piece, 'avpu') && piece.islands[0]?.slots.length === 0;
   if (isWord && /^(was|were|been)$/.test(talk.tokens[piece.from - 1]?.word ?? ''))
     return timeOf(talk, piece) === undefined;
-  if (piece !== undefined && isBefore(talk, piece)) return timeOf(talk, piece) === undefined;
+  if (piece !== undefined && (isBefore(talk, piece) || isSuperseded(talk, pieces, i)))
+    return timeOf(talk, piece) === undefined;
   const earlier = pieces.slice(0, i - 1).some((one) => one.role === 'vital' && isPlaced(talk, one));
   return before !== undefined && earlier && isSmall(before, 'was') && marked(pieces[i] as Piece, 'bare');
 }
@@ -144,6 +153,20 @@ function isBefore({ tokens }: Talk, { from, to }: Piece): boolean {
   const lead: string[] = [];
   for (let at = from - 1; at >= 0 && tokens[at]?.pause === ''; at--) lead.push(tokens[at]?.word ?? '');
   return lead.some((word) => BEFORE.test(word));
+}
+
+// "Sats were seventy nine when I put the probe on, they're ninety five now": the figure with "now" is the reading.
+function isSuperseded({ tokens }: Talk, pieces: readonly Piece[], i: number): boolean {
+  const [piece, rest] = [pieces[i], pieces.slice(i + 1)];
+  if (piece === undefined || rest.length === 0) return false;
+  const words = tokens.slice(piece.from, piece.to + 2).map(({ word }) => word);
+  if (!words.some((word) => /^(was|were)$/.test(word)) || marked(piece, 'num', 'former')) return false;
+  const next = rest.findIndex(({ role }) => role === 'vital');
+  const mine = next < 0 ? rest : rest.slice(0, next);
+  return mine.some(
+    ({ role, from, to }) =>
+      role === 'figure' && [tokens[from - 1], tokens[to]].some((beside) => beside?.word === 'now'),
+  );
 }
 
 // "Not alert", "does not respond to voice": a sign that is denied is none, and nobody can say what there is instead.

@@ -5,6 +5,7 @@ import { hasTag } from '../islands/island.ts';
 import { type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter, type Span, spanned } from '../span.ts';
 import { resolveTime, type SpokenTime } from '../times/index.ts';
+import { LEAD } from './corrections/late-time.ts';
 import type { SaidTime, Talk } from './talk.ts';
 
 /**
@@ -16,10 +17,11 @@ export function timesFor(talk: Talk, clause: Clause): readonly SaidTime[] {
   const own = timesIn(clause);
   if (own.length > 0) {
     const parts = partsOf(talk, clause);
-    return own.flatMap((piece, k) => saidTime(talk, piece, piece, scopeOf(parts, own, k, whole)));
+    return own.flatMap((piece, k) => saidTime(talk, piece, piece, scopeOf(talk, parts, own, k, whole)));
   }
   const sentence = talk.clauses.filter((one) => one.sentence === clause.sentence);
-  const times = sentence.flatMap(timesIn);
+  // Two bare numbers that correct something are no time of the words before them.
+  const times = sentence.filter(({ mood }) => mood !== 'correction').flatMap(timesIn);
   const [piece] = times;
   const from = sentence.find((one) => piece !== undefined && one.pieces.includes(piece));
   const isAlone = from !== undefined && times.length === 1 && !from.pieces.some(states);
@@ -53,6 +55,7 @@ const hasOnly = (part: readonly Piece[], role: Role): boolean =>
 // "Fell at two fifteen, pulse is ninety": a time goes with what stands between the same commas. One that stands there alone,
 // or before all else, goes with all up to the next time; and one after a set of readings with the whole set.
 function scopeOf(
+  talk: Talk,
   parts: readonly (readonly Piece[])[],
   times: readonly Piece[],
   k: number,
@@ -62,7 +65,9 @@ function scopeOf(
   const at = parts.findIndex((part) => piece !== undefined && part.includes(piece));
   const part = parts[at];
   if (piece === undefined || part === undefined) return whole;
-  const before = part.slice(0, part.indexOf(piece)).some(states);
+  const before = part
+    .slice(0, part.indexOf(piece))
+    .some((one) => one.role === 'figure' || (states(one) && !leadsToTime(talk, one)));
   const after = part.slice(part.indexOf(piece) + 1).some(states);
   const past = times[k - 1]?.to ?? whole.from;
   const next = times[k + 1]?.from ?? whole.to;
@@ -77,6 +82,10 @@ function scopeOf(
   while (before && first > 0 && hasOnly(part, 'vital') && hasOnly(parts[first - 1] ?? [], 'vital')) first--;
   return { from: Math.max(past, parts[first]?.[0]?.from ?? past), to: Math.min(spanned(part).to, next) };
 }
+
+// "Binder on, tightened at fourteen oh five": the word says nothing of its own.
+const leadsToTime = ({ tokens }: Talk, { role, from, to }: Piece): boolean =>
+  role === 'unknown' && tokens.slice(from, to).every(({ word }) => LEAD.test(word));
 
 const timesIn = (clause: Clause): readonly Piece[] => clause.pieces.filter((piece) => isTime(piece, clause));
 

@@ -14,7 +14,10 @@ const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
   ['ask', rule('csm.ask')],
   ['ask', rule('history.ask')],
   ['history', file('history')],
-  ['care', (island) => island.file === 'care' && island.rule !== 'care.removal'],
+  [
+    'care',
+    (island) => island.file === 'care' && island.rule !== 'care.removal' && island.rule !== 'care.earlier',
+  ],
   ['limbs', rule('csm.limbs')],
   ['vital', (island) => island.file === 'vitals' && !hasTag(island, 'heading') && !isLevel(island)],
   ['csm', (island) => island.file === 'csm' && !hasTag(island, 'late')],

@@ -13,6 +13,8 @@ describe('a correction', () => {
     ['swelling left elbow | correction, absent', ['present present=false ← last']],
     ['pulse eighty two | make that seventy eight', ['number value=78 ← last']],
     ['pulse ninety | no, eighty', ['number value=80 ← last']],
+    ['sats eighty eight, no, ninety one', ['number value=91 ← last']],
+    ['pulse one thirty, correction one oh four', ['number value=104 ← last']],
     [
       'pressure one ten over seventy | correction, pressure one twenty over eighty',
       ['statement blood-pressure systolic=120 diastolic=80 ← kind=vital vital=blood-pressure'],

@@ -13,6 +13,12 @@ describe('history', () => {
     ['chief complaint is hip pain', ['chief-complaint: hip pain']],
     ['fell four metres off a ledge', ['mechanism: fell four metres off a ledge']],
     ['pain came on suddenly', ['onset: pain came on suddenly']],
+    [
+      'no allergies, meds ramipril five milligrams',
+      ['no allergies: no allergies', 'medications: ramipril five milligrams'],
+    ],
+    ['chief complaint is dizziness', ['chief-complaint: dizziness']],
+    ['had her lunch at one', ['last-intake: had her lunch at one']],
     ['pain radiates down the left arm', ['radiation: pain radiates down the left arm']],
   ])('is kept under its topic: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
@@ -22,6 +28,10 @@ describe('history', () => {
     ['twenty seven year old woman', ['age: twenty seven year old woman years=27', 'sex: female']],
     ['nine month old boy', ['age: nine month old boy years=0.75', 'sex: male']],
     ['he weighs eighty kilos', ['weight: he weighs eighty kilos kg=80']],
+    ['female about thirty', ['age: female about thirty years=30', 'sex: female']],
+    ['male fifty three', ['age: male fifty three years=53', 'sex: male']],
+    ["she's about sixty", ["age: she's about sixty years=60"]],
+    ["she's ten stone", ["weight: she's ten stone kg=63.5"]],
     ['weighs two hundred pounds', ['weight: weighs two hundred pounds kg=90.7']],
   ])('gives its numbers in the unit of the record: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
@@ -29,6 +39,7 @@ describe('history', () => {
 
   it.each([
     ['no known allergies', ['no allergies: no known allergies']],
+    ['no allergies or medications', ['no allergies: no allergies', 'no medications: medications']],
     ['denies medications', ['no medications: denies medications']],
     ['no past medical history', ['no past-history: no past medical history']],
     ['denies chest pain and shortness of breath', ['no symptoms: shortness of breath', 'no pain chest']],
@@ -36,12 +47,14 @@ describe('history', () => {
     expect(read(talk)).toEqual(expected);
   });
 
-  it.each(['two hundred year old male', "my name is Tove, I'm a responder", 'taking this jacket off'])(
-    'is none where the words cannot be the patient’s: %s',
-    (talk) => {
-      expect(read(talk)).toEqual([`note: ${talk}`]);
-    },
-  );
+  it.each([
+    'two hundred year old male',
+    "my name is Tove, I'm a responder",
+    'taking this jacket off',
+    'the litter is about thirty kilos',
+  ])('is none where the words cannot be the patient’s: %s', (talk) => {
+    expect(read(talk)).toEqual([`note: ${talk}`]);
+  });
 });
 
 describe('what a drug is taken for', () => {

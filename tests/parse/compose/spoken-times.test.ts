@@ -25,6 +25,8 @@ describe('a spoken time', () => {
   it.each([
     ['fentanyl fifty micrograms at thirteen fifty, splint on the left wrist at thirteen fifty six', [12, 6]],
     ['left thigh bleeding, tourniquet on at fourteen oh one', [null, 1]],
+    ['pelvic binder on, tightened at fourteen oh one', [1, null]],
+    ['pulse one thirty, correction one oh four', [null]],
     ['fell half an hour ago, pulse eighty', [30, null]],
     ['pulse eighty, resps sixteen at thirteen fifty', [12, 12]],
     ['at thirteen fifty pulse eighty, resps sixteen', [12, 12]],

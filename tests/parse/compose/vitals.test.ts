@@ -72,6 +72,84 @@ describe('what a reading was before', () => {
   });
 });
 
+describe('a reading with what it was before', () => {
+  it.each([
+    ['pulse one oh four, down from one twenty six', ['pulse rate=104']],
+    ['resps sixteen up from ten', ['respirations rate=16']],
+    [
+      "eighty eight over fifty, that's down from one twelve over seventy",
+      ['blood-pressure systolic=88 diastolic=50'],
+    ],
+    ['temp was thirty three, we have got her up to thirty five', ['temperature celsius=35']],
+    ['gcs was nine on arrival, thirteen now', ['gcs total=13']],
+    ["pain's come down to a three", ['pain-score score=3']],
+  ])('is the one of now: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+
+  it('is kept in words where the reading of now stands among other words', () => {
+    const talk = 'sats were eighty one when the probe went on and they are ninety four now with the mask';
+    expect(read(talk)).toEqual([`note: ${talk}`]);
+  });
+
+  it.each([
+    [
+      'pulse ninety, pressure one ten over seventy',
+      ['pulse rate=90', 'blood-pressure systolic=110 diastolic=70'],
+    ],
+    ['pulse was ninety two', ['pulse rate=92']],
+  ])('is no former one where only one was said: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+});
+
+describe('two readings of one sign', () => {
+  it.each([
+    [
+      'sats eighty four on air, ninety three on ten litres',
+      ['oxygen-saturation percent=84 onOxygen=false', 'oxygen-saturation percent=93 onOxygen=true'],
+    ],
+    ['pulse eighty, ninety three on ten litres', ['pulse rate=80', 'note: ninety three on ten litres']],
+  ])('need a name only once, and only after their own kind: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+});
+
+describe('the size of a pupil', () => {
+  it.each([
+    [
+      'left pupil sluggish at six, right brisk at two',
+      ['pupils leftReactive=true rightReactive=true leftMm=6 rightMm=2 quality=left-sluggish'],
+    ],
+    ['pupils two left four right', ['pupils leftMm=2 rightMm=4']],
+    ['pupils five right, three left', ['pupils leftMm=3 rightMm=5']],
+    ['pupils four', ['pupils equal=true leftMm=4 rightMm=4']],
+  ])('is of the side that is said: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+});
+
+describe('the coma scale', () => {
+  it.each([
+    ['gcs two three five ten', ['gcs eye=2 verbal=3 motor=5 total=10']],
+    ['E two V T M four', ['gcs eye=2 verbal=NT motor=4']],
+    ['eyes open to pain, makes sounds, withdraws', ['gcs eye=2 verbal=2 motor=4 total=8']],
+  ])('is read: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+
+  it.each(['gcs two three five eleven', 'eyes opening spontaneously', 'her eyes are open by themselves'])(
+    'is none where its parts do not fit or one is all there is, and nobody looked at the eyes: %s',
+    (talk) => {
+      expect(read(talk)).toEqual([`note: ${talk}`]);
+    },
+  );
+
+  it('that was asked for is not the first of several figures', () => {
+    expect(read('what is his gcs | E two V T M four', 'vital')).toEqual(['gcs eye=2 verbal=NT motor=4']);
+  });
+});
+
 describe('a sign that is denied', () => {
   it.each(['not alert', 'he is not alert', "doesn't respond to voice", 'not responding to pain'])(
     'is none, and stays in words: %s',

@@ -103,10 +103,22 @@ function ended(sampler: Sampler): Sentence {
   };
 }
 
+/** Care that was there before: its words go with it, and when that was is asked. */
+function before(sampler: Sampler): Sentence {
+  const { text } = sampler.say('care.earlier');
+  const care = { kind: 'care', care: 'tourniquet', site: 'thigh', side: 'left', text };
+  return {
+    rule: 'care.earlier',
+    lines: [`tourniquet on the left thigh ${text}`],
+    wants: [stating(care)],
+  };
+}
+
 /** The sentences about care. */
 export const careSentences = (sampler: Sampler): readonly Sentence[] => [
   ...Array.from({ length: 420 }, () => applied(sampler)),
   ...Array.from({ length: 160 }, () => drugged(sampler)),
   ...Array.from({ length: 80 }, () => timed(sampler)),
   ...Array.from({ length: 160 }, () => ended(sampler)),
+  ...Array.from({ length: 60 }, () => before(sampler)),
 ];

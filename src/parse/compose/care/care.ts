@@ -13,12 +13,17 @@ import { looseSide } from '../sites/loose-side.ts';
 import { knownSide } from '../sites/side.ts';
 import { sitesOf } from '../sites/sides.ts';
 import { type HowKnown, type Talk, textOf } from '../talk.ts';
+import { earlierIn } from './earlier.ts';
 import { isGiven, isInstrument } from './given.ts';
 import { textOfCare } from './remedy.ts';
 import { isRemoved } from './removed.ts';
 
 export interface FoundCare extends Span {
-  readonly statements: readonly { readonly statement: CareStatement; readonly known: HowKnown }[];
+  readonly statements: readonly {
+    readonly statement: CareStatement;
+    readonly known: HowKnown;
+    readonly doubt?: readonly string[];
+  }[];
   /** pieces of the clause that it took in */
   readonly spans: readonly Span[];
 }
@@ -51,10 +56,40 @@ export function careOf(
     if (!isGiven(talk.tokens, items, i, group.length > 0)) continue;
     const at = isDrug(island) ? group.filter((index) => isNext(items, talk.tokens, i, index)) : group;
     for (const index of at) usedSites.add(index);
-    found.push(careAt(talk, items, i, piece, island, at, mind));
+    const one = careAt(talk, items, i, piece, island, at, mind);
+    found.push(one);
+    for (const index of furtherSites(items, at)) {
+      usedSites.add(index);
+      found.push({ ...careAt(talk, items, i, piece, island, [index], mind), ...onlyAt(items, index) });
+    }
   }
   return { found: withoutRepeats(found), usedSites };
 }
+
+// "Tourniquets on, right arm at thirteen twelve and right leg at thirteen eighteen": each place has its own time.
+function furtherSites(items: readonly Item[], group: Attachment): readonly number[] {
+  const found: number[] = [];
+  let last = group.at(-1);
+  let timed = false;
+  for (let k = (last ?? items.length) + 1; k < items.length; k++) {
+    const item = items[k];
+    if (item === undefined) break;
+    if (item.type === 'site') {
+      const next = items.slice(k + 1).find((one) => !hasRole(one, 'small'));
+      if (!timed || !hasRole(next, 'time')) break;
+      found.push(k);
+      last = k;
+      timed = false;
+    } else if (hasRole(item, 'time')) timed = true;
+    else if (!hasRole(item, 'small')) break;
+  }
+  return found;
+}
+
+const onlyAt = (items: readonly Item[], index: number): Span & { readonly spans: readonly Span[] } => {
+  const site = wordsOf(items[index] as Item);
+  return { ...site, spans: [site] };
+};
 
 const isDrug = (island: Island): boolean => tagOf(island, 'care') === 'medication';
 
@@ -87,16 +122,23 @@ function careAt(
   const isOpen = home !== null || refs.some((ref) => ref.side === null);
   const side = isOpen ? looseSide(items, talk.tokens, i, mind) : null;
   const text = textOfCare(talk.tokens, items, i, piece, island);
+  const earlier = earlierIn(talk, items, i);
+  const said = [
+    text.says ? textOf(talk, text.from, text.to) : '',
+    earlier === null ? '' : textOf(talk, earlier.from, earlier.to),
+  ].filter((one) => one !== '');
   const statement: CareStatement = {
     kind: 'care',
     care: tagOf(island, 'care') as Care,
-    ...(text.says ? { text: textOf(talk, text.from, text.to) } : {}),
+    ...(said.length > 0 ? { text: said.join(' ') } : {}),
   };
+  const doubt = earlier === null ? {} : { doubt: ['That was before now: when?'] };
   const spans = [
     piece,
     ...phrases,
     { from: piece.from, to: text.to },
     ...(side === null ? [] : [side.piece]),
+    ...(earlier === null ? [] : [earlier]),
   ];
   return {
     statements:
@@ -106,11 +148,13 @@ function careAt(
               statement:
                 home === null || side === null ? statement : { ...statement, site: home, side: side.side },
               known: {},
+              ...doubt,
             },
           ]
         : refs.map((ref) => ({
             statement: { ...statement, site: ref.site, side: ref.side ?? side?.side ?? null },
             known: ref.side === null ? {} : knownSide(ref.sideKnown),
+            ...doubt,
           })),
     ...around(spans),
     spans,
@@ -125,8 +169,16 @@ function withoutRepeats(found: readonly FoundCare[]): readonly FoundCare[] {
     const like = out.findIndex((other) => repeats(first(other), mine));
     const earlier = out[like];
     if (earlier === undefined || mine?.care === 'medication') out.push(one);
-    else
-      out[like] = { ...earlier, to: Math.max(earlier.to, one.to), spans: [...earlier.spans, ...one.spans] };
+    else {
+      // "Oxygen on, fifteen litres by mask": the words that say how much are the later ones.
+      const more = first(earlier)?.text === undefined ? mine?.text : undefined;
+      const statements =
+        more === undefined
+          ? earlier.statements
+          : earlier.statements.map((told) => ({ ...told, statement: { ...told.statement, text: more } }));
+      const to = Math.max(earlier.to, one.to);
+      out[like] = { ...earlier, statements, to, spans: [...earlier.spans, ...one.spans] };
+    }
   }
   return out;
 }

@@ -50,13 +50,15 @@ export function textOfCare(
 const GIVING =
   /^(gave|given|giving|administered|administering|pushed|pushing|hung|hanging|started|repeated|used|delivered|bolused|i|we|have|been|was|just|had|took|taken|has|got|he|she|him|her|them|a|an|some|the|of|about)$/;
 
+// "A gram of", "a couple of": the article is the number.
+const MEASURE = /^(hundred|couple|half|gram|mil|milligram|tablet|puff|spray|ampoule|vial|shot|neb)$/;
+
 function startOfRemedy(tokens: readonly Token[], piece: Piece, island: Island): number {
   if (hasTag(island, 'takes')) return island.slots[0]?.from ?? piece.to;
   // "Gave four milligrams of it" begins at the dose, "gave him paracetamol one gram" at the drug.
   const wordAt = (at: number): string => tokens[at]?.word ?? '';
   const most = Math.min(piece.to - 1, island.slots[0]?.from ?? piece.to);
   let from = piece.from;
-  while (from < most && GIVING.test(wordAt(from)) && !/^(hundred|couple|half)$/.test(wordAt(from + 1)))
-    from++;
+  while (from < most && GIVING.test(wordAt(from)) && !MEASURE.test(wordAt(from + 1))) from++;
   return from;
 }

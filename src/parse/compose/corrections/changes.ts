@@ -2,7 +2,7 @@
 
 import type { Vital } from '../../../terms/index.ts';
 import type { Change, CorrectionTarget, StatementFrame } from '../../frame.ts';
-import { figureIn, likelyTag, type Piece } from '../../pieces/piece.ts';
+import { figureIn, likelyTag, marked, type Piece } from '../../pieces/piece.ts';
 import { itemsOf } from '../exam/items.ts';
 import { attributesOf, joinAttributes } from '../findings/attributes.ts';
 import { hasRole, isSmallItem, phraseOf } from '../sites/item.ts';
@@ -54,6 +54,9 @@ function wholly(talk: Talk, pieces: readonly Piece[], stateAll: StateAll): reado
 // "Correction, nine thirty five": the thing stands and its time is another.
 function time({ times, context }: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
   const at = times.at(-1);
+  // "Heart rate one twenty, correction one oh two": two numbers without a word that leads to a time are the sign's.
+  const isBare = pieces.every((piece) => piece.role !== 'time' || marked(piece, 'ago-only'));
+  if (isBare && context.said.at(-1)?.kind === 'vital') return null;
   if (at === undefined || !pieces.every(({ role }) => role === 'time' || role === 'small')) return null;
   return context.said.map((statement) => ({
     change: { change: 'statement', statement },
@@ -110,7 +113,7 @@ function presence(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | nu
 }
 
 function number(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
-  const figure = pieces.findLast((piece) => piece.role === 'figure');
+  const figure = pieces.findLast((piece) => piece.role === 'figure' || piece.role === 'time');
   const value = figure === undefined ? null : figureIn(figure);
   if (value === null) return null;
   const vital = vitalMeant(talk, pieces);

@@ -35,8 +35,9 @@ export function lateTime(talk: Talk, clause: Clause): boolean {
 const hasMoment = (statement: Statement): boolean =>
   statement.kind === 'care' || (statement.kind === 'history' && statement.topic === 'mechanism');
 
-const LEAD =
-  /^(time|on|that|was|it|is|at|and|applied|given|put|went|so|this|of|application|happened|about|around|the|been|done)$/;
+/** Words that only lead to the time of what was done: "tightened at", "time of application". */
+export const LEAD =
+  /^(time|on|that|was|it|is|at|and|applied|given|put|went|so|this|of|application|happened|about|around|the|been|done|placed|tightened|secured|fitted|started|commenced)$/;
 
 function timeAlone(talk: Talk, { pieces }: Clause): SpokenTime | null {
   const [piece, ...others] = pieces.filter(({ role }) => role === 'time');

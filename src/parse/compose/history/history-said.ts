@@ -1,14 +1,16 @@
 // States the history of a clause, or leaves its topic open for what is said next.
 
-import type { Piece } from '../../pieces/piece.ts';
+import { marked, type Piece } from '../../pieces/piece.ts';
 import { bear, place, state, type Talk } from '../talk.ts';
 import { isOpen } from './found-history.ts';
 import { historyOf } from './history.ts';
+import { isOfBody } from './of-body.ts';
 
 /** States the history at `i`; returns the token past its words. */
 export function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, negated: boolean): number {
   const piece = pieces[i];
   if (piece === undefined) return 0;
+  if (marked(piece, 'of-body') && !isOfBody(talk.tokens, pieces, i)) return piece.to;
   const found = historyOf(talk, pieces.slice(i), negated);
   if (isOpen(found)) {
     bear(talk, { asked: { about: 'topic', topic: found.topic } });

@@ -43,10 +43,12 @@ export function endOfText(
     const isReason = topic === 'medications' && (namesReason(tokens, piece) || isOfDrug(tokens, piece));
     // "Is meant to take them but does not": no question.
     const denies = piece.role === 'asking' && pieces[k + 1]?.role === 'negation';
+    const isComplaint = topic === 'chief-complaint' && marked(piece, 'topic', 'symptoms') && pause === '';
     // "Described as squeezing": so it feels, and nobody squeezes.
     const isFelt = topic === 'quality' && piece.role === 'intention';
     if (
       !isReason &&
+      !isComplaint &&
       !isFelt &&
       !denies &&
       isStrong(piece, pause !== '') &&

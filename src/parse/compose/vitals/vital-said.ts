@@ -6,7 +6,7 @@ import { readNumbers } from '../../numbers/index.ts';
 import { figureIn, likelyTag, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused, spanned } from '../../span.ts';
 import { isLight } from '../light.ts';
-import { bear, place, type Said, state, type Talk, textOf } from '../talk.ts';
+import { bear, isPlaced, place, type Said, state, type Talk, textOf } from '../talk.ts';
 import { misfitIn } from './gcs.ts';
 import { isBounded, opensRange } from './inexact.ts';
 import { placeAfter, placeBefore } from './measured-at.ts';
@@ -29,7 +29,7 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     !isPaused(talk.tokens, before) &&
     island.slots[0]?.from === piece.from &&
     isNumeral(talk, before);
-  if (midway) return 0;
+  if (midway || (hasTag(island, 'follows') && !followsLike(talk, pieces, i))) return 0;
   const runsOn = next?.role === 'figure' && !next.weak && !isPaused(talk.tokens, piece);
   // "Eighty, now ten minutes later …": what is counted in time is no reading.
   if (hasTag(island, 'num', 'former') && isTimed(talk, piece)) return 0;
@@ -37,7 +37,7 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   if (endsInNumber && (runsOn || opensRange(talk.tokens, pieces, i))) return 0;
   for (const reading of piece.islands.filter((one) => one.file === 'vitals')) {
     const read = vitalOf(reading);
-    if (read === null) continue;
+    if (read === null || (hasTag(reading, 'num', 'both') && isOfOneSide(talk, pieces, i))) continue;
     const [before, after] = [placeBefore(talk.tokens, pieces, i), placeAfter(talk.tokens, pieces, i)];
     const { from, to } = spanned(pieces.slice(i - before, i + after + 1));
     const doubt = reading.slots.some((slot) => slot.loose) ? ['A number was heard as another word.'] : [];
@@ -46,6 +46,26 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   }
   return askWhichHolds(talk, piece) ? 1 : 0;
 }
+
+// "Sats eighty six on air, ninety seven on fifteen litres": a figure without a name is another of the sign before it.
+function followsLike(talk: Talk, pieces: readonly Piece[], i: number): boolean {
+  const before = pieces
+    .slice(0, i)
+    .findLast((one) => !isLight(one) && one.role !== 'figure' && isPlaced(talk, one));
+  const piece = pieces[i];
+  return (
+    before?.role === 'vital' &&
+    piece !== undefined &&
+    likelyTag(before, 'vital') === likelyTag(piece, 'vital')
+  );
+}
+
+// "Pupils three left …": a size with a side straight after it is not of both.
+const isOfOneSide = (talk: Talk, pieces: readonly Piece[], i: number): boolean => {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined || next?.role !== 'side' || isPaused(talk.tokens, piece)) return false;
+  return marked(next, 'side', 'left') || marked(next, 'side', 'right');
+};
 
 // A coma scale whose parts do not make its sum is no reading, and the words are kept with the question that settles it.
 function askWhichHolds(talk: Talk, piece: Piece): boolean {
@@ -110,9 +130,10 @@ function fromFigure(vital: Vital, figure: Piece): VitalRead | null {
 
 /** States a figure that answers a question after a vital sign; false where the pieces hold none, or more than one thing. */
 export function stateFigureAnswer(talk: Talk, pieces: readonly Piece[], vital: Vital): boolean {
-  const figure = pieces.find((piece) => piece.role === 'figure');
-  if (figure === undefined || pieces.some((piece) => piece.role === 'vital' || piece.role === 'site'))
-    return false;
+  const [figure, ...others] = pieces.filter((piece) => piece.role === 'figure');
+  // "E three, V T, M five" is no figure of three.
+  if (figure === undefined || others.length > 0) return false;
+  if (pieces.some((piece) => piece.role === 'vital' || piece.role === 'site')) return false;
   const read = fromFigure(vital, figure);
   if (read === null) return false;
   const from = pieces[0]?.from ?? figure.from;
