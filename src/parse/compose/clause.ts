@@ -40,8 +40,14 @@ export function readClause(talk: Talk, clause: Clause): void {
   // A free answer may have taken this clause in already.
   if (clause.pieces.every((piece) => isPlaced(talk, piece))) return;
   talk.times = timesFor(talk, clause);
-  READERS[clause.mood](talk, clause);
+  READERS[answersInPast(talk, clause) ? 'statement' : clause.mood](talk, clause);
 }
+
+// "Ever had this before?" "Once last year": what was long ago is what was asked after.
+const answersInPast = ({ context: { asked } }: Talk, { mood, pieces }: Clause): boolean =>
+  (mood === 'past' || mood === 'others') &&
+  asked?.about === 'topic' &&
+  pieces.every(({ role }) => role === 'small' || role === 'mood' || role === 'figure' || role === 'answer');
 
 function mark(talk: Talk, clause: Clause): void {
   const span = spanned(clause.pieces);

@@ -84,8 +84,9 @@ function scopeOf(
 }
 
 // "Binder on, tightened at fourteen oh five": the word says nothing of its own.
-const leadsToTime = ({ tokens }: Talk, { role, from, to }: Piece): boolean =>
-  role === 'unknown' && tokens.slice(from, to).every(({ word }) => LEAD.test(word));
+const leadsToTime = ({ tokens }: Talk, piece: Piece): boolean =>
+  readingOf(piece, 'care.earlier') !== null ||
+  (piece.role === 'unknown' && tokens.slice(piece.from, piece.to).every(({ word }) => LEAD.test(word)));
 
 const timesIn = (clause: Clause): readonly Piece[] => clause.pieces.filter((piece) => isTime(piece, clause));
 

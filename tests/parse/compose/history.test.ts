@@ -142,3 +142,32 @@ describe('weight', () => {
     expect(read(talk)).toEqual([`note: ${talk}`]);
   });
 });
+
+describe('an answer to a question after one thing', () => {
+  it.each([
+    ['epilepsy? yes', ['past-history: epilepsy: yes']],
+    ['any asthma? | no', ['no past-history: any asthma: no']],
+    ['is she on any blood thinners? yes', ['medications: is she on any blood thinners: yes']],
+    ['did you pass out? yeah for a minute', ['events: did you pass out: yeah for a minute']],
+    ['ever had this before? once last winter', ['past-history: ever had this before: once last winter']],
+  ])('says what it is of: %s', (talk, expected) => {
+    expect(read(talk)).toEqual(expected);
+  });
+});
+
+describe('a number of years', () => {
+  it.each(['had a pacemaker three years back', 'has been clean for six years'])(
+    'is no age where nobody said so: %s',
+    (talk) => {
+      expect(read(talk, 'history').filter((one) => one.startsWith('age'))).toEqual([]);
+    },
+  );
+
+  it.each([
+    ["he's thirty four years", "age: he's thirty four years years=34"],
+    ['sixty year male', 'age: sixty year male years=60'],
+    ['male, seventy years of age', 'age: seventy years of age years=70'],
+  ])('is one where it was said of the patient: %s', (talk, expected) => {
+    expect(read(talk, 'history')).toContain(expected);
+  });
+});

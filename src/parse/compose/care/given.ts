@@ -44,7 +44,7 @@ function isOnAlready(tokens: readonly Token[], items: readonly Item[], i: number
 }
 
 const BESIDE =
-  /^(around|through|under|underneath|over|above|below|beneath|past|behind|beside|near|inside|into|beyond|of)$/;
+  /^(around|through|under|underneath|over|above|below|beneath|past|behind|beside|near|inside|into|beyond|of|by)$/;
 const OWNED = /^(the|that|this|his|her|their|our)$/;
 
 // "Oozing around the packing", "bleeding through the dressing": where something is, said by care that was given before.

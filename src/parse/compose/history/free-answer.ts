@@ -62,12 +62,16 @@ function take(talk: Talk, clause: Clause, topic: Topic): void {
   const { from } = spanned(clause.pieces);
   const to = endOfAnswer(talk, clause);
   const found = answeredTopic(talk, topic, from, to);
+  const { asked } = talk.context;
   bear(talk, { asked: null });
   if (found === null) return;
   const figure = clause.pieces.find((piece) => piece.role === 'figure');
   const age = topic === 'age' && figure !== undefined ? figureIn(figure) : null;
   const years = age !== null && isAge(age) ? { years: age } : {};
-  state(talk, [{ statement: { ...found.statement, ...years }, known: found.known, from, to }]);
+  // "Did you lose consciousness?" "Just for a few seconds": the answer alone would not say what of.
+  const item = asked?.about === 'topic' && asked.topic === topic ? asked.item : undefined;
+  const text = item === undefined ? found.statement.text : `${item}: ${found.statement.text}`;
+  state(talk, [{ statement: { ...found.statement, text, ...years }, known: found.known, from, to }]);
   place(talk, { from, to });
 }
 

@@ -14,7 +14,7 @@ export function isOfBody(tokens: readonly Token[], pieces: readonly Piece[], i: 
   // "The litter is about thirty kilos".
   const isOther = isLink(before) && subject !== undefined && !isSmall(subject, 'person');
   const opens = before === undefined || isPaused(tokens, before) || (isLead(before) && !isOther);
-  const closes = after === undefined || isPaused(tokens, piece) || isLead(after);
+  const closes = after === undefined || isPaused(tokens, piece) || isLead(after) || isSmall(after, 'or');
   return opens && closes;
 }
 

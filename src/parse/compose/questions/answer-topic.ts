@@ -1,5 +1,6 @@
 // A yes, a no or free words to a question of history.
 
+import type { HistoryStatement } from '../../../terms/index.ts';
 import type { Piece } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 import { answeredTopic } from '../history/history.ts';
@@ -25,19 +26,33 @@ export function answerTopic(
   if (free !== null && !rest.some((piece) => piece.role === 'history')) {
     // "Did you black out?" "No, I recall it all": the one is denied, and the other told.
     if (word === 'no' && asked.item !== undefined) deny(talk, asked, { from, to });
-    state(talk, [{ statement: free.statement, known: free.known, from, to: end }]);
+    // "Did you black out?" "Yeah, for a bit": the answer alone would not say what of.
+    const isOf = word === 'yes' && asked.item !== undefined;
+    const statement = isOf ? told(asked, textOf(talk, from, end)) : free.statement;
+    state(talk, [{ statement, known: free.known, from, to: end }]);
     place(talk, { from, to: end });
     return [];
   }
   if (word === 'no') deny(talk, asked, { from, to });
-  // "Yes" alone to a question of history waits for what it is.
-  else if (rest.length === 0) bear(talk, { asked: { ...asked } });
+  // "Yes" alone to a question of history waits for what it is; "asthma?" "yes" has said it.
+  else if (rest.length === 0) {
+    if (asked.item !== undefined)
+      state(talk, [
+        { statement: told(asked, textOf(talk, from, to)), known: { topic: 'carried' }, from, to },
+      ]);
+    bear(talk, { asked: { ...asked } });
+  }
   return rest;
 }
 
-function deny(talk: Talk, { topic, item }: AskedTopic, { from, to }: Span): void {
-  const said = textOf(talk, from, to);
-  const text = item === undefined ? said : `${item}: ${said}`;
-  const statement = { kind: 'history', topic, text, present: false } as const;
+/** What was answered, behind what was asked where that was one thing. */
+export const told = ({ topic, item }: AskedTopic, said: string): HistoryStatement => ({
+  kind: 'history',
+  topic,
+  text: item === undefined ? said : `${item}: ${said}`,
+});
+
+function deny(talk: Talk, asked: AskedTopic, { from, to }: Span): void {
+  const statement = { ...told(asked, textOf(talk, from, to)), present: false } as const;
   state(talk, [{ statement, known: { topic: 'carried' }, from, to }]);
 }

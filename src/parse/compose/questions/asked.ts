@@ -4,7 +4,7 @@ import type { Aspect, Finding, Topic, Vital } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Asked, AskedOne } from '../../context.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
-import { isSmall, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
+import { isLikely, isSmall, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { csmOf } from '../csm/csm.ts';
 import { toEnd } from '../csm/limb-ends.ts';
@@ -134,7 +134,9 @@ function askedCsm(talk: Talk, items: readonly Item[], reach: Reach): AskedOne | 
 function askedNoun(talk: Talk, piece: Piece): AskedOne | null {
   if (piece.role === 'history' && readingOf(piece, 'history') !== null) {
     const topic = (tagIn(piece, 'history', 'topic') ?? 'events') as Topic;
-    return topicOf(talk, piece, topic, topic === 'events' || topic === 'symptoms');
+    // "Asthma?" asks after one thing, "past history?" after all of it.
+    const isItem = topic === 'events' || topic === 'symptoms' || !isLikely(piece, 'noun');
+    return topicOf(talk, piece, topic, isItem);
   }
   const vital = piece.role === 'vital' ? (likelyTag(piece, 'vital') as Vital | null) : null;
   return vital === null ? null : { about: 'vital', vital };
