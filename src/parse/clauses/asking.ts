@@ -9,7 +9,7 @@ import { become, begin, type Place, type Turn } from './place.ts';
 // "The sternum does not hurt": a bare "does" asks only where a clause begins.
 export function bareAsking({ piece, full, draft }: Place): 'stay' | null {
   const bare =
-    piece.role === 'asking' && piece.weak && piece.to - piece.from === 1 && !marked(piece, 'article');
+    piece.role === 'asking' && piece.weak && piece.to - piece.from === 1 && !isSmall(piece, 'article');
   return bare && full && draft.mood === 'statement' ? 'stay' : null;
 }
 
@@ -30,7 +30,12 @@ export function tagQuestion({ piece, pieces, i, tokens, full, draft }: Place): T
 
 export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'stay' | null {
   if (piece.role !== 'asking' && piece.role !== 'ask') return null;
-  if (isDenial(pieces, i, tokens) || isDeniedAny(piece, draft) || isSaidThere(pieces, i, tokens))
+  if (
+    isDenial(pieces, i, tokens) ||
+    isDeniedAny(piece, draft) ||
+    isSaidThere(pieces, i, tokens) ||
+    isPointed(pieces, i, tokens)
+  )
     return 'stay';
   if (draft.mood === 'instruction' && piece.role === 'asking') return 'stay';
   const before = pieces[i - 1]?.role;
@@ -58,6 +63,17 @@ function isSaidThere(pieces: readonly Piece[], i: number, tokens: readonly Token
     return false;
   return tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause !== 'ask';
 }
+
+// "That is the left, not the right" points and does not ask.
+function isPointed(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece] = [pieces[i - 1], pieces[i]];
+  if (piece === undefined || before === undefined || isPaused(tokens, before)) return false;
+  if (!POINTING.has(tokens[before.to - 1]?.word ?? '') || !/^(is|are)$/.test(tokens[piece.from]?.word ?? ''))
+    return false;
+  return tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause !== 'ask';
+}
+
+const POINTING: ReadonlySet<string> = new Set(['that', 'this', 'it', 'these', 'those']);
 
 // "We did not give any oxygen": "any" goes with the "not" before it.
 const isDeniedAny = (piece: Piece, draft: Draft): boolean =>

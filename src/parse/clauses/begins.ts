@@ -1,6 +1,8 @@
 // Whether a piece begins a clause of another mood or turns the one in hand; the rules stand in one list and the first counts.
 
-import { isSmall, marked } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece } from '../pieces/piece.ts';
+import { isPaused } from '../span.ts';
+import type { Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
 import { bareAsking, measured, question, tagQuestion } from './asking.ts';
 import { colour } from './colour.ts';
@@ -37,15 +39,34 @@ export function moodAt(place: Place): Turn | null {
   return null;
 }
 
+// "A pressure mark", "the mark on his neck": a thing that is there, and no word to the tool.
+function isThing(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece] = [pieces[i - 1], pieces[i]];
+  if (before === undefined || piece === undefined || piece.to - piece.from > 1 || isPaused(tokens, before))
+    return false;
+  const isWord = before.role === 'vital' && (before.islands[0]?.slots.length ?? 0) === 0;
+  return (
+    isWord ||
+    before.role === 'unknown' ||
+    before.role === 'attribute' ||
+    before.role === 'part' ||
+    isSmall(before, 'article')
+  );
+}
+
 function order({ piece: { role }, pieces, i, tokens }: Place): Turn | null {
   if (beginsProblem(pieces, i, tokens)) return begin('problem');
   if (turnsToPatient(pieces, i, tokens)) return begin('patient');
+  if (role === 'mark' && isThing(pieces, i, tokens)) return null;
   return role === 'strike' || role === 'mark' || role === 'command' ? begin(role) : null;
 }
 
-function correction({ piece, pieces, i, tokens, asked, waiting }: Place): Turn | null {
+function correction({ piece, pieces, i, tokens, asked, full, waiting }: Place): Turn | null {
   // "Does your left arm hurt?" "No, it's the right": it answers, and takes back nothing that was said before.
   if ((asked || waiting) && marked(piece, 'denies')) return null;
+  // "Any pain?" "No no ow": an answer, unless what follows stands in the place of something said.
+  const turns = pieces.slice(i + 1).some(({ role }) => role === 'side' || role === 'site');
+  if (waiting && !full && !turns && isAnswer(piece)) return null;
   return piece.role === 'correction' && corrects(pieces, i, tokens) ? begin('correction') : null;
 }
 

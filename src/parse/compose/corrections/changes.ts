@@ -1,11 +1,11 @@
 // What a correction changes: the first of these ways that its words allow, in the order of one list.
 
-import type { Vital } from '../../../terms/index.ts';
+import type { Site, Vital } from '../../../terms/index.ts';
 import type { Change, CorrectionTarget, StatementFrame } from '../../frame.ts';
 import { figureIn, likelyTag, marked, type Piece } from '../../pieces/piece.ts';
 import { itemsOf } from '../exam/items.ts';
 import { attributesOf, joinAttributes } from '../findings/attributes.ts';
-import { hasRole, isSmallItem, phraseOf } from '../sites/item.ts';
+import { hasRole, isSmallItem, phraseOf, phrasesIn } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
 import type { Talk } from '../talk.ts';
 import { vitalFromFigure } from '../vitals/vital.ts';
@@ -25,7 +25,7 @@ export interface Changed {
 /** The changes of one way, or null where the words do not go that way. */
 type Way = (talk: Talk, pieces: readonly Piece[], stateAll: StateAll) => readonly Changed[] | null;
 
-const WAYS: readonly Way[] = [wholly, time, site, side, finding, attributes, presence, number];
+const WAYS: readonly Way[] = [turned, wholly, time, site, side, finding, attributes, presence, number];
 
 /** The changes that these pieces make; null where nothing in them can stand in the place of anything. */
 export function changesOf(
@@ -39,6 +39,27 @@ export function changesOf(
   }
   return null;
 }
+
+// "Make the left cheek abrasion the right cheek": the first place is what was said, the second what it should have been.
+function turned(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const [was, is, ...others] = phrasesIn(itemsOf(talk, pieces)).map(({ sites }) => sites[0]);
+  if (was === undefined || is === undefined || others.length > 0 || was.site !== is.site) return null;
+  if (was.sideKnown !== 'spoken' || is.sideKnown !== 'spoken' || was.side === is.side) return null;
+  if (is.side === null || was.side === null || pieces.some((piece) => marked(piece, 'negation'))) return null;
+  const finding = findingIn(pieces);
+  // "Left knee fine, right knee swollen" says something of each.
+  if (pieces.filter(({ role }) => role === 'finding' || role === 'csm').length > 1) return null;
+  const target = {
+    ...(finding === null ? {} : { kind: 'finding' as const, finding }),
+    site: was.site,
+    side: was.side,
+  };
+  return isSaid(talk, was.site) ? [{ change: { change: 'side', side: is.side }, target }] : null;
+}
+
+const isSaid = ({ context }: Talk, site: Site): boolean =>
+  context.found.some((one) => one.startsWith(`${site} `)) ||
+  context.said.some((one) => 'site' in one && one.site === site);
 
 function wholly(talk: Talk, pieces: readonly Piece[], stateAll: StateAll): readonly Changed[] | null {
   const statements = wouldSay(talk, pieces, stateAll);
@@ -80,7 +101,10 @@ function site(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
     ...(turned === null ? {} : { side: turned }),
     ...(ref.level === null ? {} : { level: ref.level }),
   };
-  return [{ change, target: {} }];
+  // "Correction, T eleven" means what was said of that part of the spine, whatever was said since.
+  const last = talk.context.said.some((one) => 'site' in one && one.site === ref.site);
+  const named = ref.level !== null && !last && isSaid(talk, ref.site);
+  return [{ change, target: named ? { site: ref.site } : {} }];
 }
 
 function side(_talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {

@@ -80,6 +80,8 @@ function csmAt(
   const exceptedSide = except > i && !isExcepted ? sideIn(piecesAfter(items, except)) : null;
   // "Good pulses except in the right foot": how they are there nobody said.
   if (isExcepted && all === null) return null;
+  // "All fingers except the little finger move": one hand, and only some of it.
+  if (except >= 0 && except < i && group.length > 0 && group.every((site) => site < except)) return null;
   const meant = isExcepted
     ? { ends: othersThan(endsOfSites(spoken, null)), endSpoken: true }
     : isAll

@@ -58,7 +58,10 @@ export function endsOf(
   const inMind = endsOfSites(mind, null);
   if (site !== null) {
     const carried = inMind.find((one) => one.site === site)?.side ?? null;
-    return { ends: [namedOn(site, side, hasTag(island, 'plural'), carried)], endSpoken: true };
+    return {
+      ends: [namedOn(site, side, hasTag(island, 'plural') || comparesTwo(island), carried)],
+      endSpoken: true,
+    };
   }
   const ends = inMind.map(
     (one): LimbEnd =>
@@ -68,6 +71,10 @@ export function endsOf(
   );
   return { ends: unique(ends), endSpoken: false };
 }
+
+// "Grip equal": one is as strong as the other, whichever was in mind.
+const comparesTwo = (island: Island): boolean =>
+  hasTag(island, 'strength', 'equal') || hasTag(island, 'strength', 'unequal');
 
 function namedEnd(island: Island): 'hand' | 'foot' | null {
   const named = tagOf(island, 'end') as 'hand' | 'foot' | null;

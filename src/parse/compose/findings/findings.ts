@@ -1,6 +1,6 @@
 // Composes the findings of a clause: each with its site and side, whether it is there, and what is said of it.
 
-import type { Finding, SeverityWord } from '../../../terms/index.ts';
+import { type Finding, regionOf, type SeverityWord } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
@@ -9,9 +9,10 @@ import type { Token } from '../../token.ts';
 import { repeats } from '../negations/list-end.ts';
 import { type Reach, reachIn } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
-import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, phrasesAt, pieceOf, wordsOf } from '../sites/item.ts';
 import { looseSide } from '../sites/loose-side.ts';
 import { sitesOf } from '../sites/sides.ts';
+import { plainSite } from '../sites/site-ref.ts';
 import { type Owned, ownedAttributes } from './attribute-owners.ts';
 import { type Attributes, joinAttributes } from './attributes.ts';
 import { hearsNo, hearsSide, soundsLike } from './doubts.ts';
@@ -20,7 +21,7 @@ import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
 import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
-import { isOfAThing, isOfTheRest } from './subject.ts';
+import { isAllOver, isOfAThing, isOfTheRest } from './subject.ts';
 import { turnedSide } from './turned-side.ts';
 
 /** The clause in hand; `mind` is the site or sites in mind where it names none. */
@@ -63,6 +64,25 @@ export function findingsOf(
   return { found: consistent(found), usedSites, reach };
 }
 
+// "Sore on the right when I breathe in", with a hand in mind: breath hurts in the trunk, and mostly in the chest.
+function mindWithBreath(
+  island: Island,
+  items: readonly Item[],
+  tokens: readonly Token[],
+  mind: readonly SiteRef[],
+): readonly SiteRef[] {
+  const hurts = hasTag(island, 'finding', 'pain') || hasTag(island, 'finding', 'tenderness');
+  if (!hurts || mind.some(({ site }) => TRUNK.has(regionOf(site)))) return mind;
+  const [first, last] = [items[0], items.at(-1)];
+  if (first === undefined || last === undefined) return mind;
+  const words = tokens.slice(wordsOf(first).from, wordsOf(last).to);
+  return words.some(({ word }) => /^(breath|breathe|breathing|inspiration)$/.test(word))
+    ? [plainSite('chest', null)]
+    : mind;
+}
+
+const TRUNK: ReadonlySet<string> = new Set(['chest', 'abdomen', 'back']);
+
 function findingAt(
   { items, tokens, mind, reach, owned }: InHand,
   i: number,
@@ -76,6 +96,7 @@ function findingAt(
   if (hasTag(island, 'ellipsis') && !isPaused(tokens, piece) && hasRole(items[i + 1], 'finding')) return null;
   // "No other injuries" is said of all the rest, and of no site in mind.
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
+  if (group.length === 0 && isAllOver(tokens, piece)) return null;
   if (isOfTheRest(items, tokens, i) || isOfAThing(items, tokens, i)) return null;
   const phrases = phrasesAt(items, group);
   // "Opens her eyes when I pinch her, groans, pulls away": what she pulls away from is not the eyes.
@@ -89,7 +110,12 @@ function findingAt(
   const side = sideless
     ? looseSide(items, tokens, i, mind)
     : turnedSide(items, tokens, i, group.at(-1) ?? i, mind);
-  const refs = placesOf(island, sitesOf(phrases, mind), mind, side?.side ?? null);
+  const refs = placesOf(
+    island,
+    sitesOf(phrases, mind),
+    mindWithBreath(island, items, tokens, mind),
+    side?.side ?? null,
+  );
   if (refs.length === 0) return null;
   const mine = owned.filter((owner) => owner.finding === i);
   const polarity = polarityAt(items, tokens, i, island, reach);

@@ -5,6 +5,7 @@ import { hasTag, type Island } from '../../islands/island.ts';
 import { isSmall, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
+import { isNothingSuch } from '../negations/nothing.ts';
 import { hasRole, type Item, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
 
 /**
@@ -29,6 +30,7 @@ export function isPredicate(
   const nothing = hasTag(island, 'nothing');
   // "Nothing deep" says what there is not nothing of.
   if (nothing && goesOn(piece, pieceOf(items[i + 1]), tokens)) return false;
+  if (nothing && isNothingSuch(items, tokens, i)) return false;
   const soft = hasTag(island, 'soft');
   // "Grey jacket", "normal saline": said of the thing that follows.
   const next = pieceOf(items[i + 1]);

@@ -13,6 +13,15 @@ export const isOfTheRest = (items: readonly Item[], tokens: readonly Token[], i:
     tokens.slice(piece.from, piece.to).some(({ word }) => REST.has(word)),
   );
 
+/** True for "tender everywhere", "sore all over": it is said of no place in mind. */
+export const isAllOver = (tokens: readonly Token[], { to }: Piece): boolean => {
+  const [next, after] = tokens[to - 1]?.pause === '' ? [tokens[to], tokens[to + 1]] : [];
+  if (next?.word === 'everywhere') return true;
+  return (
+    next?.word === 'all' && after?.word === 'over' && (after.pause !== '' || tokens[to + 2] === undefined)
+  );
+};
+
 const THINGS: ReadonlySet<Role> = new Set(['unknown', 'vital', 'care']);
 
 /** True for "his helmet is broken", "the ski has a dent": the verb's subject is nothing that a body has. */

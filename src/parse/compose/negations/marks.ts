@@ -7,6 +7,7 @@ import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, phrasesIn } from '../sites/item.ts';
 import { deniedBehind } from './denied-behind.ts';
 import { closesList, joinedByOr } from './list-end.ts';
+import { isNothingSuch } from './nothing.ts';
 
 export interface FoundMark {
   readonly mark: NegationMark;
@@ -48,6 +49,7 @@ function marksAt(
     return closesList(items, i) ? [stopAt(to)] : [];
   }
   const { piece } = item;
+  if (isNothingSuch(items, tokens, i)) return [deny(piece.from, piece.to)];
   // A phrase that says "no" itself ("no known allergies", "can not feel") goes on reaching over what is joined to it.
   if (piece.role === 'history' && marked(piece, 'denied'))
     return [{ mark: { start: piece.from, end: piece.to, kind: 'before' }, nouns: true }];
@@ -140,7 +142,7 @@ function isAfterNoun(items: readonly Item[], i: number): boolean {
     if (item?.type !== 'piece') return false;
     const { piece } = item;
     if (piece.role === 'negation') return isLikely(piece, 'nouns');
-    if (piece.role === 'finding') return true;
+    if (piece.role === 'finding') return !marked(piece, 'nothing');
   }
   return false;
 }

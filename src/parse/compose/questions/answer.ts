@@ -10,7 +10,7 @@ import { answerEach } from './answer-each.ts';
 import { answerFindings } from './answer-findings.ts';
 import { answerSides, sidesAnswered } from './answer-sides.ts';
 import { answerTopic } from './answer-topic.ts';
-import { type Answered, answerWord } from './answer-word.ts';
+import { type Answered, answerWord, wordOf } from './answer-word.ts';
 import { noteAnswer } from './note-answer.ts';
 import { settledOf } from './settle.ts';
 
@@ -26,12 +26,26 @@ export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   const said = answerWord(clause);
   if (said === null) return clause.pieces;
   const rest = clause.pieces.slice(said.heads.length);
+  if (asked !== null && said.word === 'no' && takesBackNo(rest)) {
+    bear(talk, { asked: null });
+    noteAnswer(talk, spanned(clause.pieces));
+    place(talk, ...clause.pieces);
+    return [];
+  }
   if (asked === null) return unsettled(talk, said, rest) ?? clause.pieces;
   bear(talk, { asked: null });
   place(talk, ...said.heads);
   const { also = [], ...one } = asked;
   if (also.length === 0) return answerOne(talk, one, said, rest);
   return answerAll(talk, [one, ...also], said, rest);
+}
+
+// "No, no, ow, yes there": the last word of it takes the first back, and where it hurt nobody said.
+function takesBackNo(rest: readonly Piece[]): boolean {
+  const turn = rest.find(
+    (piece) => piece.role === 'site' || piece.role === 'side' || (wordOf(piece) === 'yes' && !piece.weak),
+  );
+  return turn !== undefined && turn.role === 'answer';
 }
 
 /** Settles one question; returns the pieces after the answer that still have to be read. */

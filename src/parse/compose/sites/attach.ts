@@ -10,6 +10,7 @@ import {
   groupFrom,
   groupUpTo,
   isQuiet,
+  LEADING,
   ownsWhatFollows,
   pauseAfterItem,
 } from './site-group.ts';
@@ -30,7 +31,10 @@ export function attach(
   let findingFirst = false;
   for (const [i, item] of items.entries()) {
     if (!attaches(item)) continue;
-    const before = lastSite(items, i);
+    const spared = sparedFrom(items, tokens, i);
+    // "Everything but the left ankle is fine" says nothing of the ankle, and of no site in mind: it stays in words.
+    if (spared !== null && !items.slice(0, spared).some(({ type }) => type === 'site')) continue;
+    const before = lastSite(items, spared ?? i);
     // With no site before it in the clause, a later one is meant rather than the one in mind ("bruise, size of a fist, right hip").
     const after =
       nextSite(items, tokens, i, attaches) ?? (before === null ? anySite(items, tokens, i, attaches) : null);
@@ -73,7 +77,9 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
     // A heading with a pause after it, or after what was said of it, yields to a site that is led to: "right leg, swelling
     // over the knee", "left forearm bleeding, tourniquet on the left upper arm".
     const heading = items.slice(before, i).some((_, k) => pauseAfterItem(items, tokens, before + k) !== '');
-    return led && heading ? after : before;
+    // "Both eyes open, no bleeding from the nose": a denial begins anew, and leads to its own site.
+    const denied = items.slice(before + 1, i).some(isNo);
+    return led && (heading || denied) ? after : before;
   }
   // "Right hip swollen and tender, deformity of the right thigh": a pause ends what is said of the hip.
   if (led && before !== null && after !== null && endsGroup(items, tokens, i, attaches)) return before;
@@ -129,8 +135,6 @@ const isStop = (item: Item): boolean => {
 };
 
 // "Tourniquet on the left upper arm": the phrase took the preposition in, and leads to the site straight after it.
-const LEADING: ReadonlySet<string> = new Set(['on', 'onto', 'to', 'over', 'around', 'across', 'at', 'in']);
-
 function leadsStraight(items: readonly Item[], tokens: readonly Token[], i: number, after: number): boolean {
   const piece = pieceOf(items[i]);
   if (piece === null || after !== i + 1 || isPaused(tokens, piece)) return false;
@@ -149,6 +153,19 @@ function isWithin(inner: Item | undefined, outer: Item | undefined): boolean {
   if (a === undefined || b === undefined) return false;
   return holdersOf(a.site).includes(b.site) || (a.level !== null && regionOf(a.site) === regionOf(b.site));
 }
+
+// "Both legs except the left ankle are fine": what is said after an exception is said of what stands before it, where
+// nothing was said of that yet. Gives the place of the "except", or null.
+function sparedFrom(items: readonly Item[], tokens: readonly Token[], i: number): number | null {
+  const at = items.slice(0, i).findLastIndex(isException);
+  if (at < 0 || items.slice(0, at).some(says) || !items.slice(at, i).some(({ type }) => type === 'site'))
+    return null;
+  return items.slice(at, i).some((item) => isNewClause(item, tokens)) ? null : at;
+}
+
+// "Which is swollen", "there is a bruise".
+const isNewClause = (item: Item, tokens: readonly Token[]): boolean =>
+  isSmallItem(item, 'exists') || /^(which|who|that|it|there)$/.test(tokens[wordsOf(item).from]?.word ?? '');
 
 function lastSite(items: readonly Item[], i: number): number | null {
   const at = items.slice(0, i).findLastIndex((item) => item.type === 'site');
@@ -192,6 +209,13 @@ function nextSite(
   }
   return null;
 }
+
+// A bare "no" may be an answer too.
+const isNo = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  const mayDeny = piece?.role === 'negation' || piece?.role === 'answer';
+  return mayDeny && marked(piece, 'negation', 'before');
+};
 
 const isDenial = (item: Item): boolean => {
   const piece = pieceOf(item);

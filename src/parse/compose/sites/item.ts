@@ -9,6 +9,8 @@ export interface SitePhrase extends Span {
   readonly sites: readonly SiteRef[];
   /** a preposition leads to it ("on the left forearm") */
   readonly led: boolean;
+  /** its side stands after it ("wrist on the right") */
+  readonly sideLast: boolean;
   /** "other" or "opposite" stands before it: the side in mind, mirrored */
   readonly mirrored: boolean;
   /** the word for the site also means something else; it holds only beside an owner, a side or a finding */

@@ -80,6 +80,9 @@ function mayBe(
   // sides").
   if (k > i && items.slice(i + 1, k).some((one) => one.type === 'site' || hasRole(one, 'unknown')))
     return false;
+  // "The bruise is not on the left, it is on the right".
+  const no = pieceOf(items[k - 1]);
+  if (no !== null && k > i && (marked(no, 'negation', 'before') || marked(no, 'answer', 'no'))) return false;
   // "Weaker than the left" is said of the other side.
   if (isSmallItem(items[k - 1], 'before')) return false;
   const piece = pieceOf(items[k]);

@@ -26,6 +26,7 @@ export function quadrantAt(pieces: readonly Piece[], tokens: readonly Token[], i
     to: second.to,
     sites: [ref],
     led: startsWithPreposition([first], tokens),
+    sideLast: false,
     mirrored: false,
     doubtful: false,
     mine: false,

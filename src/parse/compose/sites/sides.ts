@@ -7,8 +7,20 @@ import { limbOf } from './limb.ts';
 import { oneSide, otherSide } from './side.ts';
 
 /** The sites of a list of phrases, with the sides that they say, share and carry. */
-export const sitesOf = (phrases: readonly SitePhrase[], mind: readonly SiteRef[]): readonly SiteRef[] =>
-  shareSides(phrases.flatMap((phrase) => withSides(phrase, mind)));
+export const sitesOf = (phrases: readonly SitePhrase[], mind: readonly SiteRef[]): readonly SiteRef[] => {
+  const told = toldAtTheEnd(phrases);
+  return shareSides(phrases.flatMap((phrase) => withSides(phrase, told ? [] : mind)));
+};
+
+// "Elbow, forearm and wrist on the right": the side that closes the list is the list's, and not the one in mind.
+function toldAtTheEnd(phrases: readonly SitePhrase[]): boolean {
+  const [last, ...others] = phrases.toReversed();
+  const bare = others.every(
+    ({ sites, mirrored }) =>
+      !mirrored && sites.every(({ side, sideKnown }) => side === null || sideKnown === 'inferred'),
+  );
+  return last?.sideLast === true && others.length > 0 && bare;
+}
 
 /** The sites of a phrase with their sides, in the light of the sites in mind. */
 export function withSides(phrase: SitePhrase, mind: readonly SiteRef[]): readonly SiteRef[] {

@@ -32,12 +32,32 @@ export function groupFrom(
     const item = items[k];
     if (item?.type === 'site') {
       if (ownsWhatFollows(items, tokens, k, attaches)) break;
-      if (!joined && !isParted(items, tokens, group.at(-1) ?? first, k) && !item.phrase.led) break;
+      const parted = isParted(items, tokens, group.at(-1) ?? first, k);
+      if (!joined && !parted && !item.phrase.led && !leadsToJoin(items, tokens, k, attaches)) break;
       group.push(k);
     } else if (isSmallItem(item, 'join')) joined = true;
     else if (item === undefined || !isQuiet(item)) break;
   }
   return joined || group.length > 2 ? group : [first];
+}
+
+// "Nose mouth or ears", as a recogniser writes it: sites with nothing between them are a list where a word joins the last.
+function leadsToJoin(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  k: number,
+  attaches: Attaches,
+): boolean {
+  let joined = false;
+  for (let at = k + 1; at < items.length; at++) {
+    const item = items[at];
+    if (item === undefined || pauseAfterItem(items, tokens, at - 1) !== '') return false;
+    if (item.type === 'site') {
+      if (joined) return !ownsWhatFollows(items, tokens, at, attaches);
+    } else if (isSmallItem(item, 'join')) joined = true;
+    else if (!isSmallItem(item, 'article')) return false;
+  }
+  return false;
 }
 
 // "His face, the front of the chest and both hands": an article may stand between the comma and the site.
@@ -53,8 +73,28 @@ export function ownsWhatFollows(
 ): boolean {
   const next = items[k + 1];
   if (next === undefined || pauseAfterItem(items, tokens, k) !== '') return false;
-  return attaches(next) || isSmallItem(next, 'link');
+  return (attaches(next) && !leadsOn(items, tokens, k + 1)) || isSmallItem(next, 'link');
 }
+
+// "CSM good in both hands and the right foot, no movement in the left foot": what leads on to a site of its own is not said
+// of the one before.
+function leadsOn(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [item, next] = [items[i], items[i + 1]];
+  if (item === undefined || next?.type !== 'site' || pauseAfterItem(items, tokens, i) !== '') return false;
+  return LEADING.has(tokens[wordsOf(item).to - 1]?.word ?? '');
+}
+
+/** Words that lead to the site after them. */
+export const LEADING: ReadonlySet<string> = new Set([
+  'on',
+  'onto',
+  'to',
+  'over',
+  'around',
+  'across',
+  'at',
+  'in',
+]);
 
 /** The sites that end at `last` and are meant together. */
 export function groupUpTo(items: readonly Item[], tokens: readonly Token[], last: number): readonly number[] {

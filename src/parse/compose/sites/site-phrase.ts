@@ -37,6 +37,7 @@ export function sitePhrase(
     to,
     sites: sites.flatMap((one) => refsOf(one, spoken, island, parts)),
     led: startsWithPreposition(pieces, tokens) || leads(lead, tokens),
+    sideLast: pieces.some((piece) => piece.role === 'side' && piece.from >= site.to),
     mirrored: sides.includes('mirror'),
     doubtful: site.weak && pieces.length === 1 && !owned,
     mine: mine || pieces.some((piece) => isSmall(piece, 'mine')),
