@@ -1,7 +1,6 @@
 // Leaves out the sounds of somebody who thinks, before anything is read.
 
 import { afterWord, type Branch } from './islands/tree.ts';
-import { readTag } from './tags.ts';
 import type { Token } from './token.ts';
 
 /** The tokens without "um" and "er"; a pause that a writer marked after one goes to the word before. */
@@ -27,6 +26,4 @@ const goesOn = (root: Branch, word: string | undefined, next: string | undefined
 };
 
 const isFiller = (root: Branch, word: string): boolean =>
-  afterWord(root, word)?.endings.some(({ tags }) =>
-    tags.some(({ text }) => readTag(text).some(({ key }) => key === 'filler')),
-  ) ?? false;
+  afterWord(root, word)?.endings.some(({ tags }) => tags.some(({ key }) => key === 'filler')) ?? false;

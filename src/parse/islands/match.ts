@@ -1,17 +1,14 @@
 // Every island that begins at a word, by walking the phrase tree and the readers of numbers and times.
 
 import { readNumbers } from '../numbers/index.ts';
-import { readTag } from '../tags.ts';
 import { readTimes } from '../times/index.ts';
 import type { Token } from '../token.ts';
-import type { FilledSlot, Island, Tag } from './island.ts';
-import { afterSlot, afterWord, type Branch, type Ending } from './tree.ts';
+import type { FilledSlot, Island } from './island.ts';
+import { branchesAfterSlots, afterWord, type Branch, type Ending } from './tree.ts';
 
 export const NUMBER_SLOT = 'numbers.number';
 export const TIME_SLOT = 'times.time';
 export const SLOTS: ReadonlySet<string> = new Set([NUMBER_SLOT, TIME_SLOT]);
-
-const tagCache = new WeakMap<Ending, readonly Tag[]>();
 
 /** The words of the tokens once, since every reader wants them. */
 export const wordsOf = (tokens: readonly Token[]): readonly string[] => tokens.map((token) => token.word);
@@ -36,10 +33,10 @@ export function islandsAt(
     if (word === undefined) return;
     const next = afterWord(branch, word);
     if (next !== null) walk(next, at + 1, slots);
-    if (branch.slots.size === 0 || !mayBegin(word, at > start)) return;
-    for (const slot of branch.slots.keys())
+    if (!mayBegin(word, at > start)) return;
+    for (const [slot, after] of branchesAfterSlots(branch))
       for (const filled of fillOnce(fills, slot, tokens, words, at, at > start))
-        walk(afterSlot(branch, slot), filled.to, [...slots, filled]);
+        walk(after, filled.to, [...slots, filled]);
   };
   walk(root, start, []);
   return islands;
@@ -116,12 +113,9 @@ function fill(
   }));
 }
 
-function islandOf(ending: Ending, from: number, to: number, slots: readonly FilledSlot[]): Island {
-  let tags = tagCache.get(ending);
-  if (tags === undefined) {
-    tags = ending.tags.flatMap(({ text }) => readTag(text));
-    tagCache.set(ending, tags);
-  }
-  const file = ending.rule.slice(0, ending.rule.lastIndexOf('.'));
-  return { file, rule: ending.rule, from, to, tags, slots, cost: ending.cost };
-}
+const islandOf = (
+  { file, rule, tags, cost }: Ending,
+  from: number,
+  to: number,
+  slots: readonly FilledSlot[],
+): Island => ({ file, rule, from, to, tags, slots, cost });

@@ -1,109 +1,189 @@
-// The linked grammar as a network of states, what may come next after any part of any phrase, built only as far as it is walked.
+// The linked grammar as what may still come after any part of any phrase, walked only where the next word leads.
 
 import type { Expansion, GrammarSet } from '../../jsgf/index.ts';
-import { lateContraction } from '../contraction.ts';
-import { splitWord } from '../split-word.ts';
+import { type Openings, openingsOf, SLOT } from './openings.ts';
 
-/** A state is where a phrase has got to; `accept` is its end. */
-export type State =
-  | { readonly type: 'word'; readonly word: string; readonly next: State }
-  | { readonly type: 'slot'; readonly rule: string; readonly next: State }
-  | { readonly type: 'tag'; readonly text: string; readonly next: State }
-  | { readonly type: 'cost'; readonly cost: number; readonly next: State }
-  | { readonly type: 'fork'; readonly next: readonly State[] }
+/** What is still to be said of a phrase that has been begun. */
+export type Rest =
+  /** nothing: the phrase of this rule ends here */
+  | { readonly type: 'accept'; readonly rule: string }
+  | { readonly type: 'rule'; readonly name: string; readonly next: Rest }
+  /** the words of a token from the one at `at` on */
+  | { readonly type: 'words'; readonly words: readonly string[]; readonly at: number; readonly next: Rest }
+  /** the items of a sequence from the one at `at` on */
+  | { readonly type: 'items'; readonly items: readonly Expansion[]; readonly at: number; readonly next: Rest }
   /** where a repeat comes round: once more, or on */
-  | { readonly type: 'loop'; readonly next: State[] }
-  /** the rest of a sequence, built when a walk first comes to it */
-  | Later
-  | { readonly type: 'accept'; readonly rule: string };
+  | Loop;
 
-interface Later {
-  readonly type: 'later';
-  readonly build: () => State;
-  built: State | null;
+export interface Loop {
+  readonly type: 'loop';
+  readonly item: Expansion;
+  readonly next: Rest;
 }
 
-interface Build {
+export interface Network {
   readonly set: GrammarSet;
+  /** rules that a reader in code stands for */
   readonly slots: ReadonlySet<string>;
-  readonly seen: Map<string, Map<State, State>>;
+  readonly openings: Openings;
+  /** one for each root rule */
+  readonly starts: readonly Rest[];
+  /** every word of the grammar; no phrase goes on with another */
+  readonly vocabulary: ReadonlySet<string>;
 }
 
-/** What a state put off stands for; the same state each time. */
-export function open(later: Later): State {
-  later.built ??= later.build();
-  return later.built;
+/** What a path through the grammar has collected: its tags (last first), each with the words before it, and its cost. */
+export interface Path {
+  readonly tag: { readonly text: string; readonly before: Path['tag'] } | null;
+  readonly cost: number;
 }
 
-/** The first states of every public rule in `rules`; rules named in `slots` are left open for a reader in code. */
-export function buildNetwork(set: GrammarSet, rules: readonly string[], slots: ReadonlySet<string>): State[] {
-  const build: Build = { set, slots, seen: new Map() };
-  return rules.map((rule) => ruleState(build, rule, { type: 'accept', rule }));
+/** A phrase under way. */
+export interface Thread {
+  readonly rest: Rest;
+  readonly path: Path;
 }
 
-// A rule used twice before the same state is built once.
-function ruleState(build: Build, name: string, next: State): State {
-  if (build.slots.has(name)) return { type: 'slot', rule: name, next };
-  const byNext = build.seen.get(name) ?? new Map<State, State>();
-  build.seen.set(name, byNext);
-  const known = byNext.get(next);
-  if (known !== undefined) return known;
-  const rule = build.set.rules.get(name);
-  const state = rule === undefined ? { type: 'fork' as const, next: [] } : enter(build, rule.expansion, next);
-  byNext.set(next, state);
-  return state;
+/** The loops on the way since the last word: a repeat of something that may be empty would otherwise go round for ever. */
+interface Round {
+  readonly loop: Loop;
+  readonly before: Round | null;
 }
 
-function enter(build: Build, expansion: Expansion, next: State): State {
-  switch (expansion.type) {
-    case 'sequence':
-      return enterFrom(build, expansion.items, 0, next);
-    case 'alternatives':
-      return {
-        type: 'fork',
-        next: expansion.choices
-          .filter(({ weight }) => weight > 0)
-          .map(({ weight, item }) => weigh(weight, enter(build, item, next))),
-      };
-    case 'optional':
-      return { type: 'fork', next: [enter(build, expansion.item, next), next] };
-    case 'repeat': {
-      const loop: State & { type: 'loop' } = { type: 'loop', next: [] };
-      const body = enter(build, expansion.item, loop);
-      loop.next.push(body, next);
-      return expansion.min === 0 ? loop : body;
+/** The phrases of every rule in `rules`; rules named in `slots` are left open for a reader in code. */
+export function buildNetwork(
+  set: GrammarSet,
+  rules: readonly string[],
+  slots: ReadonlySet<string>,
+): Network {
+  const openings = openingsOf(set, slots);
+  const starts = rules.map((name): Rest => ({ type: 'rule', name, next: { type: 'accept', rule: name } }));
+  return { set, slots, openings, starts, vocabulary: vocabularyOf(set, openings) };
+}
+
+function vocabularyOf(set: GrammarSet, { wordsOf }: Openings): ReadonlySet<string> {
+  const words = new Set<string>();
+  const note = (part: Expansion): void => {
+    if (part.type === 'token') for (const word of wordsOf(part)) words.add(word);
+    else if (part.type === 'sequence') part.items.forEach(note);
+    else if (part.type === 'alternatives') for (const { item } of part.choices) note(item);
+    else if (part.type === 'optional' || part.type === 'repeat') note(part.item);
+  };
+  for (const { expansion } of set.rules.values()) note(expansion);
+  return words;
+}
+
+/** The end of a phrase, asked for in place of a word; no word is empty. */
+const END = '';
+
+/** What a walk found: the rule of a phrase that ends, the name of a slot, or the next word, and what comes after it. */
+type Found = (what: string, thread: Thread) => void;
+
+/** The phrases among these that may end here, in the order of the grammar. */
+export const endsOf = (network: Network, threads: readonly Thread[], found: Found): void =>
+  walk(network, threads, END, found);
+
+/** What comes after the slots that may stand here, each with its rule's name, in the order of the grammar. */
+export const afterSlots = (network: Network, threads: readonly Thread[], found: Found): void =>
+  walk(network, threads, SLOT, found);
+
+/** What comes after this word, in the order of the grammar. */
+export const afterWordOf = (
+  network: Network,
+  threads: readonly Thread[],
+  word: string,
+  found: Found,
+): void => walk(network, threads, word, found);
+
+// The likelier a part is to lead nowhere, the earlier it is left: alternatives are looked up by the word.
+function walk({ set, slots, openings }: Network, threads: readonly Thread[], key: string, found: Found) {
+  const go = (rest: Rest, path: Path, round: Round | null): void => {
+    switch (rest.type) {
+      case 'accept':
+        if (key === END) found(rest.rule, { rest, path });
+        break;
+      case 'words':
+        said(rest.words, rest.at, rest.next, path);
+        break;
+      case 'rule':
+        ruled(rest.name, rest.next, path, round);
+        break;
+      case 'items':
+        itemsFrom(rest.items, rest.at, rest.next, path, round);
+        break;
+      case 'loop':
+        if (goneRound(round, rest)) break;
+        enter(rest.item, rest, path, { loop: rest, before: round });
+        go(rest.next, path, { loop: rest, before: round });
     }
-    case 'token':
-      return wordState(expansion.text, next);
-    case 'rule':
-      return ruleState(build, expansion.name, next);
-    case 'tag':
-      return { type: 'tag', text: expansion.text, next };
-    case 'null':
-      return next;
-    case 'void':
-      return { type: 'fork', next: [] };
-  }
+  };
+  const said = (words: readonly string[], at: number, next: Rest, path: Path): void => {
+    if (words[at] !== key) return;
+    const rest: Rest = at + 1 === words.length ? next : { type: 'words', words, at: at + 1, next };
+    found(key, { rest, path });
+  };
+  const ruled = (name: string, next: Rest, path: Path, round: Round | null): void => {
+    if (slots.has(name)) {
+      if (key === SLOT) found(name, { rest: next, path });
+      return;
+    }
+    const rule = set.rules.get(name);
+    if (rule !== undefined) enter(rule.expansion, next, path, round);
+  };
+  const itemsFrom = (
+    items: readonly Expansion[],
+    at: number,
+    next: Rest,
+    path: Path,
+    round: Round | null,
+  ): void => {
+    const item = items[at];
+    if (item === undefined) go(next, path, round);
+    else enter(item, at + 1 === items.length ? next : { type: 'items', items, at: at + 1, next }, path, round);
+  };
+  const enter = (part: Expansion, next: Rest, path: Path, round: Round | null): void => {
+    switch (part.type) {
+      case 'sequence':
+        itemsFrom(part.items, 0, next, path, round);
+        break;
+      case 'alternatives':
+        for (const { weight, item } of openings.choicesFor(part, key))
+          enter(item, next, weighed(path, weight), round);
+        break;
+      case 'optional':
+        enter(part.item, next, path, round);
+        go(next, path, round);
+        break;
+      case 'repeat': {
+        const loop: Loop = { type: 'loop', item: part.item, next };
+        if (part.min === 0) go(loop, path, round);
+        else enter(part.item, loop, path, round);
+        break;
+      }
+      case 'token': {
+        const words = openings.wordsOf(part);
+        if (words.length === 0) go(next, path, round);
+        else said(words, 0, next, path);
+        break;
+      }
+      case 'rule':
+        ruled(part.name, next, path, round);
+        break;
+      case 'tag':
+        go(next, { tag: { text: part.text, before: path.tag }, cost: path.cost }, round);
+        break;
+      case 'null':
+        go(next, path, round);
+    }
+  };
+  for (const { rest, path } of threads) go(rest, path, null);
 }
 
-// All that a grammar holds is some hundred thousand states, and an examination walks a few thousand of them.
-function enterFrom(build: Build, items: readonly Expansion[], at: number, next: State): State {
-  const item = items[at];
-  if (item === undefined) return next;
-  if (at === items.length - 1) return enter(build, item, next);
-  return enter(build, item, {
-    type: 'later',
-    build: () => enterFrom(build, items, at + 1, next),
-    built: null,
-  });
-}
-
-function wordState(text: string, next: State): State {
-  const words = lateContraction(text) ?? splitWord(text).flatMap((piece) => piece.words);
-  return words.reduceRight<State>((after, word) => ({ type: 'word', word, next: after }), next);
+function goneRound(round: Round | null, loop: Loop): boolean {
+  for (let at = round; at !== null; at = at.before) if (at.loop === loop) return true;
+  return false;
 }
 
 // A weight below one makes a phrase less likely than another reading of the same words: it costs its logarithm.
-function weigh(weight: number, state: State): State {
-  return weight >= 1 ? state : { type: 'cost', cost: -Math.log10(weight), next: state };
-}
+const weighed = (path: Path, weight: number): Path =>
+  weight >= 1 ? path : { tag: path.tag, cost: path.cost - Math.log10(weight) };

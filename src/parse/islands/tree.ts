@@ -1,125 +1,73 @@
 // A tree of phrases that grows only along the words that are really said, so reading costs the words and not the grammar.
 
-import { open, type State } from './network.ts';
+import { readTag } from '../tags.ts';
+import type { Tag } from './island.ts';
+import { afterSlots, afterWordOf, endsOf, type Network, type Path, type Thread } from './network.ts';
 
-/** What a path through the grammar has collected: its tags in order (last first) and its cost. */
-interface Path {
-  readonly tag: { readonly text: string; readonly words: number; readonly before: Path['tag'] } | null;
-  readonly cost: number;
-}
-
-interface Thread {
-  readonly state: State & { type: 'word' | 'slot' };
-  readonly path: Path;
-}
-
+/** The end of a phrase, with all that its path through the grammar says. */
 export interface Ending {
+  readonly file: string;
   readonly rule: string;
-  /** each with the number of words and slots that came before it */
-  readonly tags: readonly { readonly text: string; readonly words: number }[];
+  /** in the order spoken */
+  readonly tags: readonly Tag[];
   readonly cost: number;
 }
 
 export interface Branch {
-  readonly depth: number;
+  readonly network: Network;
+  readonly threads: readonly Thread[];
   readonly endings: readonly Ending[];
-  readonly words: ReadonlyMap<string, readonly Thread[]>;
-  readonly slots: ReadonlyMap<string, readonly Thread[]>;
-  readonly grown: Map<string, Branch>;
-  readonly grownSlots: Map<string, Branch>;
-}
-
-/** The loops on the way since the last word: a repeat of something that may be empty would otherwise go round for ever. */
-interface Round {
-  readonly loop: State;
-  readonly before: Round | null;
-}
-
-function goneRound(round: Round | null, loop: State): boolean {
-  for (let at = round; at !== null; at = at.before) if (at.loop === loop) return true;
-  return false;
+  /** null after a word of the grammar that no phrase goes on with here */
+  readonly grown: Map<string, Branch | null>;
+  /** the branches after each slot that may stand here, null before it is known which may */
+  slots: ReadonlyMap<string, Branch> | null;
 }
 
 const NO_PATH: Path = { tag: null, cost: 0 };
 
-/** The tree's root for these first states. */
-export const plantTree = (states: readonly State[]): Branch =>
-  grow(
-    states.map((state) => [state, NO_PATH]),
-    0,
+/** The tree's root for a network. */
+export const plantTree = (network: Network): Branch =>
+  branchOf(
+    network,
+    network.starts.map((rest) => ({ rest, path: NO_PATH })),
   );
 
 /** The branch after one more word, or null where no phrase goes on with it. */
 export function afterWord(branch: Branch, word: string): Branch | null {
   const known = branch.grown.get(word);
   if (known !== undefined) return known;
-  const threads = branch.words.get(word);
-  if (threads === undefined) return null;
-  const next = advance(threads, branch.depth + 1);
+  if (!branch.network.vocabulary.has(word)) return null;
+  const threads: Thread[] = [];
+  afterWordOf(branch.network, branch.threads, word, (_, thread) => threads.push(thread));
+  const next = threads.length === 0 ? null : branchOf(branch.network, threads);
   branch.grown.set(word, next);
   return next;
 }
 
-/** The branch after a slot was filled. */
-export function afterSlot(branch: Branch, slot: string): Branch {
-  const known = branch.grownSlots.get(slot);
-  if (known !== undefined) return known;
-  const next = advance(branch.slots.get(slot) ?? [], branch.depth + 1);
-  branch.grownSlots.set(slot, next);
-  return next;
+/** The branches after each slot that may stand here, by the slot's rule, in the order of the grammar. */
+export function branchesAfterSlots(branch: Branch): ReadonlyMap<string, Branch> {
+  if (branch.slots !== null) return branch.slots;
+  const bySlot = new Map<string, Thread[]>();
+  afterSlots(branch.network, branch.threads, (slot, thread) => {
+    const threads = bySlot.get(slot);
+    if (threads === undefined) bySlot.set(slot, [thread]);
+    else threads.push(thread);
+  });
+  branch.slots = new Map([...bySlot].map(([slot, threads]) => [slot, branchOf(branch.network, threads)]));
+  return branch.slots;
 }
 
-const advance = (threads: readonly Thread[], depth: number): Branch =>
-  grow(
-    threads.map(({ state, path }) => [state.next, path]),
-    depth,
-  );
-
-function grow(starts: readonly (readonly [State, Path])[], depth: number): Branch {
+function branchOf(network: Network, threads: readonly Thread[]): Branch {
   const endings: Ending[] = [];
-  const words = new Map<string, Thread[]>();
-  const slots = new Map<string, Thread[]>();
-  const put = (map: Map<string, Thread[]>, key: string, thread: Thread) => {
-    const list = map.get(key);
-    if (list === undefined) map.set(key, [thread]);
-    else list.push(thread);
-  };
-  const visit = (state: State, path: Path, round: Round | null): void => {
-    switch (state.type) {
-      case 'word':
-        put(words, state.word, { state, path });
-        break;
-      case 'slot':
-        put(slots, state.rule, { state, path });
-        break;
-      case 'accept':
-        endings.push({ rule: state.rule, tags: tagsOf(path), cost: path.cost });
-        break;
-      case 'tag': {
-        const tag = { text: state.text, words: depth, before: path.tag };
-        visit(state.next, { tag, cost: path.cost }, round);
-        break;
-      }
-      case 'cost':
-        visit(state.next, { tag: path.tag, cost: path.cost + state.cost }, round);
-        break;
-      case 'later':
-        visit(open(state), path, round);
-        break;
-      case 'fork':
-        for (const next of state.next) visit(next, path, round);
-        break;
-      case 'loop':
-        if (!goneRound(round, state))
-          for (const next of state.next) visit(next, path, { loop: state, before: round });
-    }
-  };
-  for (const [state, path] of starts) visit(state, path, null);
-  return { depth, endings, words, slots, grown: new Map(), grownSlots: new Map() };
+  endsOf(network, threads, (rule, { path }) => {
+    const file = rule.slice(0, rule.lastIndexOf('.'));
+    endings.push({ file, rule, tags: tagsOf(path), cost: path.cost });
+  });
+  return { network, threads, endings, grown: new Map(), slots: null };
 }
 
-function tagsOf(path: Path): Ending['tags'] {
-  const tags: { text: string; words: number }[] = [];
-  for (let tag = path.tag; tag !== null; tag = tag.before) tags.push({ text: tag.text, words: tag.words });
-  return tags.reverse();
+function tagsOf(path: Path): readonly Tag[] {
+  const texts: string[] = [];
+  for (let tag = path.tag; tag !== null; tag = tag.before) texts.push(tag.text);
+  return texts.reverse().flatMap(readTag);
 }
