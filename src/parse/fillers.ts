@@ -5,6 +5,7 @@ import type { Token } from './token.ts';
 
 /** The tokens without "um" and "er"; a pause that a writer marked after one goes to the word before. */
 export function withoutFillers(root: Branch, tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some(({ word }) => isFiller(root, word))) return tokens;
   const kept: Token[] = [];
   tokens.forEach((token, i) => {
     const [before, next] = [tokens[i - 1]?.word, tokens[i + 1]?.word];

@@ -3,7 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { linkGrammars } from '../../src/jsgf/index.ts';
 import { cover } from '../../src/parse/islands/cover.ts';
-import { SLOTS, wordsOf } from '../../src/parse/islands/match.ts';
+import { SLOTS } from '../../src/parse/islands/fill.ts';
+import { wordsOf } from '../../src/parse/islands/match.ts';
 import { buildNetwork } from '../../src/parse/islands/network.ts';
 import { rootRules } from '../../src/parse/islands/roots.ts';
 import { plantTree } from '../../src/parse/islands/tree.ts';

@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { type Expansion, type GrammarSet, phrasesOf } from '../../src/jsgf/index.ts';
 import { lateContraction } from '../../src/parse/contraction.ts';
 import type { Reader } from '../../src/parse/index.ts';
-import { SLOTS } from '../../src/parse/islands/match.ts';
+import { SLOTS } from '../../src/parse/islands/fill.ts';
 import { rootRules } from '../../src/parse/islands/roots.ts';
 import { tokenise } from '../../src/parse/token.ts';
 import { seeded } from '../seeded.ts';

@@ -3,8 +3,9 @@
 import { readFileSync } from 'node:fs';
 import { linkGrammars } from '../../src/jsgf/index.ts';
 import { cover } from '../../src/parse/islands/cover.ts';
+import { SLOTS } from '../../src/parse/islands/fill.ts';
 import { numberOf, tagOf, tagsOf } from '../../src/parse/islands/island.ts';
-import { SLOTS, wordsOf } from '../../src/parse/islands/match.ts';
+import { wordsOf } from '../../src/parse/islands/match.ts';
 import { buildNetwork } from '../../src/parse/islands/network.ts';
 import { plantTree } from '../../src/parse/islands/tree.ts';
 import { checkTag } from '../../src/parse/tags.ts';

@@ -52,13 +52,15 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
     if (stretch.length > 0) stateExam(talk, stretch);
     stretch = [];
   };
-  const reach = reachIn(itemsOf(talk, pieces), talk.tokens, spanned(pieces).to);
+  // Only what is told is looked up in it; without that it need not be worked out.
+  const isAsked = pieces.some(({ role }) => role === 'history' || role === 'limbs');
+  const reach = isAsked ? reachIn(itemsOf(talk, pieces), talk.tokens, spanned(pieces).to) : null;
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
     if (piece === undefined) continue;
     if (isComingOff(pieces, i)) stretch.push({ ...piece, role: 'unknown' });
     else if (piece.role === 'history') {
-      const end = stateHistory(talk, pieces, i, isDenied(talk, pieces, i, reach));
+      const end = stateHistory(talk, pieces, i, reach !== null && isDenied(talk, pieces, i, reach));
       flush();
       while ((pieces[i + 1]?.from ?? end) < end) i++;
     } else if (piece.role === 'vital' && (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces)))

@@ -1,8 +1,9 @@
 // The best cover of an utterance by islands: long phrases before short ones, likely before unlikely, none overlapping.
 
 import type { Token } from '../token.ts';
+import { fillsOf } from './fill.ts';
 import type { Island } from './island.ts';
-import { type Fills, islandsAt } from './match.ts';
+import { islandsAt } from './match.ts';
 import type { Branch } from './tree.ts';
 
 /** Islands over exactly the same words, most likely first: the composer takes the one that makes sense there. */
@@ -22,27 +23,35 @@ const ACROSS = 1;
 
 const worth = (island: Island): number => WORD * (island.to - island.from) - EACH - COST * island.cost;
 
+const likelyFirst = (a: Island, b: Island): number => worth(b) - worth(a);
+
 /** The elements in the order spoken; words between them are known to no phrase. Linear in the number of words. */
 export function cover(root: Branch, tokens: readonly Token[], words: readonly string[]): readonly Element[] {
   const size = tokens.length;
-  const best: { score: number; by: readonly Island[] | null }[] = Array.from({ length: size + 1 }, () => ({
-    score: -1,
-    by: null,
-  }));
-  best[0] = { score: 0, by: null };
-  const fills: Fills = new Map();
-  const reach = (to: number, score: number, by: readonly Island[] | null): void => {
-    const there = best[to];
+  const scores: number[] = [0];
+  const by: (readonly Island[] | null)[] = [null];
+  for (let at = 1; at <= size; at++) {
+    scores.push(-1);
+    by.push(null);
+  }
+  const fills = fillsOf(tokens, words);
+  const reach = (to: number, score: number, group: readonly Island[] | null): void => {
     // Of equal covers the one whose longer phrase comes first is kept: "does your | left knee".
-    if (there !== undefined && score >= there.score) best[to] = { score, by };
+    if (score < (scores[to] ?? score + 1)) return;
+    scores[to] = score;
+    by[to] = group;
   };
   for (let at = 0; at < size; at++) {
-    const score = best[at]?.score ?? 0;
+    const score = scores[at] ?? 0;
     reach(at + 1, score, null);
-    for (const [to, group] of byEnd(islandsAt(root, tokens, words, at, fills)))
-      reach(to, score + Math.max(...group.map(worth)) - (isAcross(tokens, at, to) ? ACROSS : 0), group);
+    for (const group of byEnd(islandsAt(root, tokens, words, at, fills))) {
+      const [best] = group;
+      if (best === undefined) continue;
+      const across = isAcross(tokens, at, best.to) ? ACROSS : 0;
+      reach(best.to, score + worth(best) - across, group);
+    }
   }
-  return trace(best);
+  return trace(by);
 }
 
 function isAcross(tokens: readonly Token[], from: number, to: number): boolean {
@@ -50,22 +59,23 @@ function isAcross(tokens: readonly Token[], from: number, to: number): boolean {
   return false;
 }
 
-function byEnd(islands: readonly Island[]): ReadonlyMap<number, readonly Island[]> {
-  const groups = new Map<number, Island[]>();
+/** The islands that end at the same word together, the likely ones first. */
+function byEnd(islands: readonly Island[]): readonly (readonly Island[])[] {
+  const groups: Island[][] = [];
   for (const island of islands) {
     if (island.to <= island.from) continue;
-    const group = groups.get(island.to);
-    if (group === undefined) groups.set(island.to, [island]);
+    const group = groups.find(([one]) => one?.to === island.to);
+    if (group === undefined) groups.push([island]);
     else group.push(island);
   }
-  for (const group of groups.values()) group.sort((a, b) => worth(b) - worth(a));
+  for (const group of groups) if (group.length > 1) group.sort(likelyFirst);
   return groups;
 }
 
-function trace(best: readonly { by: readonly Island[] | null }[]): readonly Element[] {
+function trace(by: readonly (readonly Island[] | null)[]): readonly Element[] {
   const elements: Element[] = [];
-  for (let at = best.length - 1; at > 0; ) {
-    const islands = best[at]?.by ?? null;
+  for (let at = by.length - 1; at > 0; ) {
+    const islands = by[at] ?? null;
     const from = islands?.[0]?.from ?? at - 1;
     if (islands !== null) elements.push({ from, to: at, islands });
     at = from;

@@ -51,11 +51,7 @@ interface Round {
 }
 
 /** The phrases of every rule in `rules`; rules named in `slots` are left open for a reader in code. */
-export function buildNetwork(
-  set: GrammarSet,
-  rules: readonly string[],
-  slots: ReadonlySet<string>,
-): Network {
+export function buildNetwork(set: GrammarSet, rules: readonly string[], slots: ReadonlySet<string>): Network {
   const openings = openingsOf(set, slots);
   const starts = rules.map((name): Rest => ({ type: 'rule', name, next: { type: 'accept', rule: name } }));
   return { set, slots, openings, starts, vocabulary: vocabularyOf(set, openings) };
@@ -88,12 +84,8 @@ export const afterSlots = (network: Network, threads: readonly Thread[], found: 
   walk(network, threads, SLOT, found);
 
 /** What comes after this word, in the order of the grammar. */
-export const afterWordOf = (
-  network: Network,
-  threads: readonly Thread[],
-  word: string,
-  found: Found,
-): void => walk(network, threads, word, found);
+export const afterWordOf = (network: Network, threads: readonly Thread[], word: string, found: Found): void =>
+  walk(network, threads, word, found);
 
 // The likelier a part is to lead nowhere, the earlier it is left: alternatives are looked up by the word.
 function walk({ set, slots, openings }: Network, threads: readonly Thread[], key: string, found: Found) {
@@ -139,7 +131,8 @@ function walk({ set, slots, openings }: Network, threads: readonly Thread[], key
   ): void => {
     const item = items[at];
     if (item === undefined) go(next, path, round);
-    else enter(item, at + 1 === items.length ? next : { type: 'items', items, at: at + 1, next }, path, round);
+    else
+      enter(item, at + 1 === items.length ? next : { type: 'items', items, at: at + 1, next }, path, round);
   };
   const enter = (part: Expansion, next: Rest, path: Path, round: Round | null): void => {
     switch (part.type) {

@@ -49,7 +49,18 @@ const scaled = (
     .filter((head) => words[head.end] === scale)
     .map((head) => ({ end: head.end + 1, value: head.value * by, loose: head.loose }));
 
+/** True where a word stands among the `within` words from `start` on. */
+function stands(words: readonly string[], word: string, start: number, within: number): boolean {
+  for (let at = start; at < start + within; at++) if (words[at] === word) return true;
+  return false;
+}
+
+// "ninety nine hundred", "nine hundred and ninety nine thousand": further off no scale belongs to what begins here.
+const TO_HUNDRED = 3;
+const TO_THOUSAND = 6;
+
 function hundreds(words: readonly string[], start: number, loose: boolean): readonly Piece[] {
+  if (!stands(words, 'hundred', start, TO_HUNDRED)) return [];
   return scaled(words, heads(words, start, 'hundred', loose), 'hundred', 100).flatMap((base) =>
     withTail(words, base, (at) => belowHundred(words, at, loose)),
   );
@@ -64,6 +75,7 @@ function belowThousand(words: readonly string[], start: number, loose: boolean):
 }
 
 function thousands(words: readonly string[], start: number, loose: boolean): readonly Piece[] {
+  if (!stands(words, 'thousand', start, TO_THOUSAND)) return [];
   const before = [...heads(words, start, 'thousand', loose), ...belowThousand(words, start, loose)];
   return scaled(words, before, 'thousand', 1000).flatMap((base) =>
     withTail(words, base, (at) => belowThousand(words, at, loose)),

@@ -17,6 +17,9 @@ function digitAt(words: readonly string[], at: number, loose: boolean): Digit | 
   return numeral?.size === 'digit' ? numeral : null;
 }
 
+/** True for a word that is one digit, "oh" among them. */
+export const isDigit = (words: readonly string[], at: number): boolean => digitAt(words, at, false) !== null;
+
 // "four o clock" is no forty and "oh" alone no zero: it needs a digit, a point or another "oh" beside it.
 function ohStands(words: readonly string[], at: number, loose: boolean): boolean {
   if (isPoint(words[at + 1]) || isOh(words[at - 1])) return true;
@@ -24,12 +27,17 @@ function ohStands(words: readonly string[], at: number, loose: boolean): boolean
 }
 
 /** The runs of two digits and more that begin at `start`, and the single "oh" before a point; shortest first. */
-export function digitRuns(words: readonly string[], start: number, loose: boolean): readonly Piece[] {
+export function digitRuns(
+  words: readonly string[],
+  start: number,
+  loose: boolean,
+  longest = LONGEST_RUN,
+): readonly Piece[] {
   const runs: Piece[] = [];
   let digits = '';
   let anyLoose = false;
   let onlyOh = true;
-  for (let at = start; at < start + LONGEST_RUN; at++) {
+  for (let at = start; at < start + longest; at++) {
     const digit = digitAt(words, at, loose);
     if (digit === null) break;
     const oh = isOh(words[at]);

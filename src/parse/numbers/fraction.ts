@@ -18,13 +18,17 @@ const SAID: readonly (readonly [words: readonly string[], value: number])[] = [
   [['2', 'thirds'], 2 / 3],
 ];
 
+const FIRST: ReadonlySet<string> = new Set(SAID.map(([[first = '']]) => first));
+
 const startsWith = (words: readonly string[], start: number, said: readonly string[]): boolean =>
   said.every((word, i) => words[start + i] === word);
 
 function partAt(words: readonly string[], start: number): Part | null {
   const first = words[start];
   const one = isArticle(first) || first === 'one' || first === '1';
-  const found = SAID.find(([said]) => startsWith(words, one ? start + 1 : start, said));
+  const at = one ? start + 1 : start;
+  if (!FIRST.has(words[at] ?? '')) return null;
+  const found = SAID.find(([said]) => startsWith(words, at, said));
   if (found === undefined) return null;
   const [said, value] = found;
   if (one && said.length > 1) return null;

@@ -6,9 +6,11 @@ import { digitRuns } from './digits.ts';
 import { figures } from './figures.ts';
 import { counts, fractions, mixed } from './fraction.ts';
 import { asWhole, type NumberReading, type Piece, type ReadOptions } from './reading.ts';
-import { isArticle, isDenominator, isDozen, isScale } from './words.ts';
+import { isArticle, isDenominator, isDozen, isScale, mayBegin } from './words.ts';
 
+export { isDigit } from './digits.ts';
 export type { NumberReading, ReadOptions } from './reading.ts';
+export { isFigure, mayBegin, mayBeLoose } from './words.ts';
 
 /** What a whole number becomes with the words after it; these bind, so that "ninety eight point six" is never 98. */
 function completed(words: readonly string[], whole: Piece, loose: boolean): readonly NumberReading[] {
@@ -23,14 +25,10 @@ function completed(words: readonly string[], whole: Piece, loose: boolean): read
 }
 
 function inOrder(readings: readonly NumberReading[]): readonly NumberReading[] {
+  if (readings.length < 2) return readings;
   const sorted = [...readings].sort((a, b) => b.end - a.end || Number(a.loose) - Number(b.loose));
-  const seen = new Set<string>();
-  return sorted.filter((reading) => {
-    const key = `${reading.end} ${reading.value}`;
-    const isNew = !seen.has(key);
-    seen.add(key);
-    return isNew;
-  });
+  const isSame = (a: NumberReading, b: NumberReading): boolean => a.end === b.end && a.value === b.value;
+  return sorted.filter((one, i) => sorted.findIndex((other) => isSame(one, other)) === i);
 }
 
 /**
@@ -47,6 +45,7 @@ export function readNumbers(
   options: ReadOptions = {},
 ): readonly NumberReading[] {
   const loose = options.loose ?? false;
+  if (!mayBegin(words[start], loose)) return [];
   const figure = figures(words, start);
   const wholes: readonly Piece[] = [
     ...(figure?.kind === 'whole' ? [figure] : []),
@@ -75,10 +74,11 @@ export function readNumbers(
  * does not matter here: "oh six hundred" begins with one.
  */
 export function readTwoDigits(words: readonly string[], start: number): readonly NumberReading[] {
+  if (!mayBegin(words[start], false)) return [];
   const padded = figures(words, start);
   return inOrder([
     ...belowHundred(words, start, false).map(asWhole),
-    ...digitRuns(words, start, false)
+    ...digitRuns(words, start, false, 2)
       .filter((run) => run.digits?.length === 2)
       .map(asWhole),
     ...(padded?.digits?.length === 2 ? [padded] : []),

@@ -74,30 +74,75 @@ const DETERMINERS = new Set([
 
 const OH = new Set(['oh', 'o']);
 
-const entryOf = (table: Readonly<Record<string, number>>, word: string): number | null =>
-  Object.hasOwn(table, word) ? (table[word] ?? null) : null;
+const numerals = (
+  size: Numeral['size'],
+  table: Readonly<Record<string, number>>,
+  loose = false,
+): readonly (readonly [string, Numeral])[] =>
+  Object.entries(table).map(([word, value]) => [word, { size, value, loose }]);
 
-function plainNumeral(word: string): Numeral | null {
-  const digit = /^\d$/.test(word) ? Number(word) : entryOf(DIGITS, word);
-  if (digit !== null) return { size: 'digit', value: digit, loose: false };
-  const pair = /^[1-9]\d$/.test(word) ? Number(word) : entryOf(PAIRS, word);
-  if (pair !== null) return { size: 'pair', value: pair, loose: false };
-  const tens = entryOf(TENS, word);
-  return tens === null ? null : { size: 'tens', value: tens, loose: false };
+const FIGURES: readonly (readonly [string, Numeral])[] = Array.from({ length: 100 }, (_, value) => [
+  String(value),
+  { size: value < 10 ? 'digit' : 'pair', value, loose: false },
+]);
+
+const NUMERALS: ReadonlyMap<string, Numeral> = new Map([
+  ...numerals('tens', TENS),
+  ...numerals('pair', PAIRS),
+  ...numerals('digit', DIGITS),
+  ...FIGURES,
+]);
+
+const LOOSE: ReadonlyMap<string, Numeral> = new Map(numerals('digit', HOMOPHONES, true));
+
+// What else a number may begin with, and what may stand within one.
+const BEGINNING: ReadonlySet<string> = new Set(
+  'a an oh o point hundred thousand dozen dozens half quarter couple'.split(' '),
+);
+const WITHIN: ReadonlySet<string> = new Set('and of decimal quarters thirds'.split(' '));
+
+const ZERO = '0'.charCodeAt(0);
+
+/** True for a word that begins with a figure. */
+export const isFigure = (word: string): boolean => {
+  const first = word.charCodeAt(0) - ZERO;
+  return first >= 0 && first <= 9;
+};
+
+/** False where no number can begin with this word; homophones count only where `loose`. A cheap test before the reading. */
+export const mayBegin = (word: string | undefined, loose: boolean): boolean =>
+  word !== undefined &&
+  (NUMERALS.has(word) ||
+    BEGINNING.has(word) ||
+    isFigure(word) ||
+    word.startsWith('.') ||
+    (loose && LOOSE.has(word)));
+
+// The longest number that is said in words takes fewer than these.
+const LONGEST = 32;
+
+/** True where a word that only sounds like a number, or an article, may stand in a number that begins at `start`. */
+export function mayBeLoose(words: readonly string[], start: number): boolean {
+  for (let at = start; at < start + LONGEST; at++) {
+    const word = words[at];
+    if (word === undefined) return false;
+    if (LOOSE.has(word) || isArticle(word) || isOh(word)) return true;
+    if (!mayBegin(word, false) && !WITHIN.has(word)) return false;
+  }
+  return false;
 }
 
 /** The number that the word at `at` is by itself, or null; homophones count only where `loose`. "oh" is in `isOh`. */
 export function numeralAt(words: readonly string[], at: number, loose: boolean): Numeral | null {
   const word = words[at];
   if (word === undefined) return null;
-  const plain = plainNumeral(word);
+  const plain = NUMERALS.get(word) ?? null;
   if (plain !== null || !loose) return plain;
-  const value = entryOf(HOMOPHONES, word);
-  if (value === null) return null;
+  const homophone = LOOSE.get(word) ?? null;
+  if (homophone === null) return null;
   const next = words[at + 1] ?? '';
-  if (JOINING.has(word) && (plainNumeral(next) !== null || /^\d/.test(next) || DETERMINERS.has(next)))
-    return null;
-  return { size: 'digit', value, loose: true };
+  if (JOINING.has(word) && (NUMERALS.has(next) || isFigure(next) || DETERMINERS.has(next))) return null;
+  return homophone;
 }
 
 /** True for the letter as it is said for nought; also an exclamation, so it counts only among digits. */

@@ -62,7 +62,16 @@ function restAt(words: readonly string[], first: Span): Span | null {
   return part === undefined ? null : { ...first, end: part.end, seconds: part.value * first.unit };
 }
 
+// Two spans of time with the longest numbers in them take fewer words than these.
+const FAR = 64;
+
+function isAgoNear(words: readonly string[], start: number): boolean {
+  for (let at = start; at < start + FAR && at < words.length; at++) if (words[at] === 'ago') return true;
+  return false;
+}
+
 function agoAt(words: readonly string[], start: number): TimeReading | null {
+  if (!isAgoNear(words, start)) return null;
   const first = spanAt(words, start);
   if (first === null) return null;
   const rest = restAt(words, first);

@@ -4,6 +4,7 @@ import { agoTimes } from './ago.ts';
 import { clockTimes } from './clock.ts';
 import { pastToTimes } from './past-to.ts';
 import type { SpokenTime, TimeReading } from './spoken-time.ts';
+import { saidAt } from './suffix.ts';
 
 const ABOUT: readonly (readonly string[])[] = [
   ['just', 'over'],
@@ -23,6 +24,8 @@ const ABOUT: readonly (readonly string[])[] = [
   ['some'],
 ];
 
+const ABOUT_BEGINS: ReadonlySet<string> = new Set(ABOUT.map(([first = '']) => first));
+
 const roughly = (time: SpokenTime): SpokenTime => (time.kind === 'now' ? time : { ...time, about: true });
 
 /**
@@ -30,10 +33,13 @@ const roughly = (time: SpokenTime): SpokenTime => (time.kind === 'now' ? time : 
  * "one twenty" is a time here and a number in `readNumbers`, and only that word tells which.
  */
 export function readTimes(words: readonly string[], start: number): readonly TimeReading[] {
-  const about = ABOUT.find((said) => said.every((word, i) => words[start + i] === word));
+  const about = ABOUT_BEGINS.has(words[start] ?? '')
+    ? ABOUT.find((said) => saidAt(words, start, said))
+    : undefined;
   const at = start + (about?.length ?? 0);
   const found: TimeReading[] = [...clockTimes(words, at), ...pastToTimes(words, at), ...agoTimes(words, at)];
   const times = about === undefined ? found : found.map(({ end, time }) => ({ end, time: roughly(time) }));
+  if (times.length < 2) return times;
   const ends = new Set<number>();
   return times
     .toSorted((a, b) => b.end - a.end)

@@ -20,6 +20,8 @@ const HALVES: readonly (readonly [said: readonly string[], half: DayHalf])[] = [
   [['tonight'], 'night'],
 ];
 
+const HALF_BEGINS: ReadonlySet<string> = new Set(HALVES.map(([[first = '']]) => first));
+
 // "one twenty over eighty", "five to ten minutes", "twenty thirty minutes ago": measurements, not times of day.
 const MEASURES = new Set(
   `over percent point per beats degrees ago
@@ -30,8 +32,10 @@ const MEASURES = new Set(
 );
 
 /** True where the words `said` stand at `at`. */
-export const saidAt = (words: readonly string[], at: number, said: readonly string[]): boolean =>
-  said.every((word, i) => words[at + i] === word);
+export function saidAt(words: readonly string[], at: number, said: readonly string[]): boolean {
+  for (let i = 0; i < said.length; i++) if (words[at + i] !== said[i]) return false;
+  return true;
+}
 
 /** True where the word at `at` makes the numbers before it a measurement and no time of day. */
 export const isMeasured = (words: readonly string[], at: number): boolean => MEASURES.has(words[at] ?? '');
@@ -51,6 +55,7 @@ const nightHalf = (hour: number): 'am' | 'pm' => (hour === 12 || hour < 5 ? 'am'
 
 /** The clock time with its half of the day, where that is said and can be true; the reading as it was otherwise. */
 export function withDayHalf(words: readonly string[], reading: ClockReading): ClockReading {
+  if (!HALF_BEGINS.has(words[reading.end] ?? '')) return reading;
   const found = HALVES.find(([said]) => saidAt(words, reading.end, said));
   if (found === undefined) return reading;
   const [said, named] = found;

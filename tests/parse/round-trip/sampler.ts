@@ -7,7 +7,7 @@ import {
   type Rule,
   sampleRule,
 } from '../../../src/jsgf/index.ts';
-import { NUMBER_SLOT, TIME_SLOT } from '../../../src/parse/islands/match.ts';
+import { NUMBER_SLOT, TIME_SLOT } from '../../../src/parse/islands/fill.ts';
 import { checkTag, readTag } from '../../../src/parse/tags.ts';
 import { grammarFiles } from '../../../src/replay/grammar-files.ts';
 import type { Chance } from '../../seeded.ts';
