@@ -4,6 +4,8 @@ export interface Row {
   readonly what: string;
   /** median of the runs, milliseconds on this machine at this moment */
   readonly medianMs: number;
+  /** where the row measures something else: the figure is then in this unit */
+  readonly unit?: 'ms' | 'MB';
   /** times what the table compares with; 1 for that itself */
   readonly ratio: number;
 }

@@ -2,10 +2,10 @@
 
 import type { Bench, Row } from './bench.ts';
 
-const cells = ({ what, ratio, medianMs }: Row): readonly string[] => [
+const cells = ({ what, ratio, medianMs, unit = 'ms' }: Row): readonly string[] => [
   what,
   `${ratio.toFixed(2)} x`,
-  `${medianMs.toFixed(3)} ms`,
+  `${medianMs.toFixed(3)} ${unit}`,
 ];
 
 /** The title, the method, and a line for each row. */
