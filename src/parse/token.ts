@@ -24,8 +24,39 @@ interface Term {
 
 // Tier one of compromise leaves these joined, since "he's" may be "he has"; for the grammar "is" serves both.
 const PRONOUN_IS = /^(he|she|it|that|there|what|who|where|here|how|everything|nothing)['’]s$/i;
+// Words of plain letters or figures with nothing but commas between them, as a recogniser gives them.
+const PLAIN = /^(?:[a-z]+|[0-9]{1,4})(?:,? (?:[a-z]+|[0-9]{1,4}))*$/i;
+const PLAIN_WORD = /[a-z]+|[0-9]+/gi;
+// Contractions that compromise knows without their apostrophe ("im", "gonna").
+const JOINED: ReadonlySet<string> = new Set(
+  (nlp.model() as { one: { contractions: readonly { word?: string }[] } }).one.contractions.flatMap(
+    ({ word }) => word ?? [],
+  ),
+);
+
 /** The tokens of a text, contractions expanded and joined figures parted; never throws. */
 export function tokenise(text: string): readonly Token[] {
+  return plainTokens(text) ?? tokensOf(text);
+}
+
+/** The tokens of a text of plain words, for which compromise has nothing to find out; null for any other text. */
+function plainTokens(text: string): readonly Token[] | null {
+  if (!PLAIN.test(text)) return null;
+  const tokens: Token[] = [];
+  for (const { 0: written, index: from } of text.matchAll(PLAIN_WORD)) {
+    const word = written.toLowerCase();
+    if (JOINED.has(word)) return null;
+    const to = from + written.length;
+    const words = lateContraction(word) ?? [word];
+    for (const [at, one] of words.entries()) {
+      const isPaused = at === words.length - 1 && text[to] === ',';
+      tokens.push({ word: one, from, to, pause: isPaused ? 'pause' : '' });
+    }
+  }
+  return tokens;
+}
+
+function tokensOf(text: string): readonly Token[] {
   const tokens: { word: string; from: number; to: number; pause: Pause }[] = [];
   let at = 0;
   let owner = { from: 0, to: 0 };
