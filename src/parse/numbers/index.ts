@@ -10,7 +10,7 @@ import { isArticle, isDenominator, isDozen, isScale, mayBegin } from './words.ts
 
 export { isDigit } from './digits.ts';
 export type { NumberReading, ReadOptions } from './reading.ts';
-export { isFigure, mayBegin, mayBeLoose } from './words.ts';
+export { isFigure, mayBegin, mayBeLoose, pastNumberWords } from './words.ts';
 
 /** What a whole number becomes with the words after it; these bind, so that "ninety eight point six" is never 98. */
 function completed(words: readonly string[], whole: Piece, loose: boolean): readonly NumberReading[] {

@@ -118,8 +118,18 @@ export const mayBegin = (word: string | undefined, loose: boolean): boolean =>
     word.startsWith('.') ||
     (loose && LOOSE.has(word)));
 
+/** False where no number goes on with this word, homophones and articles counted in. */
+const mayStand = (word: string): boolean => WITHIN.has(word) || mayBegin(word, true);
+
 // The longest number that is said in words takes fewer than these.
-const LONGEST = 32;
+const LONGEST = 28;
+
+/** The place of the first word from `start` on that can stand in no number. */
+export function pastNumberWords(words: readonly string[], start: number): number {
+  let at = start;
+  while (at < start + LONGEST && mayStand(words[at] ?? '')) at++;
+  return at;
+}
 
 /** True where a word that only sounds like a number, or an article, may stand in a number that begins at `start`. */
 export function mayBeLoose(words: readonly string[], start: number): boolean {
@@ -127,7 +137,7 @@ export function mayBeLoose(words: readonly string[], start: number): boolean {
     const word = words[at];
     if (word === undefined) return false;
     if (LOOSE.has(word) || isArticle(word) || isOh(word)) return true;
-    if (!mayBegin(word, false) && !WITHIN.has(word)) return false;
+    if (!mayStand(word)) return false;
   }
   return false;
 }

@@ -1,6 +1,6 @@
 // Times said by how long ago they were: "ten minutes ago", "about an hour and a half ago", "just now".
 
-import { readNumbers } from '../numbers/index.ts';
+import { pastNumberWords, readNumbers } from '../numbers/index.ts';
 import { UNIT_TABLE } from '../units.ts';
 import type { TimeReading } from './spoken-time.ts';
 import { saidAt } from './suffix.ts';
@@ -41,6 +41,8 @@ const unitAt = (words: readonly string[], at: number): number | null => {
 
 // A unit and "ago" around it leave no doubt that a number is meant, so homophones and "a" count here.
 function spanAt(words: readonly string[], start: number): Span | null {
+  // No unit is a word of a number, so it can only stand where those end; the reading itself costs more.
+  if (unitAt(words, pastNumberWords(words, start)) === null) return null;
   for (const { end, value } of readNumbers(words, start, { loose: true })) {
     const unit = unitAt(words, end);
     if (unit === null) continue;
@@ -62,16 +64,7 @@ function restAt(words: readonly string[], first: Span): Span | null {
   return part === undefined ? null : { ...first, end: part.end, seconds: part.value * first.unit };
 }
 
-// Two spans of time with the longest numbers in them take fewer words than these.
-const FAR = 64;
-
-function isAgoNear(words: readonly string[], start: number): boolean {
-  for (let at = start; at < start + FAR && at < words.length; at++) if (words[at] === 'ago') return true;
-  return false;
-}
-
 function agoAt(words: readonly string[], start: number): TimeReading | null {
-  if (!isAgoNear(words, start)) return null;
   const first = spanAt(words, start);
   if (first === null) return null;
   const rest = restAt(words, first);
