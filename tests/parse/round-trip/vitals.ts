@@ -157,7 +157,9 @@ function measured(sampler: Sampler, vital: string): Sentence {
     return { rule, lines: [vital === 'pulse' ? `${phrase.text}, ${rate}` : phrase.text], wants: named };
   }
   const value = withoutNaN(valueFor(vital, phrase));
-  return { rule, lines: [phrase.text], wants: [stating({ kind: 'vital', vital, value })] };
+  // "Ninety seven on fifteen litres" is a saturation only behind another one.
+  const before = phrase.tag('follows') === null ? '' : 'sats ninety one, ';
+  return { rule, lines: [`${before}${phrase.text}`], wants: [stating({ kind: 'vital', vital, value })] };
 }
 
 // Two numbers that contradict each other, or one that no patient has.
@@ -183,6 +185,7 @@ function impossible(sampler: Sampler): Sentence {
     });
     const counted = phrase.tags('num').includes('count');
     if (!phrase.tags('num').includes(name) || counted || phrase.tag('unit') === 'mmol') continue;
+    if (phrase.tag('follows') !== null) continue;
     return {
       rule: `vitals.${vital} impossible`,
       lines: [phrase.text],
