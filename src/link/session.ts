@@ -58,6 +58,8 @@ const WINDOW = 64;
 const ASK_WITHIN = 6_000;
 /** Before the post is asked again that has not said a word yet, ms. */
 const SOON = 1_000;
+// How much earlier a word may be that was overtaken, ms; a post whose clock was set back by more is believed.
+const OVERTAKEN = 10_000;
 
 export interface Session {
   /** all events of one record that are on this phone's disk; those known already are passed over */
@@ -222,6 +224,8 @@ export async function startSession(parts: SessionParts): Promise<Session> {
       return changed();
     }
     troubles.delete('word');
+    // Two words may overtake each other on their way: the earlier one knows less, and would have things sent again.
+    if (word !== null && read.clock < word.clock && word.clock - read.clock < OVERTAKEN) return changed();
     word = read;
     wordAt = clock();
     if (read.install !== install) problem = 'code-in-use';

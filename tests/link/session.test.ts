@@ -30,17 +30,17 @@ async function scene(ledger: Ledger = createMemoryLedger('install')) {
   const post = server.line();
   const line = server.line();
   const came: Message[] = [];
-  const word = async () => {
-    const hashes = await Promise.all(came.map(hashOf));
+  const word = async (clock = 0, upTo = came.length) => {
+    const hashes = await Promise.all(came.slice(0, upTo).map(hashOf));
     return seal(key, wordSubject(INCIDENT, DEVICE), {
       v: 1,
       install: 'install',
-      upTo: came.length,
+      upTo,
       hash: hashes.at(-1) ?? (await chainOf(INCIDENT, DEVICE)),
       beyond: [],
       spoiled: [],
       troubles: [],
-      clock: 0,
+      clock,
       questions: [],
       passed: [],
       mates: [],
@@ -67,7 +67,9 @@ async function scene(ledger: Ledger = createMemoryLedger('install')) {
       clock: Date.now,
       pace: { hello: 100, patience: 500, again: 50 },
     });
-  return { server, line, came, begin };
+  const tell = async (clock: number, upTo: number) =>
+    post.tell(wordSubject(INCIDENT, DEVICE), await word(clock, upTo));
+  return { server, line, came, begin, tell };
 }
 
 describe('a session', () => {
@@ -84,6 +86,25 @@ describe('a session', () => {
       expect(message.before).toBe(before);
       before = await hashOf(message);
     }
+    await session.end();
+  });
+
+  it('believes no word of the post that a later one overtook, and believes a post whose clock was set back', async () => {
+    const { came, begin, tell } = await scene();
+    const session = await begin();
+    session.offer(FACTS, events(5));
+    await expect.poll(() => session.state().tally).toMatchObject({ made: 5, atPost: 5 });
+    const atPost: number[] = [];
+    session.watch(({ tally }) => atPost.push(tally.atPost));
+    await tell(5_000, 5);
+    await expect.poll(() => session.state().word?.clock).toBe(5_000);
+    await tell(4_000, 2);
+    await tell(5_001, 5);
+    await expect.poll(() => session.state().word?.clock).toBe(5_001);
+    expect(atPost.every((count) => count === 5)).toBe(true);
+    expect(came).toHaveLength(5);
+    await tell(-20_000, 2);
+    await expect.poll(() => atPost.includes(2)).toBe(true);
     await session.end();
   });
 
