@@ -1,17 +1,20 @@
 // Where words that could ask do ask, and where they only look so: "does not hurt", "the pulse is there", "any".
 
-import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseAfter } from '../span.ts';
 import type { Token } from '../token.ts';
 import type { Draft } from './draft.ts';
 import { become, begin, type Place, type Turn } from './place.ts';
 
-// "The sternum does not hurt": a bare "does" asks only where a clause begins.
+// "The sternum does not hurt": a bare "does" asks only where a clause begins, and an "any" also behind a place ("neck, any pain").
 export function bareAsking({ piece, full, draft }: Place): 'stay' | null {
-  const bare =
-    piece.role === 'asking' && piece.weak && piece.to - piece.from === 1 && !isSmall(piece, 'article');
-  return bare && full && draft.mood === 'statement' ? 'stay' : null;
+  const bare = piece.role === 'asking' && piece.weak && piece.to - piece.from === 1;
+  const behindPlace =
+    isSmall(piece, 'article') && draft.pieces.every(({ role, weak }) => PLACES.has(role) || weak);
+  return bare && !behindPlace && full && draft.mood === 'statement' ? 'stay' : null;
 }
+
+const PLACES: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'intention']);
 
 // "Where's that coming from, two centimetre cut over the ear": nobody asks after a thing that was measured.
 export function measured({ piece, tokens, draft }: Place): Turn | null {

@@ -37,7 +37,7 @@ export function noteLeftovers(talk: Talk): void {
       ...barePredicate(talk, clause),
       ...bareMood(clause),
     ]);
-    const owed = clause.pieces.filter((piece) => kept.has(piece));
+    const owed = clause.pieces.filter((piece) => kept.has(piece) || isRunOn(clause));
     if (owed.length === 0 || !keeps(clause, owed)) continue;
     const gave = clause.pieces.some(
       (piece) => !owed.includes(piece) && SUBSTANCE.has(piece.role) && isPlaced(talk, piece),
@@ -54,6 +54,14 @@ export function noteLeftovers(talk: Talk): void {
     } else left.push({ span, whole: !gave, clause });
   }
   for (const { span } of left) note(talk, span);
+}
+
+// Nobody asks for so long in one breath: something may have been told on the way.
+const LONGEST_QUESTION = 20;
+
+function isRunOn({ mood, pieces }: Clause): boolean {
+  const { from, to } = spanned(pieces);
+  return mood === 'question' && to - from > LONGEST_QUESTION;
 }
 
 // "Left foot, sensation but no movement": of the sensation nobody said how it is, and no entry tells of it.

@@ -19,6 +19,15 @@ describe('a question', () => {
     expect(read(talk)).toEqual(expected);
   });
 
+  it('that runs on for longer than anybody asks is kept in words', () => {
+    const talk =
+      'does the left wrist and the right knee and the left shin and the back of the neck and the other bits look swollen to anybody';
+    expect(read(talk, 'note')).toEqual([`note: ${talk}`]);
+    expect(
+      read('does your left hip or your left knee hurt at all when I press it like this', 'note'),
+    ).toEqual([]);
+  });
+
   it('gives way to what is stated after it', () => {
     expect(said('does the right elbow hurt? the left wrist is bruised')).toEqual(['contusion left wrist']);
     expect(said("where's that coming from, two centimetre cut over the right ear")).toEqual([
