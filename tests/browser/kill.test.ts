@@ -8,7 +8,7 @@ import { seeded } from '../seeded.ts';
 import { createProfile, type Profile } from './profile.ts';
 import { ready } from './visit.ts';
 
-const ROUNDS = Number(process.env.ROUNDS ?? 20);
+const ROUNDS = Number(process.env.ROUNDS ?? 8);
 
 let profile: Profile | null = null;
 afterEach(() => profile?.remove());
