@@ -2,7 +2,7 @@
 
 import type { Token } from '../token.ts';
 import { fillsOf } from './fill.ts';
-import type { Island } from './island.ts';
+import { hasTag, type Island } from './island.ts';
 import { islandsAt } from './match.ts';
 import type { Branch } from './tree.ts';
 
@@ -47,8 +47,10 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
     for (const group of byEnd(islandsAt(root, tokens, words, at, fills))) {
       const [best] = group;
       if (best === undefined) continue;
-      const across = isAcross(tokens, at, best.to) ? ACROSS : 0;
-      reach(best.to, score + worth(best) - across, group);
+      const across = isAcross(tokens, at, best.to);
+      // "Bent back" is one phrase, and "bent, back is fine" is not.
+      if (across && hasTag(best, 'unbroken')) continue;
+      reach(best.to, score + worth(best) - (across ? ACROSS : 0), group);
     }
   }
   return trace(by);

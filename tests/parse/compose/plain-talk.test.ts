@@ -337,6 +337,25 @@ describe('movement that is felt at a hip', () => {
   ]);
 });
 
+describe('a word for a place that says which way', () => {
+  check([
+    ['right wrist is swollen and bent back', ['swelling right wrist', 'deformity right wrist']],
+    ['right wrist is bent, back is fine', ['deformity right wrist', 'no abnormality back']],
+  ]);
+});
+
+describe('a question with a verb of its own', () => {
+  it('does not ask again what was asked before', () => {
+    expect(read('does your elbow hurt | no | did you bang your head | no', 'finding')).toEqual([
+      'no pain elbow',
+    ]);
+    expect(read('does your elbow hurt | no | and your head | no', 'finding')).toEqual([
+      'no pain elbow',
+      'no pain head',
+    ]);
+  });
+});
+
 describe('a patient who is rolled', () => {
   check([
     ['rolled her, no bruising of the back', ['no contusion back']],

@@ -11,7 +11,7 @@ import { toEnd } from '../csm/limb-ends.ts';
 import { findingsOf } from '../findings/findings.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
 import type { Reach } from '../negations/reach.ts';
-import type { Item } from '../sites/item.ts';
+import { hasRole, type Item } from '../sites/item.ts';
 import { type Talk, textOf } from '../talk.ts';
 
 /** What a clause asks after, its items given; null where it asks nothing that an answer could settle. */
@@ -145,6 +145,8 @@ function askedNoun(talk: Talk, piece: Piece): AskedOne | null {
 // "And your back?" asks again what was asked of the site before.
 function askedAgain(talk: Talk, items: readonly Item[]): AskedOne | null {
   const before = talk.context.askedBefore;
+  // "Did you bang your head?" has a verb of its own.
+  if (items.some((item) => hasRole(item, 'unknown'))) return null;
   const sites = items.some((item) => item.type === 'site') ? talk.context.sites : [];
   if (sites.length > 0 && before?.about === 'findings') return { ...before, sites, either: false };
   const ends = sites.flatMap((ref) => toEnd(ref, null));
