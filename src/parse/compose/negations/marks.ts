@@ -87,7 +87,9 @@ function unmarkedAt(
   piece: Piece,
   i: number,
 ): readonly FoundMark[] {
-  if (piece.role === 'finding' && likelyTag(piece, 'present') === 'false') return [];
+  // "No issues, numbness or weakness of the hand": the "or" shows that the list goes on from the "no".
+  if (piece.role === 'finding' && likelyTag(piece, 'present') === 'false')
+    return tokens[piece.from]?.word === 'no' && goesOnWithOr(items, i) ? [deny(piece.from, piece.to)] : [];
   // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
   if (piece.role === 'answer' && marked(piece, 'answer', 'no')) {
     const turned = items[i + 1]?.type === 'site' ? otherSideAfter(items, i + 1) : null;
@@ -100,6 +102,12 @@ function unmarkedAt(
     isAfterNoun(items, i) &&
     deniedBehind(items, tokens, i) !== 'thing';
   return begins ? [stopAt(piece.from)] : [];
+}
+
+function goesOnWithOr(items: readonly Item[], i: number): boolean {
+  const end = items.findIndex((item, k) => k > i && item.type === 'site');
+  const list = items.slice(i + 1, end < 0 ? items.length : end);
+  return hasRole(list[0], 'finding') && list.some((item) => isSmallItem(item, 'or'));
 }
 
 // A "none" with a circumstance straight after it.
