@@ -14,6 +14,7 @@ import { Banner } from './play/Banner.tsx';
 import { Ready } from './ready/Ready.tsx';
 import { Records } from './records/Records.tsx';
 import { OpenWay } from './report/OpenWay.tsx';
+import { LastSaid } from './talk/LastSaid.tsx';
 import { Talk } from './talk/Talk.tsx';
 import { WordsSheet } from './voice/WordsSheet.tsx';
 
@@ -48,6 +49,7 @@ export function Page() {
         })}
       </main>
       <Foot />
+      <LastSaid />
       <Sheets />
     </div>
   );

@@ -9,6 +9,7 @@ import { createSettled } from './entries/settled.ts';
 import { createColumns } from './frame/columns.ts';
 import { takeDroppedFiles } from './frame/drop.ts';
 import { createHand } from './frame/hand.ts';
+import { keepFocus } from './frame/keep-focus.ts';
 import { keptChoice } from './frame/kept-choice.ts';
 import { createLook } from './frame/look.ts';
 import { SOUNDS } from './frame/More.tsx';
@@ -152,6 +153,7 @@ effect(() => {
   void heardSounds.look(desk.record.value?.facts.id ?? null).catch(() => undefined);
 });
 takeDroppedFiles(window, tools);
+keepFocus(document);
 setInterval(() => {
   desk.wall.value = clock();
 }, TICK);

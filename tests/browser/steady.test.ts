@@ -4,21 +4,12 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { arrivals } from './arrival.ts';
-import { say, type VisitOptions } from './visit.ts';
+import { hear, say, type VisitOptions } from './visit.ts';
 
 const { arrive } = arrivals();
 const PHONE: VisitOptions = { width: 360, height: 740 };
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
-
-/** Says a line as an ear does, while a finger may be anywhere: no field is pressed for it. */
-const hear = (page: Page, line: string): Promise<void> =>
-  page.locator('#talk-line').evaluate((field, words) => {
-    const input = field as HTMLInputElement;
-    input.value = words;
-    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    input.form?.requestSubmit();
-  }, line);
 
 const boxOf = async (page: Page, name: string | RegExp) => {
   const box = await button(page, name).first().boundingBox();

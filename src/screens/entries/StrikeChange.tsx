@@ -28,7 +28,8 @@ export function StrikeChange({ entry, close }: Props) {
           >
             Yes, strike it
           </button>
-          <button type="button" class="button big" onClick={() => setStriking(false)}>
+          {/* A key that is held down must not go on to strike. */}
+          <button type="button" class="button big" data-focus-first onClick={() => setStriking(false)}>
             Keep it
           </button>
         </div>

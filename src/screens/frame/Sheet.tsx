@@ -2,6 +2,8 @@
 
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { LastSaid } from '../talk/LastSaid.tsx';
+import { focusNear, placeOf } from './keep-focus.ts';
 
 interface Props {
   readonly title: string;
@@ -16,11 +18,14 @@ export function Sheet({ title, close, closeWords, children }: Props) {
   useEffect(() => {
     const dialog = box.current;
     const before = document.activeElement;
+    const place = before instanceof HTMLElement && before !== document.body ? placeOf(before) : null;
     dialog?.showModal();
     return () => {
       dialog?.close();
       // Browsers give the focus back to what had it only where the sheet was closed and not taken away.
+      if (place === null) return;
       if (before instanceof HTMLElement && before.isConnected) before.focus();
+      else focusNear(place);
     };
   }, []);
   return (
@@ -38,6 +43,7 @@ export function Sheet({ title, close, closeWords, children }: Props) {
       >
         {closeWords ?? 'Close'}
       </button>
+      <LastSaid />
     </dialog>
   );
 }

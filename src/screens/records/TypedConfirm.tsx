@@ -47,6 +47,7 @@ export function TypedConfirm({ title, word, what, act }: Props) {
           autocapitalize="off"
           spellcheck={false}
           value={typed}
+          data-focus-first
           onInput={(event) => setTyped(event.currentTarget.value)}
         />
       </div>

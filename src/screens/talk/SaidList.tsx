@@ -4,12 +4,12 @@ import { clock, dayOf } from '../../timeline/index.ts';
 import { EntryLine } from '../entries/EntryLine.tsx';
 import { EntryRow } from '../entries/EntryRow.tsx';
 import { mayGoTogether } from '../entries/one-by-one.ts';
-import { sentenceText } from '../entries/sentence.ts';
 import { TogetherWay } from '../entries/Together.tsx';
 import { useTools } from '../frame/tools.ts';
 import { HearAgain } from '../sound/index.ts';
 import { SteadyList } from '../steady/SteadyList.tsx';
 import { type Became, entriesOf, type Outcome } from './became.ts';
+import { FALLEN_WORDS } from './LastSaid.tsx';
 import { SiteInMind } from './SiteInMind.tsx';
 import type { Said } from './use-said.ts';
 
@@ -30,16 +30,12 @@ export function SaidHead({ of: { said, newer } }: Props) {
 
 export function SaidList({ of: { said, hasEarlier } }: Props) {
   const { derived } = useTools();
-  const [latest] = said;
   const day = dayOf(derived.startedAt.value);
   return (
     <section aria-labelledby="said-title">
       <h3 id="said-title" class="only-heard">
         Last said
       </h3>
-      <p class="only-heard" role="status">
-        {latest === undefined ? '' : spokenOutcome(latest)}
-      </p>
       {said.length === 0 && <p class="empty">Nothing said yet.</p>}
       <SteadyList>
         <ol class="plain-list said">
@@ -74,27 +70,6 @@ const bare = (text: string): string =>
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
-
-const FALLEN_WORDS = { struck: 'Struck', restored: 'Stands again', confirmed: 'Confirmed' } as const;
-
-/** What a screen reader says of the latest utterance. */
-const spokenOutcome = ({ outcomes }: Became): string =>
-  outcomes.length === 0 ? 'Nothing to record.' : outcomes.flatMap(spoken).join('. ');
-
-function spoken(outcome: Outcome): readonly string[] {
-  switch (outcome.kind) {
-    case 'entered':
-      return [sentenceText(outcome.entry)];
-    case 'corrected':
-      return outcome.now.map((entry) => `Now: ${sentenceText(entry)}`);
-    case 'struck':
-    case 'restored':
-    case 'confirmed':
-      return outcome.entries.map((entry) => `${FALLEN_WORDS[outcome.kind]}: ${sentenceText(entry)}`);
-    case 'command':
-      return [];
-  }
-}
 
 function Outcomes({ one }: { readonly one: Became }) {
   if (one.outcomes.length === 0) return <p class="outcome">Heard; nothing to record in it.</p>;

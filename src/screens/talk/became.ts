@@ -25,11 +25,13 @@ export function lastSaid(
   state: RecordState,
   count: number,
 ): readonly Became[] {
-  const byId = new Map(state.entries.map((entry) => [entry.id, entry]));
+  const byId = entriesById(state.entries);
   const said: Became[] = [];
   let outcomes: Outcome[] = [];
-  for (const event of events.toReversed()) {
-    if (said.length === count) break;
+  // From the end, and no further than needed: several views ask after each line of a long talk.
+  for (let at = events.length - 1; at >= 0 && said.length < count; at -= 1) {
+    const event = events[at];
+    if (event === undefined) break;
     if (event.kind === 'utterance') {
       const { text, heardAt, engine } = event.payload;
       said.push({ id: event.id, text, heardAt, engine: engine ?? null, outcomes });
@@ -40,6 +42,16 @@ export function lastSaid(
     }
   }
   return said;
+}
+
+const MAPS = new WeakMap<readonly Entry[], ReadonlyMap<string, Entry>>();
+
+function entriesById(entries: readonly Entry[]): ReadonlyMap<string, Entry> {
+  const known = MAPS.get(entries);
+  if (known !== undefined) return known;
+  const made = new Map(entries.map((entry) => [entry.id, entry]));
+  MAPS.set(entries, made);
+  return made;
 }
 
 /** What one event says became of the words; null for what a hand did, which came of no words. */
