@@ -1,5 +1,6 @@
 // The foot of the page: the buttons that choose a panel, and the caution in one line; the whole of it is a press away.
 
+import { EarSign, hearingNow } from '../listen/EarSign.tsx';
 import { CAUTION, CAUTION_SHORT } from './caution-words.ts';
 import { choices, marked, PANEL_NAMES } from './panels.ts';
 import { useTools } from './tools.ts';
@@ -20,6 +21,8 @@ export function Foot() {
               panel.value = one;
             }}
           >
+            {/* Only a phone has a button for the exam: there it is the one sign of hearing on the other panels. */}
+            {one === 'talk' && <HearingSign />}
             {PANEL_NAMES[one]}
           </button>
         ))}
@@ -38,5 +41,16 @@ export function Foot() {
         </button>
       )}
     </footer>
+  );
+}
+
+const HEARING_WORDS = { hearing: 'listening', off: 'not listening', deaf: 'NOT HEARING' } as const;
+
+function HearingSign() {
+  const { sign } = hearingNow(useTools());
+  return (
+    <>
+      <EarSign sign={sign} /> <span class="only-heard">{HEARING_WORDS[sign]}, </span>
+    </>
   );
 }

@@ -2,8 +2,10 @@
 // update that waits, over it for a moment.
 
 import { isUnderWay } from '../desk/index.ts';
+import { hearingNow } from '../listen/EarSign.tsx';
 import { DamageNotice } from '../records/DamageNotice.tsx';
 import { FollowNotice } from '../records/FollowNotice.tsx';
+import { shown } from './panels.ts';
 import { useTools } from './tools.ts';
 
 /** The patient in mind must stay in sight beside these, so they have a place of their own. */
@@ -13,6 +15,7 @@ export function StandingNotices() {
   const fault = desk.keeper.fault.value;
   return (
     <div class="standing" role="status">
+      <NotHeard />
       {fault !== null && (
         <p class="notice trouble">
           <span>{fault}</span>
@@ -26,6 +29,18 @@ export function StandingNotices() {
       <FollowNotice />
       <DamageNotice />
     </div>
+  );
+}
+
+/** That it hears nothing though it should is told on every panel; the exam has its own strip for it. */
+function NotHeard() {
+  const tools = useTools();
+  const { sign, words } = hearingNow(tools);
+  if (sign !== 'deaf' || shown(tools.panel.value, tools.columns.value).includes('talk')) return null;
+  return (
+    <p class="notice trouble">
+      <span>{words}</span>
+    </p>
   );
 }
 

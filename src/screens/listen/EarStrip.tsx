@@ -1,10 +1,10 @@
 // The strip that says in one glance whether anything is being heard: a plain sign, one line of words, and one button.
 
 import type { ComponentChildren } from 'preact';
+import { EarSign, type Sign } from './EarSign.tsx';
 
 interface Props {
-  /** the sign: hearing, not hearing because it is off, or not hearing though it is wanted */
-  readonly sign: 'hearing' | 'off' | 'deaf';
+  readonly sign: Sign;
   /** in one or two words */
   readonly state: string;
   /** where what stands here must be told at once and not only when somebody looks */
@@ -20,7 +20,7 @@ export function EarStrip({ sign, state, urgent = false, words, button, more }: P
     <div class={`ear ear-${sign}`}>
       <div class="ear-text">
         <p role={urgent ? 'alert' : 'status'}>
-          <span class="ear-sign" aria-hidden="true" /> <b>{state}</b> {words}
+          <EarSign sign={sign} /> <b>{state}</b> {words}
         </p>
         {more}
       </div>

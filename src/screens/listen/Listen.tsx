@@ -51,13 +51,7 @@ function Off() {
     case 'unknown':
       return <EarStrip {...off} words="Looking for the recogniser …" button={setUp('Set up')} />;
     case 'missing':
-      return (
-        <EarStrip
-          {...off}
-          words="The recogniser is not on this device yet. Type meanwhile."
-          button={setUp('Set up')}
-        />
-      );
+      return <EarStrip {...off} words="No recogniser here yet: type." button={setUp('Set up')} />;
     case 'fetching':
       return (
         <EarStrip
@@ -86,7 +80,7 @@ function On() {
         sign="deaf"
         urgent
         state="NOT HEARING:"
-        words={`${now.why}. It is tried again by itself; what is said now must be typed or said again.`}
+        words={`${now.why}. It is tried again by itself; type, or say it again then.`}
         button={stop}
       />
     );

@@ -39,7 +39,9 @@ export function RecordItem({ shown: { facts, summary }, leave, changed }: Props)
       <p>
         <span aria-hidden="true">{shapeOf(summary.patient)}</span> <b>{whoIs(summary)}</b>{' '}
         <span class="when">{facts.startedAt.slice(11, 16)}</span> {KIND[facts.kind]} {facts.title}{' '}
-        <span class="small-print">{summary.entries} entries</span>
+        <span class="small-print">
+          {summary.entries} {summary.entries === 1 ? 'entry' : 'entries'}
+        </span>
         {here && <span class="mark">open now</span>} {summary.closed && <span class="mark">closed</span>}
       </p>
       <div class="choices">
