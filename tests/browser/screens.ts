@@ -2,6 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { HANDOVER_SCREENS } from './handover-screens.ts';
+import { hear } from './hear.ts';
 
 export const LOOKS = ['plain', 'sun', 'night'] as const;
 
@@ -30,15 +31,33 @@ async function pressFor(page: Page, name: string): Promise<void> {
   await page.getByRole('dialog').getByRole('heading').first().waitFor();
 }
 
+/** Brings a part of a panel to its top. */
+const bring = (page: Page, name: string | RegExp) =>
+  page
+    .getByRole('region', { name, exact: typeof name === 'string' })
+    .first()
+    .evaluate((part) => part.scrollIntoView({ block: 'start' }));
+
+const choosePanel = async (page: Page, title: string): Promise<void> => {
+  const way = page.locator('.foot-way', { hasText: title });
+  if ((await way.count()) > 0) await way.click();
+};
+
+/** Invented, like all talk here: two that contradict each other, and one that lacks its side. */
+const AT_ODDS = [
+  'left forearm swelling',
+  'no swelling of the left forearm',
+  'knee deformity',
+  'pulse one thirty',
+  'blood pressure eighty over fifty',
+];
+
 const closeSheet = (page: Page) =>
   page.getByRole('dialog').getByRole('button', { name: 'Close', exact: true }).click();
 
 const panel = (name: string, title: string): Screen => ({
   name,
-  open: async (page) => {
-    const way = page.locator('.foot-way', { hasText: title });
-    if ((await way.count()) > 0) await way.click();
-  },
+  open: (page) => choosePanel(page, title),
 });
 
 /** In the order in which they can be walked through, beginning at the first start. */
@@ -77,7 +96,9 @@ export const SCREENS: readonly Screen[] = [
     },
   },
   panel('07-signs', 'Signs'),
+  { name: '07a-flags', open: (page) => bring(page, 'Triage criteria') },
   panel('08-report', 'Report'),
+  { name: '08a-timeline', open: (page) => bring(page, /^Timeline/) },
   ...HANDOVER_SCREENS,
   { name: '10-records', open: (page) => pressFor(page, 'Records'), leave: closeSheet },
   { name: '11-menu', open: (page) => pressFor(page, 'More'), leave: closeSheet },
@@ -108,8 +129,7 @@ export const SCREENS: readonly Screen[] = [
   {
     name: '12-change',
     open: async (page) => {
-      const way = page.locator('.foot-way', { hasText: 'Entries' });
-      if ((await way.count()) > 0) await way.click();
+      await choosePanel(page, 'Entries');
       await page
         .getByRole('button', { name: /^Change or strike: RIGHT thigh/ })
         .first()
@@ -125,5 +145,47 @@ export const SCREENS: readonly Screen[] = [
     name: '13-several-together',
     open: (page) => press(page, /^Check \d+ plain ones together: Head/),
     leave: (page) => press(page, 'Not yet'),
+  },
+  {
+    name: '14-questions',
+    open: async (page) => {
+      await press(page, 'Leave it');
+      for (const line of AT_ODDS) await hear(page, line);
+      await choosePanel(page, 'Entries');
+      await bring(page, 'Questions');
+    },
+  },
+  {
+    name: '15-several-patients',
+    open: async (page) => {
+      await hear(page, 'next patient');
+      await hear(page, 'her name is Ada Lark, right ankle swelling');
+      await page.getByRole('button', { name: /^Turn to Patient 1/ }).waitFor();
+    },
+  },
+  {
+    name: '16-records-of-several',
+    open: async (page) => {
+      await pressFor(page, 'Records');
+      await page
+        .getByRole('dialog')
+        .locator('.record')
+        .first()
+        .evaluate((one) => one.scrollIntoView());
+    },
+    leave: closeSheet,
+  },
+  {
+    name: '17-locked',
+    open: async (page) => {
+      await press(page, 'Records');
+      const form = page.locator('details', { hasText: 'Set a passphrase' });
+      await form.locator('summary').click();
+      await form.getByLabel('New passphrase').fill('seven marmots below the col');
+      await form.getByLabel('The same again').fill('seven marmots below the col');
+      await press(page, 'Set a passphrase');
+      await press(page, 'Lock now');
+      await page.getByRole('heading', { name: 'Fieldsay is locked' }).waitFor();
+    },
   },
 ];

@@ -5,6 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { build, preview } from 'vite';
+import { lookForNewVersion, publish } from './new-version.ts';
+import { shootPost } from './post-shots.ts';
 import { LOOKS, SCREENS, SIZES } from './screens.ts';
 
 const FOLDER = process.argv[2] ?? 'shots';
@@ -26,6 +28,8 @@ const browser = await chromium.launch({
 mkdirSync(FOLDER, { recursive: true });
 try {
   for (const size of SIZES) for (const look of LOOKS) await shoot(browser, size, look);
+  await shootOffer(browser);
+  await shootPost({ browser, built: outDir, folder: FOLDER, only: ONLY });
 } finally {
   await browser.close();
   await server.close();
@@ -49,4 +53,29 @@ async function shoot(from: Browser, size: (typeof SIZES)[number], look: (typeof 
     await screen.leave?.(page);
   }
   await context.close();
+}
+
+/** A new version that waits, on the page as it was served before it. */
+async function shootOffer(from: Browser) {
+  const name = (size: string, look: string) => `02a-update-offered-${size}-${look}`;
+  if (!SIZES.some((size) => LOOKS.some((look) => name(size.name, look).includes(ONLY)))) return;
+  const page = await (await from.newContext({ reducedMotion: 'reduce' })).newPage();
+  await page.goto(address);
+  await page.getByRole('button', { name: 'I have read this' }).click();
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
+  await page.reload();
+  await page.locator('html[data-reader="there"]').waitFor();
+  publish(outDir);
+  await lookForNewVersion(page);
+  await page.getByText('A new version of this page waits').waitFor();
+  for (const { name: size, width, height } of SIZES)
+    for (const look of LOOKS) {
+      if (!name(size, look).includes(ONLY)) continue;
+      await page.setViewportSize({ width, height });
+      await page.evaluate((chosen) => {
+        document.documentElement.dataset.look = chosen;
+      }, look);
+      await page.screenshot({ path: join(FOLDER, `${name(size, look)}.png`) });
+    }
+  await page.context().close();
 }

@@ -4,7 +4,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { arrivals } from './arrival.ts';
-import { hear, say, type VisitOptions } from './visit.ts';
+import { hear } from './hear.ts';
+import { say, type VisitOptions } from './visit.ts';
 
 const { arrive } = arrivals();
 const PHONE: VisitOptions = { width: 360, height: 740 };

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { arrivals } from './arrival.ts';
-import { hear } from './visit.ts';
+import { hear } from './hear.ts';
 
 const { arrive } = arrivals();
 

@@ -7,18 +7,29 @@ import type { Page } from 'playwright-core';
 // axe-core is the outside reference for WCAG 2.2 (A and AA) and its best practices; `color-contrast-enhanced` is WCAG 1.4.6 (7:1).
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-/** Rule, place and reason of each violation; the page's own policy forbids a script tag, so the source is evaluated. */
-export async function violations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(AXE);
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: typeof import('axe-core') };
-    const { violations: found } = await axe.run(document, {
-      rules: { 'color-contrast-enhanced': { enabled: true } },
-    });
-    return found.flatMap(({ id, nodes }) =>
-      nodes.map((node) => `${id}: ${node.html.slice(0, 140)} ${node.any[0]?.message ?? ''}`),
-    );
-  });
+/** Rules that can find something else in another look: it changes colours and edges, and nothing of the document. */
+const OF_THE_LOOK = ['color-contrast', 'color-contrast-enhanced', 'target-size', 'link-in-text-block'];
+
+/**
+ * Rule, place and reason of each violation; the page's own policy forbids a script tag, so the source is evaluated.
+ * With `lookOnly` only what a look can change, where all else was looked at on the same screen in another one.
+ */
+export async function violations(page: Page, lookOnly = false): Promise<readonly string[]> {
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(AXE);
+  return page.evaluate(
+    async (only) => {
+      const { axe } = window as unknown as { axe: typeof import('axe-core') };
+      const { violations: found } = await axe.run(document, {
+        rules: { 'color-contrast-enhanced': { enabled: true } },
+        ...(only === null ? {} : { runOnly: { type: 'rule' as const, values: [...only] } }),
+        resultTypes: ['violations'],
+      });
+      return found.flatMap(({ id, nodes }) =>
+        nodes.map((node) => `${id}: ${node.html.slice(0, 140)} ${node.any[0]?.message ?? ''}`),
+      );
+    },
+    lookOnly ? OF_THE_LOOK : null,
+  );
 }
 
 /** Buttons that are seen and smaller than a gloved finger needs: 20 mm for what matters most, 15 mm for the rest. */

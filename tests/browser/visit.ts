@@ -85,15 +85,6 @@ export async function say(page: Page, line: string): Promise<void> {
   await field.press('Enter');
 }
 
-/** Says a line as an ear does, whatever is open and wherever a finger is: no field is pressed for it. */
-export const hear = (page: Page, line: string): Promise<void> =>
-  page.locator('#talk-line').evaluate((field, words) => {
-    const input = field as HTMLInputElement;
-    input.value = words;
-    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    input.form?.requestSubmit();
-  }, line);
-
 /** The entries of the panel by their sentences, in the order they stand. */
 export const sentences = (page: Page): Promise<readonly string[]> =>
   page.locator('.panel-entries .entry .entry-line').allInnerTexts();

@@ -50,7 +50,8 @@ function HearingSign() {
   const { sign } = hearingNow(useTools());
   return (
     <>
-      <EarSign sign={sign} /> <span class="only-heard">{HEARING_WORDS[sign]}, </span>
+      <EarSign sign={sign} />
+      <span class="only-heard">{HEARING_WORDS[sign]}, </span>
     </>
   );
 }

@@ -1,5 +1,6 @@
 // How the page looks, is held and speaks, and the ways to the cautions and to the words that can be said.
 
+import { isUnderWay } from '../desk/index.ts';
 import { ECHO_NAMES, ECHOES } from '../voice/echo.ts';
 import { PACE_NAMES, PACES, REMINDER_NAMES, REMINDERS } from '../voice/reminding.ts';
 import { HAND_NAMES, HANDS } from './hand.ts';
@@ -17,7 +18,8 @@ const VOICES = {
 } as const;
 
 export function More({ close }: { readonly close: () => void }) {
-  const { look, hand, sheet, echo, sounds, speaker, reminder, vitalsPace } = useTools();
+  const { desk, update, look, hand, sheet, echo, sounds, speaker, reminder, vitalsPace } = useTools();
+  const canUpdate = update.waits.value && !isUnderWay(desk.record.value, desk.wall.value);
   return (
     <Sheet title="More" close={close}>
       <div class="choices pairs">
@@ -26,6 +28,11 @@ export function More({ close }: { readonly close: () => void }) {
         <Way name="Hearing" go={() => (sheet.value = 'hearing')} />
         <Way name="Cautions" go={() => (sheet.value = 'cautions')} />
       </div>
+      {canUpdate && (
+        <button type="button" class="button wide" onClick={update.take}>
+          Take the new version of this page
+        </button>
+      )}
       <Choice legend="How the page looks" names={LOOK_NAMES} all={LOOKS} chosen={look} />
       <Choice legend="Held in the" names={HAND_NAMES} all={HANDS} chosen={hand} />
       <Choice legend="Say back what was entered" names={ECHO_NAMES} all={ECHOES} chosen={echo} />

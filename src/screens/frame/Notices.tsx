@@ -1,5 +1,5 @@
-// What the page has to say about itself: what stays so until it is mended, under the head; the last thing done and an
-// update that waits, over it for a moment.
+// What the page has to say about itself: what stays so until it is mended or settled, under the head; the last thing done, over it
+// for a moment.
 
 import { isUnderWay } from '../desk/index.ts';
 import { hearingNow } from '../listen/EarSign.tsx';
@@ -28,6 +28,7 @@ export function StandingNotices() {
       )}
       <FollowNotice />
       <DamageNotice />
+      <NewVersion />
     </div>
   );
 }
@@ -44,20 +45,36 @@ function NotHeard() {
   );
 }
 
-export function Notices() {
+/** Only while nobody is examined, so that nothing moves that a thumb may be aimed at, and beside the head, which it needs not cover. */
+function NewVersion() {
   const { desk, update } = useTools();
+  if (!update.waits.value || update.putOff.value || isUnderWay(desk.record.value, desk.wall.value))
+    return null;
+  return (
+    <div class="notice">
+      <span>A new version of this page waits. Records stay.</span>
+      <button type="button" class="button" onClick={update.take}>
+        Take it now
+      </button>
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          update.putOff.value = true;
+        }}
+      >
+        Not now
+      </button>
+    </div>
+  );
+}
+
+/** What was done last, over the head: nothing moves for it. */
+export function Notices() {
+  const { desk } = useTools();
   const notice = desk.notice.value;
-  const offer = update.waits.value && !isUnderWay(desk.record.value, desk.wall.value);
   return (
     <div class="notices" role="status">
-      {offer && (
-        <p class="notice">
-          A new version of this page waits. Records stay.{' '}
-          <button type="button" class="button" onClick={update.take}>
-            Take it now
-          </button>
-        </p>
-      )}
       {notice !== null && (
         <p class={`notice ${notice.tone}`}>
           {notice.text}{' '}
