@@ -50,6 +50,8 @@ export type AskedOne =
       /** the question as said */
       readonly text: string;
     }
+  /** "on the left?", of what was last said without a side */
+  | { readonly about: 'side'; readonly side: 'left' | 'right' }
   | { readonly about: 'csm'; readonly aspects: readonly Aspect[]; readonly ends: readonly LimbEnd[] }
   /** `item`: the one thing asked after ("any blood thinners?"), as said */
   | { readonly about: 'topic'; readonly topic: Topic; readonly item?: string }

@@ -12,6 +12,8 @@ const SUBJECT = /^(i|we|he|she|they)$/;
 /** True where the yes or no at `i` stands for itself and does not begin "no deformity" or "no left arm pain". */
 export function answers(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const piece = pieces[i];
+  // "It's not swollen": the words that could answer say what it is not.
+  if (piece !== undefined && isPredicated(piece, pieces[i + 1], tokens)) return false;
   if (piece === undefined || readingOf(piece, 'negation') === null || isPaused(tokens, piece)) return true;
   for (let k = i + 1; k < pieces.length; k++) {
     const next = pieces[k];
@@ -32,3 +34,10 @@ export function endsQuestion(piece: Piece, tokens: readonly Token[]): boolean {
   if (pauseBefore(tokens, piece) !== '') return false;
   return marked(piece, 'pointed') || pauseAfter(tokens, piece) === 'ask';
 }
+
+const isPredicated = (piece: Piece, next: Piece | undefined, tokens: readonly Token[]): boolean =>
+  tokens[piece.to - 1]?.word === 'not' &&
+  /^(is|are|was|were)$/.test(tokens[piece.to - 2]?.word ?? '') &&
+  !isPaused(tokens, piece) &&
+  next?.role === 'finding' &&
+  !next.weak;

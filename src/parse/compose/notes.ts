@@ -29,7 +29,12 @@ const PLACES: ReadonlySet<Role> = new Set(['side', 'part', 'same']);
 /** Notes what the clauses left over. A clause that gave nothing is kept whole; of another, the stretch that was left. */
 export function noteLeftovers(talk: Talk): void {
   const left: { span: Span; whole: boolean; clause: Clause }[] = [];
-  for (const clause of talk.clauses) {
+  for (const [i, clause] of talk.clauses.entries()) {
+    const answered = i > 0 ? answeredPlace(talk, talk.clauses[i - 1] as Clause, clause) : null;
+    if (answered !== null) {
+      left.push({ span: answered, whole: false, clause });
+      continue;
+    }
     const kept = new Set([
       ...clause.pieces.filter((piece) => isOwed(talk, piece) || isOwedPlace(talk, clause, piece)),
       ...unheardDenials(talk, clause),
@@ -55,6 +60,24 @@ export function noteLeftovers(talk: Talk): void {
   }
   for (const { span } of left) note(talk, span);
 }
+
+// "Elbow, no. Shoulder, no.": of what it is a no nobody can say, and a look alone would lose it.
+function answeredPlace(talk: Talk, place: Clause, clause: Clause): Span | null {
+  const isPlace = place.mood === 'statement' && place.pieces.some(({ role }) => role === 'site');
+  const bare = isPlace && place.pieces.every(({ role }) => WHERE.has(role) || role === 'small');
+  const says = clause.pieces.some((piece) => marked(piece, 'plain') && !isHeard(talk, piece));
+  if (
+    !bare ||
+    !says ||
+    !clause.pieces.every((piece) => isPlain(piece)) ||
+    isHeard(talk, place.pieces[0] as Piece)
+  )
+    return null;
+  return { from: spanned(place.pieces).from, to: spanned(clause.pieces).to };
+}
+
+const isPlain = (piece: Piece): boolean =>
+  marked(piece, 'plain') || piece.role === 'small' || piece.role === 'talk';
 
 // Nobody asks for so long in one breath: something may have been told on the way.
 const LONGEST_QUESTION = 20;

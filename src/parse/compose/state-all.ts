@@ -63,7 +63,10 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
       const end = stateHistory(talk, pieces, i, reach !== null && isDenied(talk, pieces, i, reach));
       flush();
       while ((pieces[i + 1]?.from ?? end) < end) i++;
-    } else if (piece.role === 'vital' && (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces)))
+    } else if (
+      piece.role === 'vital' &&
+      (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces, readBefore(talk, pieces)))
+    )
       stretch.push(asCsm(piece));
     else if (isOfLimbs(pieces, i)) stretch.push({ ...piece, role: 'unknown' });
     else if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
@@ -80,6 +83,10 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
   }
   flush();
 }
+
+// The pieces of this utterance before these.
+const readBefore = ({ clauses }: Talk, [first]: readonly Piece[]): readonly Piece[] =>
+  first === undefined ? [] : clauses.flatMap(({ pieces }) => pieces.filter(({ to }) => to <= first.from));
 
 // "The tourniquet came off": said of care it tells how nobody was hurt.
 const isComingOff = (pieces: readonly Piece[], i: number): boolean => {

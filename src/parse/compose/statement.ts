@@ -13,6 +13,7 @@ import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
 import { noteAnswer } from './questions/note-answer.ts';
 import { sideIn } from './sites/side-in.ts';
+import { tellsSide } from './sites/tells-side.ts';
 import { stateAll } from './state-all.ts';
 import { bear, place, type Talk } from './talk.ts';
 import { stateFigureAnswer } from './vitals/vital-said.ts';
@@ -34,6 +35,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (asked?.about === 'findings' && answersWithSide(talk, clause, asked)) return;
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
   if (asked === null && turnSide(talk, clause)) return;
+  if (asked === null && tellsSide(talk, clause) !== null && correct(talk, clause, stateAll)) return;
   const before = talk.frames.length;
   stateAll(talk, clause.pieces);
   const stated = talk.frames

@@ -5,7 +5,7 @@ import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { stateOf } from './state.ts';
 
-const WORDS: ReadonlySet<Role> = new Set(['finding', 'unknown', 'care', 'small', 'asking']);
+const WORDS: ReadonlySet<Role> = new Set(['finding', 'unknown', 'care', 'small', 'asking', 'answer']);
 const PASSED: ReadonlySet<Role> = new Set(['small', 'side', 'site', 'part']);
 
 /** The pieces with those state words recast that say how a limb's check was; no finding is made of them then. */

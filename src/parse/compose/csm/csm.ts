@@ -6,6 +6,7 @@ import { hasTag, type Island, numberOf } from '../../islands/island.ts';
 import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { around } from '../../span.ts';
 import type { Token } from '../../token.ts';
+import { turnedSide } from '../findings/turned-side.ts';
 import type { Reach } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
 import { hasRole, type Item, phraseOf, phrasesAt, pieceOf } from '../sites/item.ts';
@@ -68,8 +69,13 @@ function csmAt(
   group: Attachment,
 ): FoundCsm | null {
   const phrases = phrasesAt(items, group);
-  const spoken = sitesOf(phrases, mind);
-  const side = spoken.some((ref) => ref.sideKnown === 'spoken') ? null : looseSide(items, tokens, i, mind);
+  const named = sitesOf(phrases, mind);
+  const isSided = named.some((ref) => ref.sideKnown === 'spoken');
+  // "Left foot warm, the right one cold": a side straight before it turns the limb that was named.
+  const side = isSided
+    ? turnedSide(items, tokens, i, group.at(-1) ?? i, mind)
+    : looseSide(items, tokens, i, mind);
+  const spoken = isSided && side !== null ? named.map((ref) => ({ ...ref, side: side.side })) : named;
   const limbs = items.findIndex((item) => hasRole(item, 'limbs'));
   const all = pieceOf(items[limbs]);
   const namesAll = hasTag(island, 'limbs');

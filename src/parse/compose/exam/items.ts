@@ -8,11 +8,16 @@ import { withStates } from '../contrast/late-state.ts';
 import { endOf } from '../csm/limb-ends.ts';
 import { type Item, isSmallItem, pieceOf, type SitePhrase } from '../sites/item.ts';
 import { joinSites } from '../sites/join-sites.ts';
+import { withMirrors } from '../sites/mirrors.ts';
 import { place, type Talk } from '../talk.ts';
 
 /** The items of these pieces, in the light of the sites in mind. */
 export function itemsOf(talk: Talk, pieces: readonly Piece[]): readonly Item[] {
-  const items = joinSites(withStates(recast(pieces, talk), talk.tokens), talk.tokens, talk.context.sites);
+  const mind = talk.context.sites;
+  const items = withMirrors(
+    joinSites(withStates(recast(pieces, talk), talk.tokens), talk.tokens, mind),
+    mind,
+  );
   return items.filter(
     (item, i) => item.type === 'piece' || !item.phrase.doubtful || holds(talk, items, i, item.phrase),
   );

@@ -2,7 +2,7 @@
 
 import type { SiteRef } from '../../context.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item } from '../sites/item.ts';
+import { hasRole, type Item, isSmallItem } from '../sites/item.ts';
 import { type LooseSide, looseSide } from '../sites/loose-side.ts';
 
 /** The side that turns the site at `site` for the finding at `i` after it, or null. */
@@ -16,7 +16,9 @@ export function turnedSide(
   if (site >= i) return null;
   const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'side'));
   if (at <= site) return null;
-  const straight = items.slice(at + 1, i).every((item) => hasRole(item, 'small'));
+  const straight = items
+    .slice(at + 1, i)
+    .every((item) => hasRole(item, 'small') || isSmallItem(item, 'article'));
   const turned = straight ? looseSide(items, tokens, i, mind) : null;
   // "Right ankle and left hip are both sore": each keeps its side.
   return turned?.side === 'both' ? null : turned;

@@ -8,11 +8,13 @@ import { bear, note, place, type Talk } from '../talk.ts';
 import { answerCsm } from './answer-csm.ts';
 import { answerEach } from './answer-each.ts';
 import { answerFindings } from './answer-findings.ts';
+import { answerSide } from './answer-side.ts';
 import { answerSides, sidesAnswered } from './answer-sides.ts';
 import { answerTopic } from './answer-topic.ts';
-import { type Answered, answerWord, wordOf } from './answer-word.ts';
+import { type Answered, answerWord } from './answer-word.ts';
 import { noteAnswer } from './note-answer.ts';
 import { settledOf } from './settle.ts';
+import { takenBack } from './taken-back.ts';
 
 /** States what the answer settles. Returns the pieces after it that still have to be read. */
 export function answer(talk: Talk, clause: Clause): readonly Piece[] {
@@ -26,10 +28,11 @@ export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   const said = answerWord(clause);
   if (said === null) return clause.pieces;
   const rest = clause.pieces.slice(said.heads.length);
-  if (asked !== null && said.word === 'no' && takesBackNo(rest)) {
+  const taken = asked === null || said.word !== 'no' ? null : takenBack(talk, clause, rest);
+  if (taken !== null) {
     bear(talk, { asked: null });
-    noteAnswer(talk, spanned(clause.pieces));
-    place(talk, ...clause.pieces);
+    noteAnswer(talk, spanned(taken));
+    place(talk, ...taken);
     return [];
   }
   if (asked === null) return unsettled(talk, said, rest) ?? clause.pieces;
@@ -38,14 +41,6 @@ export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   const { also = [], ...one } = asked;
   if (also.length === 0) return answerOne(talk, one, said, rest);
   return answerAll(talk, [one, ...also], said, rest);
-}
-
-// "No, no, ow, yes there": the last word of it takes the first back, and where it hurt nobody said.
-function takesBackNo(rest: readonly Piece[]): boolean {
-  const turn = rest.find(
-    (piece) => piece.role === 'site' || piece.role === 'side' || (wordOf(piece) === 'yes' && !piece.weak),
-  );
-  return turn !== undefined && turn.role === 'answer';
 }
 
 /** Settles one question; returns the pieces after the answer that still have to be read. */
@@ -57,6 +52,7 @@ function answerOne(
 ): readonly Piece[] {
   const span = spanned(heads);
   if (asked.about === 'topic') return answerTopic(talk, asked, word, rest, span);
+  if (asked.about === 'side') return answerSide(talk, asked, word, span, rest);
   if (asked.about === 'vital' || word === 'unsure') {
     note(talk, spanned([...heads, ...rest]));
     return [];

@@ -12,6 +12,7 @@ import { findingsOf } from '../findings/findings.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
 import type { Reach } from '../negations/reach.ts';
 import { hasRole, type Item } from '../sites/item.ts';
+import { tellsSide } from '../sites/tells-side.ts';
 import { type Talk, textOf } from '../talk.ts';
 
 /** What a clause asks after, its items given; null where it asks nothing that an answer could settle. */
@@ -23,8 +24,10 @@ export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Ask
     ...clause.pieces.flatMap((piece) => askedBy(talk, piece) ?? []),
     ...askedFindings(clause, found, text),
   ];
+  const side = tellsSide(talk, clause);
   const one =
     named[0] ??
+    (side === null ? null : { about: 'side' as const, side }) ??
     askedBare(clause, text) ??
     askedCsm(talk, items, reach) ??
     first(clause.pieces, (piece) => askedNoun(talk, piece)) ??

@@ -16,7 +16,8 @@ import { askedOf } from './asked.ts';
 export function ask(talk: Talk, said: Clause): void {
   const clause = { ...said, pieces: withLimbPulse(said.pieces) };
   const items = itemsOf(talk, clause.pieces);
-  const visits = visitsOf(talk, items, new Set());
+  // "Did you hit your head?" asks what happened, and nobody looks there.
+  const visits = asksWhatHappened(talk, clause) ? [] : visitsOf(talk, items, new Set());
   talk.asking = [...talk.asking, ...visits];
   if (visits.length > 0) {
     const refs = phrasesIn(items).flatMap((phrase) => phrase.sites);
@@ -37,6 +38,12 @@ export function ask(talk: Talk, said: Clause): void {
   if (asked.about === 'findings') talk.questions = [...talk.questions, asked];
 }
 
+const asksWhatHappened = ({ tokens }: Talk, { pieces }: Clause): boolean => {
+  const [first, next] = pieces.filter(({ role }) => role !== 'talk');
+  const asks = first?.role === 'asking' && tokens[first.from]?.word === 'did';
+  return asks && next?.role === 'unknown';
+};
+
 const SUBSTANCE: ReadonlySet<Role> = new Set([
   'site',
   'finding',
@@ -46,6 +53,7 @@ const SUBSTANCE: ReadonlySet<Role> = new Set([
   'care',
   'unknown',
   'ask',
+  'side',
 ]);
 
 // A visit keeps the site and its side; the spot on it, and how its side was known, stand in the words.

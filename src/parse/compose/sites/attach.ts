@@ -123,10 +123,11 @@ function isNextOnes({
   if (pauseAfterItem(items, tokens, i) === '') return false;
   const between = items.slice(i + 1, after);
   const next = between.findIndex(attaches);
-  return (
-    next >= 0 &&
-    between.slice(0, next).some((item) => isSmallItem(item, 'person') || isSmallItem(item, 'link'))
-  );
+  if (next < 0) return false;
+  // "No step along the spine, no bruising, tender at L two": what is there is another's say.
+  const [denies, other] = [items[i - 1], items[i + next]];
+  if (denies !== undefined && isNo(denies) && other !== undefined && !isNo(other)) return true;
+  return between.slice(0, next).some((item) => isSmallItem(item, 'person') || isSmallItem(item, 'link'));
 }
 
 const isStop = (item: Item): boolean => {

@@ -11,7 +11,7 @@ export interface SitePhrase extends Span {
   readonly led: boolean;
   /** its side stands after it ("wrist on the right") */
   readonly sideLast: boolean;
-  /** "other" or "opposite" stands before it: the side in mind, mirrored */
+  /** "other" or "opposite" stands before it: its side is the other one of that named last */
   readonly mirrored: boolean;
   /** the word for the site also means something else; it holds only beside an owner, a side or a finding */
   readonly doubtful: boolean;

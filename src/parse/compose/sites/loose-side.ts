@@ -5,7 +5,7 @@ import type { SiteRef } from '../../context.ts';
 import { isSmall, marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from './item.ts';
+import { hasRole, type Item, isSmallItem, phrasesIn, pieceOf, wordsOf } from './item.ts';
 import { isMirror, sideAfter } from './said-side.ts';
 import { oneSide, otherSide } from './side.ts';
 import { startsWithPreposition } from './site-phrase.ts';
@@ -104,7 +104,8 @@ function sideAt(
   if (side === null || marked(piece, 'homophone')) return null;
   const inMind = oneSide(mind);
   if (side === 'mirror') {
-    const other = otherSide(inMind);
+    const named = phrasesIn(items.slice(0, k)).flatMap(({ sites }) => sites);
+    const other = otherSide(oneSide(named.toReversed()) ?? inMind);
     return other === null ? null : { side: other, piece, doubt: [] };
   }
   const sure: LooseSide = { side, piece, doubt: [] };

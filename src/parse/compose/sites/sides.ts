@@ -4,12 +4,15 @@ import { isPaired, type Known, type Side } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import type { SitePhrase } from './item.ts';
 import { limbOf } from './limb.ts';
-import { oneSide, otherSide } from './side.ts';
 
 /** The sites of a list of phrases, with the sides that they say, share and carry. */
 export const sitesOf = (phrases: readonly SitePhrase[], mind: readonly SiteRef[]): readonly SiteRef[] => {
   const told = toldAtTheEnd(phrases);
-  return shareSides(phrases.flatMap((phrase) => withSides(phrase, told ? [] : mind)));
+  return shareSides(
+    phrases.flatMap((phrase) =>
+      withSides(phrase, told ? [] : mind).map((ref) => ({ ref, fixed: phrase.mirrored })),
+    ),
+  );
 };
 
 // "Elbow, forearm and wrist on the right": the side that closes the list is the list's, and not the one in mind.
@@ -25,15 +28,10 @@ function toldAtTheEnd(phrases: readonly SitePhrase[]): boolean {
 /** The sites of a phrase with their sides, in the light of the sites in mind. */
 export function withSides(phrase: SitePhrase, mind: readonly SiteRef[]): readonly SiteRef[] {
   return phrase.sites.map((ref) => {
-    if (phrase.mirrored) return mirror(ref, mind);
-    if (ref.side !== null || !isPaired(ref.site)) return ref;
+    // "The other arm" has its side already, or none that is known.
+    if (phrase.mirrored || ref.side !== null || !isPaired(ref.site)) return ref;
     return carried(ref, mind);
   });
-}
-
-function mirror(ref: SiteRef, mind: readonly SiteRef[]): SiteRef {
-  const side = otherSide(oneSide(mind));
-  return { ...ref, side, sideKnown: side === null ? null : 'carried' };
 }
 
 function carried(ref: SiteRef, mind: readonly SiteRef[]): SiteRef {
@@ -52,11 +50,14 @@ const withSide = (ref: SiteRef, side: Side | null, sideKnown: Known): SiteRef =>
 });
 
 /** A list of sites shares a side that was said once: "left hip, thigh and knee", "hip and knee on the left". */
-function shareSides(refs: readonly SiteRef[]): readonly SiteRef[] {
+function shareSides(
+  named: readonly { readonly ref: SiteRef; readonly fixed: boolean }[],
+): readonly SiteRef[] {
   const out: SiteRef[] = [];
-  for (const ref of refs) {
+  for (const { ref, fixed } of named) {
     const giver = out.at(-1);
-    const lacks = isPaired(ref.site) && (ref.side === null || ref.sideKnown === 'carried');
+    // "The other knee" has the side that the first has not.
+    const lacks = !fixed && isPaired(ref.site) && (ref.side === null || ref.sideKnown === 'carried');
     out.push(
       lacks && giver?.side && giver.sideKnown !== 'inferred' ? withSide(ref, giver.side, 'carried') : ref,
     );

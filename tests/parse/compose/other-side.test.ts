@@ -1,0 +1,52 @@
+// "The other arm", "the left one", "on the left? yes": the side that words about a side give, and never the one just left. Invented.
+
+import { describe, expect, it } from 'vitest';
+import { corrections, read } from '../read.ts';
+
+const check = (rows: readonly (readonly [string, readonly string[]])[]) =>
+  it.each(rows)('%s', (talk, means) => {
+    expect(read(talk)).toEqual(means);
+  });
+
+const checkSides = (rows: readonly (readonly [string, readonly string[]])[]) =>
+  it.each(rows)('%s', (talk, means) => {
+    expect(corrections(talk)).toEqual(means);
+  });
+
+describe('the other side', () => {
+  check([
+    ['left elbow hurts | now the other arm', ['pain left elbow', 'visit right arm']],
+    [
+      'right knee is bruised | does the other knee hurt | no',
+      ['contusion right knee', 'visit left knee', 'no pain left knee'],
+    ],
+    ['left hip and the other hip fine', ['no abnormality left hip', 'no abnormality right hip']],
+    ['right leg is fine, the other one has a bruise', ['no abnormality right leg', 'contusion left leg']],
+    // Must not: with nothing one-sided before it nobody knows which is the other.
+    ['both feet warm | the other foot is numb', ['circulation both foot warmth=warm', 'numbness foot']],
+  ]);
+});
+
+describe('a limb turned by a side straight before its check', () => {
+  check([
+    [
+      'right hand warm, the left one is cold',
+      ['circulation right hand warmth=warm', 'no circulation left hand warmth=cold'],
+    ],
+    [
+      'left foot cool, right warm',
+      ['no circulation left foot warmth=cool', 'circulation right foot warmth=warm'],
+    ],
+  ]);
+});
+
+describe('a side told after a finding that had none', () => {
+  checkSides([
+    ['my shoulder hurts | the right one', ['side side=right ← last']],
+    ['my ankle is numb | on the left? | yeah', ['side side=left ← last']],
+    ['my ankle is swollen | is it the left | no, the right', ['side side=right ← last']],
+    // Must not: what has its side keeps it, and a bare "no" does not say that it is the other.
+    ['left shoulder hurts | on the right? | yes', []],
+    ['my ankle is numb | on the left? | no', []],
+  ]);
+});
