@@ -3,6 +3,7 @@
 import { type GrammarError, linkGrammars } from '../jsgf/index.ts';
 import { clausesOf } from './clauses/cut.ts';
 import { readClause } from './compose/clause.ts';
+import { placeIntroduction } from './compose/introduction.ts';
 import { noteLeftovers } from './compose/notes.ts';
 import { state, type Talk } from './compose/talk.ts';
 import { mergeGcs } from './compose/vitals/merge-gcs.ts';
@@ -68,6 +69,7 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   for (const clause of clauses) readClause(talk, clause);
   talk.times = [];
   state(talk, talk.asking);
+  placeIntroduction(talk, clauses);
   noteLeftovers(talk);
   // A question waits for one utterance; chatter does not use it up.
   const spoke =

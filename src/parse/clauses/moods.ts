@@ -10,6 +10,7 @@ import { begin, type Place, type Turn } from './place.ts';
 
 export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn | 'stay' | null {
   const mood = isPlanned(piece, pieces, i) ? 'plan' : moodOf(piece);
+  if (mood === 'supposing' && isHedge(pieces, i, tokens)) return 'stay';
   // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
   if (mood !== 'supposing' && mood !== 'plan' && mood !== 'instruction') return null;
   if (mood === 'instruction' && (!mayTell(pieces, i, tokens) || isAskedOn(pieces, i, tokens, draft)))
@@ -20,6 +21,19 @@ export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn 
   const within =
     draft.mood === 'instruction' || ((draft.mood === 'supposing' || draft.mood === 'question') && !full);
   return coloured || within ? 'stay' : begin(mood);
+}
+
+const MAYBE = /^(maybe|possibly|perhaps|probably)$/;
+const MEASURE = /^(a|an|half|one|couple|ten|hundred|more|less|about|around)$/;
+
+// "Fell maybe three metres": how far is what is guessed, and not that it was so.
+function isHedge(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined || next === undefined || isPaused(tokens, piece)) return false;
+  if (piece.to - piece.from > 1 || !MAYBE.test(tokens[piece.from]?.word ?? '')) return false;
+  const isNumber = next.role === 'figure' || next.islands[0]?.slots[0]?.from === next.from;
+  const isTold = pieces.slice(0, i).some(({ role }) => role === 'history');
+  return isNumber || (isTold && MEASURE.test(tokens[next.from]?.word ?? ''));
 }
 
 // "Going to put a tourniquet on" is a plan; "going to check your leg" is what is being done.

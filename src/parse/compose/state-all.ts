@@ -11,6 +11,7 @@ import { asCsm, isPulseOfLimb } from './limb-pulse.ts';
 import { type Reach, reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
 import { isPlaced, type Talk, timeOf } from './talk.ts';
+import { stateUnnamed } from './vitals/unnamed.ts';
 import { stateVital } from './vitals/vital-said.ts';
 
 /** The roles that state something of the patient besides a site. */
@@ -47,6 +48,7 @@ function stateSides(talk: Talk, pieces: readonly Piece[]): void {
 
 function stateInOrder(talk: Talk, all: readonly Piece[]): void {
   const pieces = splitOnset(talk.tokens, all);
+  stateUnnamed(talk, pieces);
   let stretch: Piece[] = [];
   const flush = () => {
     if (stretch.length > 0) stateExam(talk, stretch);

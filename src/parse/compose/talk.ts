@@ -42,6 +42,8 @@ export interface SaidTime {
   readonly words: Span | null;
   /** what it is said of */
   readonly scope: Span;
+  /** hours before now, where the other half of the day may be meant */
+  readonly hoursBack: number | null;
 }
 
 /** A statement with the words it came from. */
@@ -91,7 +93,7 @@ export function state(talk: Talk, said: readonly Said[]): void {
       heard: textOf(talk, from, to),
       span: spanOf(talk, from, to),
       known: known ?? {},
-      doubt: [...(doubt ?? []), ...aheadOf(talk, at)],
+      doubt: [...(doubt ?? []), ...aheadOf(talk, at), ...farBack(statement, at)],
       ...(at === undefined ? {} : { at: at.instant }),
       group,
     });
@@ -113,6 +115,16 @@ const aheadOf = ({ utterance }: Talk, at: SaidTime | undefined): readonly string
   at !== undefined && isAhead(at.instant, utterance.heardAt)
     ? ['That time is still to come: is it right?']
     : [];
+
+// At this many hours the other half of the day is within the next hour, and nobody can tell which is meant.
+const HALF_A_DAY_HOURS = 11;
+
+// "Given at quarter to three", said at two: care and signs are told as they come, a meal or a fall may be of last night.
+function farBack({ kind }: Statement, at: SaidTime | undefined): readonly string[] {
+  const hours = at?.hoursBack ?? null;
+  if (hours === null || (kind === 'history' && hours < HALF_A_DAY_HOURS)) return [];
+  return [`That would be ${String(hours)} hours ago: is it right?`];
+}
 
 // An age or an allergy has no moment, whatever time was said beside it.
 const LASTING: ReadonlySet<string> = new Set([

@@ -2,9 +2,9 @@
 
 import type { Clause } from '../clauses/clause.ts';
 import { hasTag } from '../islands/island.ts';
-import { type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter, type Span, spanned } from '../span.ts';
-import { resolveTime, type SpokenTime } from '../times/index.ts';
+import { hoursBack, resolveTime, type SpokenTime } from '../times/index.ts';
 import { LEAD } from './corrections/late-time.ts';
 import type { SaidTime, Talk } from './talk.ts';
 
@@ -31,8 +31,9 @@ export function timesFor(talk: Talk, clause: Clause): readonly SaidTime[] {
 function saidTime(talk: Talk, piece: Piece, words: Span | null, scope: Span): readonly SaidTime[] {
   const time = spokenIn(piece);
   if (time === null) return [];
-  const instant = resolveTime(time, talk.utterance.heardAt, talk.utterance.zone);
-  return [{ instant, piece, words, scope }];
+  const { heardAt, zone } = talk.utterance;
+  const instant = resolveTime(time, heardAt, zone);
+  return [{ instant, piece, words, scope, hoursBack: hoursBack(time, instant, heardAt) }];
 }
 
 const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history', 'unknown']);
@@ -98,8 +99,17 @@ function isTime(piece: Piece, clause: Clause): boolean {
   // A bare clock time in a correction may be the time that is corrected.
   if (clause.mood === 'correction')
     return clause.pieces.every(({ role }) => role === 'time' || role === 'small' || role === 'correction');
-  // It counts beside care ("tourniquet, fourteen twelve"); elsewhere it may be any two numbers.
-  return clause.pieces.some((one) => one.role === 'care') && time.twentyFour;
+  // It counts beside care ("tourniquet, fourteen twelve") and straight after a set of signs is named ("second obs fourteen
+  // ten"); elsewhere it may be any two numbers.
+  return time.twentyFour && (clause.pieces.some((one) => one.role === 'care') || isOfSet(piece, clause));
+}
+
+function isOfSet(piece: Piece, { pieces }: Clause): boolean {
+  const at = pieces.indexOf(piece);
+  const next = pieces[at + 1];
+  const opens = pieces.slice(0, at).every((one) => one.role === 'small' || one.role === 'talk');
+  const named = pieces.slice(0, at).some((one) => marked(one, 'set'));
+  return opens && named && (next === undefined || next.role === 'vital');
 }
 
 const spokenIn = (piece: Piece): SpokenTime | null =>

@@ -2,6 +2,6 @@
 
 export { formatIso, parseIso } from './iso.ts';
 export { readTimes } from './read-times.ts';
-export { isAhead, resolveTime } from './resolve.ts';
+export { hoursBack, isAhead, resolveTime } from './resolve.ts';
 export type { SpokenTime, TimeReading } from './spoken-time.ts';
 export { isZone } from './zone.ts';

@@ -22,6 +22,18 @@ const UNASKED = 5 * MINUTE;
 /** True where a time said at `heardAt` is still to come by more than two watches differ. */
 export const isAhead = (at: number, heardAt: number): boolean => at > heardAt + UNASKED;
 
+/** What was given or measured so long ago is asked about where only the half of the day makes it so. */
+const FAR = 6 * HOUR;
+
+/**
+ * The whole hours between a clock time and the talk where that time was said without morning or evening and lies so far back
+ * that the other half of the day may be meant; null where nothing is to be asked. A choice of ours, no source.
+ */
+export function hoursBack(time: SpokenTime, at: number, heardAt: number): number | null {
+  const isOpen = time.kind === 'clock' && time.half === undefined && !time.twentyFour;
+  return isOpen && heardAt - at > FAR ? Math.floor((heardAt - at) / HOUR) : null;
+}
+
 function hoursOf({ hour, half, twentyFour }: Clock): readonly number[] {
   if (half !== undefined) return [(hour % 12) + (half === 'pm' ? 12 : 0)];
   return twentyFour ? [hour] : [hour % 12, (hour % 12) + 12];

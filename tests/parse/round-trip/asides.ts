@@ -14,6 +14,7 @@ const found = (line: string): Built => ({ lines: [line], wants: [stating(FOUND)]
 const ASIDES: Readonly<Record<string, (text: string, answer: string | null) => Built>> = {
   'talk.filler': (text) => found(`${text} ${SAID}`),
   'talk.courtesy': (text) => ({ ...found(`${text}. ${SAID}`), never: [stating({ kind: 'note' })] }),
+  'talk.introduction': (text) => ({ ...found(`${text}. ${SAID}`), never: [stating({ kind: 'note' })] }),
   'talk.idiom': (text) => nothing(text),
   'talk.instruction': (text) => nothing(`${text} your left foot`),
   'talk.intention': (text) => ({

@@ -49,6 +49,8 @@ export const inRange =
       const whole = Math.floor(values.degrees ?? 37);
       values.degrees = whole % 10 === 0 ? whole + 1 : whole;
     }
+    // Two numbers without "over" between them must not read as one, nor lie close to each other.
+    if (tag('split') !== null) values.systolic = chance.whole(101, 199);
     if (names.includes('glucose'))
       values.glucose = tag('unit') === 'mmol' ? tenths(chance, 2, 22) : chance.whole(40, 400);
     const { eye, verbal, motor } = values;

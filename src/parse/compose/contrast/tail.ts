@@ -16,7 +16,7 @@ export interface Tail {
   /** the piece that names the limb on that side ("reduced on the right foot"), where one does */
   readonly site: Piece | null;
   readonly state: State | null;
-  /** seconds, where a number is all that is said */
+  /** seconds (or a grade of strength), where a number is all that is said */
   readonly seconds: number | null;
   /** "but" leads to it */
   readonly turned: boolean;
@@ -73,10 +73,20 @@ function stateBefore(pieces: readonly Piece[], tokens: readonly Token[], i: numb
     const piece = pieces[k];
     if (piece === undefined || isPaused(tokens, piece)) return null;
     const state = stateOf(piece);
-    if (state !== null) return isOfSideBefore(pieces, tokens, k) ? null : { at: k, state, seconds: null };
+    const seconds = state === null ? secondsOf(piece) : null;
+    if (state !== null || seconds !== null)
+      return isOfSideBefore(pieces, tokens, k) ? null : { at: boundBefore(pieces, k), state, seconds };
     if (!isPassed(piece) || isSmall(piece, 'before') || isSmall(piece, 'join')) return null;
   }
   return null;
+}
+
+// "Three seconds left, under two on the right": the word that leads to the number belongs to it.
+function boundBefore(pieces: readonly Piece[], at: number): number {
+  const before = pieces[at - 1];
+  return before !== undefined && isSmall(before, 'preposition') && secondsOf(pieces[at] as Piece) !== null
+    ? at - 1
+    : at;
 }
 
 // "Right strong left weak": each state comes after its side.

@@ -3,6 +3,7 @@
 import type { CsmStatement, FindingStatement, Side, Statement } from '../../../terms/index.ts';
 import type { State } from '../../states.ts';
 import { otherSide } from '../sites/side.ts';
+import { isWholeWithin } from '../vitals/vital-read.ts';
 import type { Tail } from './tail.ts';
 
 // Schriger DL, Baraff L. Ann Emerg Med 1988;17:932-935: two seconds as the recommended upper limit of normal.
@@ -38,6 +39,9 @@ function turnedCsm(one: CsmStatement, side: Side, { state, seconds }: Tail): Csm
     ...(pulse === undefined ? {} : { pulse }),
     ...(digit === undefined ? {} : { digit }),
   };
+  // "Power five out of five on the left, four on the right".
+  if (seconds !== null && typeof one.strength === 'number')
+    return isWholeWithin(seconds, [0, 5]) ? { ...base, present: seconds > 1, strength: seconds } : null;
   if (seconds !== null)
     return one.capRefillSeconds === undefined
       ? null

@@ -119,6 +119,8 @@ function csmAt(
   if (hasTag(island, 'csm-warmth') && (owned || (phrases.length === 0 && isSomebody(tokens, piece))))
     return null;
   if (ends.length === 0 && (seconds === null || hasTag(island, 'limb-only'))) return null;
+  // "Three seconds left, two right", with no limb in mind: hands or feet nobody knows, and the words stay as a note.
+  if (ends.length === 0 && side !== null) return null;
   const kept = exceptedSide === null ? ends : ends.map((end) => without(end, exceptedSide.side));
   const presence = presenceAt(items, i, island, reach, seconds);
   const spans = [

@@ -7,6 +7,7 @@ import { spanned } from '../../span.ts';
 import { dryRun, type StateAll } from '../corrections/dry-run.ts';
 import { isChatter } from '../light.ts';
 import { bear, place, state, type Talk } from '../talk.ts';
+import { headingOf } from './heading.ts';
 import { answeredTopic } from './history.ts';
 import { isAge } from './measured.ts';
 
@@ -59,9 +60,10 @@ const tellsMechanism = (clause: Clause): boolean =>
   clause.pieces.some((piece) => piece.role === 'history' && marked(piece, 'topic', 'mechanism'));
 
 function take(talk: Talk, clause: Clause, topic: Topic): void {
-  const { from } = spanned(clause.pieces);
+  const { from: start } = spanned(clause.pieces);
+  const from = headingOf(talk, topic, start)?.from ?? start;
   const to = endOfAnswer(talk, clause);
-  const found = answeredTopic(talk, topic, from, to);
+  const found = answeredTopic(talk, topic, start, to);
   const { asked } = talk.context;
   bear(talk, { asked: null });
   if (found === null) return;

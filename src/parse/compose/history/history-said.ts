@@ -1,8 +1,9 @@
 // States the history of a clause, or leaves its topic open for what is said next.
 
 import { marked, type Piece } from '../../pieces/piece.ts';
-import { bear, place, state, type Talk } from '../talk.ts';
+import { bear, isPlaced, place, state, type Talk } from '../talk.ts';
 import { isOpen } from './found-history.ts';
+import { headingOf } from './heading.ts';
 import { historyOf } from './history.ts';
 import { isOfBody } from './of-body.ts';
 
@@ -16,7 +17,13 @@ export function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, ne
     bear(talk, { asked: { about: 'topic', topic: found.topic } });
     return piece.to;
   }
-  state(talk, found);
-  place(talk, ...found);
+  const [first, ...others] = found;
+  const heading = first === undefined ? undefined : headingOf(talk, first.statement.topic, first.from);
+  const told =
+    first === undefined || heading === undefined || isPlaced(talk, heading)
+      ? found
+      : [{ ...first, from: heading.from }, ...others];
+  state(talk, told);
+  place(talk, ...told);
   return Math.max(piece.to, ...found.map(({ to }) => to));
 }

@@ -7,7 +7,7 @@ import { isPaused } from '../../span.ts';
 import { type Talk, textOf } from '../talk.ts';
 import type { FoundHistory, OpenTopic } from './found-history.ts';
 import { ageOf, weightOf } from './measured.ts';
-import { endOfName, endOfText, namesReason, opensText, startOfText } from './text.ts';
+import { endOfName, endOfText, namesReason, opensText, startOfName, startOfText } from './text.ts';
 
 /** What one history piece says with the pieces after it; `pieces` is the rest of the clause from that piece on. */
 export function historyOf(
@@ -25,6 +25,7 @@ export function historyOf(
   ];
   // "My name is …" is the patient's only in answer to being asked: the responder has a name too.
   if (hasTag(island, 'mine') && !isAsked(talk, topic)) return [];
+  if (topic === 'name' && callsFor(talk, piece)) return [];
   const whole = hasTag(island, 'whole');
   if (hasTag(island, 'denied') || (negated && (hasTag(island, 'noun') || whole)))
     return give(textOf(talk, from, to), to, { present: false });
@@ -69,6 +70,17 @@ const isAfterAnswer = (talk: Talk, from: number): boolean =>
   /^(no|nope|nah)$/.test(talk.tokens[from - 1]?.word ?? '') &&
   /^(i|we|he|she|they|it|my)$/.test(talk.tokens[from]?.word ?? '');
 
+const CALLER =
+  /^(i|we|he|she|they|you|who|someone|somebody|already|have|has|just|mate|friend|wife|husband|guide|and)$/;
+const CALLED_FOR =
+  /^(mountain|rescue|for|in|out|an|a|the|nine|ambulance|it|you|us|him|her|them|at|patrol|help|dispatch|police|about|back|off)$/;
+
+// "We called mountain rescue at ten": help was called, and nobody's name.
+const callsFor = ({ tokens }: Talk, { from, to }: Piece): boolean =>
+  to - from === 1 &&
+  tokens[from]?.word === 'called' &&
+  (CALLER.test(tokens[from - 1]?.word ?? '') || CALLED_FOR.test(tokens[to]?.word ?? ''));
+
 // These go on over other history: "history of asthma and high blood pressure".
 const LOOSE: ReadonlySet<Topic> = new Set<Topic>(['mechanism', 'past-history']);
 
@@ -82,7 +94,8 @@ const isAsked = (talk: Talk, topic: Topic): boolean =>
 
 /** Free words in answer to a question of history, or null where nothing is left of them. */
 export function answeredTopic(talk: Talk, topic: Topic, from: number, to: number): FoundHistory | null {
-  const start = startOfText(talk.tokens, from, to);
+  const told = startOfText(talk.tokens, from, to);
+  const start = topic === 'name' ? startOfName(talk.tokens, told, to) : told;
   if (start >= to) return null;
   return {
     statement: { kind: 'history', topic, text: textOf(talk, start, to) },

@@ -96,13 +96,22 @@ export const opensText = (tokens: readonly Token[], next: Piece | undefined): bo
   !NO_TEXT.test(tokens[next.from]?.word ?? '') &&
   pauseBefore(tokens, next) === '';
 
-const LEAD = /^(is|are|was|to|of|that|includes?|um|well|yeah|yes|it)$/;
+const LEAD = /^(is|are|was|to|of|that|includes?|um|well|yeah|yes|it|just|only)$/;
 
 /** The first token of a text, past the small words that lead to it. */
 export function startOfText(tokens: readonly Token[], from: number, to: number): number {
   let at = from;
   while (at < to && LEAD.test(tokens[at]?.word ?? '')) at++;
   return at;
+}
+
+const BEFORE_NAME = /^(i|my|name|is|am|it|this|they|call|me|people|everyone|called|just)$/;
+
+/** "I'm Dana", "they call me Dana": the first token of the name; where nothing else is said, the words themselves. */
+export function startOfName(tokens: readonly Token[], from: number, to: number): number {
+  let at = from;
+  while (at < to && BEFORE_NAME.test(tokens[at]?.word ?? '')) at++;
+  return at < to ? at : from;
 }
 
 const MOST_NAMES = 3;

@@ -7,6 +7,7 @@ import { answeredTopic } from '../history/history.ts';
 import { isChatter } from '../light.ts';
 import { bear, note, place, state, type Talk, textOf } from '../talk.ts';
 import type { AnswerWord } from './answer-word.ts';
+import { noteAnswer } from './note-answer.ts';
 import type { AskedTopic } from './settle.ts';
 
 /** States what the answer says of the topic; returns the pieces after it that still have to be read. */
@@ -40,10 +41,15 @@ export function answerTopic(
       state(talk, [
         { statement: told(asked, textOf(talk, from, to)), known: { topic: 'carried' }, from, to },
       ]);
+    // What there is may come yet, or never: that there is something is kept.
+    else if (isLast(talk, to)) noteAnswer(talk, { from, to });
     bear(talk, { asked: { ...asked } });
   }
   return rest;
 }
+
+const isLast = ({ clauses }: Talk, to: number): boolean =>
+  clauses.every(({ pieces }) => (pieces.at(-1)?.to ?? 0) <= to || pieces.every(isChatter));
 
 /** What was answered, behind what was asked where that was one thing. */
 export const told = ({ topic, item }: AskedTopic, said: string): HistoryStatement => ({

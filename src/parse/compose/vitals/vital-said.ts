@@ -1,9 +1,17 @@
 // States the vital signs of a clause, their numbers straight after their names or apart from them; impossible ones are left.
 
 import type { Vital } from '../../../terms/index.ts';
-import { hasTag } from '../../islands/island.ts';
+import { hasTag, type Island } from '../../islands/island.ts';
 import { readNumbers } from '../../numbers/index.ts';
-import { figureIn, likelyTag, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
+import {
+  figureIn,
+  isSmall,
+  likelyTag,
+  marked,
+  type Piece,
+  type Role,
+  readingOf,
+} from '../../pieces/piece.ts';
 import { isPaused, spanned } from '../../span.ts';
 import { isLight } from '../light.ts';
 import { bear, isPlaced, place, type Said, state, type Talk, textOf } from '../talk.ts';
@@ -37,6 +45,7 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   if (endsInNumber && (runsOn || opensRange(talk.tokens, pieces, i))) return 0;
   for (const reading of piece.islands.filter((one) => one.file === 'vitals')) {
     const read = vitalOf(reading);
+    if (!isSure(talk, pieces, i, reading)) continue;
     if (read === null || (hasTag(reading, 'num', 'both') && isOfOneSide(talk, pieces, i))) continue;
     const [before, after] = [placeBefore(talk.tokens, pieces, i), placeAfter(talk.tokens, pieces, i)];
     const { from, to } = spanned(pieces.slice(i - before, i + after + 1));
@@ -46,6 +55,25 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   }
   return askWhichHolds(talk, piece) ? 1 : 0;
 }
+
+// "Sats ninety seven on four" is litres where nothing else is counted, and "pressure one twenty six seventy eight" two numbers
+// where they are said in one breath and cannot be one.
+function isSure({ tokens }: Talk, pieces: readonly Piece[], i: number, reading: Island): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined) return false;
+  const closes =
+    next === undefined || isPaused(tokens, piece) || next.role === 'vital' || isSmall(next, 'join');
+  if (hasTag(reading, 'bare-liters'))
+    return closes && (reading.slots.at(-1)?.value ?? MOST_LITERS + 1) <= MOST_LITERS;
+  if (!hasTag(reading, 'split')) return true;
+  const [upper, lower] = reading.slots.slice(-2);
+  if (upper === undefined || lower === undefined || isPaused(tokens, upper)) return false;
+  const words = tokens.slice(upper.from, lower.to).map(({ word }) => word);
+  return closes && !readNumbers(words, 0).some(({ end }) => end === words.length);
+}
+
+// The most that a flowmeter gives a minute (common practice, no source).
+const MOST_LITERS = 15;
 
 // "Sats eighty six on air, ninety seven on fifteen litres": a figure without a name is another of the sign before it.
 function followsLike(talk: Talk, pieces: readonly Piece[], i: number): boolean {

@@ -1,0 +1,146 @@
+// Vital signs, history, care and times as no earlier row said them. All talk is invented.
+
+import { describe, expect, it } from 'vitest';
+import { BEGINS, read, statementsOf } from '../read.ts';
+
+const check = (rows: readonly (readonly [string, readonly string[]])[]) =>
+  it.each(rows)('%s', (talk, means) => {
+    expect(read(talk)).toEqual(means);
+  });
+
+const minutesBefore = (talk: string): readonly (number | null)[] =>
+  statementsOf(talk).map(({ at }) => (at === undefined ? null : Math.round((BEGINS - at) / 60_000)));
+
+const doubts = (talk: string): readonly string[] => statementsOf(talk).flatMap(({ doubt }) => doubt);
+
+describe('oxygen that somebody is put on', () => {
+  check([
+    ['stuck him on six litres', ['oxygen text=stuck him on six litres']],
+    [
+      'sats eighty eight on air, popped her on fifteen litres',
+      ['oxygen-saturation percent=88 onOxygen=false', 'oxygen text=popped her on fifteen litres'],
+    ],
+    ['sats ninety five on two', ['oxygen-saturation percent=95 onOxygen=true']],
+    // Must not: what is counted is no litres.
+    ['sats ninety five on two occasions', ['note: sats ninety five on two occasions']],
+  ]);
+});
+
+describe('a set of signs', () => {
+  check([
+    [
+      'third set, one ten, twenty four, one hundred over sixty two',
+      ['pulse rate=110', 'respirations rate=24', 'blood-pressure systolic=100 diastolic=62'],
+    ],
+    // Must not: two numbers that may both be a pulse.
+    [
+      'third set, ninety, ninety four, one hundred over sixty two',
+      ['blood-pressure systolic=100 diastolic=62', 'note: ninety, ninety four'],
+    ],
+    ['his obs are rubbish', ['note: his obs are rubbish']],
+  ]);
+  it.each([
+    ['repeat observations at thirteen fifty two: pulse eighty', [10]],
+    ['third set of obs thirteen fifty two: pulse eighty, resps twelve', [10, 10]],
+    ['latest vitals thirteen fifty two pulse eighty', [10]],
+  ])('has the time that is named with it: %s', (talk, expected) => {
+    expect(minutesBefore(talk)).toEqual(expected);
+  });
+  it('asks whether the signs that nobody named are those', () => {
+    expect(doubts('second set: one twelve, twenty six, ninety four over sixty')).toHaveLength(2);
+  });
+});
+
+describe('a pressure of two numbers in a breath', () => {
+  check([
+    ['bp one eighteen seventy four', ['blood-pressure systolic=118 diastolic=74']],
+    // Must not: one number, or two that a pause parts.
+    ['pressure one hundred thirty', ['note: pressure one hundred thirty']],
+    ['bp one ten, ninety', ['note: bp one ten, ninety']],
+  ]);
+});
+
+describe('each side has its own number', () => {
+  check([
+    [
+      'both hands | cap refill four seconds on the right, two on the left',
+      [
+        'visit both hand',
+        'no circulation right hand capRefillSeconds=4',
+        'circulation left hand capRefillSeconds=2',
+      ],
+    ],
+    [
+      'grip four out of five on the right, five on the left',
+      ['motion right hand strength=4', 'motion left hand strength=5'],
+    ],
+    // Must not: of no limb nobody knows whether it is a hand or a foot.
+    ['cap refill four seconds on the right', ['note: cap refill four seconds on the right']],
+    ['pupils six versus four on the left', ['pupils leftMm=4 rightMm=6']],
+  ]);
+});
+
+describe('a rate after the pulse was found', () => {
+  check([
+    ['radial is there, weak, I make it one twelve', ['pulse rate=112 quality=weak']],
+    ['her breathing is a little shallow', ['respirations quality=shallow']],
+    ['temp oral thirty six point two', ['temperature celsius=36.2']],
+  ]);
+});
+
+describe('a clock time far back', () => {
+  it.each([
+    ['ten of morphine given at half past two', 1],
+    ['pulse was eighty at twenty past four', 1],
+    // Must not: near, or told with its half of the day, or of a meal in the night.
+    ['ten of morphine given at half past one', 0],
+    ['ten of morphine given at half past two in the morning', 0],
+    ['last ate at half past five', 0],
+  ])('is asked about where the other half of the day may be meant: %s', (talk, count) => {
+    expect(doubts(talk)).toHaveLength(count);
+  });
+});
+
+describe('who is speaking', () => {
+  check([
+    ["hello, my name's Per, I'm a ski patroller, is it okay if I have a look at you?", []],
+    ["hey there, I'm Ottoline, cave rescue, can I help?", []],
+    // Must not: the patient tells something.
+    ["I'm Per and my elbow hurts", ['pain elbow', "note: I'm Per"]],
+    ['someone called an ambulance', ['note: someone called an ambulance']],
+  ]);
+});
+
+describe('history in few words', () => {
+  check([
+    ["who are you | I'm Kester", ['name: Kester']],
+    ['what meds are you on | only ramipril', ['medications: ramipril']],
+    ['any past medical history? yes', ['note: any past medical history: yes']],
+    ['any allergies? Yes. Wasp stings.', ['allergies: Wasp stings']],
+    ['anything to eat? A banana.', ['last-intake: A banana']],
+    ['past history: epilepsy', ['past-history: epilepsy']],
+    ['medications: warfarin', ['medications: warfarin']],
+    ['nuts make him come out in hives', ['allergies: nuts make him come out in hives']],
+    [
+      'seventy two, on bisoprolol and ramipril',
+      ['medications: on bisoprolol and ramipril', 'note: seventy two'],
+    ],
+    ['has not had anything to drink since noon', ['last-intake: has not had anything to drink since noon']],
+  ]);
+});
+
+describe('how far is guessed, and not that it was so', () => {
+  check([
+    ['slipped maybe ten metres down the gully', ['mechanism: slipped maybe ten metres down the gully']],
+    ['tumbled possibly a hundred feet', ['mechanism: tumbled possibly a hundred feet']],
+    // Must not: what may be so.
+    ['fell, maybe she hit her head', ['mechanism: fell', 'note: maybe she hit her head']],
+  ]);
+});
+
+describe('a measure by the hand', () => {
+  check([
+    ['burn the size of my hand on the left thigh', ['burn left thigh', 'note: the size of my hand']],
+    ['gave her something to eat', ['food']],
+  ]);
+});
