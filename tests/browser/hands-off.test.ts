@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { arrivals } from './arrival.ts';
-import { say } from './visit.ts';
+import { ready, say } from './visit.ts';
 
 const { arrive } = arrivals();
 
@@ -75,6 +75,37 @@ describe('by voice alone', () => {
     await say(page, 'left ankle swelling');
     await entry(page, 'heard', 'LEFT ankle').waitFor();
     expect((await spoken(page)).length).toBe(1);
+  });
+
+  it('entries are said back in full: what was not spoken, what is asked, what was confirmed', async () => {
+    const { page } = await visit();
+    await say(page, 'full echo');
+    await say(page, 'left forearm swelling');
+    expect((await spokenAll(page, 1))[0]).toBe('left forearm, swelling.');
+    // The place is carried over and no side is named: both are said, and nothing in capitals that would be spelt out.
+    await say(page, 'laceration three cm');
+    expect((await spokenAll(page, 2))[1]).toMatch(/^left forearm, laceration 3 centimetres, .*carried/);
+    await say(page, 'knee deformity');
+    expect((await spokenAll(page, 3))[2]).toMatch(/^side not said knee, deformity/);
+    await say(page, 'blood pressure one twenty over eighty');
+    expect((await spokenAll(page, 4))[3]).toBe('Blood pressure 120 over 80.');
+    await say(page, 'confirm');
+    expect((await spokenAll(page, 5))[4]).toMatch(/^confirmed: Blood pressure 120 over 80, confirmed\.$/);
+    await say(page, 'short echo');
+    await say(page, 'right wrist swelling');
+    expect((await spokenAll(page, 6)).at(-1)).toBe('right wrist, swelling.');
+  });
+
+  it('the full echo is chosen by hand too, and stays over a reload', async () => {
+    const { page } = await visit();
+    await page.getByRole('button', { name: 'More' }).click();
+    await page.getByRole('group', { name: 'Say back what was entered' }).getByText('Full').click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Close', exact: true }).click();
+    await page.reload();
+    await ready(page);
+    await say(page, 'left forearm swelling');
+    await say(page, 'deformity');
+    expect((await spokenAll(page, 2))[1]).toMatch(/^left forearm, deformity, .*carried/);
   });
 
   it('it reads back, says again, tells what is left, and keeps silent while it stands by', async () => {

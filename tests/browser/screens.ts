@@ -12,6 +12,18 @@ export const SIZES = [
   { name: 'desk', width: 1440, height: 900 },
 ] as const;
 
+/** Held sideways: looked at in pictures, where what matters is what is left of the height. */
+export const SIDEWAYS = [
+  { name: 'phone-sideways', width: 740, height: 360 },
+  { name: 'tablet-sideways', width: 1024, height: 768 },
+] as const;
+
+export interface Size {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
 export interface Screen {
   readonly name: string;
   readonly open: (page: Page) => Promise<void>;

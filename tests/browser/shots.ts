@@ -7,7 +7,7 @@ import { type Browser, chromium, type Page } from 'playwright-core';
 import { build, preview } from 'vite';
 import { lookForNewVersion, publish } from './new-version.ts';
 import { shootPost } from './post-shots.ts';
-import { LOOKS, SCREENS, SIZES } from './screens.ts';
+import { LOOKS, SCREENS, SIDEWAYS, SIZES, type Size } from './screens.ts';
 
 const FOLDER = process.argv[2] ?? 'shots';
 /** part of a picture's name, to take those alone: `phone-sun`, `body` */
@@ -28,6 +28,7 @@ const browser = await chromium.launch({
 mkdirSync(FOLDER, { recursive: true });
 try {
   for (const size of SIZES) for (const look of LOOKS) await shoot(browser, size, look);
+  for (const size of SIDEWAYS) await shoot(browser, size, 'plain');
   await shootOffer(browser);
   await shootPost({ browser, built: outDir, folder: FOLDER, only: ONLY });
 } finally {
@@ -36,7 +37,7 @@ try {
   rmSync(outDir, { recursive: true, force: true });
 }
 
-async function shoot(from: Browser, size: (typeof SIZES)[number], look: (typeof LOOKS)[number]) {
+async function shoot(from: Browser, size: Size, look: (typeof LOOKS)[number]) {
   const names = SCREENS.map((screen) => `${screen.name}-${size.name}-${look}`);
   if (!names.some((name) => name.includes(ONLY))) return;
   const { width, height } = size;

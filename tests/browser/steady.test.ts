@@ -83,3 +83,24 @@ describe('a press on a list that has just moved', () => {
     expect(await page.locator('.entry.confirmed').count()).toBe(0);
   });
 });
+
+describe('a press on a sheet', () => {
+  it('is no press on the list beneath it, however that has just moved', async () => {
+    const { page } = await arrive(PHONE);
+    for (const place of ['upper arm', 'elbow', 'forearm', 'wrist', 'hand'])
+      await say(page, `left ${place} swelling and deformity`);
+    await page.locator('.foot-way', { hasText: 'Entries' }).click();
+    const way = button(page, /^Check \d+ plain ones together: Arm/);
+    await way.click();
+    const { x, y, width, height } = await boxOf(page, 'Not yet');
+    await button(page, 'Not yet').click();
+    await page.waitForTimeout(800);
+    // The list moves, the sheet comes over it, and the press is made before the list has stood for long.
+    await hear(page, 'swelling of the left cheek');
+    await drawn(page);
+    await way.evaluate((one: HTMLElement) => one.click());
+    await drawn(page);
+    await page.mouse.click(x + width / 2, y + height / 2);
+    await button(page, 'Not yet').waitFor({ state: 'detached', timeout: 3000 });
+  });
+});

@@ -51,7 +51,7 @@ function Off() {
     case 'unknown':
       return <EarStrip {...off} words="Looking for the recogniser …" button={setUp('Set up')} />;
     case 'missing':
-      return <EarStrip {...off} words="No recogniser here yet: type." button={setUp('Set up')} />;
+      return <EarStrip {...off} words="No recogniser: type." button={setUp('Set up')} />;
     case 'fetching':
       return (
         <EarStrip

@@ -16,10 +16,25 @@ function spotsIn(box: Element, scrolled: number): Spots {
   const spots = new Map<string, Spot>();
   for (const button of box.querySelectorAll('button')) {
     const { left, top, right, bottom } = button.getBoundingClientRect();
-    if (bottom > 0 && top < window.innerHeight)
+    if (bottom > 0 && top < window.innerHeight && !isOnSheet(button))
       spots.set(nameOf(button), { left, right, top: top + scrolled, bottom: bottom + scrolled });
   }
   return spots;
+}
+
+/** A sheet that was opened from the list lies over it and does not move with it. */
+const isOnSheet = (button: Element): boolean => button.closest('dialog') !== null;
+
+/** Does it when the frame is done that draws what has changed: asked any sooner, the browser would lay out the whole page for it. */
+function afterFrame(work: () => void): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const frame = requestAnimationFrame(() => {
+    timer = setTimeout(work);
+  });
+  return () => {
+    cancelAnimationFrame(frame);
+    clearTimeout(timer);
+  };
 }
 
 export function SteadyList({ children }: Props) {
@@ -28,7 +43,10 @@ export function SteadyList({ children }: Props) {
   const [refused, setRefused] = useState(false);
   const scrolled = (): number => box.current?.closest('.panel')?.scrollTop ?? 0;
   useLayoutEffect(() => {
-    if (box.current !== null) aim.drawn(spotsIn(box.current, scrolled()), performance.now());
+    aim.changing();
+    return afterFrame(() => {
+      if (box.current !== null) aim.drawn(spotsIn(box.current, scrolled()), performance.now());
+    });
   });
   return (
     <div
@@ -37,7 +55,7 @@ export function SteadyList({ children }: Props) {
       onClickCapture={(event: MouseEvent) => {
         const button = event.target instanceof Element ? event.target.closest('button') : null;
         // The keyboard presses what has the focus, and that does not move.
-        if (button === null || event.detail === 0) return;
+        if (button === null || event.detail === 0 || isOnSheet(button)) return;
         const point = { x: event.clientX, y: event.clientY + scrolled() };
         const missed = aim.missed(nameOf(button), point, performance.now());
         setRefused(missed);

@@ -24,7 +24,9 @@ const same = (a: Spot, b: Spot | undefined): boolean =>
   b !== undefined && Math.abs(a.top - b.top) < 1 && Math.abs(a.left - b.left) < 1;
 
 export interface Aim {
-  /** where every button stands after the list was drawn again */
+  /** the list is being drawn again; where its buttons stand then is not known before it is */
+  readonly changing: () => void;
+  /** where every button stands after that */
   readonly drawn: (spots: Spots, at: number) => void;
   /** true where the thumb was aimed at another button than the one it met */
   readonly missed: (pressed: string, point: Point, at: number) => boolean;
@@ -35,8 +37,13 @@ export function createAim(): Aim {
   let now: Spots = new Map();
   let before: Spots = new Map();
   let movedAt = Number.NEGATIVE_INFINITY;
+  let isChanging = false;
   return {
+    changing: () => {
+      isChanging = true;
+    },
     drawn: (spots, at) => {
+      isChanging = false;
       const moved = [...now].some(([name, spot]) => !same(spot, spots.get(name)));
       // Several moves in a row are one: what counts is where things stood when the thumb set out.
       if (moved && at - movedAt > ON_ITS_WAY) before = now;
@@ -44,8 +51,9 @@ export function createAim(): Aim {
       now = spots;
     },
     missed: (pressed, point, at) => {
-      if (at - movedAt > ON_ITS_WAY) return false;
-      const aimed = [...before].find(([, spot]) => within(spot, point));
+      const isMoving = at - movedAt <= ON_ITS_WAY;
+      if (!isMoving && !isChanging) return false;
+      const aimed = [...(isMoving ? before : now)].find(([, spot]) => within(spot, point));
       return aimed !== undefined && aimed[0] !== pressed;
     },
   };

@@ -34,9 +34,10 @@ function Named({ of, first }: { readonly of: SiteRef; readonly first: boolean })
       {side !== null && (
         <span class={`side side-${of.side ?? 'open'}`}>
           {side}
-          {assumed && <span class="side-assumed"> (side not spoken)</span>}{' '}
+          {assumed && <span class="side-assumed"> (side not spoken)</span>}
         </span>
       )}
+      {side !== null && ' '}
       {siteName(of.site)}
       {of.level !== null && ` ${of.level.replace('-', ' ')}`}
     </b>
