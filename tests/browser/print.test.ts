@@ -112,3 +112,20 @@ describe('the columns on paper', () => {
     expect(ribs.indexOf('NO tenderness')).toBeGreaterThanOrEqual(head.indexOf('Right') - 1);
   });
 });
+
+describe.each(['A4', 'Letter'] as const)('no page of a long record on %s', (format) => {
+  it('ends with the head of a table that has no row under it', async () => {
+    const { page } = await arrive();
+    await playAll(page, 'Fall on wet rock');
+    const pages = read(await paper(page, format), '-layout').split('\f');
+    const last = pages.map((text) =>
+      text
+        .trimEnd()
+        .split('\n')
+        .filter((line) => line.trim() !== '')
+        .at(-2),
+    );
+    expect(last.length).toBeGreaterThan(5);
+    expect(last.filter((line) => /^\s*(Place|Time|Heard)\s{3,}/.test(line ?? ''))).toEqual([]);
+  });
+});

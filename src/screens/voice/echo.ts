@@ -54,7 +54,10 @@ function outcomeAloud(outcome: Outcome, echo: Exclude<Echo, 'off'>): readonly st
     case 'restored':
       return all(outcome.entries).map((text) => `stands again: ${text}`);
     case 'confirmed':
-      return all(outcome.entries).map((text) => `confirmed: ${text}`);
+      // Said once, in front.
+      return all(outcome.entries.map((entry) => ({ ...entry, state: 'heard' }))).map(
+        (text) => `confirmed: ${text}`,
+      );
     case 'command':
       return [];
   }
