@@ -73,7 +73,7 @@ const desk = createDesk({
   keeper,
   keepSound: heardSounds.keep,
   device: `page-${newId().slice(0, 8)}`,
-  zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+  zone: () => Intl.DateTimeFormat().resolvedOptions().timeZone,
   clock,
   newId,
 });
@@ -173,6 +173,8 @@ async function prepare(): Promise<void> {
   const { makeReady, remindOfVitals } = await import('./later/index.ts');
   const { reader, fault, ...later } = makeReady(desk, tools.derived, tools.vitalsPace);
   tools.later.value = later;
+  // Asked for now, so that the first words do not wait for it.
+  void desk.zone;
   if (fault !== null) desk.notice.value = trouble(fault);
   await door.start();
   await openLast(desk, reader);

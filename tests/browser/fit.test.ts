@@ -67,6 +67,33 @@ describe('the scripts', () => {
   });
 });
 
+describe('what is slow in a browser', () => {
+  it('is not asked for before the page stands: its time zone, which took a third of that time', async () => {
+    const { page, leave } = await visit(browser, {
+      before: () => {
+        const asked: string[] = [];
+        const plain = Intl.DateTimeFormat;
+        const noted = new Proxy(plain, {
+          apply: (target, self, given) => {
+            asked.push(document.getElementById('talk-line') === null ? 'before' : 'after');
+            return Reflect.apply(target, self, given);
+          },
+          construct: (target, given) => {
+            asked.push(document.getElementById('talk-line') === null ? 'before' : 'after');
+            return Reflect.construct(target, given);
+          },
+        });
+        Object.assign(Intl, { DateTimeFormat: noted });
+        Object.assign(window, { asked });
+      },
+    });
+    const asked = await page.evaluate(() => (window as unknown as { asked: readonly string[] }).asked);
+    expect(asked).toContain('after');
+    expect(asked).not.toContain('before');
+    await leave();
+  });
+});
+
 describe('with the keyboard alone', () => {
   it('talk is said, an entry opened, confirmed, and the focus comes back', async () => {
     const { page, leave } = await visit(browser);

@@ -14,7 +14,7 @@ beforeEach(() => {
   const parts = {
     keeper: { keep: () => undefined },
     device: 'page-made-up',
-    zone: 'UTC',
+    zone: () => 'UTC',
     clock: () => Date.parse('2026-05-03T14:02:00Z'),
     newId: () => 'made-up',
   };

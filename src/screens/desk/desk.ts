@@ -69,25 +69,33 @@ export interface DeskParts {
   readonly door: Door;
   readonly keeper: Keeper;
   readonly device: string;
-  readonly zone: string;
+  /** the place's time zone, asked for once and only when it is first needed: a browser takes long to tell it */
+  readonly zone: () => string;
   readonly clock: () => number;
   readonly newId: () => string;
 }
 
 /** An empty desk. */
-export const createDesk = (parts: DeskParts): Desk => ({
-  keepSound: () => undefined,
-  ...parts,
-  role: parts.role ?? signal<Role>('writes'),
-  record: signal(null),
-  reader: signal(null),
-  waiting: signal([]),
-  notice: signal(null),
-  aside: signal(null),
-  damage: signal(null),
-  turning: signal(null),
-  wall: signal(parts.clock()),
-});
+export function createDesk({ zone, ...parts }: DeskParts): Desk {
+  let known: string | null = null;
+  return {
+    keepSound: () => undefined,
+    ...parts,
+    get zone() {
+      known ??= zone();
+      return known;
+    },
+    role: parts.role ?? signal<Role>('writes'),
+    record: signal(null),
+    reader: signal(null),
+    waiting: signal([]),
+    notice: signal(null),
+    aside: signal(null),
+    damage: signal(null),
+    turning: signal(null),
+    wall: signal(parts.clock()),
+  };
+}
 
 /** Puts the record in place of the one that was open, and keeps what is new in it. */
 export function setRecord(desk: Desk, record: OpenRecord): void {
