@@ -40,7 +40,7 @@ export function noteLeftovers(talk: Talk): void {
       ...unheardDenials(talk, clause),
       ...unsaidChecks(talk, clause),
       ...barePredicate(talk, clause),
-      ...bareMood(clause),
+      ...bareMood(talk, clause),
     ]);
     const owed = clause.pieces.filter((piece) => kept.has(piece) || isRunOn(clause));
     if (owed.length === 0 || !keeps(clause, owed)) continue;
@@ -120,11 +120,14 @@ function barePredicate(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
 }
 
 // "That's an old injury" says something in the words of its mood alone.
-const bareMood = ({ pieces, mood }: Clause): readonly Piece[] =>
-  mood === 'past' &&
-  pieces.some((piece) => isSmall(piece, 'link')) &&
-  pieces.every(({ role }) => !SUBSTANCE.has(role))
-    ? pieces
+const bareMood = ({ clauses, context }: Talk, clause: Clause): readonly Piece[] =>
+  clause.mood === 'past' &&
+  (clause.pieces.some((piece) => isSmall(piece, 'link')) ||
+    // "Does he smoke?" "Gave up years ago."
+    context.question !== null ||
+    clauses.some(({ mood }, k) => mood === 'question' && clauses[k + 1] === clause)) &&
+  clause.pieces.every(({ role, weak }) => weak || !SUBSTANCE.has(role))
+    ? clause.pieces
     : [];
 
 // A place that was looked at says where the words that were left belong.

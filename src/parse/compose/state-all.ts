@@ -11,6 +11,7 @@ import { asCsm, isPulseOfLimb } from './limb-pulse.ts';
 import { type Reach, reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
 import { isPlaced, type Talk, timeOf } from './talk.ts';
+import { isBefore } from './vitals/before.ts';
 import { stateUnnamed } from './vitals/unnamed.ts';
 import { stateVital } from './vitals/vital-said.ts';
 
@@ -150,20 +151,10 @@ function isFormer(talk: Talk, pieces: readonly Piece[], i: number): boolean {
   const isWord = piece !== undefined && marked(piece, 'avpu') && piece.islands[0]?.slots.length === 0;
   if (isWord && /^(was|were|been)$/.test(talk.tokens[piece.from - 1]?.word ?? ''))
     return timeOf(talk, piece) === undefined;
-  if (piece !== undefined && (isBefore(talk, piece) || isSuperseded(talk, pieces, i)))
+  if (piece !== undefined && (isBefore(talk, pieces, i) || isSuperseded(talk, pieces, i)))
     return timeOf(talk, piece) === undefined;
   const earlier = pieces.slice(0, i - 1).some((one) => one.role === 'vital' && isPlaced(talk, one));
   return before !== undefined && earlier && isSmall(before, 'was') && marked(pieces[i] as Piece, 'bare');
-}
-
-const BEFORE = /^(before|beforehand|earlier|initially|previously|originally|prior)$/;
-
-// "Pulse one ten before the splint", "before the drug one sixty over ninety", and not "pulse ninety, before that …".
-function isBefore({ tokens }: Talk, { from, to }: Piece): boolean {
-  if (tokens[to - 1]?.pause === '' && BEFORE.test(tokens[to]?.word ?? '')) return true;
-  const lead: string[] = [];
-  for (let at = from - 1; at >= 0 && tokens[at]?.pause === ''; at--) lead.push(tokens[at]?.word ?? '');
-  return lead.some((word) => BEFORE.test(word));
 }
 
 // "Sats were seventy nine when I put the probe on, they're ninety five now": the figure with "now" is the reading.

@@ -14,14 +14,14 @@ import type { SaidTime, Talk } from './talk.ts';
  */
 export function timesFor(talk: Talk, clause: Clause): readonly SaidTime[] {
   const whole = spanned(clause.pieces);
-  const own = timesIn(clause);
+  const own = timesIn(talk, clause);
   if (own.length > 0) {
     const parts = partsOf(talk, clause);
     return own.flatMap((piece, k) => saidTime(talk, piece, piece, scopeOf(talk, parts, own, k, whole)));
   }
   const sentence = talk.clauses.filter((one) => one.sentence === clause.sentence);
   // Two bare numbers that correct something are no time of the words before them.
-  const times = sentence.filter(({ mood }) => mood !== 'correction').flatMap(timesIn);
+  const times = sentence.filter(({ mood }) => mood !== 'correction').flatMap((one) => timesIn(talk, one));
   const [piece] = times;
   const from = sentence.find((one) => piece !== undefined && one.pieces.includes(piece));
   const isAlone = from !== undefined && times.length === 1 && !from.pieces.some(states);
@@ -53,6 +53,8 @@ function partsOf(talk: Talk, { pieces }: Clause): readonly (readonly Piece[])[] 
 const hasOnly = (part: readonly Piece[], role: Role): boolean =>
   part.every((piece) => piece.role === role || !states(piece));
 
+const CHECKED = /^(rechecked|rechecking|recheck|checked|remeasured)$/;
+
 // "Fell at two fifteen, pulse is ninety": a time goes with what stands between the same commas. One that stands there alone,
 // or before all else, goes with all up to the next time; and one after a set of readings with the whole set.
 function scopeOf(
@@ -72,6 +74,11 @@ function scopeOf(
   const after = part.slice(part.indexOf(piece) + 1).some(states);
   const past = times[k - 1]?.to ?? whole.from;
   const next = times[k + 1]?.from ?? whole.to;
+  // "Gave glucose gel, rechecked at ten past": the time is of the check, and of nothing before it.
+  const isRecheck = part
+    .slice(0, part.indexOf(piece))
+    .some((one) => CHECKED.test(talk.tokens[one.from]?.word ?? ''));
+  if (isRecheck) return { from: part[0]?.from ?? past, to: times.length === 1 ? whole.to : next };
   const leads = !parts
     .slice(0, at + 1)
     .flat()
@@ -89,9 +96,10 @@ const leadsToTime = ({ tokens }: Talk, piece: Piece): boolean =>
   readingOf(piece, 'care.earlier') !== null ||
   (piece.role === 'unknown' && tokens.slice(piece.from, piece.to).every(({ word }) => LEAD.test(word)));
 
-const timesIn = (clause: Clause): readonly Piece[] => clause.pieces.filter((piece) => isTime(piece, clause));
+const timesIn = (talk: Talk, clause: Clause): readonly Piece[] =>
+  clause.pieces.filter((piece) => isTime(talk, piece, clause));
 
-function isTime(piece: Piece, clause: Clause): boolean {
+function isTime(talk: Talk, piece: Piece, clause: Clause): boolean {
   const time = piece.role === 'time' ? spokenIn(piece) : null;
   if (time === null) return false;
   const island = readingOf(piece, 'times.when');
@@ -101,7 +109,17 @@ function isTime(piece: Piece, clause: Clause): boolean {
     return clause.pieces.every(({ role }) => role === 'time' || role === 'small' || role === 'correction');
   // It counts beside care ("tourniquet, fourteen twelve") and straight after a set of signs is named ("second obs fourteen
   // ten"); elsewhere it may be any two numbers.
+  if (isOfCare(talk, piece, clause)) return true;
   return time.twentyFour && (clause.pieces.some((one) => one.role === 'care') || isOfSet(piece, clause));
+}
+
+const TIMED = /^(time|given|applied|placed|on|in)$/;
+
+// "Tourniquet on ten fifty two", "tourniquet time ten fifty two": nothing else is counted so.
+function isOfCare({ tokens }: Talk, piece: Piece, { pieces }: Clause): boolean {
+  const before = pieces[pieces.indexOf(piece) - 1];
+  const closes = pieces.at(-1) === piece || pauseAfter(tokens, piece) !== '';
+  return closes && before?.role === 'care' && TIMED.test(tokens[before.to - 1]?.word ?? '');
 }
 
 function isOfSet(piece: Piece, { pieces }: Clause): boolean {

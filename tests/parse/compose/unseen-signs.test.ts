@@ -144,3 +144,67 @@ describe('a measure by the hand', () => {
     ['gave her something to eat', ['food']],
   ]);
 });
+
+describe('what was so before is no reading of now', () => {
+  check([
+    ['she was E one V two M four when we arrived', ['note: she was E one V two M four when we arrived']],
+    ['pain was nine out of ten at first, now a five', ['pain-score score=5']],
+    ['pain was six out of ten initially', ['note: pain was six out of ten initially']],
+    // Must not: a sign of now, and what came before it told after.
+    ['pain six out of ten, initially worse', ['pain-score score=6', 'note: initially worse']],
+  ]);
+});
+
+describe('care that was given, and what was only told to be', () => {
+  check([
+    ['give her two puffs of salbutamol', ['note: give her two puffs of salbutamol']],
+    ['we gave her two puffs of salbutamol', ['medication text=two puffs of salbutamol']],
+    ['given paracetamol five hundred', ['medication text=paracetamol five hundred']],
+    ['another bag of saline up', ['fluids']],
+    [
+      'splint on the right wrist, five hundred mils of saline',
+      ['splint right wrist', 'fluids text=five hundred mils of saline'],
+    ],
+    // Must not: where the blood is meant for, there is no bleeding.
+    ['left thigh | blood is on order', ['visit left thigh', 'note: blood is on order']],
+  ]);
+});
+
+describe('an answer is told as it was meant', () => {
+  check([
+    ['does anything make it better? no, nothing eases it', ['provocation: nothing eases it']],
+    ['what pills is she on? bisoprolol', ['medications: bisoprolol']],
+    ['medical history none', ['no past-history: medical history none']],
+    ['food allergies nil', ['no allergies: food allergies nil']],
+    ['does she drink? stopped years ago', ['note: does she drink', 'note: stopped years ago']],
+    ['is she awake? yeah she is chatting', ['note: is she awake: yeah she is chatting']],
+    ['and her breathing? fourteen', ['respirations rate=14']],
+  ]);
+});
+
+describe('what stands beside a time or a sign', () => {
+  check([
+    [
+      'sats fell to eighty when the probe slipped off',
+      ['oxygen-saturation percent=80', 'note: when the probe slipped off'],
+    ],
+    ['he could not walk heel to toe', ['note: he could not walk heel to toe']],
+    ['not breathing when we dug him out', ['note: not breathing when we dug him out']],
+    ['right wrist | how are you feeling? freezing', ['visit right wrist', 'note: freezing']],
+    ['packaged in the vac mat', ['spine-protection']],
+    ['breathing by herself at sixteen', ['respirations rate=16']],
+    ['oxygen stepped down to two litres', ['oxygen text=oxygen stepped down to two litres']],
+    ['serac came down on them', ['mechanism: serac came down on them']],
+    ['immersed for twenty minutes', ['mechanism: immersed for twenty minutes']],
+  ]);
+  it.each([
+    ['tourniquet on one fifty two', [10]],
+    ['morphine five milligrams IM given one fifty two', [10]],
+    ['pinned for an hour, freed at thirteen fifty two', [null, null]],
+    ['gave glucose gel, rechecked at thirteen fifty two, pulse ninety', [10, null]],
+    // Must not: what is counted is no time.
+    ['tourniquet on two hours', [null]],
+  ])('has its own time: %s', (talk, expected) => {
+    expect(minutesBefore(talk)).toEqual(expected);
+  });
+});

@@ -116,7 +116,7 @@ function before(sampler: Sampler): Sentence {
 
 /** The sentences about care. */
 export const careSentences = (sampler: Sampler): readonly Sentence[] => [
-  ...Array.from({ length: 420 }, () => applied(sampler)),
+  ...Array.from({ length: 520 }, () => applied(sampler)),
   ...Array.from({ length: 160 }, () => drugged(sampler)),
   ...Array.from({ length: 80 }, () => timed(sampler)),
   ...Array.from({ length: 160 }, () => ended(sampler)),

@@ -201,6 +201,6 @@ const IN_GRAMMAR = VITALS.filter((vital) => vital !== 'capillary-refill');
 
 /** The sentences about vital signs. */
 export const vitalSentences = (sampler: Sampler): readonly Sentence[] => [
-  ...IN_GRAMMAR.flatMap((vital) => Array.from({ length: 80 }, () => measured(sampler, vital))),
+  ...IN_GRAMMAR.flatMap((vital) => Array.from({ length: 100 }, () => measured(sampler, vital))),
   ...Array.from({ length: 80 }, () => impossible(sampler)),
 ];

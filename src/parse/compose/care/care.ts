@@ -54,7 +54,7 @@ export function careOf(
       continue;
     }
     if (!isGiven(talk.tokens, items, i, group.length > 0)) continue;
-    const at = isDrug(island) ? group.filter((index) => isNext(items, talk.tokens, i, index)) : group;
+    const at = isPlaceless(island) ? group.filter((index) => isNext(items, talk.tokens, i, index)) : group;
     for (const index of at) usedSites.add(index);
     const one = careAt(talk, items, i, piece, island, at, mind);
     found.push(one);
@@ -91,7 +91,9 @@ const onlyAt = (items: readonly Item[], index: number): Span & { readonly spans:
   return { ...site, spans: [site] };
 };
 
-const isDrug = (island: Island): boolean => tagOf(island, 'care') === 'medication';
+const PLACELESS: ReadonlySet<string | null> = new Set(['medication', 'fluids', 'food', 'oxygen']);
+
+const isPlaceless = (island: Island): boolean => PLACELESS.has(tagOf(island, 'care'));
 
 // "Fentanyl fifty micrograms, splint on the left wrist": a drug has no place but the one it was given at, straight after it.
 function isNext(items: readonly Item[], tokens: readonly Token[], i: number, site: number): boolean {

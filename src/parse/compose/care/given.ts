@@ -19,7 +19,8 @@ export function isGiven(
   if (piece === null || island === null) return false;
   // "He is splinting" is how he breathes; a splint has a limb.
   if (hasTag(island, 'needs-site') && !hasSite) return false;
-  if (isOnAlready(tokens, items, i) || isMentioned(tokens, piece, island)) return false;
+  if (isOrdered(tokens, piece) || isOnAlready(tokens, items, i) || isMentioned(tokens, piece, island))
+    return false;
   if (hasTag(island, 'takes')) return endOfRemedy(tokens, items, i, piece, island) > piece.to;
   if (!hasTag(island, 'noun') || hasSite || hasTag(island, 'on') || hasTag(island, 'put')) return true;
   return items.some((item) => hasRole(item, 'time'));
@@ -30,6 +31,16 @@ export function isInstrument(tokens: readonly Token[], piece: Piece, island: Isl
   if (!hasTag(island, 'noun')) return false;
   const [before, earlier] = [tokens[piece.from - 1]?.word, tokens[piece.from - 2]?.word];
   return before === 'with' || (before === 'a' && earlier === 'with') || tokens[piece.from]?.word === 'with';
+}
+
+// "Give him three hundred of aspirin": what is to be given was not given yet.
+function isOrdered(tokens: readonly Token[], { from }: Piece): boolean {
+  let at = from - 1;
+  if (/^(give|get)$/.test(tokens[from]?.word ?? '')) at = from;
+  while (at > 0 && /^(him|her|them|the|patient|a|an|another|some|about)$/.test(tokens[at]?.word ?? '')) at--;
+  return (
+    /^give$/.test(tokens[at]?.word ?? '') && !/^(did|i|we|they|he|she)$/.test(tokens[at - 1]?.word ?? '')
+  );
 }
 
 // "After the splint" names a splint that is on already.

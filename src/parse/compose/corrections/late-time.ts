@@ -37,7 +37,7 @@ const hasMoment = (statement: Statement): boolean =>
 
 /** Words that only lead to the time of what was done: "tightened at", "time of application". */
 export const LEAD =
-  /^(time|on|that|was|it|is|at|and|applied|given|put|went|so|this|of|application|happened|about|around|the|been|done|placed|tightened|secured|fitted|started|commenced)$/;
+  /^(time|on|that|was|it|is|at|and|applied|given|put|went|so|this|of|application|happened|about|around|the|been|done|placed|tightened|secured|fitted|started|commenced|in|finished|repeated)$/;
 
 function timeAlone(talk: Talk, { pieces }: Clause): SpokenTime | null {
   const [piece, ...others] = pieces.filter(({ role }) => role === 'time');

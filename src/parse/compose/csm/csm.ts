@@ -120,7 +120,7 @@ function csmAt(
     return null;
   if (ends.length === 0 && (seconds === null || hasTag(island, 'limb-only'))) return null;
   // "Three seconds left, two right", with no limb in mind: hands or feet nobody knows, and the words stay as a note.
-  if (ends.length === 0 && side !== null) return null;
+  if (ends.length === 0 && (side?.side === 'left' || side?.side === 'right')) return null;
   const kept = exceptedSide === null ? ends : ends.map((end) => without(end, exceptedSide.side));
   const presence = presenceAt(items, i, island, reach, seconds);
   const spans = [

@@ -8,7 +8,8 @@ import type { FoundFinding } from '../findings/found-finding.ts';
 import { hasRole, type Item, phraseOf, pieceOf } from '../sites/item.ts';
 import { withSides } from '../sites/sides.ts';
 import { plainSite } from '../sites/site-ref.ts';
-import { place, state, type Talk } from '../talk.ts';
+import { place, state, type Talk, timeOf } from '../talk.ts';
+import { isBefore } from '../vitals/before.ts';
 import { vitalOf } from '../vitals/vital.ts';
 import { BOUNDS, isWithin } from '../vitals/vital-read.ts';
 
@@ -25,6 +26,9 @@ export function statePainScores(
     // "Pain, a two inch cut": after "a" a number is a score only where nothing is counted in it.
     if (hasTag(island, 'alone') && !endsThere(talk, items, piece)) continue;
     if (found.some((one) => one.spans.some((span) => span.from === piece.from))) continue;
+    const pieces = items.flatMap((item) => pieceOf(item) ?? []);
+    // "Pain was eight out of ten initially": how bad it is now nobody said.
+    if (isBefore(talk, pieces, pieces.indexOf(piece)) && timeOf(talk, piece) === undefined) continue;
     const read = vitalOf(island);
     if (read === null || read.statement.vital !== 'pain-score') continue;
     const at = items.findIndex((item) => item.type === 'site');

@@ -55,11 +55,15 @@ export function endOfText(
       !(loose && piece.role === 'history' && pause === '')
     )
       break;
-    if (pause !== '' && startsStatement(pieces, k)) break;
+    if (pause !== '' && (startsStatement(pieces, k) || isLater(tokens, piece))) break;
     end = piece.to;
   }
   return end;
 }
+
+// "Trapped under it for an hour, freed at ten": the time is of the freeing.
+const isLater = (tokens: readonly Token[], { from }: Piece): boolean =>
+  /^(freed|released|extricated|rescued|rechecked)$/.test(tokens[from]?.word ?? '');
 
 /** True for what a drug is taken for: "warfarin for atrial fibrillation and something for blood pressure". */
 export function namesReason(tokens: readonly Token[], { from }: Pick<Piece, 'from'>): boolean {

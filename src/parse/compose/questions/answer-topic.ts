@@ -23,7 +23,9 @@ export function answerTopic(
     note(talk, { from, to: end });
     return [];
   }
-  const free = rest.every(isChatter) ? null : answeredTopic(talk, asked.topic, to, end);
+  const free = rest.every(isChatter)
+    ? null
+    : answeredTopic(talk, asked.topic, isSubject(talk, to) ? to - 1 : to, end);
   if (free !== null && !rest.some((piece) => piece.role === 'history')) {
     // "Did you black out?" "No, I recall it all": the one is denied, and the other told.
     if (word === 'no' && asked.item !== undefined) deny(talk, asked, { from, to });
@@ -47,6 +49,10 @@ export function answerTopic(
   }
   return rest;
 }
+
+// "No, nothing helps": the "nothing" is what is told of, and without it the answer says the opposite.
+const isSubject = ({ tokens }: Talk, to: number): boolean =>
+  /^(nothing|none)$/.test(tokens[to - 1]?.word ?? '') && tokens[to - 1]?.pause === '';
 
 const isLast = ({ clauses }: Talk, to: number): boolean =>
   clauses.every(({ pieces }) => (pieces.at(-1)?.to ?? 0) <= to || pieces.every(isChatter));

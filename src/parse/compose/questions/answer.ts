@@ -95,7 +95,9 @@ function unsettled(talk: Talk, { heads }: Answered, rest: readonly Piece[]): rea
   const before = talk.clauses.filter(({ pieces }) => (pieces.at(-1)?.to ?? 0) <= (heads[0]?.from ?? 0));
   const question = before.findLast(({ mood }) => mood === 'question');
   if ((!talk.context.asking && question === undefined) || talk.context.question === null) return null;
-  noteAnswer(talk, spanned(heads));
-  place(talk, ...heads, ...(question?.pieces ?? []));
-  return rest;
+  // "Is he awake?" "Yes, he's talking to me": what follows is a part of the answer where it states nothing itself.
+  const whole = rest.every(({ role }) => role === 'small' || role === 'unknown') ? rest : [];
+  noteAnswer(talk, spanned([...heads, ...whole]));
+  place(talk, ...heads, ...whole, ...(question?.pieces ?? []));
+  return whole.length > 0 ? [] : rest;
 }

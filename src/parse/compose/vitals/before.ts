@@ -1,0 +1,23 @@
+// Whether words beside a sign say that it was so before ("pulse one ten before the splint"): then it is no reading of now.
+
+import { marked, type Piece } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Talk } from '../talk.ts';
+
+const BEFORE = /^(before|beforehand|earlier|initially|previously|originally|prior)$/;
+
+/**
+ * "Pulse one ten before the splint", "before the drug one sixty over ninety", "GCS ten when we got there", and not "pulse
+ * ninety, before that …".
+ */
+export function isBefore({ tokens }: Pick<Talk, 'tokens'>, pieces: readonly Piece[], i: number): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined) return false;
+  if (!isPaused(tokens, piece)) {
+    if (BEFORE.test(tokens[piece.to]?.word ?? '')) return true;
+    if (next !== undefined && marked(next, 'earlier')) return true;
+  }
+  const lead: string[] = [];
+  for (let at = piece.from - 1; at >= 0 && tokens[at]?.pause === ''; at--) lead.push(tokens[at]?.word ?? '');
+  return lead.some((word) => BEFORE.test(word));
+}
