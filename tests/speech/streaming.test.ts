@@ -63,6 +63,8 @@ describe('what was said up to a pause', () => {
     'no deformity of the left ankle', // the place ends the list
     'pulse is ninety two',
     'resps sixteen',
+    'blood pressure one thirty over eighty four',
+    'temp is thirty six point five',
   ])('is whole: %s', (said) => expect(isWhole(said.split(' '))).toBe(true));
 
   it.each([
@@ -71,6 +73,8 @@ describe('what was said up to a pause', () => {
     'pulse is ninety', // … two
     'blood pressure one forty two', // … over eighty
     'temp is thirty six', // … point five
+    'temp is thirty six point',
+    'pressure one twenty over eighty', // … four
     'no swelling of the',
     'blood pressure one twenty over',
     'tenderness over the left',

@@ -34,7 +34,7 @@ export interface Pauses {
   readonly short: number;
 }
 
-export const PAUSES: Pauses = { long: 0.8, short: 0.2 };
+export const PAUSES: Pauses = { long: 0.8, short: 0.1 };
 /** Kept of the quiet before and after, for a consonant that the detector took for noise. */
 const MARGIN = 0.2;
 /** The detector decides on this many seconds at once, so its news is late by up to as much. */

@@ -36,6 +36,9 @@ export function isWhole(words: readonly string[]): boolean {
 /** Two places of a number, or ten to nineteen, cannot go on; one may: "one … twelve", "ninety … two". */
 function isWholeNumber(words: readonly string[]): boolean {
   const [last = '', before = ''] = [words.at(-1), words.at(-2)];
-  if (words.some((word) => IN_PARTS.has(word) || DENIALS.has(word))) return false;
-  return TENS.has(before) ? DIGITS.has(last) : TEENS.has(last);
+  if (words.some((word) => DENIALS.has(word))) return false;
+  // "pressure one thirty over eighty four", "temp thirty six point five": the second part is said, and cannot go on either.
+  const isLast = before === 'point' ? DIGITS.has(last) || last === 'zero' : words.includes('over');
+  if (words.some((word) => IN_PARTS.has(word)) && !isLast) return false;
+  return before === 'point' || (TENS.has(before) ? DIGITS.has(last) : TEENS.has(last));
 }
