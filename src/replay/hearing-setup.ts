@@ -15,7 +15,6 @@ export function hearingSetup(): HearingSetup {
     files: {
       grammar: [...grammarFiles(), own],
       pronunciations: textOf('pronunciations.dict'),
-      commonWords: textOf('hearing/common-words.txt'),
     },
     thread: new URL('../speech/file/thread.mjs', import.meta.url),
   };

@@ -28,7 +28,7 @@ export interface Decoding {
   /** the next samples: mono, 16 000 a second, -1 to 1 */
   push(sound: Float32Array): void;
   /** the best words for what came so far; the last of them may still change */
-  soFar(): readonly string[];
+  soFar(): readonly HeardWord[];
   /** the best way through the network for all of it */
   end(): Decoded;
 }
@@ -50,8 +50,6 @@ export interface DecoderParts {
   readonly model: ModelFiles;
   /** words that the model's dictionary lacks, with their phones */
   readonly pronunciations: ReadonlyMap<string, readonly string[]>;
-  /** more words, each said like one of the dictionary's; those of words it lacks are left out */
-  readonly likened?: ReadonlyMap<string, string>;
   /** given the words that can be heard, what to listen for */
   readonly network: (canHear: (word: string) => boolean) => Network;
 }
@@ -65,8 +63,8 @@ const LANGUAGE_WEIGHT = 6;
 /** How much worse than the best a finished word may be and still be followed; tighter loses long sentences whole. */
 const WORD_BEAM = 1e-38;
 
-/** Most states followed at once: more find the same words, and take longer. */
-const MOST_STATES = 2000;
+/** Most states followed at once: with 2,000 one sentence in ten lost its way out, and nothing of it was heard. */
+const MOST_STATES = 3000;
 
 /** Loads the model and sets the network; takes about half a second. Throws where the model's files are damaged. */
 export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder {
@@ -78,10 +76,7 @@ export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder
     loglevel: 'FATAL',
   });
   loadModel(module, decoder, parts.model);
-  const likened = [...(parts.likened ?? [])]
-    .map(([word, like]) => [word, parts.pronunciations.get(like) ?? waysToSay(decoder, like)] as const)
-    .filter(([, ways]) => ways.length > 0);
-  const added = addWords(decoder, new Map([...parts.pronunciations, ...likened]));
+  const added = addWords(decoder, parts.pronunciations);
   const canHear = (word: string): boolean => added.has(word) || decoder.lookup_word(word) !== null;
   setNetwork(module, decoder, parts.network(canHear));
   return {
@@ -161,7 +156,7 @@ function begin(module: SoundModule, decoder: PackageDecoder): Decoding {
     push: (sound) => {
       if (sound.length > 0) frames += decoder.process_audio(sound, false, false);
     },
-    soFar: () => found(module, decoder, frames).words.map(({ word }) => word),
+    soFar: () => found(module, decoder, frames).words,
     end: () => {
       decoder.stop();
       return found(module, decoder, frames);

@@ -1,4 +1,4 @@
-// The network of ordinary talk: any string of common words, against which the grammar's own fit is measured.
+// The network of anything that can be said: any string of phones, against which the grammar's own fit is measured.
 
 import type { Network } from '../network/network.ts';
 

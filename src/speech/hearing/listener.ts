@@ -6,22 +6,23 @@ import { fillerNetwork } from '../engine/filler.ts';
 import type { ModelFiles } from '../engine/model.ts';
 import { PHONES, readPronunciations } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
+import { type LikelyWay, likelyWayIn } from '../network/likely-way.ts';
 import { substitutesIn } from '../network/substitutes.ts';
-import { aside, isAside } from './aside.ts';
-import { chunksOf } from './chunks.ts';
-import { type HearingFiles, listed } from './hearing-files.ts';
+import type { HearingFiles } from './hearing-files.ts';
+import { type JudgedWord, partsOf } from './judged.ts';
 import type { HearingGrammar } from './network-of-files.ts';
+import { oddsOf } from './odds.ts';
 import { withoutScraps } from './scraps.ts';
 import { createSecondHearing } from './second-hearing.ts';
 import type { Segment } from './segments.ts';
-import { trustOf } from './trust.ts';
+import { leadsOf, trustOf } from './trust.ts';
 import type { HeardUtterance } from './utterance.ts';
-import { type Part, utterancesOf } from './utterances.ts';
+import { utterancesOf } from './utterances.ts';
 
 export interface Listener {
   /** the next sound of the stretch that is being spoken; the first begins it */
   push(sound: Float32Array): void;
-  /** the words of what came so far, the last of them unsure; an ellipsis stands for what is not understood */
+  /** the words of what came so far, the last of them unsure; an ellipsis where it is hardly what the grammar lets be said */
   soFar(): readonly string[];
   /** in the order said; empty where nobody spoke. Where `isAll` is false its sound is heard anew */
   end(segment: Segment, isAll: boolean): readonly HeardUtterance[];
@@ -30,11 +31,12 @@ export interface Listener {
   close(): void;
 }
 
-/** A part with less than this on the whole was not said in these words. */
-const LEAST_TRUST = 0.4;
-
 /** A word that might as well have been another of its kind keeps so much of its trust: less than a half of all. */
 const RIVALLED = 0.49;
+
+/** Odds below which words so far are not shown. */
+const SHOWN = -1;
+const ELLIPSIS = '…';
 
 /** Loads both decoders; throws where the model's files are damaged. */
 export function createListener(
@@ -45,23 +47,23 @@ export function createListener(
   without: readonly string[] = [],
 ): Listener {
   const pronunciations = readPronunciations(files.pronunciations);
-  const likened = new Map(listed(files.commonWords).map((word) => [aside(word), word]));
+  let likely: LikelyWay = () => null;
   let substitutes: ReturnType<typeof substitutesIn> | undefined;
   const grammar = createDecoder(module, {
     model,
     pronunciations,
-    likened,
     network: (canHear) => {
       const made = network(canHear);
       substitutes = substitutesIn(made);
+      likely = likelyWayIn(made);
       return made;
     },
   });
   const phones = createDecoder(module, {
     // Without the model's dictionary it loads in no time.
     model: withoutDictionary(model),
-    pronunciations: new Map(PHONES.map((phone) => [aside(phone), [phone]])),
-    network: () => fillerNetwork(PHONES.map(aside)),
+    pronunciations: new Map(PHONES.map((phone) => [phone, [phone]])),
+    network: () => fillerNetwork(PHONES),
   });
   const canSay = (word: string): boolean => grammar.waysToSay(word).length > 0;
   const second = createSecondHearing(
@@ -77,6 +79,14 @@ export function createListener(
     open.words.push(sound);
     open.free.push(sound);
   };
+  const weigh = (words: readonly HeardWord[], free: readonly HeardWord[]): readonly JudgedWord[] => {
+    const leads = leadsOf(words, free);
+    const chances = likely(words.map(({ word }) => word)) ?? [];
+    return words.map((word, at) => {
+      const lead = leads[at] ?? 0;
+      return { ...word, lead, chance: chances[at] ?? 0, confidence: trustOf(lead) };
+    });
+  };
   const drop = (): void => {
     open?.words.end();
     open?.free.end();
@@ -85,7 +95,11 @@ export function createListener(
   return {
     push,
     drop,
-    soFar: () => shown(open?.words.soFar() ?? []),
+    soFar: () => {
+      const [words, free] = [open?.words.soFar() ?? [], open?.free.soFar() ?? []];
+      if (words.length === 0) return [];
+      return oddsOf(weigh(words, free)) < SHOWN ? [ELLIPSIS] : words.map(({ word }) => word);
+    },
     end: ({ start, end, sound }, isAll) => {
       if (!isAll) {
         drop();
@@ -95,12 +109,10 @@ export function createListener(
       open = null;
       if (free.length === 0) return [];
       const rivals = without.includes('second-hearing') ? [] : second.rivals(words, sound);
-      const trust = trustOf(words, free).map((value, at) => (rivals[at] === true ? value * RIVALLED : value));
-      return utterancesOf(
-        withoutScraps(partsOf(words, trust, without.includes('trust') ? 0 : LEAST_TRUST)),
-        start,
-        end,
+      const weighed = weigh(words, free).map((word, at) =>
+        rivals[at] === true ? { ...word, confidence: word.confidence * RIVALLED } : word,
       );
+      return utterancesOf(withoutScraps(partsOf(weighed, without.includes('trust'))), start, end);
     },
     close: () => {
       drop();
@@ -111,22 +123,4 @@ export function createListener(
   };
 }
 
-const ELLIPSIS = '…';
-
-const shown = (words: readonly string[]): readonly string[] =>
-  words
-    .map((word) => (isAside(word) ? ELLIPSIS : word))
-    .filter((word, index, all) => word !== ELLIPSIS || all[index - 1] !== ELLIPSIS);
-
 const withoutDictionary = ({ 'dict.txt': _, ...model }: ModelFiles): ModelFiles => model;
-
-function partsOf(words: readonly HeardWord[], trust: readonly number[], least: number): readonly Part[] {
-  const trustIn = new Map(words.map((word, index) => [word, trust[index] ?? 0]));
-  return chunksOf(words).map(({ words: chunk, isTalk }) => {
-    const trusted = chunk.map((word) => ({ ...word, confidence: trustIn.get(word) ?? 0 }));
-    const frames = chunk.reduce((sum, word) => sum + word.frames, 0);
-    const whole =
-      trusted.reduce((sum, { confidence, frames: length }) => sum + confidence * length, 0) / frames;
-    return { words: trusted, confidence: whole, understood: !isTalk && whole >= least };
-  });
-}

@@ -8,9 +8,15 @@ export type NearWords = ReadonlyMap<string, readonly string[]>;
 
 const SIDES = ['left', 'right'];
 /** Words that differ by a syllable and turn a statement round. */
-const POLARITIES = ['stable unstable', "is isn't", "can can't", 'regular irregular', 'equal unequal'].map(
-  (pair) => pair.split(' '),
-);
+const POLARITIES = [
+  'stable unstable',
+  "is isn't",
+  "can can't",
+  'regular irregular',
+  'equal unequal',
+  'either neither',
+  "does doesn't",
+].map((pair) => pair.split(' '));
 /** What a "no" sounds like, and what it may be taken for. */
 const DENIALS = ['no', 'in', 'and', 'an', 'on', 'now', 'a', 'or'];
 const PLACES = ['hearing.paired', 'hearing.pairs', 'hearing.single'];

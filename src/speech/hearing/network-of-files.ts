@@ -2,8 +2,7 @@
 
 import { type GrammarErrors, linkGrammars } from '../../jsgf/index.ts';
 import { type Network, networkOf } from '../network/network.ts';
-import { asideGrammar } from './aside.ts';
-import { type HearingFiles, listed } from './hearing-files.ts';
+import type { HearingFiles } from './hearing-files.ts';
 import { type NearWords, nearWords } from './near.ts';
 
 /** What is listened for: one utterance. */
@@ -18,7 +17,7 @@ export interface HearingGrammar {
 
 /** Links the grammars; the hearing grammar must be among them. `root` is what is listened for, named in full. */
 export function hearingGrammar(files: HearingFiles, root = ROOT): HearingGrammar | GrammarErrors {
-  const linked = linkGrammars([...files.grammar, asideGrammar(listed(files.commonWords))]);
+  const linked = linkGrammars(files.grammar);
   if (linked.kind === 'errors') return linked;
   const set = linked.grammars;
   return {

@@ -6,7 +6,6 @@ import type { ModelFiles } from '../engine/model.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
 import type { Network } from '../network/network.ts';
 import type { CanStand } from '../network/substitutes.ts';
-import { isAside } from './aside.ts';
 import type { NearWords } from './near.ts';
 
 export interface SecondHearing {
@@ -38,7 +37,7 @@ export function createSecondHearing(
   const decoder = createDecoder(module, { model, pronunciations, network: () => rowOf([['left']]) });
   return {
     rivals: (words, sound) => {
-      if (words.length === 0 || words.some(({ word }) => isAside(word))) return words.map(() => false);
+      if (words.length === 0) return [];
       const canStand = substitutes(words.map(({ word }) => word));
       const choices = words.map(({ word }, index) =>
         (near.get(word) ?? [word]).filter((other) => other === word || canStand(index, other)),

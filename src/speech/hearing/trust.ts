@@ -13,8 +13,11 @@ const UNIT = 5;
 /** Frames on both sides that are taken along: the borders between words are never sure. */
 const BORDER = 2;
 
-/** Of each word: 0 to 1, below a half where it is unsure. A measure and no probability. */
-export function trustOf(words: readonly HeardWord[], phones: readonly HeardWord[]): readonly number[] {
+/** Of a word by its lead: 0 to 1, below a half where it is unsure. A measure and no probability. */
+export const trustOf = (lead: number): number => 1 / (1 + Math.exp(-(lead + MOST_BEHIND) / UNIT));
+
+/** Of each word how far it is ahead of the phones, in the decoder's units of log score a frame; mostly it is behind. */
+export function leadsOf(words: readonly HeardWord[], phones: readonly HeardWord[]): readonly number[] {
   const free = perFrame(phones);
   const own = perFrame(words);
   return words.map((word) => {
@@ -22,7 +25,7 @@ export function trustOf(words: readonly HeardWord[], phones: readonly HeardWord[
     let lead = 0;
     for (let frame = first - BORDER; frame <= last + BORDER; frame++)
       lead += (own.get(frame) ?? free.get(frame) ?? 0) - (free.get(frame) ?? own.get(frame) ?? 0);
-    return 1 / (1 + Math.exp(-(lead / (last - first + 1 + 2 * BORDER) + MOST_BEHIND) / UNIT));
+    return lead / (last - first + 1 + 2 * BORDER);
   });
 }
 

@@ -1,13 +1,14 @@
 // The parts of a stretch of speech as utterances: those understood one after another are one, and so are those that were not.
 
 import type { HeardWord } from '../engine/decoder.ts';
-import { plainWord } from './aside.ts';
 import { type HeardUtterance, notUnderstood, type UtteredWord } from './utterance.ts';
 
 export interface Part {
   readonly words: readonly (HeardWord & { readonly confidence: number })[];
   readonly confidence: number;
   readonly understood: boolean;
+  /** it was hardly likelier to be said in these words than to be other talk */
+  readonly unsure?: boolean;
 }
 
 /** A pause of this many seconds between two words is written as a comma. */
@@ -54,7 +55,9 @@ export function utterancesOf(parts: readonly Part[], start: number, end: number)
       words,
       doubt: [
         ...(isNear ? [NEXT_TO_UNHEARD] : []),
-        ...(words.some(({ confidence }) => confidence < HARDLY) ? [HARDLY_HEARD] : []),
+        ...(group.some(({ unsure }) => unsure === true) || words.some(({ confidence }) => confidence < HARDLY)
+          ? [HARDLY_HEARD]
+          : []),
       ],
     };
   });
@@ -72,7 +75,7 @@ const unheard = (words: readonly UtteredWord[], start: number, end: number): Hea
 });
 
 const uttered = ({ word, start, end, confidence }: Part['words'][number], origin: number): UtteredWord => ({
-  word: plainWord(word),
+  word,
   start: origin + start,
   end: origin + end,
   confidence,

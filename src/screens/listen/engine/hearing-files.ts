@@ -1,14 +1,12 @@
 // The texts that the recogniser is told, as they were bundled.
 
-import commonWords from '/grammar/hearing/common-words.txt?raw';
 import own from '/grammar/hearing/hearing.jsgf?raw';
 import pronunciations from '/grammar/pronunciations.dict?raw';
 import type { HearingFiles } from '../../../speech/index.ts';
 import { grammarFiles } from '../../later/grammar.ts';
 
-/** Grammars, words and pronunciations. */
+/** Grammars and pronunciations. */
 export const hearingFiles = (): HearingFiles => ({
   grammar: [...grammarFiles(), { file: 'grammar/hearing/hearing.jsgf', text: own }],
   pronunciations,
-  commonWords,
 });

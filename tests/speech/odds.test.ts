@@ -1,0 +1,97 @@
+// Whether sound was said in the words that were heard in it: by how well they fit it, and how likely they are. Words invented.
+
+import { describe, expect, it } from 'vitest';
+import { type JudgedWord, partsOf } from '../../src/speech/hearing/judged.ts';
+import { oddsOf } from '../../src/speech/hearing/odds.ts';
+import { HARDLY_HEARD, utterancesOf } from '../../src/speech/hearing/utterances.ts';
+import { likelyWayIn } from '../../src/speech/network/likely-way.ts';
+import type { Network } from '../../src/speech/network/network.ts';
+
+const word = (lead: number, chance: number) => ({ frames: 40, lead, chance });
+
+describe('the odds of what was heard', () => {
+  it('grow with how well it fits', () => {
+    expect(oddsOf([word(0, -4)])).toBeGreaterThan(oddsOf([word(-10, -4)]));
+  });
+
+  it('grow with how likely the words are', () => {
+    expect(oddsOf([word(0, -2), word(0, -2)])).toBeGreaterThan(oddsOf([word(0, -6), word(0, -6)]));
+  });
+
+  it('count a long word for more than a short one', () => {
+    const [long, short] = [{ ...word(-20, -4), frames: 80 }, word(5, -4)];
+    expect(oddsOf([long, short])).toBeLessThan(oddsOf([{ ...long, frames: 10 }, short]));
+  });
+
+  it('are none without a word', () => {
+    expect(oddsOf([])).toBe(Number.NEGATIVE_INFINITY);
+  });
+});
+
+/** Words of 0.4 s; a number is a pause in seconds. */
+function judged(lead: number, chance: number, ...said: readonly (string | number)[]): readonly JudgedWord[] {
+  let at = 0;
+  return said.flatMap((one) => {
+    const start = at;
+    at += typeof one === 'number' ? one : 0.4;
+    const times = { start, end: at, frames: 40, fit: -1000 };
+    return typeof one === 'number' ? [] : [{ word: one, ...times, lead, chance, confidence: 0.9 }];
+  });
+}
+
+const heard = (words: readonly JudgedWord[]) => utterancesOf(partsOf(words), 0, 20);
+
+describe('what is made of it', () => {
+  const said = ['left', 'knee', 'is', 'swollen'];
+
+  it('stands where it fits and is likely', () => {
+    expect(heard(judged(0, -3, ...said))).toMatchObject([{ understood: true, doubt: [] }]);
+  });
+
+  it('is refused where it fits badly, or is as unlikely as words that were found in other talk', () => {
+    expect(heard(judged(-25, -3, ...said))).toMatchObject([{ understood: false }]);
+    expect(heard(judged(-8, -10, ...said))).toMatchObject([{ understood: false }]);
+  });
+
+  it('is asked about in between', () => {
+    expect(heard(judged(-12, -3, ...said))).toMatchObject([{ understood: true, doubt: [HARDLY_HEARD] }]);
+  });
+
+  it('keeps a part that is sure by itself beside one that was other talk', () => {
+    const words = [...judged(-40, -9, 'the', 'mouth', 'are', 'cut'), ...judged(8, -1, 2.6, ...said)];
+    expect(heard(words).map(({ understood }) => understood)).toEqual([false, true]);
+  });
+});
+
+describe('the chance of each word', () => {
+  // "left knee" or "right knee", and then perhaps "tender", into which a silent step leads.
+  const network: Network = {
+    states: 4,
+    end: 3,
+    arcs: [
+      { from: 0, to: 1, word: 'left', chance: 0.75 },
+      { from: 0, to: 1, word: 'right', chance: 0.25 },
+      { from: 1, to: 2, word: 'knee', chance: 1 },
+      { from: 3, to: 3, word: 'tender', chance: 0.5 },
+    ],
+    silent: [{ from: 2, to: 3, chance: 0.5 }],
+  };
+  const likely = likelyWayIn(network);
+
+  it('is that of its arc and of the silent step before it', () => {
+    expect(likely(['left', 'knee', 'tender'])?.map(Math.exp)).toEqual([
+      expect.closeTo(0.75),
+      expect.closeTo(1),
+      expect.closeTo(0.25),
+    ]);
+  });
+
+  it('is that of the likeliest of several ways', () => {
+    const twice = { ...network, arcs: [...network.arcs, { from: 0, to: 2, word: 'left', chance: 0.9 }] };
+    expect(likelyWayIn(twice)(['left'])).toEqual([expect.closeTo(Math.log(0.9))]);
+  });
+
+  it('is none where the words are no way', () => {
+    expect(likely(['knee', 'left'])).toBeNull();
+  });
+});
