@@ -15,8 +15,11 @@ const SAID = 0;
 const PART_OF_SAID = -2.5;
 /** Within a whole that was not, a part is said from these on. */
 const PART_OF_OTHER = 2;
-/** Odds below which what was understood is asked about. */
-const UNSURE = 1.5;
+/**
+ * Odds below which what was understood is asked about. Of 16 sentences that were heard otherwise than said 12 stand below it, and
+ * of 68 that were heard as said 26.
+ */
+const UNSURE = 3;
 
 /** In order; `all` lets everything be understood, to measure what the judgement is worth. */
 export function partsOf(words: readonly JudgedWord[], all = false): readonly Part[] {
