@@ -107,6 +107,7 @@ describe('who is speaking', () => {
     ["hey there, I'm Ottoline, cave rescue, can I help?", []],
     // Must not: the patient tells something.
     ["I'm Per and my elbow hurts", ['pain elbow', "note: I'm Per"]],
+    ['cave rescue are at the second pitch', ['note: cave rescue are at the second pitch']],
     ['someone called an ambulance', ['note: someone called an ambulance']],
   ]);
 });
