@@ -68,6 +68,8 @@ export interface Context {
   readonly question: string | null;
   /** the last question was asked or answered in the utterance before, so "and your back" goes on with it */
   readonly asking: boolean;
+  /** the last utterance as said, where it named a place to look at and nothing else; for a bare "no" after it */
+  readonly looked: string | null;
   /** the examination statements last said as one, for "same on the right" */
   readonly last: readonly Statement[];
   /** every site and finding stated so far, as "site finding" */
@@ -83,6 +85,7 @@ export const NOTHING_SAID: Context = {
   askedBefore: null,
   question: null,
   asking: false,
+  looked: null,
   last: [],
   found: [],
   said: [],

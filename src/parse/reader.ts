@@ -2,6 +2,7 @@
 
 import { type GrammarError, linkGrammars } from '../jsgf/index.ts';
 import { clausesOf } from './clauses/cut.ts';
+import { lookedOnly, noteBareNo } from './compose/bare-no.ts';
 import { readClause } from './compose/clause.ts';
 import { placeIntroduction } from './compose/introduction.ts';
 import { noteLeftovers } from './compose/notes.ts';
@@ -66,17 +67,22 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     times: [],
   };
   const earlier = context.asked;
+  const { question } = context;
   for (const clause of clauses) readClause(talk, clause);
   talk.times = [];
   state(talk, talk.asking);
   placeIntroduction(talk, clauses);
   noteLeftovers(talk);
+  noteBareNo(talk, context.looked);
   // A question waits for one utterance; chatter does not use it up.
   const spoke =
     talk.frames.length > 0 || clauses.some(({ mood }) => mood === 'question' || mood === 'answer');
   if (spoke && talk.context.asked === earlier && earlier !== null)
     talk.context = { ...talk.context, asked: null };
-  const asking = clauses.some(({ mood }) => mood === 'question' || mood === 'answer');
+  const asking =
+    clauses.some(({ mood }) => mood === 'question' || mood === 'answer') ||
+    talk.context.question !== question;
   if (talk.frames.length > 0 || asking) talk.context = { ...talk.context, asking };
+  talk.context = { ...talk.context, looked: lookedOnly(talk) ? utterance.text : null };
   return { frames: mergeGcs(talk.frames, utterance.text), context: talk.context };
 }

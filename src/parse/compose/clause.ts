@@ -11,7 +11,7 @@ import { ask, askQuietly } from './questions/question.ts';
 import { readCorrection, readStrike } from './repair.ts';
 import { stateAll } from './state-all.ts';
 import { readAnswer, readStatement } from './statement.ts';
-import { isPlaced, place, spanOf, state, type Talk, textOf } from './talk.ts';
+import { bear, isPlaced, place, spanOf, state, type Talk, textOf } from './talk.ts';
 import { timesFor } from './times.ts';
 
 // Supposed, planned, somebody else's, the examiner's own, long ago: no finding, and not lost either.
@@ -77,5 +77,15 @@ function command(talk: Talk, clause: Clause): void {
 function instruction(talk: Talk, clause: Clause): void {
   if (clause.pieces.some((piece) => marked(piece, 'tell-if') || marked(piece, 'mood', 'supposing')))
     askQuietly(talk, clause);
+  // "Can you lift your leg?" can be answered, and the answer is none to what was asked before.
+  else if (asksToDo(talk, clause)) {
+    const { from, to } = spanned(clause.pieces);
+    bear(talk, { asked: null, askedBefore: null, question: textOf(talk, from, to), asking: true });
+  }
   place(talk, ...clause.pieces.filter(({ role }) => role !== 'unknown' && role !== 'vital'));
 }
+
+const asksToDo = ({ tokens }: Talk, { pieces }: Clause): boolean => {
+  const first = pieces.find(({ role }) => role !== 'talk' && role !== 'small');
+  return first?.role === 'mood' && /^(can|could|are)$/.test(tokens[first.from]?.word ?? '');
+};

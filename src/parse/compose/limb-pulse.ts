@@ -19,7 +19,10 @@ export const isPulseOfLimb = (
 ): boolean =>
   (marked(piece, 'late') || marked(piece, 'spoken-site')) &&
   !pieces.some(({ role }) => role === 'figure') &&
-  (pieces.some(isLimb) || (before.at(-1) !== undefined && isLimb(before.at(-1) as Piece)));
+  (pieces.some(isLimb) ||
+    before.slice(-1).some(isLimb) ||
+    // "Feet: left cold. Right warm with a pulse."
+    (pieces.some(({ role }) => role === 'csm') && before.some(isLimb)));
 
 const isLimb = (one: Piece): boolean => one.role === 'site' && !one.weak && isOfLimb(one);
 

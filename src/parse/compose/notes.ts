@@ -41,6 +41,7 @@ export function noteLeftovers(talk: Talk): void {
       ...unsaidChecks(talk, clause),
       ...barePredicate(talk, clause),
       ...bareMood(talk, clause),
+      ...bareAble(talk, clause),
     ]);
     const owed = clause.pieces.filter((piece) => kept.has(piece) || isRunOn(clause));
     if (owed.length === 0 || !keeps(clause, owed)) continue;
@@ -129,6 +130,15 @@ const bareMood = ({ clauses, context }: Talk, clause: Clause): readonly Piece[] 
   clause.pieces.every(({ role, weak }) => weak || !SUBSTANCE.has(role))
     ? clause.pieces
     : [];
+
+// "She can look up and down": what somebody can do, in words that could tell them to.
+function bareAble(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
+  const [who, can] = pieces;
+  if (mood !== 'statement' || who === undefined || can === undefined || !isSmall(who, 'person')) return [];
+  const isAble = /^(he|she|they)$/.test(talk.tokens[who.from]?.word ?? '');
+  const says = /^(can|could)$/.test(talk.tokens[can.from]?.word ?? '') && pieces.length > 2;
+  return isAble && says && !pieces.some((piece) => isHeard(talk, piece)) ? pieces : [];
+}
 
 // A place that was looked at says where the words that were left belong.
 const WHERE: ReadonlySet<Role> = new Set(['site', 'side', 'part']);

@@ -31,6 +31,8 @@ const SAYS: ReadonlySet<Role> = new Set([
   'care',
   'history',
   'unknown',
+  // "Can't pull it up": what could tell the patient what to do says what nobody can.
+  'mood',
 ]);
 
 function isDenial(piece: Piece): boolean {

@@ -70,8 +70,85 @@ describe('a pulse of the limb just named', () => {
     ['right hand: pulse present', ['visit right hand', 'circulation right hand']],
     ['right foot, pulse is weak', ['circulation right foot quality=weak']],
     ['left foot, pulse there, sensation there', ['circulation left foot', 'sensation left foot']],
+    [
+      'feet: right cold. left warm with a good pulse',
+      [
+        'visit both foot',
+        'no circulation right foot warmth=cold',
+        'circulation left foot warmth=warm',
+        'circulation left foot',
+      ],
+    ],
     // Must not: with its rate it is a vital sign, and with no limb before it too.
     ['left hand. pulse is ninety', ['visit left hand', 'pulse rate=90']],
     ['pulse is weak', ['pulse quality=weak']],
+  ]);
+});
+
+describe('a thing that is no place of the body', () => {
+  check([
+    [
+      'right shin tender | no blood on his jacket',
+      ['tenderness right lower-leg', 'note: no blood on his jacket'],
+    ],
+    // Must not: what does not run is on the body, whatever its place was called.
+    [
+      'right shin | bruise on the bony ridge',
+      ['visit right lower-leg', 'contusion right lower-leg', 'note: on the bony ridge'],
+    ],
+  ]);
+});
+
+describe('the back, and the back of a place', () => {
+  check([
+    [
+      "left wrist | there's a graze on the back of it",
+      ['visit left wrist', 'abrasion left wrist part=posterior'],
+    ],
+    [
+      'right arm fine | back no swelling no cuts',
+      ['no abnormality right arm', 'no swelling back', 'no laceration back'],
+    ],
+  ]);
+});
+
+describe('a part of a place that was asked after', () => {
+  check([
+    ['left knee | does it hurt on the inside | no', ['visit left knee', 'no pain left knee part=medial']],
+  ]);
+});
+
+describe('what was there and has gone', () => {
+  check([
+    [
+      'numb right toes | the numbness in the right toes has gone',
+      ['numbness right toes', 'no numbness right toes'],
+    ],
+  ]);
+});
+
+describe('an answer to what the patient was asked to do', () => {
+  check([
+    // Must not: it answers nothing that was asked before it.
+    [
+      'any pain in your left knee | no | can you lift your right leg | yeah',
+      ['visit left knee', 'no pain left knee', 'note: can you lift your right leg: yeah'],
+    ],
+    [
+      'any pain in the jaw | no | can you bite down | yeah',
+      ['visit jaw', 'no pain jaw', 'note: can you bite down: yeah'],
+    ],
+    [
+      "he can feel the right thumb but can't lift it",
+      ['limited-motion right thumb', 'sensation right hand digit=thumb'],
+    ],
+    ['he can turn it a little', ['note: he can turn it a little']],
+  ]);
+});
+
+describe('a bare no after a place', () => {
+  check([
+    ['feeling along the collarbone | no', ['visit clavicle', 'note: feeling along the collarbone: no']],
+    ['feeling along the collarbone | okay', ['visit clavicle']],
   ]);
 });

@@ -45,6 +45,10 @@ describe('a side told after a finding that had none', () => {
     ['my shoulder hurts | the right one', ['side side=right ← last']],
     ['my ankle is numb | on the left? | yeah', ['side side=left ← last']],
     ['my ankle is swollen | is it the left | no, the right', ['side side=right ← last']],
+    [
+      "scrape on the left elbow | strike the left elbow, it's the right elbow",
+      ['site site=elbow side=right ← last'],
+    ],
     // Must not: what has its side keeps it, and a bare "no" does not say that it is the other.
     ['left shoulder hurts | on the right? | yes', []],
     ['my ankle is numb | on the left? | no', []],

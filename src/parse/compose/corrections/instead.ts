@@ -12,7 +12,8 @@ const PLACES: ReadonlySet<Role> = new Set(['side', 'site', 'part', 'small', 'tal
 /** The pieces that name another place than the last thing said has, after words that strike the last; null where none do. */
 export function placeInstead(talk: Talk, clause: Clause): readonly Piece[] | null {
   const [first, ...rest] = clause.pieces;
-  if (first === undefined || !marked(first, 'strike', 'last')) return null;
+  if (first === undefined) return null;
+  if (!marked(first, 'strike', 'last')) return isOtherSide(talk, rest) ? rest : null;
   const said = rest.length > 0 ? rest : nextIn(talk, clause);
   const isPlace = said.every((piece) => PLACES.has(piece.role) || marked(piece, 'negation', 'stop'));
   const last = talk.context.said.filter(
@@ -30,6 +31,16 @@ export function placeInstead(talk: Talk, clause: Clause): readonly Piece[] | nul
       'site' in one && (site === undefined || one.site === site.site) && (side === null || one.side === side),
   );
   return isSame ? null : said;
+}
+
+// "Strike the left ankle, that was the right ankle": the same place on its other side.
+function isOtherSide(talk: Talk, pieces: readonly Piece[]): boolean {
+  const isPlace = pieces.every(
+    (piece) => PLACES.has(piece.role) || piece.role === 'asking' || marked(piece, 'negation', 'stop'),
+  );
+  const [was, is, ...others] = phrasesIn(itemsOf(talk, pieces)).flatMap(({ sites }) => sites);
+  if (!isPlace || was === undefined || is === undefined || others.length > 0) return false;
+  return was.site === is.site && was.side !== null && is.side !== null && was.side !== is.side;
 }
 
 // What follows in the same sentence, where it states nothing else.

@@ -2,7 +2,7 @@
 
 import { DIGITS, isSite, type Site } from '../../../terms/index.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
-import { type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
+import { marked, type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { withStates } from '../contrast/late-state.ts';
 import { endOf } from '../csm/limb-ends.ts';
@@ -125,5 +125,8 @@ function holds({ tokens }: Talk, items: readonly Item[], i: number, phrase: Site
 
 const isBeside = (item: Item | undefined): boolean => {
   const piece = pieceOf(item);
-  return item?.type === 'site' || isSmallItem(item, 'join') || (piece !== null && BESIDE.has(piece.role));
+  // "Back no pain": the "no" that could answer denies what follows.
+  const denies = piece?.role === 'answer' && marked(piece, 'negation', 'before');
+  const beside = piece !== null && (BESIDE.has(piece.role) || denies);
+  return item?.type === 'site' || isSmallItem(item, 'join') || beside;
 };

@@ -21,7 +21,7 @@ import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
 import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
-import { isAllOver, isOfAThing, isOfTheRest } from './subject.ts';
+import { isAllOver, isOfAThing, isOfTheRest, isOnAThing } from './subject.ts';
 import { turnedSide } from './turned-side.ts';
 
 /** The clause in hand; `mind` is the site or sites in mind where it names none. */
@@ -96,7 +96,7 @@ function findingAt(
   if (hasTag(island, 'ellipsis') && !isPaused(tokens, piece) && hasRole(items[i + 1], 'finding')) return null;
   // "No other injuries" is said of all the rest, and of no site in mind.
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
-  if (group.length === 0 && isAllOver(tokens, piece)) return null;
+  if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return null;
   if (isOfTheRest(items, tokens, i) || isOfAThing(items, tokens, i)) return null;
   const phrases = phrasesAt(items, group);
   // "Opens her eyes when I pinch her, groans, pulls away": what she pulls away from is not the eyes.

@@ -1,6 +1,6 @@
 // Whether a finding is said of something that is no place on the body: "the rest is soft", "his helmet is cracked".
 
-import { isSmall, type Piece, type Role } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { type Item, pieceOf } from '../sites/item.ts';
@@ -34,6 +34,30 @@ export function isOfAThing(items: readonly Item[], tokens: readonly Token[], i: 
   const isNumber = subject.role === 'vital' && (subject.islands[0]?.slots.length ?? 0) > 0;
   return !isNumber && (links(tokens, before[0]) || isContracted(tokens, subject));
 }
+
+const RUNS: readonly string[] = ['bleeding', 'fluid'];
+const ON: ReadonlySet<string> = new Set(['on', 'from', 'over', 'inside']);
+
+/**
+ * True for "no blood on my gloves", "fluid on the snow": what runs can be on a thing, and no site in mind has it then. What does
+ * not ("tender over the fleshy bit") is on the body, whatever its place was called.
+ */
+export function isOnAThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [said, words] = [pieceOf(items[i]), items.slice(i + 1)];
+  if (said === null || isPaused(tokens, said) || !RUNS.some((one) => marked(said, 'finding', one)))
+    return false;
+  const [first] = words;
+  const piece = pieceOf(first);
+  if (piece === null || !ON.has(tokens[piece.from]?.word ?? '')) return false;
+  if (piece.role === 'talk') return true;
+  const next = words.slice(1).find((item) => !isOwnerOrArticle(item));
+  return piece.role === 'small' && pieceOf(next)?.role === 'unknown';
+}
+
+const isOwnerOrArticle = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return piece !== null && (isSmall(piece, 'article') || isSmall(piece, 'owner'));
+};
 
 // "An ugly looking bruise" is a bruise.
 const links = (tokens: readonly Token[], piece: Piece | undefined): boolean =>

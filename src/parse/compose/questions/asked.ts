@@ -2,7 +2,7 @@
 
 import type { Aspect, Finding, Topic, Vital } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import type { Asked, AskedOne } from '../../context.ts';
+import type { Asked, AskedOne, SiteRef } from '../../context.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
 import { isLikely, isSmall, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
@@ -90,12 +90,18 @@ function askedFindings(clause: Clause, found: readonly FoundFinding[], text: str
         present: tagIn(piece, 'findings.finding', 'present') !== 'false',
       })),
     ),
-    sites: group[0]?.refs ?? [],
+    // "Does it hurt on the outside?" asks of that part and of no more.
+    sites: (group[0]?.refs ?? []).map((ref) => withParts(ref, group)),
     negative: group.some(({ polarity }) => polarity === 'negated'),
     either: isEither(clause),
     text,
   }));
 }
+
+const withParts = (ref: SiteRef, group: readonly FoundFinding[]): SiteRef => ({
+  ...ref,
+  parts: [...new Set([...ref.parts, ...group.flatMap(({ attributes }) => attributes.part ?? [])])],
+});
 
 // "In your neck or back", "in either knee".
 const isEither = ({ pieces }: Clause): boolean =>
