@@ -64,13 +64,16 @@ export function noteLeftovers(talk: Talk): void {
 
 // "Elbow, no. Shoulder, no.": of what it is a no nobody can say, and a look alone would lose it.
 function answeredPlace(talk: Talk, place: Clause, clause: Clause): Span | null {
-  const isPlace = place.mood === 'statement' && place.pieces.some(({ role }) => role === 'site');
+  const isAsked = place.mood === 'question';
+  const isPlace = (place.mood === 'statement' || isAsked) && place.pieces.some(({ role }) => role === 'site');
   const bare = isPlace && place.pieces.every(({ role }) => WHERE.has(role) || role === 'small');
-  const says = clause.pieces.some((piece) => marked(piece, 'plain') && !isHeard(talk, piece));
+  const says = clause.pieces.some(
+    (piece) => (marked(piece, 'plain') || (isAsked && isNormal(piece))) && !isHeard(talk, piece),
+  );
   if (
     !bare ||
     !says ||
-    !clause.pieces.every((piece) => isPlain(piece)) ||
+    !clause.pieces.every((piece) => isPlain(piece) || isNormal(piece)) ||
     isHeard(talk, place.pieces[0] as Piece)
   )
     return null;
@@ -79,6 +82,8 @@ function answeredPlace(talk: Talk, place: Clause, clause: Clause): Span | null {
 
 const isPlain = (piece: Piece): boolean =>
   marked(piece, 'plain') || piece.role === 'small' || piece.role === 'talk';
+
+const isNormal = (piece: Piece): boolean => isLikely(piece, 'soft') && isLikely(piece, 'present', 'false');
 
 // Nobody asks for so long in one breath: something may have been told on the way.
 const LONGEST_QUESTION = 20;

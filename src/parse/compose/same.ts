@@ -18,6 +18,8 @@ export function sameIn(talk: Talk, pieces: readonly Piece[]): Piece | null {
   if (piece === null || talk.context.last.length === 0) return null;
   if (piece.role === 'same' && readingOf(piece, 'sides.same') !== null) return piece;
   const before = pieces.slice(0, pieces.indexOf(piece));
+  // "Both sides of the chest rise the same": they do as each other, and not as what was said before.
+  if (before.at(-1)?.role === 'unknown') return null;
   if (sitesBefore(talk, before).length > 0) return piece;
   // A side alone before it: "right one the same"; with more words it is another place, which nobody can guess.
   const alone = before.every((one) => one.role === 'side' || isChatter(one));

@@ -6,6 +6,7 @@ import { marked } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
 import { lateTime } from './corrections/late-time.ts';
+import { calledFine } from './exam/called-fine.ts';
 import { answerFreely } from './history/free-answer.ts';
 import { isLight } from './light.ts';
 import { answer } from './questions/answer.ts';
@@ -36,6 +37,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
   if (asked === null && turnSide(talk, clause)) return;
   if (asked === null && tellsSide(talk, clause) !== null && correct(talk, clause, stateAll)) return;
+  if (calledFine(talk, clause)) return;
   const before = talk.frames.length;
   stateAll(talk, clause.pieces);
   const stated = talk.frames

@@ -152,3 +152,63 @@ describe('a bare no after a place', () => {
     ['feeling along the collarbone | okay', ['visit clavicle']],
   ]);
 });
+
+describe('a place called fine behind its name', () => {
+  check([
+    [
+      'right elbow: fine. right forearm: okay',
+      [
+        'visit right elbow',
+        'no abnormality right elbow',
+        'visit right forearm',
+        'no abnormality right forearm',
+      ],
+    ],
+    ['chest nil. belly nil.', ['no abnormality chest', 'no abnormality abdomen']],
+    // Must not: after a full stop an "okay" may go on to something else, and "nil" may deny what follows it.
+    ['right elbow. okay. now the wrist', ['visit right elbow', 'visit right wrist']],
+    ['nil tenderness of the wrist', ['no tenderness wrist']],
+    ['right ankle? fine', ['visit right ankle', 'note: right ankle? fine']],
+  ]);
+});
+
+describe('the rest, which is no place in mind', () => {
+  check([
+    [
+      'tender right lower quadrant | no pain anywhere else',
+      ['tenderness right lower-quadrant', 'note: no pain anywhere else'],
+    ],
+    [
+      'spine tender at t eleven | nothing else',
+      ['tenderness thoracic-spine level=T11', 'visit spine', 'note: nothing else'],
+    ],
+    [
+      'sternum solid | both sides of the chest move the same',
+      ['no instability sternum', 'visit both chest', 'note: both sides of the chest move the same'],
+    ],
+  ]);
+});
+
+describe('answers that turn at their end', () => {
+  check([
+    [
+      'any pain in your belly | no here no here yes',
+      ['visit abdomen', 'note: any pain in your belly: no here no here yes'],
+    ],
+  ]);
+});
+
+describe('words that name no place and no medication', () => {
+  check([
+    [
+      'pelvis is stable front to back | any pain there? a little',
+      ['no instability pelvis', 'pain pelvis severity=mild'],
+    ],
+    ['he says it hurts on the left when he takes a deep breath', ['pain left chest']],
+    ['hands are like ice', ['no circulation both hand warmth=cold']],
+    [
+      'thighs left okay right theres a bruise on the front',
+      ['no abnormality left thigh', 'contusion right thigh part=anterior'],
+    ],
+  ]);
+});

@@ -47,7 +47,11 @@ describe('a side told after a finding that had none', () => {
     ['my ankle is swollen | is it the left | no, the right', ['side side=right ← last']],
     [
       "scrape on the left elbow | strike the left elbow, it's the right elbow",
-      ['site site=elbow side=right ← last'],
+      ['side side=right ← site=elbow side=left'],
+    ],
+    [
+      'left knee sore | spine tender at t eleven | actually it is the right knee, not the left',
+      ['side side=right ← site=knee side=left'],
     ],
     // Must not: what has its side keeps it, and a bare "no" does not say that it is the other.
     ['left shoulder hurts | on the right? | yes', []],

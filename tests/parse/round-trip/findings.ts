@@ -17,6 +17,8 @@ const fitting =
     const only = homesOf(phrase, 'for');
     const exact = homesOf(phrase, 'only');
     if (exact.length > 0 && !sites.every((site) => exact.includes(site))) return false;
+    // "Jugular, distension" is a finding with a name of its own.
+    if (phrase.tag('finding') === 'distension' && sites.includes('neck-veins')) return false;
     if (OF_A_LIMB.test(phrase.text) && sites.some((site) => LIMBS.has(regionOf(site)))) return false;
     return (
       only.length === 0 ||

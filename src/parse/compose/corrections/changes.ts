@@ -95,6 +95,10 @@ function site(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
   const link = items.some((item) => isSmallItem(item, 'link') || hasRole(item, 'asking'));
   if (link && turned !== null && ref.side === null)
     return [{ change: { change: 'side', side: turned }, target: { site: ref.site } }];
+  // "It's the right knee, not the left": it means what was said of the knee's other side.
+  const instead = sideIn(pieces)?.instead ?? null;
+  if (instead !== null && turned !== null && instead !== turned && isSaid(talk, ref.site))
+    return [{ change: { change: 'side', side: turned }, target: { site: ref.site, side: instead } }];
   const change: Change = {
     change: 'site',
     site: ref.site,

@@ -4,6 +4,7 @@ import { DIGITS, isSite, type Site } from '../../../terms/index.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
 import { marked, type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
 import { withStates } from '../contrast/late-state.ts';
 import { endOf } from '../csm/limb-ends.ts';
 import { type Item, isSmallItem, pieceOf, type SitePhrase } from '../sites/item.ts';
@@ -32,6 +33,7 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
     // "He could not feel swelling" denies the swelling.
     if (piece.role === 'csm' && pieces[i + 1]?.role === 'finding' && readingOf(piece, 'negation') !== null)
       return as(piece, 'negation', 'negation');
+    if (isNil(piece, pieces[i + 1], talk.tokens)) return nothing(piece);
     if (piece.role === 'csm' && isStuckJoint(piece, places, talk)) return limited(piece);
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
     if (piece.role !== 'limbs' || limbCheck) return piece;
@@ -62,19 +64,29 @@ function isStuckJoint(piece: Piece, places: readonly Site[], { context }: Talk):
   return named.length > 0 && named.every((site) => !WHOLE.has(site));
 }
 
-const limited = (piece: Piece): Piece => ({
+/** The piece as a finding with these tags. */
+const asFinding = (piece: Piece, tags: Readonly<Record<string, string>>): Piece => ({
   ...piece,
   role: 'finding',
   islands: piece.islands.slice(0, 1).map((island) => ({
     ...island,
     file: 'findings',
     rule: 'findings.finding',
-    tags: [
-      { key: 'finding', value: 'limited-motion' },
-      { key: 'adj', value: '' },
-    ],
+    tags: Object.entries(tags).map(([key, value]) => ({ key, value })),
   })),
 });
+
+const limited = (piece: Piece): Piece => asFinding(piece, { finding: 'limited-motion', adj: '' });
+
+// "Chest nil, belly nil": with nothing after it that it could deny, it says that nothing is there.
+const isNil = (piece: Piece, next: Piece | undefined, tokens: readonly Token[]): boolean =>
+  piece.role === 'negation' &&
+  piece.to - piece.from === 1 &&
+  tokens[piece.from]?.word === 'nil' &&
+  (next === undefined || isPaused(tokens, piece));
+
+const nothing = (piece: Piece): Piece =>
+  asFinding(piece, { finding: 'abnormality', present: 'false', adj: '', predicate: '', nothing: '' });
 
 const BELLY: ReadonlySet<Site> = new Set(['abdomen', 'upper-quadrant', 'lower-quadrant']);
 

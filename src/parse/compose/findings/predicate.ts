@@ -30,6 +30,8 @@ export function isPredicate(
   const nothing = hasTag(island, 'nothing');
   // "Nothing deep" says what there is not nothing of.
   if (nothing && goesOn(piece, pieceOf(items[i + 1]), tokens)) return false;
+  // "Nothing else" is said of what was not named.
+  if (nothing && tokens[piece.to]?.word === 'else' && !isPaused(tokens, piece)) return false;
   if (nothing && isNothingSuch(items, tokens, i)) return false;
   const soft = hasTag(island, 'soft');
   // "Grey jacket", "normal saline": said of the thing that follows.

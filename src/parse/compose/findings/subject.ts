@@ -16,7 +16,8 @@ export const isOfTheRest = (items: readonly Item[], tokens: readonly Token[], i:
 /** True for "tender everywhere", "sore all over": it is said of no place in mind. */
 export const isAllOver = (tokens: readonly Token[], { to }: Piece): boolean => {
   const [next, after] = tokens[to - 1]?.pause === '' ? [tokens[to], tokens[to + 1]] : [];
-  if (next?.word === 'everywhere') return true;
+  if (next?.word === 'everywhere' || next?.word === 'elsewhere') return true;
+  if (next?.word === 'anywhere' && after?.word === 'else') return true;
   return (
     next?.word === 'all' && after?.word === 'over' && (after.pause !== '' || tokens[to + 2] === undefined)
   );

@@ -29,9 +29,15 @@ function turnsToYes(rest: readonly Piece[]): boolean {
   const turn = rest.findIndex(
     (piece) => piece.role === 'site' || piece.role === 'side' || (wordOf(piece) === 'yes' && !piece.weak),
   );
+  // "No, here no, here yes": it ends on a yes.
+  const last = rest.findLast((piece) => !isChatter(piece) || wordOf(piece) !== null);
+  if (last !== undefined && last.role === 'answer' && wordOf(last) === 'yes' && rest.every(isAnswerOrChatter))
+    return true;
   const role = rest[turn]?.role;
   // "No, a bit stiff" says of itself what there is a bit of.
   return role === 'answer' || (role === 'attribute' && rest.slice(turn + 1).every(isYesOrChatter));
 }
+
+const isAnswerOrChatter = (piece: Piece): boolean => isChatter(piece) || wordOf(piece) !== null;
 
 const isYesOrChatter = (piece: Piece): boolean => isChatter(piece) || wordOf(piece) === 'yes';

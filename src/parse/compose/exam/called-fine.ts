@@ -1,0 +1,40 @@
+// "Left elbow: fine", "chest nil": a word that calls a place normal, or says that nothing is there, as all that follows its name.
+
+import type { Clause } from '../../clauses/clause.ts';
+import { isLikely, type Piece, type Role } from '../../pieces/piece.ts';
+import { spanned } from '../../span.ts';
+import { findingStatement } from '../findings/finding-statement.ts';
+import { place, state, type Talk } from '../talk.ts';
+
+const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small']);
+
+/** States that the place named just before is free of anything; false where the clause says more, or may be mere talk. */
+export function calledFine(talk: Talk, clause: Clause): boolean {
+  const before = talk.clauses[talk.clauses.indexOf(clause) - 1];
+  const word = clause.pieces.length === 1 ? clause.pieces[0] : undefined;
+  if (word === undefined || before === undefined || before.mood !== 'statement') return false;
+  const isPlace =
+    before.pieces.some(({ role }) => role === 'site') && before.pieces.every(({ role }) => PLACE.has(role));
+  if (!isPlace || !isNormal(word)) return false;
+  // After a full stop an "okay" or a "good" may go on to something else.
+  if (before.pause !== 'dash' && !SURE.has(talk.tokens[word.to - 1]?.word ?? '')) return false;
+  const sites = talk.context.sites;
+  state(
+    talk,
+    sites.map((ref) => ({
+      statement: findingStatement('abnormality', ref, false, {}),
+      known: { site: 'carried', ...(ref.side === null ? {} : { side: 'carried' as const }) },
+      ...spanned(clause.pieces),
+    })),
+  );
+  place(talk, word);
+  return sites.length > 0;
+}
+
+const SURE: ReadonlySet<string> = new Set(['fine', 'normal', 'clear', 'unremarkable', 'nil']);
+
+const isNormal = (piece: Piece): boolean =>
+  piece.role === 'finding' &&
+  isLikely(piece, 'finding', 'abnormality') &&
+  isLikely(piece, 'present', 'false') &&
+  isLikely(piece, 'soft');
