@@ -8,7 +8,7 @@ import type { Page } from 'playwright-core';
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Rules that can find something else in another look: it changes colours and edges, and nothing of the document. */
-const OF_THE_LOOK = ['color-contrast', 'color-contrast-enhanced', 'target-size', 'link-in-text-block'];
+const OF_THE_LOOK = ['color-contrast', 'color-contrast-enhanced', 'link-in-text-block'];
 
 /**
  * Rule, place and reason of each violation; the page's own policy forbids a script tag, so the source is evaluated.
