@@ -4,6 +4,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { arrivals } from './arrival.ts';
+import { hear } from './hear.ts';
 import { say, sentences } from './visit.ts';
 
 const { arrive } = arrivals();
@@ -70,15 +71,6 @@ describe('an entry', () => {
     expect(await standing(page)).toEqual(['LEFT forearm: swelling', 'Pulse 92']);
   });
 });
-
-/** Says a line while a sheet lies over the box. */
-const hear = (page: Page, line: string): Promise<void> =>
-  page.locator('#talk-line').evaluate((field, words) => {
-    const input = field as HTMLInputElement;
-    input.value = words;
-    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    input.form?.requestSubmit();
-  }, line);
 
 describe('a question between two entries', () => {
   const CONTRARY = ['swelling of the left knee', 'no swelling of the left knee'];

@@ -22,7 +22,7 @@ function canSpeak(): boolean {
   }
 }
 const speaks = canSpeak();
-if (!speaks) console.log('The recogniser is not tested: flite is not installed (apt-get install flite).');
+const WHY = speaks ? '' : ' (not tested: flite is not installed: apt-get install flite)';
 
 async function heard(said: string) {
   const path = join(folder, 'said.wav');
@@ -36,7 +36,7 @@ async function heard(said: string) {
 const statements = (entries: readonly Entry[]): readonly Entry[] =>
   entries.filter(({ kind }) => kind !== 'note' && kind !== 'visit');
 
-describe.runIf(speaks)('the bundled recogniser', () => {
+describe.skipIf(!speaks)(`the bundled recogniser${WHY}`, () => {
   let mixed: Awaited<ReturnType<typeof heard>>;
   beforeAll(async () => {
     mixed = await heard(

@@ -1,15 +1,10 @@
 // Words of denial that do not deny, and denials in other words: "won't stop bleeding", "not too bad", "nothing guarding". Invented.
 
-import { describe, expect, it } from 'vitest';
-import { read } from '../read.ts';
-
-const check = (rows: readonly (readonly [string, readonly string[]])[]) =>
-  it.each(rows)('%s', (talk, means) => {
-    expect(read(talk)).toEqual(means);
-  });
+import { describe } from 'vitest';
+import { checkStatements } from '../rows.ts';
 
 describe('nothing, with a finding and no more', () => {
-  check([
+  checkStatements([
     [
       'belly now. it is soft, nothing distended.',
       ['visit abdomen', 'no rigidity abdomen', 'no distension abdomen'],
@@ -21,7 +16,7 @@ describe('nothing, with a finding and no more', () => {
 });
 
 describe('bleeding that stops and that does not', () => {
-  check([
+  checkStatements([
     ['the scalp wound has stopped bleeding', ['laceration skull', 'bleeding skull quality=controlled']],
     [
       "cut on the right hand | it won't stop bleeding",
@@ -36,7 +31,7 @@ describe('bleeding that stops and that does not', () => {
 });
 
 describe('a no that is none', () => {
-  check([
+  checkStatements([
     [
       "right wrist, is that sore | it's not tender, not swollen",
       ['visit right wrist', 'no tenderness right wrist', 'no swelling right wrist'],
@@ -50,14 +45,14 @@ describe('a no that is none', () => {
 });
 
 describe('a no with nothing that it answers', () => {
-  check([
+  checkStatements([
     ['knee — no. shin — no.', ['visit knee', 'visit lower-leg', 'note: knee — no', 'note: shin — no']],
     ['did you hit your head? no', ['note: did you hit your head: no']],
   ]);
 });
 
 describe('a denial before what is there somewhere else', () => {
-  check([
+  checkStatements([
     [
       'no deformity of the spine, no swelling, sore at about t nine',
       ['no deformity spine', 'no swelling spine', 'pain thoracic-spine level=T9'],
@@ -66,7 +61,7 @@ describe('a denial before what is there somewhere else', () => {
 });
 
 describe('a pulse of the limb just named', () => {
-  check([
+  checkStatements([
     ['right hand: pulse present', ['visit right hand', 'circulation right hand']],
     ['right foot, pulse is weak', ['circulation right foot quality=weak']],
     ['left foot, pulse there, sensation there', ['circulation left foot', 'sensation left foot']],
@@ -86,7 +81,7 @@ describe('a pulse of the limb just named', () => {
 });
 
 describe('a thing that is no place of the body', () => {
-  check([
+  checkStatements([
     [
       'right shin tender | no blood on his jacket',
       ['tenderness right lower-leg', 'note: no blood on his jacket'],
@@ -100,7 +95,7 @@ describe('a thing that is no place of the body', () => {
 });
 
 describe('the back, and the back of a place', () => {
-  check([
+  checkStatements([
     [
       "left wrist | there's a graze on the back of it",
       ['visit left wrist', 'abrasion left wrist part=posterior'],
@@ -113,13 +108,13 @@ describe('the back, and the back of a place', () => {
 });
 
 describe('a part of a place that was asked after', () => {
-  check([
+  checkStatements([
     ['left knee | does it hurt on the inside | no', ['visit left knee', 'no pain left knee part=medial']],
   ]);
 });
 
 describe('what was there and has gone', () => {
-  check([
+  checkStatements([
     [
       'numb right toes | the numbness in the right toes has gone',
       ['numbness right toes', 'no numbness right toes'],
@@ -128,7 +123,7 @@ describe('what was there and has gone', () => {
 });
 
 describe('an answer to what the patient was asked to do', () => {
-  check([
+  checkStatements([
     // Must not: it answers nothing that was asked before it.
     [
       'any pain in your left knee | no | can you lift your right leg | yeah',
@@ -147,14 +142,14 @@ describe('an answer to what the patient was asked to do', () => {
 });
 
 describe('a bare no after a place', () => {
-  check([
+  checkStatements([
     ['feeling along the collarbone | no', ['visit clavicle', 'note: feeling along the collarbone: no']],
     ['feeling along the collarbone | okay', ['visit clavicle']],
   ]);
 });
 
 describe('a place called fine behind its name', () => {
-  check([
+  checkStatements([
     [
       'right elbow: fine. right forearm: okay',
       [
@@ -173,7 +168,7 @@ describe('a place called fine behind its name', () => {
 });
 
 describe('the rest, which is no place in mind', () => {
-  check([
+  checkStatements([
     [
       'tender right lower quadrant | no pain anywhere else',
       ['tenderness right lower-quadrant', 'note: no pain anywhere else'],
@@ -190,7 +185,7 @@ describe('the rest, which is no place in mind', () => {
 });
 
 describe('answers that turn at their end', () => {
-  check([
+  checkStatements([
     [
       'any pain in your belly | no here no here yes',
       ['visit abdomen', 'note: any pain in your belly: no here no here yes'],
@@ -199,7 +194,7 @@ describe('answers that turn at their end', () => {
 });
 
 describe('words that name no place and no medication', () => {
-  check([
+  checkStatements([
     [
       'pelvis is stable front to back | any pain there? a little',
       ['no instability pelvis', 'pain pelvis severity=mild'],

@@ -1,20 +1,10 @@
 // "The other arm", "the left one", "on the left? yes": the side that words about a side give, and never the one just left. Invented.
 
-import { describe, expect, it } from 'vitest';
-import { corrections, read } from '../read.ts';
-
-const check = (rows: readonly (readonly [string, readonly string[]])[]) =>
-  it.each(rows)('%s', (talk, means) => {
-    expect(read(talk)).toEqual(means);
-  });
-
-const checkSides = (rows: readonly (readonly [string, readonly string[]])[]) =>
-  it.each(rows)('%s', (talk, means) => {
-    expect(corrections(talk)).toEqual(means);
-  });
+import { describe } from 'vitest';
+import { checkCorrections, checkStatements } from '../rows.ts';
 
 describe('the other side', () => {
-  check([
+  checkStatements([
     ['left elbow hurts | now the other arm', ['pain left elbow', 'visit right arm']],
     [
       'right knee is bruised | does the other knee hurt | no',
@@ -28,7 +18,7 @@ describe('the other side', () => {
 });
 
 describe('a limb turned by a side straight before its check', () => {
-  check([
+  checkStatements([
     [
       'right hand warm, the left one is cold',
       ['circulation right hand warmth=warm', 'no circulation left hand warmth=cold'],
@@ -41,7 +31,7 @@ describe('a limb turned by a side straight before its check', () => {
 });
 
 describe('a side told after a finding that had none', () => {
-  checkSides([
+  checkCorrections([
     ['my shoulder hurts | the right one', ['side side=right ← last']],
     ['my ankle is numb | on the left? | yeah', ['side side=left ← last']],
     ['my ankle is swollen | is it the left | no, the right', ['side side=right ← last']],

@@ -2,14 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { read } from '../read.ts';
-
-const check = (rows: readonly (readonly [string, readonly string[]])[]) =>
-  it.each(rows)('%s', (talk, means) => {
-    expect(read(talk)).toEqual(means);
-  });
+import { checkStatements } from '../rows.ts';
 
 describe('a right that is no side', () => {
-  check([
+  checkStatements([
     ['bruise on the right over the ribs', ['contusion right ribs']],
     ["there's a cut right behind the left ear", ['laceration left behind-ear']],
     ['swelling right above the ankle', ['swelling lower-leg part=distal']],
@@ -19,7 +15,7 @@ describe('a right that is no side', () => {
 });
 
 describe('each side with what is said of it', () => {
-  check([
+  checkStatements([
     [
       'both wrists: right is swollen, left is fine',
       ['visit both wrist', 'swelling right wrist', 'no abnormality left wrist'],
@@ -51,7 +47,7 @@ describe('each side with what is said of it', () => {
 });
 
 describe('the belly by its quadrants', () => {
-  check([
+  checkStatements([
     [
       "belly: all four quadrants soft, except he's guarding left upper",
       [
@@ -89,7 +85,7 @@ describe('the belly by its quadrants', () => {
 });
 
 describe('what moves', () => {
-  check([
+  checkStatements([
     ['moves all four', ['motion left hand', 'motion right hand', 'motion left foot', 'motion right foot']],
     [
       "he's moving all four extremities equally",
@@ -104,7 +100,7 @@ describe('what moves', () => {
 });
 
 describe('a pulse', () => {
-  check([
+  checkStatements([
     [
       'Pulse in the left foot is there but weak, cap refill three seconds',
       ['circulation left foot quality=weak', 'no circulation left foot capRefillSeconds=3'],
@@ -118,7 +114,7 @@ describe('a pulse', () => {
 });
 
 describe('an answer with its side', () => {
-  check([
+  checkStatements([
     ['left foot | Can you wiggle your toes for me? Yep both feet', ['visit left foot', 'motion both foot']],
     [
       'feet | Can you feel me touching here? Yes, on the right but not on the left',
@@ -137,7 +133,7 @@ describe('an answer with its side', () => {
 });
 
 describe('a new subject', () => {
-  check([
+  checkStatements([
     [
       "spine's straight, no steps, he winces at around T twelve",
       ['no deformity spine', 'tenderness thoracic-spine level=T12'],
@@ -160,7 +156,7 @@ describe('a new subject', () => {
 });
 
 describe('after an instruction', () => {
-  check([
+  checkStatements([
     ['lift your arm, left elbow is swollen', ['swelling left elbow']],
     ['keep still for me, no pain in the hip', ['no pain hip']],
     [
@@ -176,7 +172,7 @@ describe('after an instruction', () => {
 });
 
 describe('lists', () => {
-  check([
+  checkStatements([
     [
       'burns to his face, the front of the chest and both hands',
       ['burn face', 'burn chest part=anterior', 'burn both hand'],
@@ -190,7 +186,7 @@ describe('lists', () => {
 });
 
 describe('questions without their signs', () => {
-  check([
+  checkStatements([
     ['does your neck hurt at all no okay what about your back nope', ['no pain neck', 'no pain back']],
     ['any pain in your chest when you breathe yeah on this side, the left', ['pain left chest']],
     [
@@ -201,7 +197,7 @@ describe('questions without their signs', () => {
 });
 
 describe('what is elsewhere or was before', () => {
-  check([
+  checkStatements([
     ['pain with movement of the right shoulder, none at rest', ['pain right shoulder', 'note: none at rest']],
     [
       "was tender over the left hip earlier, now it isn't",
@@ -212,7 +208,7 @@ describe('what is elsewhere or was before', () => {
 });
 
 describe("exceptions at a limb's end", () => {
-  check([
+  checkStatements([
     [
       'good distal pulses in all extremities except the right foot',
       [
@@ -242,7 +238,7 @@ describe("exceptions at a limb's end", () => {
 });
 
 describe('a distance is no size', () => {
-  check([
+  checkStatements([
     [
       "two puncture wounds on the right calf about a centimeter apart, swelling's up to the ankle",
       ['puncture right lower-leg count=2', 'swelling right ankle', 'note: about a centimeter apart'],
@@ -256,7 +252,7 @@ describe('a distance is no size', () => {
 });
 
 describe('words that go with what follows', () => {
-  check([
+  checkStatements([
     ['wiggle your toes good push against my hands good', ['visit toes', 'visit both hand']],
     ["she's guarding her belly and won't lie flat", ['guarding abdomen', "note: won't lie flat"]],
     [
@@ -267,7 +263,7 @@ describe('words that go with what follows', () => {
 });
 
 describe('words that mean another thing', () => {
-  check([
+  checkStatements([
     [
       'jaw opens and closes okay, bite feels normal to him',
       ['visit jaw', 'note: jaw opens and closes okay, bite feels normal to him'],
@@ -290,7 +286,7 @@ describe('words that mean another thing', () => {
 });
 
 describe('answers that are neither', () => {
-  check([
+  checkStatements([
     [
       'left foot | Which toe am I touching? The big one. Correct.',
       ['visit left foot', 'note: Which toe am I touching: The big one'],
@@ -304,7 +300,7 @@ describe('answers that are neither', () => {
 });
 
 describe('what an exception leaves', () => {
-  check([
+  checkStatements([
     [
       "Belly's soft all four quadrants except he's guarding left upper",
       [
@@ -322,7 +318,7 @@ describe('what an exception leaves', () => {
 });
 
 describe('a joint that does not move', () => {
-  check([
+  checkStatements([
     ["left ankle, can't move it", ['limited-motion left ankle']],
     ['he is unable to move his right shoulder', ['limited-motion right shoulder']],
     ["he can't move his right foot", ['no motion right foot']],
@@ -331,14 +327,14 @@ describe('a joint that does not move', () => {
 });
 
 describe('movement that is felt at a hip', () => {
-  check([
+  checkStatements([
     ["left hip, there's movement when i press", ['visit left hip', "note: there's movement when i press"]],
     ['left ankle, movement and sensation present', ['motion left foot', 'sensation left foot']],
   ]);
 });
 
 describe('a word for a place that says which way', () => {
-  check([
+  checkStatements([
     ['right wrist is swollen and bent back', ['swelling right wrist', 'deformity right wrist']],
     ['right wrist is bent, back is fine', ['deformity right wrist', 'no abnormality back']],
   ]);
@@ -357,7 +353,7 @@ describe('a question with a verb of its own', () => {
 });
 
 describe('a patient who is rolled', () => {
-  check([
+  checkStatements([
     ['rolled her, no bruising of the back', ['no contusion back']],
     ['rolled her quad on the trail', ['mechanism: rolled her quad on the trail']],
   ]);

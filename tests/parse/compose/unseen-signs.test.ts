@@ -1,12 +1,8 @@
 // Vital signs, history, care and times as no earlier row said them. All talk is invented.
 
 import { describe, expect, it } from 'vitest';
-import { BEGINS, read, statementsOf } from '../read.ts';
-
-const check = (rows: readonly (readonly [string, readonly string[]])[]) =>
-  it.each(rows)('%s', (talk, means) => {
-    expect(read(talk)).toEqual(means);
-  });
+import { BEGINS, statementsOf } from '../read.ts';
+import { checkStatements } from '../rows.ts';
 
 const minutesBefore = (talk: string): readonly (number | null)[] =>
   statementsOf(talk).map(({ at }) => (at === undefined ? null : Math.round((BEGINS - at) / 60_000)));
@@ -14,7 +10,7 @@ const minutesBefore = (talk: string): readonly (number | null)[] =>
 const doubts = (talk: string): readonly string[] => statementsOf(talk).flatMap(({ doubt }) => doubt);
 
 describe('oxygen that somebody is put on', () => {
-  check([
+  checkStatements([
     ['stuck him on six litres', ['oxygen text=stuck him on six litres']],
     [
       'sats eighty eight on air, popped her on fifteen litres',
@@ -27,7 +23,7 @@ describe('oxygen that somebody is put on', () => {
 });
 
 describe('a set of signs', () => {
-  check([
+  checkStatements([
     [
       'third set, one ten, twenty four, one hundred over sixty two',
       ['pulse rate=110', 'respirations rate=24', 'blood-pressure systolic=100 diastolic=62'],
@@ -52,7 +48,7 @@ describe('a set of signs', () => {
 });
 
 describe('a pressure of two numbers in a breath', () => {
-  check([
+  checkStatements([
     ['bp one eighteen seventy four', ['blood-pressure systolic=118 diastolic=74']],
     // Must not: one number, or two that a pause parts.
     ['pressure one hundred thirty', ['note: pressure one hundred thirty']],
@@ -61,7 +57,7 @@ describe('a pressure of two numbers in a breath', () => {
 });
 
 describe('each side has its own number', () => {
-  check([
+  checkStatements([
     [
       'both hands | cap refill four seconds on the right, two on the left',
       [
@@ -81,7 +77,7 @@ describe('each side has its own number', () => {
 });
 
 describe('a rate after the pulse was found', () => {
-  check([
+  checkStatements([
     ['radial is there, weak, I make it one twelve', ['pulse rate=112 quality=weak']],
     ['her breathing is a little shallow', ['respirations quality=shallow']],
     ['temp oral thirty six point two', ['temperature celsius=36.2']],
@@ -102,7 +98,7 @@ describe('a clock time far back', () => {
 });
 
 describe('who is speaking', () => {
-  check([
+  checkStatements([
     ["hello, my name's Per, I'm a ski patroller, is it okay if I have a look at you?", []],
     ["hey there, I'm Ottoline, cave rescue, can I help?", []],
     // Must not: the patient tells something.
@@ -113,7 +109,7 @@ describe('who is speaking', () => {
 });
 
 describe('history in few words', () => {
-  check([
+  checkStatements([
     ["who are you | I'm Kester", ['name: Kester']],
     ['what meds are you on | only ramipril', ['medications: ramipril']],
     ['any past medical history? yes', ['note: any past medical history: yes']],
@@ -131,7 +127,7 @@ describe('history in few words', () => {
 });
 
 describe('how far is guessed, and not that it was so', () => {
-  check([
+  checkStatements([
     ['slipped maybe ten metres down the gully', ['mechanism: slipped maybe ten metres down the gully']],
     ['tumbled possibly a hundred feet', ['mechanism: tumbled possibly a hundred feet']],
     // Must not: what may be so.
@@ -140,14 +136,14 @@ describe('how far is guessed, and not that it was so', () => {
 });
 
 describe('a measure by the hand', () => {
-  check([
+  checkStatements([
     ['burn the size of my hand on the left thigh', ['burn left thigh', 'note: the size of my hand']],
     ['gave her something to eat', ['food']],
   ]);
 });
 
 describe('what was so before is no reading of now', () => {
-  check([
+  checkStatements([
     ['she was E one V two M four when we arrived', ['note: she was E one V two M four when we arrived']],
     ['pain was nine out of ten at first, now a five', ['pain-score score=5']],
     ['pain was six out of ten initially', ['note: pain was six out of ten initially']],
@@ -157,7 +153,7 @@ describe('what was so before is no reading of now', () => {
 });
 
 describe('care that was given, and what was only told to be', () => {
-  check([
+  checkStatements([
     ['give her two puffs of salbutamol', ['note: give her two puffs of salbutamol']],
     ['we gave her two puffs of salbutamol', ['medication text=two puffs of salbutamol']],
     ['given paracetamol five hundred', ['medication text=paracetamol five hundred']],
@@ -172,7 +168,7 @@ describe('care that was given, and what was only told to be', () => {
 });
 
 describe('an answer is told as it was meant', () => {
-  check([
+  checkStatements([
     ['does anything make it better? no, nothing eases it', ['provocation: nothing eases it']],
     ['what pills is she on? bisoprolol', ['medications: bisoprolol']],
     ['medical history none', ['no past-history: medical history none']],
@@ -184,7 +180,7 @@ describe('an answer is told as it was meant', () => {
 });
 
 describe('what stands beside a time or a sign', () => {
-  check([
+  checkStatements([
     [
       'sats fell to eighty when the probe slipped off',
       ['oxygen-saturation percent=80', 'note: when the probe slipped off'],

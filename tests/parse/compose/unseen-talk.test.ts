@@ -1,15 +1,11 @@
 // What responders say in ways that no earlier row held: lists without commas, exceptions, "nothing sore". All talk is invented.
 
 import { describe, expect, it } from 'vitest';
-import { corrections, read } from '../read.ts';
-
-const check = (rows: readonly (readonly [string, readonly string[]])[]) =>
-  it.each(rows)('%s', (talk, means) => {
-    expect(read(talk)).toEqual(means);
-  });
+import { corrections } from '../read.ts';
+import { checkStatements } from '../rows.ts';
 
 describe('a list of sites without commas', () => {
-  check([
+  checkStatements([
     ['no blood from nose mouth or ears', ['no bleeding nose', 'no bleeding mouth', 'no bleeding both ear']],
     [
       'no tenderness over the hips pelvis or sacrum',
@@ -28,7 +24,7 @@ describe('a list of sites without commas', () => {
 });
 
 describe('a side that closes a list', () => {
-  check([
+  checkStatements([
     [
       'left shoulder fine | elbow and wrist on the right all good',
       ['no abnormality left shoulder', 'no abnormality right elbow', 'no abnormality right wrist'],
@@ -42,7 +38,7 @@ describe('a side that closes a list', () => {
 });
 
 describe('a nothing with an adjective', () => {
-  check([
+  checkStatements([
     ['legs nothing swollen', ['no swelling both leg']],
     ['abdomen | nothing hurting him', ['visit abdomen', 'no pain abdomen']],
     ['arm nothing sore apart from the wrist', ['no pain arm', 'pain wrist']],
@@ -53,7 +49,7 @@ describe('a nothing with an adjective', () => {
 });
 
 describe('an exception before what is said', () => {
-  check([
+  checkStatements([
     [
       'both legs except the left ankle are fine',
       ['visit both leg', 'note: both legs except the left ankle are fine'],
@@ -70,7 +66,7 @@ describe('an exception before what is said', () => {
 });
 
 describe('an answer that turns', () => {
-  check([
+  checkStatements([
     [
       'any pain in your hip | no no ow yes there',
       ['visit hip', 'note: any pain in your hip: no no ow yes there'],
@@ -81,7 +77,7 @@ describe('an answer that turns', () => {
 });
 
 describe('what is said of no place in mind', () => {
-  check([
+  checkStatements([
     ["neck sore | he's tender all over", ['pain neck', "note: he's tender all over"]],
     [
       'right hand fine | just sore on the right when I breathe in',
@@ -93,7 +89,7 @@ describe('what is said of no place in mind', () => {
 });
 
 describe('pain free', () => {
-  check([
+  checkStatements([
     ['left ankle is pain free', ['no pain left ankle']],
     ['neck and back pain free', ['no pain neck', 'no pain back']],
     // Must not: the person is, and not the ankle in mind.
@@ -102,7 +98,7 @@ describe('pain free', () => {
 });
 
 describe('what nobody may lose', () => {
-  check([
+  checkStatements([
     [
       'csm good in both hands and the right foot no movement in the left foot',
       [
