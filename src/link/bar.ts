@@ -1,6 +1,6 @@
 // What the bar says: what the post has, in one short sentence, and what stands in the way in plain ones.
 
-import type { SessionState } from './session.ts';
+import type { SessionState } from './session-parts.ts';
 
 export interface BarWords {
   readonly tone: 'settled' | 'waits' | 'trouble';

@@ -12,7 +12,8 @@ export { createOutbox, type Got, NOTHING_GOT, type Outbox, type Row, type Tally 
 export { createPass, type Handed, type Offer, type Offered, type Pass } from './pass.ts';
 export type { Asked, Heard, KeptMessage, Line, LineState, Reached, Stored, Stream } from './port.ts';
 export { importKey, type Opened, open, seal } from './seal.ts';
-export { type Pace, type Problem, type Session, type SessionState, startSession } from './session.ts';
+export { startSession } from './session.ts';
+export type { Pace, Problem, Session, SessionState } from './session-parts.ts';
 export {
   askSubject,
   inboxOf,

@@ -1,56 +1,14 @@
 // A phone in an incident: what its log keeps is sent in order until the post says it is written there, however often cut.
 
 import type { RecordFacts } from '../record/store/index.ts';
-import type { Ledger } from './ledger.ts';
-import { chainOf, type EventText, hashOf, type Message } from './message.ts';
-import { createOutbox, NOTHING_GOT, type Outbox, type Row, type Tally } from './outbox.ts';
-import type { Line, LineState } from './port.ts';
+import { chainOf, type EventText } from './message.ts';
+import { createMessages } from './messages.ts';
+import { createOutbox, NOTHING_GOT, type Outbox } from './outbox.ts';
+import type { LineState } from './port.ts';
 import { open, seal } from './seal.ts';
+import type { Pace, Problem, Session, SessionParts, SessionState } from './session-parts.ts';
 import { askSubject, recordSubject, wordSubject } from './subjects.ts';
 import { readWord, type Word } from './word.ts';
-
-export type Problem =
-  /** another phone uses this code */
-  | 'code-in-use'
-  /** what the post has under this code is not what this phone sent */
-  | 'other-history';
-
-export interface SessionState {
-  readonly line: LineState['state'];
-  readonly tally: Tally;
-  readonly problem: Problem | null;
-  /** the post's last word and when it came, epoch ms by this phone's clock; null before the first */
-  readonly word: Word | null;
-  readonly wordAt: number | null;
-  /** sentences on what cannot be sent or kept, empty where all is well */
-  readonly troubles: readonly string[];
-}
-
-/** The log of one record as it is kept on the phone, or null where it is no longer there. */
-export type ReadRecord = (
-  record: string,
-) => Promise<{ readonly facts: RecordFacts; readonly events: readonly EventText[] } | null>;
-
-export interface SessionParts {
-  readonly incident: string;
-  readonly device: string;
-  readonly key: CryptoKey;
-  readonly line: Line;
-  readonly ledger: Ledger;
-  readonly read: ReadRecord;
-  /** epoch ms */
-  readonly clock: () => number;
-  readonly pace?: Partial<Pace>;
-}
-
-export interface Pace {
-  /** between two questions to the post, ms */
-  readonly hello: number;
-  /** a server has it and the post does not: after this long it is sent once more, ms */
-  readonly patience: number;
-  /** before trying again after a server's refusal or silence, ms */
-  readonly again: number;
-}
 
 /** Our choice, no source: often enough that a gap is seen within a minute. */
 const PACE: Pace = { hello: 15_000, patience: 20_000, again: 3_000 };
@@ -61,16 +19,6 @@ const SOON = 1_000;
 // How much earlier a word may be that was overtaken, ms; a post whose clock was set back by more is believed.
 const OVERTAKEN = 10_000;
 
-export interface Session {
-  /** all events of one record that are on this phone's disk; those known already are passed over */
-  offer(record: RecordFacts, events: readonly EventText[]): void;
-  state(): SessionState;
-  watch(changed: (state: SessionState) => void): () => void;
-  /** settles when everything offered so far is in the book */
-  settled(): Promise<void>;
-  end(): Promise<void>;
-}
-
 /** Opens the book and begins. Rejects only where the ledger cannot be read. */
 export async function startSession(parts: SessionParts): Promise<Session> {
   const { incident, device, key, line, ledger, clock } = parts;
@@ -79,7 +27,7 @@ export async function startSession(parts: SessionParts): Promise<Session> {
   const { install, rows, got } = await ledger.load();
   const outbox: Outbox = createOutbox(begin, rows, got ?? NOTHING_GOT);
   const known = new Set(rows.flatMap(({ record, events }) => events.map((id) => `${record} ${id}`)));
-  const messages = new Map<number, Message>();
+  const messages = createMessages(outbox, parts.read);
   const watchers = new Set<(state: SessionState) => void>();
   const flying = new Set<number>();
   const troubles = new Map<string, string>();
@@ -116,16 +64,7 @@ export async function startSession(parts: SessionParts): Promise<Session> {
   const book = async (record: RecordFacts, events: readonly EventText[], anew: boolean): Promise<void> => {
     const fresh = anew ? events : events.filter(({ id }) => !known.has(`${record.id} ${id}`));
     if (fresh.length === 0) return;
-    const before = outbox.end();
-    const from = outbox.made() + 1;
-    let after = before;
-    const made: Message[] = [];
-    for (const [index, event] of fresh.entries()) {
-      const message: Message = { v: 1, seq: from + index, before: after, record, event };
-      after = await hashOf(message);
-      made.push(message);
-    }
-    const row: Row = { from, record: record.id, events: fresh.map(({ id }) => id), before, after };
+    const { row, made } = await messages.make(record, fresh);
     try {
       await ledger.add(row);
     } catch {
@@ -134,35 +73,14 @@ export async function startSession(parts: SessionParts): Promise<Session> {
     }
     troubles.delete('book');
     outbox.add(row);
-    for (const message of made) {
-      messages.set(message.seq, message);
-      known.add(`${record.id} ${message.event.id}`);
-    }
+    messages.hold(made);
+    for (const { id } of fresh) known.add(`${record.id} ${id}`);
     changed();
     void pump();
   };
 
-  /** The message with this number, made again from the log where it is no longer at hand. */
-  const messageAt = async (seq: number): Promise<Message | null> => {
-    const here = messages.get(seq);
-    const row = here === undefined ? outbox.rowOf(seq) : null;
-    if (here !== undefined || row === null) return here ?? null;
-    const log = await parts.read(row.record).catch(() => null);
-    if (log === null) return null;
-    const byId = new Map(log.events.map((event) => [event.id, event]));
-    let before = row.before;
-    for (const [index, id] of row.events.entries()) {
-      const event = byId.get(id);
-      if (event === undefined) return messages.get(seq) ?? null;
-      const message: Message = { v: 1, seq: row.from + index, before, record: log.facts, event };
-      before = await hashOf(message);
-      messages.set(message.seq, message);
-    }
-    return messages.get(seq) ?? null;
-  };
-
   const send = async (seq: number): Promise<'on' | 'rest'> => {
-    const message = await messageAt(seq);
+    const message = await messages.at(seq);
     if (message === null) {
       troubles.set(
         'gone',
@@ -233,7 +151,7 @@ export async function startSession(parts: SessionParts): Promise<Session> {
     else {
       problem = null;
       accepted = true;
-      for (const seq of messages.keys()) if (seq <= read.upTo) messages.delete(seq);
+      messages.forget(read.upTo);
       keepGot();
       await sendAnew();
     }

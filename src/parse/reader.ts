@@ -79,6 +79,7 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     talk.frames.length > 0 || clauses.some(({ mood }) => mood === 'question' || mood === 'answer');
   if (spoke && talk.context.asked === earlier && earlier !== null)
     talk.context = { ...talk.context, asked: null };
+  // A patient who was asked to do something can answer as to a question.
   const asking =
     clauses.some(({ mood }) => mood === 'question' || mood === 'answer') ||
     talk.context.question !== question;

@@ -5,77 +5,25 @@ import {
   createAccount,
   hashOf,
   type KeptMessage,
-  type Line,
-  type Mate,
   type Message,
   open,
   type Question,
   type Reached,
   readHello,
-  readMessage,
   readRecordSubject,
   type Stream,
   seal,
   type Word,
   wordSubject,
 } from '../link/index.ts';
-import type { Devices } from './devices.ts';
+import type { Desk, DeskParts } from './desk-parts.ts';
 import { createIntake } from './intake.ts';
 import { type Known, troublesOf, unknown } from './known.ts';
-import type { Kept, Logged, PostLog, Spot } from './log.ts';
+import type { Kept, Logged, Spot } from './log.ts';
 import { startMending } from './mending.ts';
-import { createRecords, type Records } from './records.ts';
-
-export interface DeskParts {
-  readonly incident: string;
-  readonly key: CryptoKey;
-  readonly line: Line;
-  readonly devices: Devices;
-  /** keeps the questions over a restart; what it rejects with is said to who asked */
-  readonly keepQuestions: (questions: readonly Question[]) => Promise<void>;
-  readonly questions: readonly Question[];
-  /** opens the log and hands over what it holds */
-  readonly openLog: (each: (kept: Kept) => Promise<void>) => Promise<PostLog>;
-  /** epoch ms */
-  readonly clock: () => number;
-  readonly newId: () => string;
-}
-
-export interface DeviceView {
-  readonly device: string;
-  readonly name: string;
-  readonly out: boolean;
-  /** epoch ms, the post's clock; null before it was heard of since the post began */
-  readonly heardAt: number | null;
-  /** how far the phone's clock is ahead of the post's, ms; null where it is not known */
-  readonly ahead: number | null;
-  /** messages that the phone says it made, and those that are here */
-  readonly made: number | null;
-  readonly here: number;
-  /** in plain words, empty where all is well */
-  readonly troubles: readonly string[];
-}
-
-export interface Desk {
-  readonly records: Records;
-  readonly log: PostLog;
-  devices(): readonly DeviceView[];
-  /** what the post itself cannot do at present, in plain words */
-  troubles(): readonly string[];
-  /** reads a stream of the server from where the log ends; gives what ends it */
-  follow(stream: Stream): () => void;
-  /** asks the responder who writes the record; false where there is no such record; rejects where it cannot be kept */
-  question(record: string, text: string): Promise<boolean>;
-  questions(): readonly Question[];
-  /** counts what came since it began */
-  readonly counts: { logged: number; again: number; foreign: number; batches: number };
-  /** settles when all that came so far is written */
-  settled(): Promise<void>;
-  close(): Promise<void>;
-}
-
-/** Heard of within this time, a device is shown to the others as being there, ms; our choice, no source. */
-const LATELY = 5 * 60_000;
+import { openMessage } from './open-message.ts';
+import { createRecords } from './records.ts';
+import { wordOf } from './word-of.ts';
 
 /** Reads the log and is then ready to follow streams. Rejects where the log cannot be read. */
 export async function openDesk(parts: DeskParts): Promise<Desk> {
@@ -99,24 +47,11 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
     return known.get(device) ?? made;
   };
 
-  const openMessage = async (
-    subject: string,
-    bytes: KeptMessage['bytes'],
-    seq: number,
-  ): Promise<Message | string> => {
-    const opened = await open(key, subject, bytes);
-    if (opened.kind === 'altered')
-      return 'it was altered on its way, or sealed with another key or for another place';
-    if (opened.kind === 'not-sealed') return 'it is not sealed';
-    const read = readMessage(opened.value, seq);
-    return read.kind === 'message' ? read.message : read.why;
-  };
-
   const readBack = async (spot: Spot): Promise<Message | null> => {
     const logged = await log.read(spot);
     const place = logged === null ? null : readRecordSubject(logged.subject);
     if (logged === null || place === null) return null;
-    const message = await openMessage(logged.subject, logged.bytes, place.seq);
+    const message = await openMessage(key, logged.subject, logged.bytes, place.seq);
     return typeof message === 'string' ? null : message;
   };
 
@@ -131,7 +66,7 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
     if (place === null || place.incident !== incident) return null;
     const { device, seq } = place;
     const one = await knownOf(device);
-    const message = await openMessage(subject, bytes, seq);
+    const message = await openMessage(key, subject, bytes, seq);
     const before = one.account.standing();
     const came =
       typeof message === 'string'
@@ -152,44 +87,10 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
     return device;
   };
 
-  const wordFor = async (device: string): Promise<Word | null> => {
-    const listed = devices.get(device);
-    const one = known.get(device);
-    if (listed === null || listed.outAt !== null || one === undefined) return null;
-    const { upTo, hash, beyond, spoiled, broken } = one.account.standing();
-    const lately = (at: number | null): boolean => at !== null && clock() - at < LATELY;
-    return {
-      v: 1,
-      install: listed.install ?? '',
-      upTo,
-      hash,
-      beyond,
-      spoiled: spoiled.map(({ seq }) => seq),
-      troubles: broken === null ? [] : [`message ${broken.seq} does not follow the one before it`],
-      clock: clock(),
-      questions: questions.filter(({ id, record }) => {
-        const there = records.get(record);
-        return there?.writer === device && !there.asked.has(id);
-      }),
-      passed: records
-        .all()
-        .filter(({ writer, devices: wrote }) => writer !== device && wrote.has(device))
-        .map(({ facts, writer }) => ({
-          record: facts.id,
-          to: writer,
-          name: devices.get(writer)?.name ?? writer,
-        })),
-      mates: devices
-        .all()
-        .filter(
-          (mate) =>
-            mate.device !== device && mate.outAt === null && lately(known.get(mate.device)?.heardAt ?? null),
-        )
-        .map(({ device: id, name }): Mate => ({ device: id, name })),
-    };
-  };
+  const wordFor = (device: string): Word | null =>
+    wordOf(device, { devices, known, records, questions, now: clock() });
   const tell = async (device: string): Promise<void> => {
-    const word = await wordFor(device);
+    const word = wordFor(device);
     if (word === null) return;
     const subject = wordSubject(incident, device);
     line.tell(subject, await seal(key, subject, word));
@@ -230,7 +131,7 @@ export async function openDesk(parts: DeskParts): Promise<Desk> {
       one.ahead = hello.clock - clock();
       one.made = hello.made;
     }
-    const word = await wordFor(device);
+    const word = wordFor(device);
     if (word !== null) line.tell(reply, await seal(key, wordSubject(incident, device), word));
   };
 

@@ -13,7 +13,8 @@ import {
 } from '../link/index.ts';
 import { createStream, dialServers, isLetIn, type NodeLine } from '../link/node/index.ts';
 import type { Clock } from './clock.ts';
-import { type Desk, openDesk } from './desk.ts';
+import { openDesk } from './desk.ts';
+import type { Desk } from './desk-parts.ts';
 import { type Devices, openDevices } from './devices.ts';
 import type { OpenDisk } from './disk.ts';
 import { type Incident, openIncident } from './incident.ts';

@@ -5,7 +5,7 @@ import { type Memo, type Reckoning, reckonAfter } from '../clinical/index.ts';
 import type { BoardRow } from '../link/index.ts';
 import { type RecordState, stands } from '../record/index.ts';
 import { readingText, series, vitalName } from '../timeline/index.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './desk-parts.ts';
 import type { PostRecord } from './records.ts';
 
 interface Made {

@@ -6,6 +6,7 @@ export { GAP_MINUTES, type Gap, gaps } from './gaps.ts';
 export { type TimelineInput, type TimelineLine, timelineLines } from './lines.ts';
 export { careName, findingName, siteName, sitePlural, topicName, vitalName } from './names.ts';
 export { bySpokenOrder, inOrder } from './order.ts';
+export { perList } from './per-list.ts';
 export { readingText } from './reading.ts';
 export { type Series, series, seriesText } from './series.ts';
 export { timelineText } from './text.ts';

@@ -2,6 +2,7 @@
 
 import type { Entry } from '../record/entry.ts';
 import { perEntry } from './per-entry.ts';
+import { perList } from './per-list.ts';
 
 interface Placed {
   readonly entry: Entry;
@@ -26,20 +27,6 @@ const sorted = (entries: readonly Entry[], when: (entry: Entry) => number): read
         .map((entry, spoken): Placed => ({ entry, at: when(entry), spoken }))
         .sort((one, other) => one.at - other.at || one.spoken - other.spoken)
         .map(({ entry }) => entry);
-
-type List = readonly Entry[];
-
-/** A report asks a dozen times for the order of the same list; lists of entries are never changed, only replaced. */
-function perList(order: (entries: List) => List): (entries: List) => List {
-  const known = new WeakMap<List, List>();
-  return (entries) => {
-    const before = known.get(entries);
-    if (before !== undefined) return before;
-    const made = order(entries);
-    known.set(entries, made);
-    return made;
-  };
-}
 
 /** The entries by `at`, then by their place in the record; states are not looked at. */
 export const inOrder = perList((entries) => sorted(entries, atOf));

@@ -1,7 +1,12 @@
 // A bare "no" after words that only named a place ("pressing on the sternum", "no") is kept with them: of what it is a no nobody said.
 
-import { marked, type Piece } from '../pieces/piece.ts';
+import type { Clause } from '../clauses/clause.ts';
+import { marked, type Piece, type Role } from '../pieces/piece.ts';
+import { type Span, spanned } from '../span.ts';
+import { callsNormal } from './exam/called-fine.ts';
+import { isChatter } from './light.ts';
 import { state, type Talk } from './talk.ts';
+import { isHeard } from './unheard-denials.ts';
 
 /** True where an utterance named places to look at, and said and asked nothing of them. */
 export const lookedOnly = ({ frames, clauses }: Talk): boolean =>
@@ -13,11 +18,25 @@ export const lookedOnly = ({ frames, clauses }: Talk): boolean =>
 export function noteBareNo(talk: Talk, looked: string | null): void {
   const pieces = talk.clauses.flatMap((clause) => clause.pieces);
   if (looked === null || talk.frames.length > 0) return;
-  if (!pieces.some(isPlain) || !pieces.every((piece) => isPlain(piece) || isPassed(piece))) return;
+  if (!pieces.some(isPlain) || !pieces.every((piece) => isPlain(piece) || isChatter(piece))) return;
   const text = `${looked}: ${talk.utterance.text}`;
   state(talk, [{ statement: { kind: 'note', text }, from: 0, to: talk.tokens.length }]);
 }
 
-const isPlain = (piece: Piece): boolean => marked(piece, 'plain');
+const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small']);
 
-const isPassed = ({ role }: Piece): boolean => role === 'small' || role === 'talk';
+/** "Elbow, no. Shoulder, no.", "ankle? Fine.": the words from a place to what is all that was said behind it, or null. */
+export function answeredPlace(talk: Talk, place: Clause | undefined, clause: Clause): Span | null {
+  if (place === undefined || (place.mood !== 'statement' && place.mood !== 'question')) return null;
+  const [first] = place.pieces;
+  const isPlace =
+    place.pieces.some(({ role }) => role === 'site') && place.pieces.every(({ role }) => PLACE.has(role));
+  if (!isPlace || first === undefined || isHeard(talk, first)) return null;
+  const answers = (piece: Piece): boolean =>
+    isPlain(piece) || (place.mood === 'question' && callsNormal(piece));
+  const says = clause.pieces.some((piece) => answers(piece) && !isHeard(talk, piece));
+  const isAll = clause.pieces.every((piece) => isPlain(piece) || callsNormal(piece) || isChatter(piece));
+  return says && isAll ? { from: spanned(place.pieces).from, to: spanned(clause.pieces).to } : null;
+}
+
+const isPlain = (piece: Piece): boolean => marked(piece, 'plain');

@@ -3,6 +3,7 @@
 import type { Clause } from '../clauses/clause.ts';
 import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
+import { answeredPlace } from './bare-no.ts';
 import { aspectsOf } from './csm/details.ts';
 import { isPlaced, note, type Talk } from './talk.ts';
 import { isHeard, unheardDenials } from './unheard-denials.ts';
@@ -30,7 +31,7 @@ const PLACES: ReadonlySet<Role> = new Set(['side', 'part', 'same']);
 export function noteLeftovers(talk: Talk): void {
   const left: { span: Span; whole: boolean; clause: Clause }[] = [];
   for (const [i, clause] of talk.clauses.entries()) {
-    const answered = i > 0 ? answeredPlace(talk, talk.clauses[i - 1] as Clause, clause) : null;
+    const answered = answeredPlace(talk, talk.clauses[i - 1], clause);
     if (answered !== null) {
       left.push({ span: answered, whole: false, clause });
       continue;
@@ -61,29 +62,6 @@ export function noteLeftovers(talk: Talk): void {
   }
   for (const { span } of left) note(talk, span);
 }
-
-// "Elbow, no. Shoulder, no.": of what it is a no nobody can say, and a look alone would lose it.
-function answeredPlace(talk: Talk, place: Clause, clause: Clause): Span | null {
-  const isAsked = place.mood === 'question';
-  const isPlace = (place.mood === 'statement' || isAsked) && place.pieces.some(({ role }) => role === 'site');
-  const bare = isPlace && place.pieces.every(({ role }) => WHERE.has(role) || role === 'small');
-  const says = clause.pieces.some(
-    (piece) => (marked(piece, 'plain') || (isAsked && isNormal(piece))) && !isHeard(talk, piece),
-  );
-  if (
-    !bare ||
-    !says ||
-    !clause.pieces.every((piece) => isPlain(piece) || isNormal(piece)) ||
-    isHeard(talk, place.pieces[0] as Piece)
-  )
-    return null;
-  return { from: spanned(place.pieces).from, to: spanned(clause.pieces).to };
-}
-
-const isPlain = (piece: Piece): boolean =>
-  marked(piece, 'plain') || piece.role === 'small' || piece.role === 'talk';
-
-const isNormal = (piece: Piece): boolean => isLikely(piece, 'soft') && isLikely(piece, 'present', 'false');
 
 // Nobody asks for so long in one breath: something may have been told on the way.
 const LONGEST_QUESTION = 20;

@@ -2,7 +2,7 @@
 
 import type { ServerResponse } from 'node:http';
 import type { BoardRow, FeedLine } from '../../link/index.ts';
-import type { Desk } from '../desk.ts';
+import type { Desk } from '../desk-parts.ts';
 import type { Rows } from '../rows.ts';
 import { HEADERS } from './files.ts';
 

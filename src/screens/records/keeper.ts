@@ -2,22 +2,19 @@
 
 import { type Signal, signal } from '@preact/signals';
 import {
-  appendToLog,
   createWitness,
-  emptyEnd,
-  type Head,
   isStoreFailure,
   type Keys,
   listRecords,
   OPEN_KEY,
   type ReadLog,
   type RecordRow,
-  readLog,
   type Shelf,
   type Witness,
 } from '../../record/store/index.ts';
 import type { OpenRecord } from '../desk/open-record.ts';
 import type { Door } from './door.ts';
+import { createKeptLogs, type KeptSoFar } from './kept-logs.ts';
 import { summaryOf } from './summary.ts';
 import { notKept } from './words.ts';
 
@@ -28,12 +25,6 @@ export interface Listed {
   readonly unnamed: readonly string[];
   /** records that were kept here, and were removed other than by this page */
   readonly gone: readonly string[];
-}
-
-/** How much of a record is on the disk. */
-export interface KeptSoFar {
-  readonly record: string;
-  readonly events: number;
 }
 
 export interface Keeper {
@@ -60,14 +51,6 @@ export interface Keeper {
   forgetGone(id: string): void;
 }
 
-/** What of a record's log is known to be on the disk. */
-interface Log {
-  readonly end: Head;
-  readonly ids: Set<string>;
-  readonly events: number;
-  readonly last: string | null;
-}
-
 /** After a failure it is tried again by itself, ms. */
 const AGAIN = 10_000;
 
@@ -85,9 +68,7 @@ export function createKeeper(
   const fault = signal<string | null>(null);
   const unwritten = signal(0);
   const kept = signal<KeptSoFar | null>(null);
-  const logs = new Map<string, Log>();
   const pending = new Map<string, OpenRecord>();
-  const contradicted = new Set<string>();
   let pumping: Promise<void> | null = null;
   let triesAgain = false;
 
@@ -96,50 +77,7 @@ export function createKeeper(
     if (keys === null) throw new Error('the door is shut');
     return keys;
   };
-
-  const read = async (id: string): Promise<ReadLog> => {
-    const log = await readLog(shelf, needKeys(), id, witness.of(id));
-    // What contradicts the witness must be said again at every opening: it is not to be taught otherwise.
-    if (log.verdict.faults.some(({ fault: kind }) => kind === 'put-back')) contradicted.add(id);
-    else if (log.verdict.faults.length === 0) witness.note(id, log.verdict.end);
-    const ids = new Set(log.events.flatMap((event) => idOf(event) ?? []));
-    const last = idOf(log.events.at(-1));
-    logs.set(id, { end: log.verdict.end, ids, events: log.events.length, last });
-    return log;
-  };
-
-  const write = async (record: OpenRecord, open: boolean): Promise<void> => {
-    const { facts, exam } = record;
-    const log = logs.get(facts.id) ?? {
-      end: await emptyEnd(facts.id),
-      ids: new Set<string>(),
-      events: 0,
-      last: null,
-    };
-    const fresh = freshIn(exam.events, log);
-    const addition = { facts, summary: { ...summaryOf(record) }, events: fresh, open };
-    const end = await appendToLog(shelf, needKeys(), log.end, addition);
-    if (!contradicted.has(facts.id)) witness.note(facts.id, end);
-    for (const { id } of fresh) log.ids.add(id);
-    logs.set(facts.id, {
-      end,
-      ids: log.ids,
-      events: exam.events.length,
-      last: exam.events.at(-1)?.id ?? null,
-    });
-    kept.value = { record: facts.id, events: exam.events.length };
-  };
-
-  const writeOrMend = async (record: OpenRecord, open: boolean): Promise<void> => {
-    try {
-      await write(record, open);
-    } catch (error) {
-      if (!isStoreFailure(error) || error.failure !== 'taken') throw error;
-      // Another page wrote to this log: what is new here goes after what is new there, and both stand.
-      await read(record.facts.id);
-      await write(record, open);
-    }
-  };
+  const logs = createKeptLogs(shelf, needKeys, witness);
 
   const pump = async (): Promise<void> => {
     while (pending.size > 0) {
@@ -150,7 +88,7 @@ export function createKeeper(
       const [record] = pending.values();
       if (record === undefined) return;
       try {
-        await writeOrMend(record, [...pending.keys()].at(-1) === record.facts.id);
+        kept.value = await logs.write(record, [...pending.keys()].at(-1) === record.facts.id);
       } catch (error) {
         if (await madeRoom(error)) continue;
         return fail(notKept(error));
@@ -188,7 +126,7 @@ export function createKeeper(
   });
   /** A locked page holds nothing that was read or said. */
   const forget = (): void => {
-    logs.clear();
+    logs.forgetAll();
     kept.value = null;
   };
 
@@ -196,7 +134,7 @@ export function createKeeper(
     fault,
     unwritten,
     kept,
-    read,
+    read: logs.read,
     keep: (record) => {
       if (!mayWrite()) return;
       // Taken out first, so that the record handed over last is the last in order, and the one opened at the next start.
@@ -239,20 +177,9 @@ export function createKeeper(
           ['clip', id],
         ],
       });
-      logs.delete(id);
+      logs.forget(id);
       witness.forget(id);
     },
     forgetGone: witness.forget,
   };
-}
-
-const idOf = (event: unknown): string | null =>
-  typeof event === 'object' && event !== null && 'id' in event && typeof event.id === 'string'
-    ? event.id
-    : null;
-
-/** The events that are not on the disk; they are at the end, unless the log was merged with another page's. */
-function freshIn(events: OpenRecord['exam']['events'], log: Log): OpenRecord['exam']['events'] {
-  const isPrefix = log.events === 0 || (log.last !== null && events[log.events - 1]?.id === log.last);
-  return isPrefix ? events.slice(log.events) : events.filter(({ id }) => !log.ids.has(id));
 }

@@ -1,6 +1,7 @@
 // What each of the last utterances became: entries, corrections, strikes, commands, or nothing to record.
 
 import { BY_HAND, type Entry, type RecordEvent, type RecordState } from '../../record/index.ts';
+import { perList } from '../../timeline/index.ts';
 
 export type Outcome =
   | { readonly kind: 'entered'; readonly entry: Entry }
@@ -44,15 +45,9 @@ export function lastSaid(
   return said;
 }
 
-const MAPS = new WeakMap<readonly Entry[], ReadonlyMap<string, Entry>>();
-
-function entriesById(entries: readonly Entry[]): ReadonlyMap<string, Entry> {
-  const known = MAPS.get(entries);
-  if (known !== undefined) return known;
-  const made = new Map(entries.map((entry) => [entry.id, entry]));
-  MAPS.set(entries, made);
-  return made;
-}
+const entriesById = perList(
+  (entries): ReadonlyMap<string, Entry> => new Map(entries.map((entry) => [entry.id, entry])),
+);
 
 /** What one event says became of the words; null for what a hand did, which came of no words. */
 function outcomeOf(event: RecordEvent, byId: ReadonlyMap<string, Entry>): Outcome | null {

@@ -60,7 +60,7 @@ const composedTalk = (): readonly string[] =>
 export function asHeard(written: string): string {
   return spokenNumbers(written.toLowerCase())
     .replace(/[^a-z' ]/g, ' ')
-    .replace(/\b(csm|gcs|bp|jvd|spo)\b/g, (letters) => [...letters].join(' ').replace('s p o', 's p o'))
+    .replace(/\b(csm|gcs|bp|jvd|spo)\b/g, (letters) => [...letters].join(' '))
     .replace(/centimetre/g, 'centimeter')
     .replace(/millimetre/g, 'millimeter')
     .replace(/\bmetre/g, 'meter')

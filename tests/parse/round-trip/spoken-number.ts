@@ -8,20 +8,27 @@ const UNITS =
   );
 const TENS = 'zero ten twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
 
-function belowHundred(value: number): string {
+/** A whole number below a hundred. */
+export function belowHundred(value: number): string {
   if (value < 20) return UNITS[value] ?? '';
   const rest = value % 10;
   return `${TENS[Math.floor(value / 10)]}${rest === 0 ? '' : ` ${UNITS[rest]}`}`;
+}
+
+/** A whole number below ten thousand in the short way that readings are said in: "one twenty", "one oh four", "two hundred". */
+export function inShort(value: number): string {
+  if (value < 100) return belowHundred(value);
+  const [count, rest] = [belowHundred(Math.floor(value / 100)), value % 100];
+  if (rest === 0) return `${count} hundred`;
+  return rest < 10 ? `${count} oh ${UNITS[rest]}` : `${count} ${belowHundred(rest)}`;
 }
 
 function hundreds(value: number, chance: Chance): string {
   const rest = value % 100;
   const count = UNITS[Math.floor(value / 100)] ?? '';
   if (rest === 0) return `${count} hundred`;
-  // "One twenty", "one oh four", "one hundred and twenty".
-  const short = rest < 10 ? `${count} oh ${UNITS[rest]}` : `${count} ${belowHundred(rest)}`;
   return chance.pick([
-    short,
+    inShort(value),
     `${count} hundred and ${belowHundred(rest)}`,
     `${count} hundred ${belowHundred(rest)}`,
   ]);

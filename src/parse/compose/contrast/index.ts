@@ -33,7 +33,7 @@ export function contrast(talk: Talk, pieces: readonly Piece[], tail: Tail): void
       ...(tail.site === null ? { site: 'carried' as const } : {}),
       ...(statement.kind === 'csm' ? { aspect: 'carried' as const } : { finding: 'carried' as const }),
       ...(tail.side === 'mirror' ? { side: 'carried' as const } : {}),
-      ...(tail.seconds === null ? {} : { present: 'inferred' as const }),
+      ...(tail.figure === null ? {} : { present: 'inferred' as const }),
     };
     return one === null ? [] : [{ statement: one, known, ...span }];
   });

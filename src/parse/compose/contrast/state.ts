@@ -15,4 +15,4 @@ export function stateOf(piece: Piece): State | null {
 }
 
 /** The number that a piece is, for "four seconds on the left, right is two". */
-export const secondsOf = (piece: Piece): number | null => (piece.role === 'figure' ? figureIn(piece) : null);
+export const figureOf = (piece: Piece): number | null => (piece.role === 'figure' ? figureIn(piece) : null);

@@ -6,7 +6,7 @@ import { isPaused } from '../../span.ts';
 import type { State } from '../../states.ts';
 import type { Token } from '../../token.ts';
 import { type SaidSide, sideAfter } from '../sites/said-side.ts';
-import { secondsOf, stateOf } from './state.ts';
+import { figureOf, stateOf } from './state.ts';
 
 export interface Tail {
   /** indexes of its first piece and past its last */
@@ -16,8 +16,8 @@ export interface Tail {
   /** the piece that names the limb on that side ("reduced on the right foot"), where one does */
   readonly site: Piece | null;
   readonly state: State | null;
-  /** seconds (or a grade of strength), where a number is all that is said */
-  readonly seconds: number | null;
+  /** seconds or a grade of strength, where a number is all that is said */
+  readonly figure: number | null;
   /** "but" leads to it */
   readonly turned: boolean;
 }
@@ -54,7 +54,7 @@ function tailAt(pieces: readonly Piece[], tokens: readonly Token[], i: number, s
     side,
     site: siteAt === null ? null : (pieces[siteAt] ?? null),
     state: said.state,
-    seconds: said.seconds,
+    figure: said.figure,
     turned: from.turned,
   };
 }
@@ -62,7 +62,7 @@ function tailAt(pieces: readonly Piece[], tokens: readonly Token[], i: number, s
 interface SaidState {
   readonly at: number;
   readonly state: State | null;
-  readonly seconds: number | null;
+  readonly figure: number | null;
 }
 
 const isPassed = (piece: Piece): boolean =>
@@ -73,9 +73,9 @@ function stateBefore(pieces: readonly Piece[], tokens: readonly Token[], i: numb
     const piece = pieces[k];
     if (piece === undefined || isPaused(tokens, piece)) return null;
     const state = stateOf(piece);
-    const seconds = state === null ? secondsOf(piece) : null;
-    if (state !== null || seconds !== null)
-      return isOfSideBefore(pieces, tokens, k) ? null : { at: boundBefore(pieces, k), state, seconds };
+    const figure = state === null ? figureOf(piece) : null;
+    if (state !== null || figure !== null)
+      return isOfSideBefore(pieces, tokens, k) ? null : { at: boundBefore(pieces, k), state, figure };
     if (!isPassed(piece) || isSmall(piece, 'before') || isSmall(piece, 'join')) return null;
   }
   return null;
@@ -84,7 +84,7 @@ function stateBefore(pieces: readonly Piece[], tokens: readonly Token[], i: numb
 // "Three seconds left, under two on the right": the word that leads to the number belongs to it.
 function boundBefore(pieces: readonly Piece[], at: number): number {
   const before = pieces[at - 1];
-  return before !== undefined && isSmall(before, 'preposition') && secondsOf(pieces[at] as Piece) !== null
+  return before !== undefined && isSmall(before, 'preposition') && figureOf(pieces[at] as Piece) !== null
     ? at - 1
     : at;
 }
@@ -101,9 +101,8 @@ function stateBehind(pieces: readonly Piece[], tokens: readonly Token[], end: nu
   for (let k = end; k < pieces.length; k++) {
     const piece = pieces[k];
     if (piece === undefined) return null;
-    const [state, seconds] = [stateOf(piece), secondsOf(piece)];
-    if (state !== null || seconds !== null)
-      return endsAt(pieces, tokens, k) ? { at: k, state, seconds } : null;
+    const [state, figure] = [stateOf(piece), figureOf(piece)];
+    if (state !== null || figure !== null) return endsAt(pieces, tokens, k) ? { at: k, state, figure } : null;
     // "On the left it is weak".
     if (!(isPassed(piece) || isStop(piece)) || isPaused(tokens, piece)) return null;
   }

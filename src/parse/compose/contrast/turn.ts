@@ -2,12 +2,10 @@
 
 import type { CsmStatement, FindingStatement, Side, Statement } from '../../../terms/index.ts';
 import type { State } from '../../states.ts';
+import { GRADES, NO_MOVEMENT, REFILL_LIMIT_SECONDS } from '../csm/limits.ts';
 import { otherSide } from '../sites/side.ts';
 import { isWholeWithin } from '../vitals/vital-read.ts';
 import type { Tail } from './tail.ts';
-
-// Schriger DL, Baraff L. Ann Emerg Med 1988;17:932-935: two seconds as the recommended upper limit of normal.
-const REFILL_LIMIT_SECONDS = 2;
 
 /** The statement turned to the tail's side, or null where that would say what nobody said. */
 export function turned(statement: Statement, tail: Tail): Statement | null {
@@ -29,7 +27,7 @@ function turnedFinding(one: FindingStatement, side: Side, { state }: Tail): Find
   return { kind, site, side, finding, present: false, ...(level === undefined ? {} : { level }) };
 }
 
-function turnedCsm(one: CsmStatement, side: Side, { state, seconds }: Tail): CsmStatement | null {
+function turnedCsm(one: CsmStatement, side: Side, { state, figure }: Tail): CsmStatement | null {
   const { kind, site, aspect, pulse, digit } = one;
   const base = {
     kind,
@@ -40,12 +38,14 @@ function turnedCsm(one: CsmStatement, side: Side, { state, seconds }: Tail): Csm
     ...(digit === undefined ? {} : { digit }),
   };
   // "Power five out of five on the left, four on the right".
-  if (seconds !== null && typeof one.strength === 'number')
-    return isWholeWithin(seconds, [0, 5]) ? { ...base, present: seconds > 1, strength: seconds } : null;
-  if (seconds !== null)
+  if (figure !== null && typeof one.strength === 'number')
+    return isWholeWithin(figure, GRADES)
+      ? { ...base, present: figure > NO_MOVEMENT, strength: figure }
+      : null;
+  if (figure !== null)
     return one.capRefillSeconds === undefined
       ? null
-      : { ...base, present: seconds <= REFILL_LIMIT_SECONDS, capRefillSeconds: seconds };
+      : { ...base, present: figure <= REFILL_LIMIT_SECONDS, capRefillSeconds: figure };
   if (state === 'not' && !one.present) return null;
   const found = state === null ? null : inState(one, state);
   return found === null ? null : { ...base, ...found };

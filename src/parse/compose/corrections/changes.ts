@@ -40,12 +40,14 @@ export function changesOf(
   return null;
 }
 
-// "Make the left cheek abrasion the right cheek": the first place is what was said, the second what it should have been.
-function turned(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+/** "Make the left cheek abrasion the right cheek": the first place is what was said, the second what it should have been. */
+export function turned(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
   const [was, is, ...others] = phrasesIn(itemsOf(talk, pieces)).map(({ sites }) => sites[0]);
   if (was === undefined || is === undefined || others.length > 0 || was.site !== is.site) return null;
   if (was.sideKnown !== 'spoken' || is.sideKnown !== 'spoken' || was.side === is.side) return null;
-  if (is.side === null || was.side === null || pieces.some((piece) => marked(piece, 'negation'))) return null;
+  // "It's the right one" denies nothing.
+  const denies = pieces.some((piece) => marked(piece, 'negation') && !marked(piece, 'negation', 'stop'));
+  if (is.side === null || was.side === null || denies) return null;
   const finding = findingIn(pieces);
   // "Left knee fine, right knee swollen" says something of each.
   if (pieces.filter(({ role }) => role === 'finding' || role === 'csm').length > 1) return null;

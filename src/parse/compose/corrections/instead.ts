@@ -6,6 +6,7 @@ import { itemsOf } from '../exam/items.ts';
 import { phrasesIn } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
 import type { Talk } from '../talk.ts';
+import { turned } from './changes.ts';
 
 const PLACES: ReadonlySet<Role> = new Set(['side', 'site', 'part', 'small', 'talk']);
 
@@ -38,9 +39,7 @@ function isOtherSide(talk: Talk, pieces: readonly Piece[]): boolean {
   const isPlace = pieces.every(
     (piece) => PLACES.has(piece.role) || piece.role === 'asking' || marked(piece, 'negation', 'stop'),
   );
-  const [was, is, ...others] = phrasesIn(itemsOf(talk, pieces)).flatMap(({ sites }) => sites);
-  if (!isPlace || was === undefined || is === undefined || others.length > 0) return false;
-  return was.site === is.site && was.side !== null && is.side !== null && was.side !== is.side;
+  return isPlace && turned(talk, pieces) !== null;
 }
 
 // What follows in the same sentence, where it states nothing else.

@@ -20,14 +20,8 @@ import { withEllipses } from './ellipsis.ts';
 import type { ClauseCsm, FoundCsm } from './found-csm.ts';
 import { lateSeconds } from './late-seconds.ts';
 import { ALL_FOUR, endOf, endsOf, endsOfSites } from './limb-ends.ts';
+import { GRADES, NO_MOVEMENT } from './limits.ts';
 import { presenceAt, sharePresence } from './presence.ts';
-
-/**
- * Grades of muscle power: 0 no contraction, 1 a flicker, 2 to 5 active movement. Source: Medical Research Council, Aids to the
- * Investigation of Peripheral Nerve Injuries, Memorandum No. 45, 1976 (read). What only flickers does not move.
- */
-const FULL_STRENGTH = 5;
-const NO_MOVEMENT = 1;
 
 const isCsm = (item: Item): boolean => hasRole(item, 'csm');
 
@@ -110,7 +104,7 @@ function csmAt(
   if (seconds !== null && !isWithin(seconds, BOUNDS.refill)) return null;
   // Nor has the scale of strength any other grade: the words stay as a note.
   const grade = numberOf(island, 'strength');
-  if (grade !== null && !isWholeWithin(grade, [0, FULL_STRENGTH])) return null;
+  if (grade !== null && !isWholeWithin(grade, GRADES)) return null;
   if (hasTag(island, 'spoken-site') && !endSpoken) return null;
   // "Toes move" tells of the toes; "move your toes" tells the patient what to do.
   if (hasTag(island, 'behind') && group.every((site) => site > i)) return null;

@@ -9,9 +9,7 @@ import type { Reach } from '../negations/reach.ts';
 import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
 import { aspectsOf, detailsOf } from './details.ts';
 import type { FoundCsm } from './found-csm.ts';
-
-// Schriger DL, Baraff L. Ann Emerg Med 1988;17:932-935: two seconds as the recommended upper limit of normal.
-const REFILL_LIMIT_SECONDS = 2;
+import { REFILL_LIMIT_SECONDS } from './limits.ts';
 
 interface Presence extends Partial<Pick<CsmStatement, 'quality' | 'strength'>> {
   readonly present: boolean | null;

@@ -1,4 +1,4 @@
-// "Left elbow: fine", "chest nil": a word that calls a place normal, or says that nothing is there, as all that follows its name.
+// "Left elbow: fine": a word that calls a place normal, as all that follows its name.
 
 import type { Clause } from '../../clauses/clause.ts';
 import { isLikely, type Piece, type Role } from '../../pieces/piece.ts';
@@ -15,7 +15,7 @@ export function calledFine(talk: Talk, clause: Clause): boolean {
   if (word === undefined || before === undefined || before.mood !== 'statement') return false;
   const isPlace =
     before.pieces.some(({ role }) => role === 'site') && before.pieces.every(({ role }) => PLACE.has(role));
-  if (!isPlace || !isNormal(word)) return false;
+  if (!isPlace || !callsNormal(word) || !isLikely(word, 'finding', 'abnormality')) return false;
   // After a full stop an "okay" or a "good" may go on to something else.
   if (before.pause !== 'dash' && !SURE.has(talk.tokens[word.to - 1]?.word ?? '')) return false;
   const sites = talk.context.sites;
@@ -31,10 +31,8 @@ export function calledFine(talk: Talk, clause: Clause): boolean {
   return sites.length > 0;
 }
 
-const SURE: ReadonlySet<string> = new Set(['fine', 'normal', 'clear', 'unremarkable', 'nil']);
+const SURE: ReadonlySet<string> = new Set(['fine', 'normal', 'clear', 'unremarkable']);
 
-const isNormal = (piece: Piece): boolean =>
-  piece.role === 'finding' &&
-  isLikely(piece, 'finding', 'abnormality') &&
-  isLikely(piece, 'present', 'false') &&
-  isLikely(piece, 'soft');
+/** True for a soft word that calls a place normal: "fine", "okay", "good". */
+export const callsNormal = (piece: Piece): boolean =>
+  isLikely(piece, 'soft') && isLikely(piece, 'present', 'false');

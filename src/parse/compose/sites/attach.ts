@@ -1,19 +1,12 @@
 // Which sites each finding of a clause belongs to: the one before it, the one it leads to, or the one in mind.
 
 import { holdersOf, regionOf } from '../../../terms/index.ts';
-import { isLikely, isSmall, marked, type Role } from '../../pieces/piece.ts';
+import { isLikely, isSmall, marked } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
-import {
-  type Attaches,
-  groupFrom,
-  groupUpTo,
-  isQuiet,
-  LEADING,
-  ownsWhatFollows,
-  pauseAfterItem,
-} from './site-group.ts';
+import { anySite, lastSite, nextSite, says } from './near-site.ts';
+import { type Attaches, groupFrom, groupUpTo, isQuiet, LEADING, pauseAfterItem } from './site-group.ts';
 
 /** Indexes of the site items a finding belongs to; empty: the site in mind. */
 export type Attachment = readonly number[];
@@ -168,49 +161,6 @@ function sparedFrom(items: readonly Item[], tokens: readonly Token[], i: number)
 const isNewClause = (item: Item, tokens: readonly Token[]): boolean =>
   isSmallItem(item, 'exists') || /^(which|who|that|it|there)$/.test(tokens[wordsOf(item).from]?.word ?? '');
 
-function lastSite(items: readonly Item[], i: number): number | null {
-  const at = items.slice(0, i).findLastIndex((item) => item.type === 'site');
-  return at < 0 ? null : at;
-}
-
-const PASSED: ReadonlySet<Role> = new Set([
-  'attribute',
-  'figure',
-  'negation',
-  'answer',
-  'vital',
-  'part',
-  'talk',
-  'small',
-]);
-
-// Only what belongs to the list of findings may stand between a finding and the site it leads to.
-function nextSite(
-  items: readonly Item[],
-  tokens: readonly Token[],
-  i: number,
-  attaches: Attaches,
-): number | null {
-  let denied = false;
-  for (let k = i + 1; k < items.length; k++) {
-    const item = items[k];
-    if (item === undefined) return null;
-    // "Swelling not of the ankle but of the foot".
-    if (item.type === 'site' && denied) {
-      denied = false;
-      continue;
-    }
-    denied = denied ? hasRole(item, 'small') : isDenial(item);
-    if (item.type === 'site') {
-      const paused = pauseAfterItem(items, tokens, k - 1) !== '';
-      return paused && !item.phrase.led && k - 1 > i ? null : k;
-    }
-    if (attaches(item)) continue;
-    if (!PASSED.has(item.piece.role) || isSmallItem(item, 'before')) return null;
-  }
-  return null;
-}
-
 // A bare "no" may be an answer too.
 const isNo = (item: Item): boolean => {
   const piece = pieceOf(item);
@@ -218,47 +168,10 @@ const isNo = (item: Item): boolean => {
   return mayDeny && marked(piece, 'negation', 'before');
 };
 
-const isDenial = (item: Item): boolean => {
-  const piece = pieceOf(item);
-  return piece?.role === 'negation' && marked(piece, 'negation', 'before');
-};
-
-function anySite(
-  items: readonly Item[],
-  tokens: readonly Token[],
-  i: number,
-  attaches: Attaches,
-): number | null {
-  let turned = false;
-  for (let k = i + 1; k < items.length; k++) {
-    const item = items[k];
-    // "Grips strong both sides, right thumb has a cut": what says something of its own takes in nothing before a pause.
-    if (item?.type === 'site')
-      return ownsWhatFollows(items, tokens, k, says) && pauseAfterItem(items, tokens, k - 1) !== ''
-        ? null
-        : k;
-    // "Collar on, tingling in both hands": the hands are the tingling's.
-    if (item !== undefined && hasRole(item, 'finding') && !attaches(item)) return null;
-    // "Weak because of the thumb" is not said of the thumb.
-    if (isSmallItem(items[k], 'before')) return null;
-    // "I see no bleeding but his jeans are soaked on the thigh" is not said of the thigh.
-    turned = turned || (item !== undefined && isContrast(item));
-    if (turned && hasRole(item, 'unknown')) return null;
-  }
-  return null;
-}
-
 const isException = (item: Item): boolean => {
   const piece = pieceOf(item);
   return piece !== null && marked(piece, 'except');
 };
-
-const isContrast = (item: Item): boolean => {
-  const piece = pieceOf(item);
-  return piece !== null && marked(piece, 'contrast');
-};
-
-const says: Attaches = (item) => hasRole(item, 'finding') || hasRole(item, 'csm');
 
 const isAdjacent = (items: readonly Item[], tokens: readonly Token[], i: number, site: number): boolean =>
   items.slice(i + 1, site).every(isQuiet) && pauseAfterItem(items, tokens, i) === '';

@@ -1,0 +1,89 @@
+// The sites that a finding may belong to by where they stand: the last before it, the next that it leads to, any after it.
+
+import { marked, type Role } from '../../pieces/piece.ts';
+import type { Token } from '../../token.ts';
+import { hasRole, type Item, isSmallItem, pieceOf } from './item.ts';
+import { type Attaches, ownsWhatFollows, pauseAfterItem } from './site-group.ts';
+
+/** The index of the last site before item `i`, or null. */
+export function lastSite(items: readonly Item[], i: number): number | null {
+  const at = items.slice(0, i).findLastIndex((item) => item.type === 'site');
+  return at < 0 ? null : at;
+}
+
+const PASSED: ReadonlySet<Role> = new Set([
+  'attribute',
+  'figure',
+  'negation',
+  'answer',
+  'vital',
+  'part',
+  'talk',
+  'small',
+]);
+
+/** The site that the finding at `i` leads to, or null: only what belongs to the list of findings may stand between the two. */
+export function nextSite(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  attaches: Attaches,
+): number | null {
+  let denied = false;
+  for (let k = i + 1; k < items.length; k++) {
+    const item = items[k];
+    if (item === undefined) return null;
+    // "Swelling not of the ankle but of the foot".
+    if (item.type === 'site' && denied) {
+      denied = false;
+      continue;
+    }
+    denied = denied ? hasRole(item, 'small') : isDenial(item);
+    if (item.type === 'site') {
+      const paused = pauseAfterItem(items, tokens, k - 1) !== '';
+      return paused && !item.phrase.led && k - 1 > i ? null : k;
+    }
+    if (attaches(item)) continue;
+    if (!PASSED.has(item.piece.role) || isSmallItem(item, 'before')) return null;
+  }
+  return null;
+}
+
+const isDenial = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return piece?.role === 'negation' && marked(piece, 'negation', 'before');
+};
+
+/** The next site after item `i` that is not another thing's, whatever stands between; or null. */
+export function anySite(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  attaches: Attaches,
+): number | null {
+  let turned = false;
+  for (let k = i + 1; k < items.length; k++) {
+    const item = items[k];
+    // "Grips strong both sides, right thumb has a cut": what says something of its own takes in nothing before a pause.
+    if (item?.type === 'site')
+      return ownsWhatFollows(items, tokens, k, says) && pauseAfterItem(items, tokens, k - 1) !== ''
+        ? null
+        : k;
+    // "Collar on, tingling in both hands": the hands are the tingling's.
+    if (item !== undefined && hasRole(item, 'finding') && !attaches(item)) return null;
+    // "Weak because of the thumb" is not said of the thumb.
+    if (isSmallItem(items[k], 'before')) return null;
+    // "I see no bleeding but his jeans are soaked on the thigh" is not said of the thigh.
+    turned = turned || (item !== undefined && isContrast(item));
+    if (turned && hasRole(item, 'unknown')) return null;
+  }
+  return null;
+}
+
+const isContrast = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return piece !== null && marked(piece, 'contrast');
+};
+
+/** True for what says something of a site. */
+export const says: Attaches = (item) => hasRole(item, 'finding') || hasRole(item, 'csm');
