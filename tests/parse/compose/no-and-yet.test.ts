@@ -207,3 +207,11 @@ describe('words that name no place and no medication', () => {
     ],
   ]);
 });
+
+describe('what is only queried', () => {
+  checkStatements([
+    ['query left ankle fracture', ['note: query left ankle fracture']],
+    // Must not: what is looked for and found stays found.
+    ['left ankle fracture', ['abnormality left ankle quality=fracture']],
+  ]);
+});
