@@ -29,21 +29,27 @@ export const SERVER = await findServer();
 export const HINDRANCE =
   SERVER.kind === 'found' ? '' : 'skipped: no nats-server on this machine (apt-get install nats-server)';
 
-const freePort = (): Promise<number> =>
-  new Promise((resolve, reject) => {
+const isFree = (port: number): Promise<boolean> =>
+  new Promise((resolve) => {
     const server = createServer();
-    server.once('error', reject);
-    server.listen(0, '127.0.0.1', () => {
-      const address = server.address();
-      server.close(() => resolve(typeof address === 'object' && address !== null ? address.port : 0));
-    });
+    server.once('error', () => resolve(false));
+    server.listen(port, '127.0.0.1', () => server.close(() => resolve(true)));
   });
 
-/** Ports of a block that nobody uses now; servers of a cluster take the tens after them. */
+/**
+ * Ports of a block that nobody uses now; servers of a cluster take the tens after them. They lie below those that the
+ * system gives away by itself (Linux: from 32768), or a browser's own connection takes one before the server does.
+ */
 export async function freePorts(): Promise<Ports> {
-  const base =
-    20_000 + Math.floor(((await freePort()) % 20_000) / 100) * 100 + Math.floor(Math.random() * 10) * 2_000;
-  return { client: base, web: base + 1, leaf: base + 2, cluster: base + 3 };
+  // Files that are tested side by side each draw from a range of their own.
+  const own = 10_000 + (Number(process.env.VITEST_POOL_ID ?? 0) % 10) * 2_000;
+  for (let tries = 0; tries < 50; tries += 1) {
+    const base = own + Math.floor(Math.random() * 20) * 100;
+    const all = [0, 1, 2, 3, 10, 11, 12, 13, 20, 21, 22, 23].map((offset) => base + offset);
+    if ((await Promise.all(all.map(isFree))).every(Boolean))
+      return { client: base, web: base + 1, leaf: base + 2, cluster: base + 3 };
+  }
+  throw new Error('no block of free ports was found in fifty tries');
 }
 
 export interface Scene {
