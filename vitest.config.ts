@@ -24,10 +24,10 @@ export default defineConfig({
           include: [BROWSER],
           benchmark: { include: [] },
           globalSetup: ['tests/browser/setup.ts'],
-          testTimeout: 60_000,
+          testTimeout: 120_000,
           hookTimeout: 120_000,
-          // One browser at a time: pages that wait for each other's processor time out for no fault of theirs.
-          fileParallelism: false,
+          // Two browsers at a time: more of them wait for each other's processor and time out for no fault of theirs.
+          maxWorkers: 2,
         },
       },
     ],

@@ -2,7 +2,7 @@
 
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
-import { startBrowser, type Visit, type VisitOptions, visit } from './visit.ts';
+import { type BrowserKind, startBrowser, type Visit, type VisitOptions, visit } from './visit.ts';
 
 export interface Arrival {
   /** opens the page for this test; `settle` leaves it again */
@@ -12,7 +12,7 @@ export interface Arrival {
 }
 
 /** Registers the hooks of a test file. */
-export function arrivals(): Arrival {
+export function arrivals(kind: BrowserKind = 'shell'): Arrival {
   let browser: Browser;
   let here: Visit | null = null;
   const settle = async () => {
@@ -22,7 +22,7 @@ export function arrivals(): Arrival {
     expect({ complaints, foreign }).toEqual({ complaints: [], foreign: [] });
   };
   beforeAll(async () => {
-    browser = await startBrowser();
+    browser = await startBrowser(kind);
   });
   afterAll(() => browser?.close());
   afterEach(settle);

@@ -8,7 +8,7 @@ import { startBrowser, visitUnread } from './visit.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await startBrowser();
+  browser = await startBrowser('whole');
 });
 afterAll(() => browser?.close());
 
@@ -29,7 +29,7 @@ describe('every screen', () => {
   it.each(SIZES)(
     'on a $name is without violation in every look, and its targets fit a gloved finger',
     async ({ width, height }) => {
-      const { page, foreign, leave } = await visitUnread(browser, { width, height });
+      const { page, foreign, leave } = await visitUnread(browser, { width, height, offline: true });
       const faults: string[] = [];
       for (const screen of SCREENS) {
         await screen.open(page);

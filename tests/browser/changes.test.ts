@@ -7,7 +7,7 @@ import { arrivals } from './arrival.ts';
 import { hear } from './hear.ts';
 import { say, sentences } from './visit.ts';
 
-const { arrive } = arrivals();
+const { arrive } = arrivals('whole');
 
 const sheet = (page: Page) => page.getByRole('dialog');
 const press = (page: Page, name: string | RegExp) =>

@@ -60,7 +60,7 @@ describe('a record', () => {
 
 describe('the page', () => {
   it('starts from cold without a network, with the record and the invented examinations', async () => {
-    const { page, context, leave } = await visit(browser);
+    const { page, context, leave } = await visit(browser, { offline: true });
     await say(page, 'left forearm swelling');
     await page.locator('html[data-kept="all"]').waitFor();
     await page.evaluate(async () => {

@@ -7,7 +7,7 @@ import { arrivals } from './arrival.ts';
 import { SCREENS } from './screens.ts';
 import { playAll, ready, say, type VisitOptions } from './visit.ts';
 
-const { arrive } = arrivals();
+const { arrive } = arrivals('whole');
 
 /** The browser's own text size, as a person sets it, at twice its default (WCAG 2.2, 1.4.4). */
 async function twice(page: Page): Promise<void> {

@@ -13,12 +13,15 @@ declare module 'vitest' {
     /** the folder of the built page */
     built: string;
     chromium: string;
+    /** Chromium without windows and menus, which starts and draws sooner; Chromium itself where it is not installed */
+    shell: string;
     /** why no browser test can run, in one line; empty where they can */
     hindrance: string;
   }
 }
 
 const CHROMIUM = process.env.CHROMIUM ?? '/usr/bin/chromium';
+const SHELL = process.env.CHROMIUM ?? '/usr/bin/chromium-headless-shell';
 
 type Served =
   | {
@@ -33,6 +36,7 @@ type Served =
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const served = await serve();
   project.provide('chromium', CHROMIUM);
+  project.provide('shell', existsSync(SHELL) ? SHELL : CHROMIUM);
   project.provide('page', served.kind === 'served' ? served.page : '');
   project.provide('built', served.kind === 'served' ? served.built : '');
   project.provide('hindrance', served.kind === 'hindered' ? served.why : '');

@@ -127,6 +127,8 @@ async function play(page: Page, what: RegExp): Promise<void> {
     await stop.first().or(moved).waitFor();
     if (!(await moved.isVisible())) break;
     if (presses === 5) throw new Error('five presses in a row were refused');
+    // The notice has moved the list itself.
+    await page.waitForTimeout(1000);
   }
   await stop.first().waitFor({ state: 'detached', timeout: 30_000 });
 }

@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
-import { ready, say, sentences, startBrowser, type Visit, visit } from './visit.ts';
+import { ready, say, sentences, startBrowser, type Visit, type VisitOptions, visit } from './visit.ts';
 
 /** Invented. */
 const PASSPHRASE = 'a kettle for the long descent';
@@ -19,8 +19,8 @@ afterEach(async () => {
   here = null;
 });
 
-async function arrive(): Promise<Page> {
-  here = await visit(browser);
+async function arrive(options: VisitOptions = {}): Promise<Page> {
+  here = await visit(browser, options);
   return here.page;
 }
 
@@ -225,7 +225,7 @@ describe('a record', () => {
 
 describe('wiping everything', () => {
   it('is done only after it is typed, without a network, and leaves nothing', async () => {
-    const page = await arrive();
+    const page = await arrive({ offline: true });
     await say(page, 'left forearm swelling');
     await page.locator('.saved[data-said="1"]').waitFor();
     await page.evaluate(async () => {

@@ -22,6 +22,8 @@ export interface VisitOptions {
   readonly before?: () => void;
   /** opened instead of the page's own address; its origin is the page's then */
   readonly address?: string;
+  /** with the worker that keeps the page for a start without a network; the other tests are sooner done without it */
+  readonly offline?: boolean;
 }
 
 export const ARGUMENTS: readonly string[] = [
@@ -33,11 +35,18 @@ export const ARGUMENTS: readonly string[] = [
   '--no-first-run',
 ];
 
+/**
+ * The shell is Chromium without windows and menus; it starts and draws in half the time. It breaks down where the page asks
+ * after recognition on the device, so what opens that sheet needs the whole.
+ */
+export type BrowserKind = 'shell' | 'whole';
+
 /** A browser for one test file; every visit in it begins with nothing stored. Throws what is in the way, in one line. */
-export async function startBrowser(): Promise<Browser> {
+export async function startBrowser(kind: BrowserKind = 'shell'): Promise<Browser> {
   const hindrance = inject('hindrance');
   if (hindrance !== '') throw new Error(hindrance);
-  return chromium.launch({ executablePath: inject('chromium'), headless: true, args: [...ARGUMENTS] });
+  const executablePath = inject(kind === 'shell' ? 'shell' : 'chromium');
+  return chromium.launch({ executablePath, headless: true, args: [...ARGUMENTS] });
 }
 
 /** Opens the page, reads the cautions away, and waits until talk can be read. */
@@ -49,8 +58,11 @@ export async function visit(browser: Browser, options: VisitOptions = {}): Promi
 
 /** Opens the page as at the first start, in a look where one is given, and waits until talk can be read. */
 export async function visitUnread(browser: Browser, options: VisitOptions = {}): Promise<Visit> {
-  const { width = 1440, height = 900 } = options;
-  const context = await browser.newContext({ viewport: { width, height } });
+  const { width = 1440, height = 900, offline = false } = options;
+  const context = await browser.newContext({
+    viewport: { width, height },
+    serviceWorkers: offline ? 'allow' : 'block',
+  });
   const address = options.address ?? inject('page');
   const own = new URL(address).origin;
   const complaints: string[] = [];
@@ -61,7 +73,9 @@ export async function visitUnread(browser: Browser, options: VisitOptions = {}):
   });
   const page = await context.newPage();
   page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+    const isOfThisTool = message.text().startsWith('Service Worker registration blocked');
+    if (!isOfThisTool && (message.type() === 'error' || message.type() === 'warning'))
+      complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(error.message));
   if (options.before !== undefined) await page.addInitScript(options.before);

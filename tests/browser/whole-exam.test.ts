@@ -7,7 +7,7 @@ import { arrivals } from './arrival.ts';
 import { SCREENS } from './screens.ts';
 import { confirmAll, ready, say } from './visit.ts';
 
-const { arrive } = arrivals();
+const { arrive } = arrivals('whole');
 
 const EXAM = [
   'my patient is a thirty four year old woman, she slipped off a wet slab',
@@ -48,7 +48,7 @@ async function expectHandoff(page: Page): Promise<void> {
 
 describe('a whole examination', () => {
   it('on a phone is typed, confirmed by taps and read as a handoff, from cold and without a network', async () => {
-    const { page, context, foreign } = await arrive({ width: 360, height: 740 });
+    const { page, context, foreign } = await arrive({ width: 360, height: 740, offline: true });
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
     await context.setOffline(true);
     await page.close();
@@ -102,7 +102,7 @@ describe('a whole examination', () => {
 
 describe('without a network, from cold', () => {
   it('every screen opens', async () => {
-    const { page, context, foreign } = await arrive({ width: 360, height: 740 });
+    const { page, context, foreign } = await arrive({ width: 360, height: 740, offline: true });
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
     await context.setOffline(true);
     await page.close();

@@ -71,9 +71,9 @@ const isAfterAnswer = (talk: Talk, from: number): boolean =>
   /^(i|we|he|she|they|it|my)$/.test(talk.tokens[from]?.word ?? '');
 
 const CALLER =
-  /^(i|we|he|she|they|you|who|someone|somebody|already|have|has|just|mate|friend|wife|husband|guide|and)$/;
+  /^(i|we|he|she|they|you|who|someone|somebody|already|have|has|just|mate|friend|wife|husband|guide|and|been|was|were|helicopter|heli|chopper|ambulance|rescue|patrol|police|backup|base|dispatch|team|help)$/;
 const CALLED_FOR =
-  /^(mountain|rescue|for|in|out|an|a|the|nine|ambulance|it|you|us|him|her|them|at|patrol|help|dispatch|police|about|back|off)$/;
+  /^(mountain|rescue|for|in|out|an|a|the|ambulance|it|you|us|him|her|them|at|patrol|help|dispatch|police|about|back|off|this|that|when|after|before|by|zero|oh|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|half|quarter|\d[\d:.]*)$/;
 
 // "We called mountain rescue at ten": help was called, and nobody's name.
 const callsFor = ({ tokens }: Talk, { from, to }: Piece): boolean =>

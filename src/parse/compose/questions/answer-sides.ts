@@ -4,13 +4,14 @@ import type { Side } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import { readingOf } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
+import { csmStatement } from '../csm/csm-statement.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import { isChatter } from '../light.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { plainSite } from '../sites/site-ref.ts';
-import { bear, note, place, type Talk } from '../talk.ts';
+import { bear, note, place, type Said, type Talk } from '../talk.ts';
 import { type AnswerWord, wordOf } from './answer-word.ts';
-import { type AskedFindings, settle } from './settle.ts';
+import { type AskedCsm, type AskedFindings, settle } from './settle.ts';
 
 interface SideAnswer {
   readonly side: Side;
@@ -36,26 +37,43 @@ export function sidesAnswered(clause: Clause): readonly SideAnswer[] | null {
 export function answerSides(
   talk: Talk,
   clause: Clause,
-  asked: AskedFindings,
+  asked: AskedFindings | AskedCsm,
   answers: readonly SideAnswer[],
 ): void {
   const span = spanned(clause.pieces);
-  if (asked.sites.length === 0 || asked.negative || answers.some(({ word }) => word === 'unsure')) {
+  if (!canBeSettled(asked) || answers.some(({ word }) => word === 'unsure')) {
     note(talk, span);
     return;
   }
   bear(talk, { asked: null });
   settle(
     talk,
-    answers.flatMap(({ side, word }) =>
-      asked.sites.flatMap(({ site }) =>
-        asked.findings.map(({ finding, present }) => ({
-          statement: findingStatement(finding, plainSite(site, side), (word === 'yes') === present, {}),
-          known: { site: 'carried', finding: 'carried' } as const,
-          ...span,
-        })),
-      ),
-    ),
+    answers.flatMap((one) => settledBy(asked, one).map((said) => ({ ...said, ...span }))),
   );
   place(talk, ...clause.pieces);
+}
+
+const canBeSettled = (asked: AskedFindings | AskedCsm): boolean =>
+  asked.about === 'csm' ? asked.ends.length > 0 : asked.sites.length > 0 && !asked.negative;
+
+function settledBy(
+  asked: AskedFindings | AskedCsm,
+  { side, word }: SideAnswer,
+): readonly Pick<Said, 'statement' | 'known'>[] {
+  const isYes = word === 'yes';
+  if (asked.about === 'csm') {
+    const sites = [...new Set(asked.ends.map(({ site }) => site))];
+    return sites.flatMap((site) =>
+      asked.aspects.map((aspect) => ({
+        statement: csmStatement({ site, side, sideKnown: 'spoken' }, aspect, isYes, {}),
+        known: { site: 'carried', aspect: 'carried' } as const,
+      })),
+    );
+  }
+  return asked.sites.flatMap(({ site }) =>
+    asked.findings.map(({ finding, present }) => ({
+      statement: findingStatement(finding, plainSite(site, side), isYes === present, {}),
+      known: { site: 'carried', finding: 'carried' } as const,
+    })),
+  );
 }

@@ -20,9 +20,10 @@ import { takenBack } from './taken-back.ts';
 export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   const { asked } = talk.context;
   if (answerEach(talk, clause)) return [];
-  const bySide = asked?.about === 'findings' ? sidesAnswered(clause) : null;
-  if (asked?.about === 'findings' && bySide !== null) {
-    answerSides(talk, clause, asked, bySide);
+  const ofPlaces = asked?.about === 'findings' || asked?.about === 'csm' ? asked : null;
+  const bySide = ofPlaces === null ? null : sidesAnswered(clause);
+  if (ofPlaces !== null && bySide !== null) {
+    answerSides(talk, clause, ofPlaces, bySide);
     return [];
   }
   const said = answerWord(clause);

@@ -1,6 +1,6 @@
 // What a question asks after: the findings, the limb check, the topic or the vital sign in its words.
 
-import type { Aspect, Finding, Topic, Vital } from '../../../terms/index.ts';
+import type { Aspect, Finding, Side, Topic, Vital } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Asked, AskedOne, SiteRef } from '../../context.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
@@ -11,7 +11,9 @@ import { toEnd } from '../csm/limb-ends.ts';
 import { findingsOf } from '../findings/findings.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
 import type { Reach } from '../negations/reach.ts';
-import { hasRole, type Item } from '../sites/item.ts';
+import { hasRole, type Item, pieceOf } from '../sites/item.ts';
+import { sideIn } from '../sites/side-in.ts';
+import { plainSite } from '../sites/site-ref.ts';
 import { tellsSide } from '../sites/tells-side.ts';
 import { type Talk, textOf } from '../talk.ts';
 
@@ -159,5 +161,24 @@ function askedAgain(talk: Talk, items: readonly Item[]): AskedOne | null {
   const sites = items.some((item) => item.type === 'site') ? talk.context.sites : [];
   if (sites.length > 0 && before?.about === 'findings') return { ...before, sites, either: false };
   const ends = sites.flatMap((ref) => toEnd(ref, null));
-  return ends.length > 0 && before?.about === 'csm' ? { ...before, ends } : null;
+  if (ends.length > 0 && before?.about === 'csm') return { ...before, ends };
+  const side = sideIn(items.flatMap((item) => pieceOf(item) ?? []))?.side ?? null;
+  return side === null || sites.length > 0 ? null : askedOnSide(before, side);
 }
+
+// "And on the right?"
+function askedOnSide(before: AskedOne | null, side: Side): AskedOne | null {
+  if (before?.about === 'findings' && before.sites.every((ref) => ref.side !== null))
+    return { ...before, either: false, sites: unique(before.sites.map(({ site }) => plainSite(site, side))) };
+  if (before?.about === 'csm' && before.ends.every((end) => end.side !== null))
+    return {
+      ...before,
+      ends: unique(before.ends.map((end) => ({ ...end, side, sideKnown: 'spoken' as const }))),
+    };
+  return null;
+}
+
+const unique = <T>(all: readonly T[]): readonly T[] => {
+  const keys = all.map((one) => JSON.stringify(one));
+  return all.filter((_, i) => keys.indexOf(keys[i] ?? '') === i);
+};

@@ -1,7 +1,7 @@
 // Composes a question: its sites are borne in mind, and what it asks after stays open for the answer to take up.
 
 import type { Clause } from '../../clauses/clause.ts';
-import type { SiteRef } from '../../context.ts';
+import type { Asked, SiteRef } from '../../context.ts';
 import type { Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { itemsOf } from '../exam/items.ts';
@@ -34,8 +34,17 @@ export function ask(talk: Talk, said: Clause): void {
   bear(talk, { question: isOfSubstance || goesOn ? textOf(talk, from, to) : null });
   if (asked === null) return;
   place(talk, ...clause.pieces);
-  bear(talk, { asked, askedBefore: asked });
+  bear(talk, { asked, askedBefore: asked, sites: turnedTo(asked, talk.context.sites) });
   if (asked.about === 'findings') talk.questions = [...talk.questions, asked];
+}
+
+// "And on the right?": what comes next is of that side.
+function turnedTo(asked: Asked, mind: readonly SiteRef[]): readonly SiteRef[] {
+  const [first] = asked.about === 'findings' ? asked.sites : asked.about === 'csm' ? asked.ends : [];
+  const side = first?.side ?? null;
+  return side !== null && mind.every((ref) => ref.side !== null && ref.side !== side)
+    ? mind.map((ref) => ({ ...ref, side, sideKnown: 'spoken' }))
+    : mind;
 }
 
 const asksWhatHappened = ({ tokens }: Talk, { pieces }: Clause): boolean => {
