@@ -47,6 +47,8 @@ export type AskedOne =
       readonly negative: boolean;
       /** asked of one place or another ("in your neck or back?", "in either knee?"), so that "yes" does not say which */
       readonly either: boolean;
+      /** "tell me if it hurts": every yes and no that follows answers it, one for each press */
+      readonly standing?: true;
       /** the question as said */
       readonly text: string;
     }

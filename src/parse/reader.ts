@@ -6,6 +6,7 @@ import { lookedOnly, noteBareNo } from './compose/bare-no.ts';
 import { readClause } from './compose/clause.ts';
 import { placeIntroduction } from './compose/introduction.ts';
 import { noteLeftovers } from './compose/notes.ts';
+import { askedNext } from './compose/questions/standing.ts';
 import { state, type Talk } from './compose/talk.ts';
 import { mergeGcs } from './compose/vitals/merge-gcs.ts';
 import { type Context, NOTHING_SAID } from './context.ts';
@@ -84,6 +85,8 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     clauses.some(({ mood }) => mood === 'question' || mood === 'answer') ||
     talk.context.question !== question;
   if (talk.frames.length > 0 || asking) talk.context = { ...talk.context, asking };
-  talk.context = { ...talk.context, looked: lookedOnly(talk) ? utterance.text : null };
+  const looked = lookedOnly(talk);
+  const asked = askedNext(talk.context, looked);
+  talk.context = { ...talk.context, asked, looked: looked ? utterance.text : null };
   return { frames: mergeGcs(talk.frames, utterance.text), context: talk.context };
 }

@@ -215,3 +215,26 @@ describe('what is only queried', () => {
     ['left ankle fracture', ['abnormality left ankle quality=fracture']],
   ]);
 });
+
+describe('a list that begins with a word for anything at all', () => {
+  checkStatements([
+    ['no concerns or bruising of the left elbow', ['no abnormality left elbow', 'no contusion left elbow']],
+    [
+      'nothing wrong or deformed at the right wrist',
+      ['no abnormality right wrist', 'no deformity right wrist'],
+    ],
+    [
+      'left knee, no problems, bruising or pain',
+      ['no abnormality left knee', 'no contusion left knee', 'no pain left knee'],
+    ],
+    // Must not: without an "or" the list may have ended.
+    ['left knee no problems, bruise on the shin', ['no abnormality left knee', 'contusion left lower-leg']],
+  ]);
+});
+
+describe('a call that names nobody', () => {
+  checkStatements([
+    ['ambulance called eleven forty', ['note: ambulance called eleven forty']],
+    ['she is called Runa Falk', ['name: Runa Falk']],
+  ]);
+});

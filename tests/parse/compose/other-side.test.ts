@@ -48,3 +48,37 @@ describe('a side told after a finding that had none', () => {
     ['my ankle is numb | on the left? | no', []],
   ]);
 });
+
+describe('what is said next', () => {
+  checkStatements([
+    [
+      'shins, left one fine, right one bruised | sore as well',
+      ['no abnormality left lower-leg', 'contusion right lower-leg', 'pain right lower-leg'],
+    ],
+    [
+      'hips, right one fine, left one swollen | is it painful | a lot',
+      ['no abnormality right hip', 'swelling left hip', 'pain left hip severity=severe'],
+    ],
+    // A question put again on the other side, and what comes after it.
+    [
+      'left heel tender? | yes | and on the right? | no | the calf? | yes',
+      [
+        'visit left heel',
+        'tenderness left heel',
+        'no tenderness right heel',
+        'visit right lower-leg',
+        'tenderness right lower-leg',
+      ],
+    ],
+  ]);
+});
+
+describe('a limb check answered side by side', () => {
+  checkStatements([
+    ['can you wiggle your toes? right yes, left no', ['motion right foot', 'no motion left foot']],
+    [
+      'right wrist deformed | feel this? | no | and on the left? | yes',
+      ['deformity right wrist', 'no sensation right hand', 'sensation left hand'],
+    ],
+  ]);
+});

@@ -60,7 +60,7 @@ function marksAt(
   if (kind === null) return [];
   const follows = endsFinding(items, i);
   // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
-  if (piece.role === 'finding' && !(kind === 'after' && follows)) return [];
+  if (piece.role === 'finding' && !(kind === 'after' && follows)) return unmarkedAt(items, tokens, piece, i);
   // "Pain with movement, none at rest": nothing of what was said before is denied.
   if (kind === 'after' && follows && isElsewhere(items, i)) return [];
   // "Not the left, the right knee" takes back a side and denies nothing of the other.
@@ -89,7 +89,9 @@ function unmarkedAt(
 ): readonly FoundMark[] {
   // "No issues, numbness or weakness of the hand": the "or" shows that the list goes on from the "no".
   if (piece.role === 'finding' && likelyTag(piece, 'present') === 'false')
-    return tokens[piece.from]?.word === 'no' && goesOnWithOr(items, i) ? [deny(piece.from, piece.to)] : [];
+    return DENYING.has(tokens[piece.from]?.word ?? '') && goesOnWithOr(items, i)
+      ? [deny(piece.from, piece.to)]
+      : [];
   // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
   if (piece.role === 'answer' && marked(piece, 'answer', 'no')) {
     const turned = items[i + 1]?.type === 'site' ? otherSideAfter(items, i + 1) : null;
@@ -104,10 +106,15 @@ function unmarkedAt(
   return begins ? [stopAt(piece.from)] : [];
 }
 
+const DENYING: ReadonlySet<string> = new Set(['no', 'nothing', 'nil']);
+
+// "No issues, numbness or weakness", "no problems or swelling"; "nothing wrong here or there" names no finding.
 function goesOnWithOr(items: readonly Item[], i: number): boolean {
   const end = items.findIndex((item, k) => k > i && item.type === 'site');
   const list = items.slice(i + 1, end < 0 ? items.length : end);
-  return hasRole(list[0], 'finding') && list.some((item) => isSmallItem(item, 'or'));
+  const [first, next] = list;
+  if (isSmallItem(first, 'or')) return hasRole(next, 'finding');
+  return hasRole(first, 'finding') && list.some((item) => isSmallItem(item, 'or'));
 }
 
 // A "none" with a circumstance straight after it.

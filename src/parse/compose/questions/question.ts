@@ -32,7 +32,11 @@ export function ask(talk: Talk, said: Clause): void {
   // "Here?" after another question asks it again, and its answer is kept beside it.
   const goesOn = talk.context.askedBefore !== null;
   bear(talk, { question: isOfSubstance || goesOn ? textOf(talk, from, to) : null });
-  if (asked === null) return;
+  if (asked === null) {
+    // "Is that new?" "No.": what was asked before is not answered by it.
+    if (isOfSubstance) bear(talk, { asked: null });
+    return;
+  }
   place(talk, ...clause.pieces);
   bear(talk, { asked, askedBefore: asked, sites: turnedTo(asked, talk.context.sites) });
   if (asked.about === 'findings') talk.questions = [...talk.questions, asked];
@@ -75,8 +79,9 @@ const asSaid = (visited: SiteRef, said: SiteRef | undefined): SiteRef => ({
 
 /** Opens the question of "tell me if it hurts" about the site in mind, without a visit where nobody answers. */
 export function askQuietly(talk: Talk, clause: Clause): void {
-  const asked = askedOf(talk, clause, itemsOf(talk, clause.pieces));
-  if (asked?.about !== 'findings') return;
+  const one = askedOf(talk, clause, itemsOf(talk, clause.pieces));
+  if (one?.about !== 'findings') return;
+  const asked: Asked = { ...one, standing: true };
   // "Tell me if anything hurts. Scalp?": with no site in mind the next ones are asked after so.
   bear(talk, asked.sites.length > 0 ? { asked, askedBefore: asked } : { askedBefore: asked });
 }

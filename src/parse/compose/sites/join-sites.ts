@@ -2,7 +2,8 @@
 
 import { regionOf } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
-import type { Piece } from '../../pieces/piece.ts';
+import { type Piece, tagIn } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import type { Item } from './item.ts';
 import { lendSides } from './lend-sides.ts';
@@ -17,7 +18,7 @@ export function joinSites(
   tokens: readonly Token[],
   mind: readonly SiteRef[] = [],
 ): readonly Item[] {
-  const pieces = patientsOwn(spoken, tokens);
+  const pieces = withoutCounted(patientsOwn(spoken, tokens), tokens);
   let belly = mind.some(({ site }) => regionOf(site) === 'abdomen');
   const items: Item[] = [];
   let used = 0;
@@ -46,6 +47,16 @@ export function joinSites(
   upTo(pieces.length);
   return lendSides(joinNested(items, tokens));
 }
+
+// "Soft in three quadrants": which ones it does not say.
+const withoutCounted = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
+  pieces.map((piece, i) => {
+    const count = pieces[i - 1];
+    const isCounted = count?.role === 'figure' && !isPaused(tokens, count);
+    return isCounted && (tagIn(piece, 'sites', 'site') ?? '').includes('+')
+      ? { ...piece, role: 'unknown', islands: [] }
+      : piece;
+  });
 
 // "The patient's right, my left": sides are always the patient's, so another's is left out.
 function patientsOwn(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {

@@ -6,7 +6,7 @@ import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import type { SitePhrase } from './item.ts';
 import { partsOf, sideBefore } from './said-side.ts';
-import { startsWithPreposition } from './site-phrase.ts';
+import { leads, startsWithPreposition } from './site-phrase.ts';
 import { plainSite } from './site-ref.ts';
 
 /** The quadrant that the pieces at `i` and after it name, or null. */
@@ -25,7 +25,7 @@ export function quadrantAt(pieces: readonly Piece[], tokens: readonly Token[], i
     from: first.from,
     to: second.to,
     sites: [ref],
-    led: startsWithPreposition([first], tokens),
+    led: startsWithPreposition([first], tokens) || leads(pieces[i - 1], tokens),
     sideLast: false,
     mirrored: false,
     doubtful: false,

@@ -73,7 +73,8 @@ export const startsWithPreposition = (pieces: readonly Piece[], tokens: readonly
   return first !== undefined && first.role !== 'site' && isPreposition(tokens[first.from]);
 };
 
-function leads(lead: Piece | undefined, tokens: readonly Token[]): boolean {
+/** True where `lead`, the piece before a phrase, is a preposition or an owner that one leads to ("to his chin"). */
+export function leads(lead: Piece | undefined, tokens: readonly Token[]): boolean {
   if (lead === undefined) return false;
   if (isSmall(lead, 'preposition') && !isPaused(tokens, lead)) return true;
   // "To his chin": the owner stands between the preposition and the site.

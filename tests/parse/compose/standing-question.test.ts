@@ -1,0 +1,42 @@
+// "Tell me if this hurts": every yes and no that follows answers it, at each place that is named, until something else is asked. Invented.
+
+import { describe } from 'vitest';
+import { checkStatements } from '../rows.ts';
+
+describe('a question that stands', () => {
+  checkStatements([
+    [
+      'let me know if any of this hurts | right forearm | nope | right wrist | yes, a lot',
+      [
+        'visit right forearm',
+        'no pain right forearm',
+        'visit right wrist',
+        'pain right wrist severity=severe',
+      ],
+    ],
+    ['lower back, tell me if it hurts | no | yeah there', ['visit back', 'no pain back', 'pain back']],
+    // Must not: another question, understood or not, takes its place.
+    [
+      'tell me if it hurts | right shin | is that an old scar | no',
+      ['visit right lower-leg', 'note: is that an old scar', 'note: is that an old scar: no'],
+    ],
+    [
+      'left hip, say if it hurts | no | pulse is ninety | yes',
+      ['visit left hip', 'no pain left hip', 'pulse rate=90'],
+    ],
+  ]);
+});
+
+describe('places that are no place of the finding', () => {
+  checkStatements([
+    ['left ribs | crunching under my fingertips', ['visit left ribs', 'crepitus left ribs']],
+    [
+      'belly soft in three quadrants, tender in the right lower',
+      ['no rigidity abdomen', 'tenderness right lower-quadrant', 'note: in three quadrants'],
+    ],
+  ]);
+});
+
+describe('a pressure', () => {
+  checkStatements([['bp one thirty two by eighty eight', ['blood-pressure systolic=132 diastolic=88']]]);
+});
