@@ -238,3 +238,29 @@ describe('a call that names nobody', () => {
     ['she is called Runa Falk', ['name: Runa Falk']],
   ]);
 });
+
+describe('a "not" with a verb of its own', () => {
+  checkStatements([
+    [
+      'the probe will not read, fingers cold',
+      ['no circulation hand warmth=cold', 'note: the probe will not read'],
+    ],
+    [
+      'he does not want that touched, left knee swollen',
+      ['swelling left knee', 'note: he does not want that touched'],
+    ],
+    // Must not: what the words lead to is still to come.
+    ['i do not see any, bruising of the left hip', ['no contusion left hip']],
+  ]);
+});
+
+describe('a list of adjectives after a "not"', () => {
+  checkStatements([
+    [
+      'right elbow is not bruised, swollen or sore',
+      ['no contusion right elbow', 'no swelling right elbow', 'no pain right elbow'],
+    ],
+    // Must not: without an "or" it begins something stated.
+    ['right elbow not bruised, sore', ['no contusion right elbow', 'pain right elbow']],
+  ]);
+});

@@ -82,3 +82,9 @@ describe('a limb check answered side by side', () => {
     ],
   ]);
 });
+
+describe('an answer that names a place of one’s own', () => {
+  checkStatements([
+    ['left hip sore | any tingling? | in my right hand', ['pain left hip', 'tingling right hand']],
+  ]);
+});

@@ -3,8 +3,9 @@
 import { hasTag } from '../../islands/island.ts';
 import type { NegationKind, NegationMark } from '../../negation.ts';
 import { isLikely, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, isSmallItem, phraseOf, phrasesIn } from '../sites/item.ts';
+import { hasRole, type Item, isSmallItem, phraseOf, phrasesIn, pieceOf, wordsOf } from '../sites/item.ts';
 import { deniedBehind } from './denied-behind.ts';
 import { closesList, joinedByOr } from './list-end.ts';
 import { isNothingSuch } from './nothing.ts';
@@ -71,14 +72,34 @@ function marksAt(
     return [{ mark: { start: piece.from, end: piece.to, kind }, nouns: false }, stopAt(turned)];
   // "None loose": a "none" with an adjective straight after it and no finding before it denies what follows.
   const ahead = kind === 'after' && !follows && isAdjective(items[i + 1]);
+  const end = kind === 'before' ? endOfOwnVerb(items, tokens, i) : null;
   return [
     {
       mark: { start: piece.from, end: piece.to, kind: ahead ? 'before' : kind },
       nouns: hasTag(island, 'nouns'),
       lack: hasTag(island, 'lack'),
     },
+    ...(end === null ? [] : [stopAt(end)]),
   ];
 }
+
+// "The probe will not read, hands cold", "she won't let me, knee deformed": a "not" with a verb phrase of its own before the
+// pause denies that and nothing after it.
+function endOfOwnVerb(items: readonly Item[], tokens: readonly Token[], i: number): number | null {
+  const not = pieceOf(items[i]);
+  if (not === null || tokens[not.to - 1]?.word !== 'not' || isPaused(tokens, not)) return null;
+  const after = items.slice(i + 1);
+  const verb = after.slice(0, after.findIndex((item) => isPaused(tokens, wordsOf(item))) + 1);
+  const last = verb.at(-1);
+  if (last === undefined || !verb.every(isPlainWord)) return null;
+  const isPronoun = /^(this|that|these|those)$/.test(tokens[wordsOf(last).to - 1]?.word ?? '');
+  return !isPronoun && OPEN_ENDED.some((kind) => isSmallItem(last, kind)) ? null : wordsOf(last).to;
+}
+
+const isPlainWord = (item: Item): boolean => hasRole(item, 'small') || hasRole(item, 'unknown');
+
+// "Does not have a … swelling": what the word leads to is still to come.
+const OPEN_ENDED = ['article', 'preposition', 'join', 'or', 'link', 'owner', 'mine'] as const;
 
 // Words that are no negation of the grammar's and yet deny, or end a denial.
 function unmarkedAt(
@@ -95,15 +116,25 @@ function unmarkedAt(
   // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
   if (piece.role === 'answer' && marked(piece, 'answer', 'no')) {
     const turned = items[i + 1]?.type === 'site' ? otherSideAfter(items, i + 1) : null;
-    return [deny(piece.from, piece.to), ...(turned === null ? [] : [stopAt(turned)])];
+    const end = turned ?? endOfOwnVerb(items, tokens, i);
+    return [deny(piece.from, piece.to), ...(end === null ? [] : [stopAt(end)])];
   }
   // An adjective after "no" and a noun begins something stated: "no deformity, tender over the radius".
   const begins =
     isAdjective(items[i]) &&
     !joinedByOr(items, i) &&
+    !isInListWithOr(items, i) &&
     isAfterNoun(items, i) &&
     deniedBehind(items, tokens, i) !== 'thing';
   return begins ? [stopAt(piece.from)] : [];
+}
+
+// "Not swollen, tender or bruised": the "or" further on shows that all of these are denied.
+function isInListWithOr(items: readonly Item[], i: number): boolean {
+  if (!isAdjective(items[i - 1])) return false;
+  const end = items.findIndex((item, k) => k > i && !isAdjective(item) && !isSmallItem(item, 'or'));
+  const list = items.slice(i, end < 0 ? items.length : end);
+  return isAdjective(list.at(-1)) && list.some((item) => isSmallItem(item, 'or'));
 }
 
 const DENYING: ReadonlySet<string> = new Set(['no', 'nothing', 'nil']);

@@ -40,7 +40,8 @@ export function sitePhrase(
     sideLast: pieces.some((piece) => piece.role === 'side' && piece.from >= site.to),
     mirrored: sides.includes('mirror'),
     doubtful: site.weak && pieces.length === 1 && !owned,
-    mine: mine || pieces.some((piece) => isSmall(piece, 'mine')),
+    // "My right" is one phrase of the grammar.
+    mine: mine || tokens.slice(from, site.from).some(({ word }) => word === 'my'),
     denied: pieces.some((piece) => piece.role === 'side' && readingOf(piece, 'negation') !== null),
     homophone: pieces.some(
       (piece) => (piece.role === 'side' || piece === site) && isLikely(piece, 'homophone'),
