@@ -264,3 +264,14 @@ describe('a list of adjectives after a "not"', () => {
     ['right elbow not bruised, sore', ['no contusion right elbow', 'pain right elbow']],
   ]);
 });
+
+describe('a thing that is broken', () => {
+  checkStatements([
+    ['right wrist sore | sunglasses bent', ['pain right wrist', 'note: sunglasses bent']],
+    // Must not: a word for how is no thing.
+    [
+      'right wrist sore | clearly broken',
+      ['pain right wrist', 'abnormality right wrist quality=fracture', 'note: clearly'],
+    ],
+  ]);
+});

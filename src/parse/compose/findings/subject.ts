@@ -25,8 +25,26 @@ export const isAllOver = (tokens: readonly Token[], { to }: Piece): boolean => {
 
 const THINGS: ReadonlySet<Role> = new Set(['unknown', 'vital', 'care']);
 
-/** True for "his helmet is broken", "the ski has a dent": the verb's subject is nothing that a body has. */
+/** What a thing can be as well as a bone. */
+const OF_THINGS =
+  /^(broken|bent|cracked|torn|ripped|snapped|split|dented|twisted|crushed|smashed|shattered)$/;
+
+// "Glasses broken", "one pole bent", with no verb: a thing opens what is said, and no site stands by it.
+function isBrokenThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [thing, said] = [pieceOf(items[i - 1]), pieceOf(items[i])];
+  if (thing?.role !== 'unknown' || said === null || isPaused(tokens, thing)) return false;
+  // "Obviously broken" is said of the site in mind.
+  if (/ly$/.test(tokens[thing.from]?.word ?? '') || !OF_THINGS.test(tokens[said.from]?.word ?? ''))
+    return false;
+  return items.slice(0, i - 1).every((item) => isLead(pieceOf(item)));
+}
+
+const isLead = (piece: Piece | null): boolean =>
+  piece !== null && (piece.role === 'small' || piece.role === 'figure' || piece.role === 'unknown');
+
+/** True for "his helmet is broken", "the ski has a dent", "glasses broken": what it is said of is nothing that a body has. */
 export function isOfAThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  if (isBrokenThing(items, tokens, i)) return true;
   const before = wordsBefore(items, tokens, i);
   const first = before[0];
   const at = items.findIndex((item) => pieceOf(item) === first);
