@@ -205,3 +205,25 @@ describe('what stands beside a time or a sign', () => {
     expect(minutesBefore(talk)).toEqual(expected);
   });
 });
+
+describe('a glucose said digit by digit', () => {
+  it.each([
+    ['bm eight four', ['Is it 84 mg/dL, or 8.4 mmol/L?']],
+    ['sugar four one', ['Is it 41 mg/dL, or 4.1 mmol/L?']],
+    // Must not: with a unit, a point or a number of tens nothing is left open.
+    ['bm eighty four', []],
+    ['glucose eight point four', []],
+    ['glucose one one two', []],
+  ])('%s', (talk, asks) => {
+    expect(statementsOf(talk).map(({ statement }) => statement.kind)).toEqual(['vital']);
+    expect(doubts(talk)).toEqual(asks);
+  });
+});
+
+describe('a pulse that is back', () => {
+  checkStatements([
+    ['right foot pulse back again', ['circulation right foot']],
+    // Must not: the back is a place where nothing comes back.
+    ['pulse eighty, now the back', ['pulse rate=80', 'visit back']],
+  ]);
+});

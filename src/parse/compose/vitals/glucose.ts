@@ -1,7 +1,9 @@
 // A blood glucose in mg/dL, mmol/L converted.
 
 import { type Island, numberOf, tagOf } from '../../islands/island.ts';
-import { inRecordUnit } from '../../units.ts';
+import { isDigit } from '../../numbers/index.ts';
+import type { Token } from '../../token.ts';
+import { inRecordUnit, roundTo } from '../../units.ts';
 import { BOUNDS, isWithin, type Read } from './vital-read.ts';
 
 // Meters show mmol/L up to about 33 and mg/dL from about 20: below 30 without a unit it is taken for mmol/L, and marked so.
@@ -19,4 +21,16 @@ export function glucoseOf(island: Island): Read {
     reading: { vital: 'glucose', value: { mgPerDl: converted.value } },
     known: said === null && isMmol ? { unit: 'inferred' } : {},
   };
+}
+
+/**
+ * Why a glucose is asked about, or null: "BM seven two", digit by digit and without a unit, is 72 mg/dL to one and 7.2 mmol/L to
+ * another (common practice, no source).
+ */
+export function glucoseDoubt(island: Island, tokens: readonly Token[]): string | null {
+  const [number] = island.slots;
+  if (number === undefined || tagOf(island, 'unit') !== null || number.value === null) return null;
+  const words = tokens.slice(number.from, number.to).map(({ word }) => word);
+  const isPair = words.length === 2 && words.every((_, at) => isDigit(words, at));
+  return isPair ? `Is it ${number.value} mg/dL, or ${roundTo(number.value / 10, 1)} mmol/L?` : null;
 }

@@ -16,6 +16,7 @@ import { isPaused, spanned } from '../../span.ts';
 import { isLight } from '../light.ts';
 import { bear, isPlaced, place, type Said, state, type Talk, textOf } from '../talk.ts';
 import { misfitIn } from './gcs.ts';
+import { glucoseDoubt } from './glucose.ts';
 import { isBounded, opensRange } from './inexact.ts';
 import { placeAfter, placeBefore } from './measured-at.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
@@ -49,7 +50,11 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     if (read === null || (hasTag(reading, 'num', 'both') && isOfOneSide(talk, pieces, i))) continue;
     const [before, after] = [placeBefore(talk.tokens, pieces, i), placeAfter(talk.tokens, pieces, i)];
     const { from, to } = spanned(pieces.slice(i - before, i + after + 1));
-    const doubt = reading.slots.some((slot) => slot.loose) ? ['A number was heard as another word.'] : [];
+    const decimal = read.statement.vital === 'glucose' ? glucoseDoubt(reading, talk.tokens) : null;
+    const doubt = [
+      ...(reading.slots.some((slot) => slot.loose) ? ['A number was heard as another word.'] : []),
+      ...(decimal === null ? [] : [decimal]),
+    ];
     settle(talk, { ...read, from, to, doubt });
     return 1 + after;
   }
