@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { read, statementsOf } from '../read.ts';
+import { checkStatements } from '../rows.ts';
 
 const csm = (talk: string) => read(talk, 'csm');
 const all = (side: string, end: string, no = '') =>
@@ -182,4 +183,12 @@ describe('the other side', () => {
   ])('is denied what was found on the first: %s', (talk, expected) => {
     expect(read(talk, 'finding', 'note')).toEqual(expected);
   });
+});
+
+describe('cold after whole limbs', () => {
+  checkStatements([
+    ['legs fine | cold though', ['no abnormality both leg', 'note: cold though']],
+    // Must not: a hand or a foot in mind is what is cold.
+    ['right foot swollen | cold', ['swelling right foot', 'no circulation right foot warmth=cold']],
+  ]);
 });

@@ -275,3 +275,36 @@ describe('a thing that is broken', () => {
     ],
   ]);
 });
+
+describe('a row of noes and then something', () => {
+  checkStatements([
+    ['ribs, no, no, no, quite tender there', ['tenderness ribs']],
+    // Must not: a noun straight after them is denied.
+    ['right hip | no no no swelling', ['visit right hip', 'no swelling right hip']],
+  ]);
+});
+
+describe('what is normal and no place in mind', () => {
+  checkStatements([
+    ['left arm | skin normal', ['visit left arm', 'note: skin normal']],
+    [
+      'bp one ten over seventy, right arm, seated',
+      ['blood-pressure systolic=110 diastolic=70', 'note: seated'],
+    ],
+    // Must not: what is said of the arm makes it a place looked at.
+    [
+      'bp one ten over seventy, right arm bruised',
+      ['blood-pressure systolic=110 diastolic=70', 'contusion right arm'],
+    ],
+  ]);
+});
+
+describe('a side between the no and what it denies', () => {
+  checkStatements([
+    ['neck clear, no midline pain', ['no abnormality neck', 'no pain midline neck']],
+    ['no right sided swelling of the abdomen', ['no swelling right abdomen']],
+    ['spine, no midline bony tenderness', ['no tenderness midline spine']],
+    // Must not: a side that is taken back denies nothing of the other.
+    ['not the left, the right knee is swollen', ['swelling right knee', 'note: not the left']],
+  ]);
+});

@@ -110,8 +110,11 @@ function csmAt(
   if (hasTag(island, 'behind') && group.every((site) => site > i)) return null;
   // "My hands are freezing": a cold hand that is somebody's own is not the patient's.
   const owned = phrases.length === 0 ? ends.length === 0 : phrases.some((phrase) => phrase.mine);
-  if (hasTag(island, 'csm-warmth') && (owned || (phrases.length === 0 && isSomebody(tokens, piece))))
-    return null;
+  // "He is cold", "cold though" after the legs: it is the patient who is.
+  const isBody =
+    phrases.length === 0 &&
+    (isSomebody(tokens, piece) || mind.every(({ site }) => site === 'leg' || site === 'arm'));
+  if (hasTag(island, 'csm-warmth') && (owned || isBody)) return null;
   if (ends.length === 0 && (seconds === null || hasTag(island, 'limb-only'))) return null;
   // "Three seconds left, two right", with no limb in mind: hands or feet nobody knows, and the words stay as a note.
   if (ends.length === 0 && (side?.side === 'left' || side?.side === 'right')) return null;

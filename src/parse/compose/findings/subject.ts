@@ -25,11 +25,11 @@ export const isAllOver = (tokens: readonly Token[], { to }: Piece): boolean => {
 
 const THINGS: ReadonlySet<Role> = new Set(['unknown', 'vital', 'care']);
 
-/** What a thing can be as well as a bone. */
+/** What a thing can be as well as a bone or a limb. */
 const OF_THINGS =
-  /^(broken|bent|cracked|torn|ripped|snapped|split|dented|twisted|crushed|smashed|shattered)$/;
+  /^(broken|bent|cracked|torn|ripped|snapped|split|dented|twisted|crushed|smashed|shattered|normal|fine|okay|ok|good|clear|clean|unremarkable)$/;
 
-// "Glasses broken", "one pole bent", with no verb: a thing opens what is said, and no site stands by it.
+// "Glasses broken", "one pole bent", "skin normal", with no verb: a thing opens what is said, and no site stands by it.
 function isBrokenThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
   const [thing, said] = [pieceOf(items[i - 1]), pieceOf(items[i])];
   if (thing?.role !== 'unknown' || said === null || isPaused(tokens, thing)) return false;

@@ -66,7 +66,7 @@ function marksAt(
   if (kind === 'after' && follows && isElsewhere(items, i)) return [];
   // "Not the left, the right knee" takes back a side and denies nothing of the other.
   const next = items[i + 1];
-  if (kind === 'before' && hasRole(next, 'side')) return [];
+  if (kind === 'before' && hasRole(next, 'side') && !leadsToFinding(items, tokens, i + 1)) return [];
   const turned = kind === 'before' && next?.type === 'site' ? otherSideAfter(items, i + 1) : null;
   if (turned !== null)
     return [{ mark: { start: piece.from, end: piece.to, kind }, nouns: false }, stopAt(turned)];
@@ -96,6 +96,13 @@ function endOfOwnVerb(items: readonly Item[], tokens: readonly Token[], i: numbe
   return !isPronoun && OPEN_ENDED.some((kind) => isSmallItem(last, kind)) ? null : wordsOf(last).to;
 }
 
+// "No midline pain", "no left sided swelling": the side belongs to what is denied.
+function leadsToFinding(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const at = items.findIndex((item, k) => k > i && !hasRole(item, 'attribute') && !hasRole(item, 'small'));
+  const between = items.slice(i, Math.max(at, i));
+  return hasRole(items[at], 'finding') && !between.some((item) => isPaused(tokens, wordsOf(item)));
+}
+
 const isPlainWord = (item: Item): boolean => hasRole(item, 'small') || hasRole(item, 'unknown');
 
 // "Does not have a … swelling": what the word leads to is still to come.
@@ -117,7 +124,9 @@ function unmarkedAt(
   if (piece.role === 'answer' && marked(piece, 'answer', 'no')) {
     const turned = items[i + 1]?.type === 'site' ? otherSideAfter(items, i + 1) : null;
     const end = turned ?? endOfOwnVerb(items, tokens, i);
-    return [deny(piece.from, piece.to), ...(end === null ? [] : [stopAt(end)])];
+    // "No, no, no, a bit sore there": a bare "no" denies no adjective after it.
+    const nouns = marked(piece, 'plain');
+    return [{ ...deny(piece.from, piece.to), nouns }, ...(end === null ? [] : [stopAt(end)])];
   }
   // An adjective after "no" and a noun begins something stated: "no deformity, tender over the radius".
   const begins =

@@ -22,7 +22,10 @@ const isMeasured = (piece: Piece | undefined): boolean =>
 export function placeAfter(tokens: readonly Token[], pieces: readonly Piece[], i: number): number {
   if (!isMeasured(pieces[i])) return 0;
   let k = i;
-  while (k + 1 < pieces.length && !isPaused(tokens, pieces[k] as Piece)) {
+  while (
+    k + 1 < pieces.length &&
+    (!isPaused(tokens, pieces[k] as Piece) || (k === i && endsInPlace(tokens, pieces, i)))
+  ) {
     const next = pieces[k + 1] as Piece;
     if (!isPlace(next) && !leads(next)) break;
     k++;
@@ -30,6 +33,18 @@ export function placeAfter(tokens: readonly Token[], pieces: readonly Piece[], i
   const last = pieces[k];
   const closes = k === pieces.length - 1 || isPaused(tokens, last as Piece) || isOtherSign(pieces[k + 1]);
   return k > i && last !== undefined && isPlace(last) && closes ? k - i : 0;
+}
+
+const POSTURE = /^(sitting|lying|standing|supine|seated)$/;
+
+// "One thirty over eighty, left arm, sitting": the cuff's place may follow a pause where nothing else is said of it.
+function endsInPlace(tokens: readonly Token[], pieces: readonly Piece[], i: number): boolean {
+  const sign = pieces[i];
+  if (sign === undefined || likelyTag(sign, 'vital') !== 'blood-pressure') return false;
+  const rest = pieces.slice(i + 1);
+  const end = rest.findIndex((piece) => POSTURE.test(tokens[piece.from]?.word ?? ''));
+  const place = end < 0 ? rest : rest.slice(0, end);
+  return place.some(({ role }) => role === 'site') && place.every((piece) => isPlace(piece) || leads(piece));
 }
 
 const isOtherSign = (piece: Piece | undefined): boolean =>
