@@ -3,6 +3,7 @@
 import { defineConfig } from 'vitest/config';
 
 const BROWSER = 'tests/browser/**/*.test.ts';
+const LINK = 'tests/{post,link}/**/*.test.ts';
 
 export default defineConfig({
   test: {
@@ -13,12 +14,23 @@ export default defineConfig({
           // Node 20 has a WebSocket behind this; the line of a page is tried with it outside a browser too.
           execArgv: ['--experimental-websocket', '--disable-warning=ExperimentalWarning'],
           include: ['tests/**/*.test.ts'],
-          exclude: [BROWSER],
+          exclude: [BROWSER, LINK],
           // No test is timed: a busy machine is no fault.
           testTimeout: 120_000,
           maxWorkers: 2,
           // The grammar is read once by each worker and not once by each file.
           isolate: false,
+        },
+      },
+      {
+        test: {
+          name: 'link',
+          execArgv: ['--experimental-websocket', '--disable-warning=ExperimentalWarning'],
+          include: [LINK],
+          benchmark: { include: [] },
+          // Servers and lines that outlive a file are no other file's.
+          testTimeout: 120_000,
+          maxWorkers: 2,
         },
       },
       {
