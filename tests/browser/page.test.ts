@@ -165,6 +165,7 @@ describe('an invented examination', () => {
     await page.getByRole('button', { name: 'Signs', exact: true }).click();
     const panel = page.locator('.panel-signs');
     expect(await panel.textContent()).toContain('Local protocol decides.');
+    expect(await panel.locator('.reminder').textContent()).toContain('(common practice, no source)');
     expect(await panel.locator('.sign').count()).toBeGreaterThan(5);
     expect(await panel.textContent()).not.toMatch(/\bcleared\b|\bnormal\b/i);
   });

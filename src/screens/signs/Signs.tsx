@@ -64,17 +64,18 @@ function Due({ of }: { readonly of: Reckoning['due'] }) {
   const { desk } = useTools();
   const record = desk.record.value;
   if (record === null) return null;
-  const { reminder, dueAt, everyMinutes, stability } = of;
+  const { reminder, dueAt, everyMinutes, stability, source } = of;
   if (reminder !== null || dueAt === null)
     return (
       <p class="reminder due">
-        <b>Due now.</b> {reminder}
+        <b>Due now.</b> {reminder} <span class="small-print">({source})</span>
       </p>
     );
   const at = clock(formatIso(dueAt, record.exam.zone), dayOf(record.facts.startedAt));
   return (
     <p class="reminder">
-      Next set at <b>{at}</b>: every {everyMinutes} minutes while {STANDING[stability]}.
+      Next set at <b>{at}</b>: every {everyMinutes} minutes while {STANDING[stability]}.{' '}
+      <span class="small-print">({source})</span>
     </p>
   );
 }
