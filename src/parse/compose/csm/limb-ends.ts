@@ -3,6 +3,7 @@
 import { DIGITS, type Digit, regionOf, type Side, type Site } from '../../../terms/index.ts';
 import type { LimbEnd, SiteRef } from '../../context.ts';
 import { hasTag, type Island, tagOf } from '../../islands/island.ts';
+import { unique } from '../../unique.ts';
 
 const end = (site: 'hand' | 'foot', side: Side): LimbEnd => ({ site, side, sideKnown: 'spoken' });
 
@@ -37,11 +38,6 @@ export function toEnd(ref: SiteRef, side: Side | null): readonly LimbEnd[] {
 }
 
 const isDigit = (site: Site): site is Site & Digit => (DIGITS as readonly string[]).includes(site);
-
-const unique = (ends: readonly LimbEnd[]): readonly LimbEnd[] => {
-  const keys = ends.map((one) => JSON.stringify(one));
-  return ends.filter((_, i) => keys.indexOf(keys[i] ?? '') === i);
-};
 
 /** The ends of a check, and whether its own words name them. */
 export function endsOf(

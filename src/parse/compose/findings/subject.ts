@@ -30,7 +30,7 @@ const OF_THINGS =
   /^(broken|bent|cracked|torn|ripped|snapped|split|dented|twisted|crushed|smashed|shattered|normal|fine|okay|ok|good|clear|clean|unremarkable)$/;
 
 // "Glasses broken", "one pole bent", "skin normal", with no verb: a thing opens what is said, and no site stands by it.
-function isBrokenThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+function isBareThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
   const [thing, said] = [pieceOf(items[i - 1]), pieceOf(items[i])];
   if (thing?.role !== 'unknown' || said === null || isPaused(tokens, thing)) return false;
   // "Obviously broken" is said of the site in mind.
@@ -44,7 +44,7 @@ const isLead = (piece: Piece | null): boolean =>
 
 /** True for "his helmet is broken", "the ski has a dent", "glasses broken": what it is said of is nothing that a body has. */
 export function isOfAThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
-  if (isBrokenThing(items, tokens, i)) return true;
+  if (isBareThing(items, tokens, i)) return true;
   const before = wordsBefore(items, tokens, i);
   const first = before[0];
   const at = items.findIndex((item) => pieceOf(item) === first);

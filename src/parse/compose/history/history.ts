@@ -2,6 +2,7 @@
 
 import type { HistoryStatement, Topic } from '../../../terms/index.ts';
 import { hasTag, numberOf, tagOf } from '../../islands/island.ts';
+import { mayBegin } from '../../numbers/index.ts';
 import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { type Talk, textOf } from '../talk.ts';
@@ -73,13 +74,16 @@ const isAfterAnswer = (talk: Talk, from: number): boolean =>
 const CALLER =
   /^(i|we|he|she|they|you|who|someone|somebody|already|have|has|just|mate|friend|wife|husband|guide|and|been|was|were|helicopter|heli|chopper|ambulance|rescue|patrol|police|backup|base|dispatch|team|help)$/;
 const CALLED_FOR =
-  /^(mountain|rescue|for|in|out|an|a|the|ambulance|it|you|us|him|her|them|at|patrol|help|dispatch|police|about|back|off|this|that|when|after|before|by|zero|oh|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|half|quarter|\d[\d:.]*)$/;
+  /^(mountain|rescue|for|in|out|an|a|the|ambulance|it|you|us|him|her|them|at|patrol|help|dispatch|police|about|back|off|this|that|when|after|before|by|oh|quarter)$/;
 
 // "We called mountain rescue at ten": help was called, and nobody's name.
 const callsFor = ({ tokens }: Talk, { from, to }: Piece): boolean =>
   to - from === 1 &&
   tokens[from]?.word === 'called' &&
-  (CALLER.test(tokens[from - 1]?.word ?? '') || CALLED_FOR.test(tokens[to]?.word ?? ''));
+  (CALLER.test(tokens[from - 1]?.word ?? '') || isCalledFor(tokens[to]?.word ?? ''));
+
+// "Called ten fifteen" is a time.
+const isCalledFor = (word: string): boolean => CALLED_FOR.test(word) || mayBegin(word, false);
 
 // These go on over other history: "history of asthma and high blood pressure".
 const LOOSE: ReadonlySet<Topic> = new Set<Topic>(['mechanism', 'past-history']);

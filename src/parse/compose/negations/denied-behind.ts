@@ -1,9 +1,9 @@
 // Whether a finding's adjective is said of a thing that a "no" before it denies: "no tender spots", "no swollen or bruised areas".
 
-import { isLikely, isSmall, marked, type Piece } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, isSmallItem, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, isAdjective, isSmallItem, pieceOf } from '../sites/item.ts';
 
 /** What stands behind a denied adjective: a thing, which is denied with it, or a site, of which it may be stated. */
 export type Denied = 'thing' | 'site' | null;
@@ -30,10 +30,5 @@ const denies = (piece: Piece): boolean =>
 
 const isListed = (item: Item): boolean =>
   isSmallItem(item, 'join') || isSmallItem(item, 'or') || isAdjective(item);
-
-function isAdjective(item: Item): boolean {
-  const piece = pieceOf(item);
-  return piece?.role === 'finding' && isLikely(piece, 'adj');
-}
 
 const isColour = (item: Item): boolean => hasRole(item, 'attribute') || hasRole(item, 'small');

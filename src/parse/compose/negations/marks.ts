@@ -5,10 +5,12 @@ import type { NegationKind, NegationMark } from '../../negation.ts';
 import { isLikely, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, isSmallItem, phraseOf, phrasesIn, pieceOf, wordsOf } from '../sites/item.ts';
+import { hasRole, type Item, isAdjective, isSmallItem, phraseOf, phrasesIn, wordsOf } from '../sites/item.ts';
 import { deniedBehind } from './denied-behind.ts';
 import { closesList, joinedByOr } from './list-end.ts';
 import { isNothingSuch } from './nothing.ts';
+import { goesOnWithOr, isInListWithOr } from './or-list.ts';
+import { endOfOwnVerb } from './own-verb.ts';
 
 export interface FoundMark {
   readonly mark: NegationMark;
@@ -83,30 +85,12 @@ function marksAt(
   ];
 }
 
-// "The probe will not read, hands cold", "she won't let me, knee deformed": a "not" with a verb phrase of its own before the
-// pause denies that and nothing after it.
-function endOfOwnVerb(items: readonly Item[], tokens: readonly Token[], i: number): number | null {
-  const not = pieceOf(items[i]);
-  if (not === null || tokens[not.to - 1]?.word !== 'not' || isPaused(tokens, not)) return null;
-  const after = items.slice(i + 1);
-  const verb = after.slice(0, after.findIndex((item) => isPaused(tokens, wordsOf(item))) + 1);
-  const last = verb.at(-1);
-  if (last === undefined || !verb.every(isPlainWord)) return null;
-  const isPronoun = /^(this|that|these|those)$/.test(tokens[wordsOf(last).to - 1]?.word ?? '');
-  return !isPronoun && OPEN_ENDED.some((kind) => isSmallItem(last, kind)) ? null : wordsOf(last).to;
-}
-
 // "No midline pain", "no left sided swelling": the side belongs to what is denied.
 function leadsToFinding(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
   const at = items.findIndex((item, k) => k > i && !hasRole(item, 'attribute') && !hasRole(item, 'small'));
   const between = items.slice(i, Math.max(at, i));
   return hasRole(items[at], 'finding') && !between.some((item) => isPaused(tokens, wordsOf(item)));
 }
-
-const isPlainWord = (item: Item): boolean => hasRole(item, 'small') || hasRole(item, 'unknown');
-
-// "Does not have a … swelling": what the word leads to is still to come.
-const OPEN_ENDED = ['article', 'preposition', 'join', 'or', 'link', 'owner', 'mine'] as const;
 
 // Words that are no negation of the grammar's and yet deny, or end a denial.
 function unmarkedAt(
@@ -138,24 +122,7 @@ function unmarkedAt(
   return begins ? [stopAt(piece.from)] : [];
 }
 
-// "Not swollen, tender or bruised": the "or" further on shows that all of these are denied.
-function isInListWithOr(items: readonly Item[], i: number): boolean {
-  if (!isAdjective(items[i - 1])) return false;
-  const end = items.findIndex((item, k) => k > i && !isAdjective(item) && !isSmallItem(item, 'or'));
-  const list = items.slice(i, end < 0 ? items.length : end);
-  return isAdjective(list.at(-1)) && list.some((item) => isSmallItem(item, 'or'));
-}
-
 const DENYING: ReadonlySet<string> = new Set(['no', 'nothing', 'nil']);
-
-// "No issues, numbness or weakness", "no problems or swelling"; "nothing wrong here or there" names no finding.
-function goesOnWithOr(items: readonly Item[], i: number): boolean {
-  const end = items.findIndex((item, k) => k > i && item.type === 'site');
-  const list = items.slice(i + 1, end < 0 ? items.length : end);
-  const [first, next] = list;
-  if (isSmallItem(first, 'or')) return hasRole(next, 'finding');
-  return hasRole(first, 'finding') && list.some((item) => isSmallItem(item, 'or'));
-}
 
 // A "none" with a circumstance straight after it.
 function isElsewhere(items: readonly Item[], i: number): boolean {
@@ -165,9 +132,6 @@ function isElsewhere(items: readonly Item[], i: number): boolean {
     leads && items[i + 2] !== undefined && items[i + 2]?.type !== 'site' && !hasRole(items[i + 2], 'side')
   );
 }
-
-const isAdjective = (item: Item | undefined): boolean =>
-  item?.type === 'piece' && item.piece.role === 'finding' && isLikely(item.piece, 'adj');
 
 /** Past the site at `i` where the same site of the other side follows it ("not the left hip, the right hip is tender"). */
 function otherSideAfter(items: readonly Item[], i: number): number | null {

@@ -6,6 +6,7 @@ import type { Asked, AskedOne, SiteRef } from '../../context.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
 import { isLikely, isSmall, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
+import { unique } from '../../unique.ts';
 import { csmOf } from '../csm/csm.ts';
 import { toEnd } from '../csm/limb-ends.ts';
 import { findingsOf } from '../findings/findings.ts';
@@ -177,8 +178,3 @@ function askedOnSide(before: AskedOne | null, side: Side): AskedOne | null {
     };
   return null;
 }
-
-const unique = <T>(all: readonly T[]): readonly T[] => {
-  const keys = all.map((one) => JSON.stringify(one));
-  return all.filter((_, i) => keys.indexOf(keys[i] ?? '') === i);
-};

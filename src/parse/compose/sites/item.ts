@@ -1,7 +1,7 @@
 // The items of a clause: site phrases, and pieces that play another part; with the ways to look at them.
 
 import type { SiteRef } from '../../context.ts';
-import { isSmall, type Piece, type Role } from '../../pieces/piece.ts';
+import { isLikely, isSmall, type Piece, type Role } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 
 export interface SitePhrase extends Span {
@@ -49,6 +49,10 @@ export const wordsOf = (item: Item): Span => (item.type === 'site' ? item.phrase
 /** True for a piece that plays this part. */
 export const hasRole = (item: Item | undefined, role: Role): boolean =>
   item?.type === 'piece' && item.piece.role === role;
+
+/** True for a finding that is said as an adjective ("swollen"). */
+export const isAdjective = (item: Item | undefined): boolean =>
+  item?.type === 'piece' && item.piece.role === 'finding' && isLikely(item.piece, 'adj');
 
 /** True for a piece that may be a small word of this kind. */
 export const isSmallItem = (item: Item | undefined, kind: string): boolean =>

@@ -2,6 +2,7 @@
 
 import { isPaired, type Known, type Side } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
+import { unique } from '../../unique.ts';
 import type { SitePhrase } from './item.ts';
 import { limbOf } from './limb.ts';
 
@@ -70,7 +71,5 @@ function shareSides(
 }
 
 // "Shin and calf" name one site twice.
-const unlike = (refs: readonly SiteRef[]): readonly SiteRef[] => {
-  const keys = refs.map((ref) => JSON.stringify({ ...ref, sideKnown: null }));
-  return refs.filter((_, i) => keys.indexOf(keys[i] ?? '') === i);
-};
+const unlike = (refs: readonly SiteRef[]): readonly SiteRef[] =>
+  unique(refs, (ref) => ({ ...ref, sideKnown: null }));

@@ -21,11 +21,8 @@ const isMeasured = (piece: Piece | undefined): boolean =>
 /** How many pieces straight after the sign at `i` say where it was measured. */
 export function placeAfter(tokens: readonly Token[], pieces: readonly Piece[], i: number): number {
   if (!isMeasured(pieces[i])) return 0;
-  let k = i;
-  while (
-    k + 1 < pieces.length &&
-    (!isPaused(tokens, pieces[k] as Piece) || (k === i && endsInPlace(tokens, pieces, i)))
-  ) {
+  let k = endsInPlace(tokens, pieces, i) ? i + 1 : i;
+  while (k + 1 < pieces.length && !isPaused(tokens, pieces[k] as Piece)) {
     const next = pieces[k + 1] as Piece;
     if (!isPlace(next) && !leads(next)) break;
     k++;
