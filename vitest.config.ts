@@ -1,18 +1,8 @@
-// Runs the tests in three groups: the stages and the team link in Node, and the built page in a real browser with more time.
+// Runs the tests in two groups: the stages in Node, and the built page in a real browser with more time.
 
 import { defineConfig } from 'vitest/config';
 
 const BROWSER = 'tests/browser/**/*.test.ts';
-const LINK = 'tests/{post,link}/**/*.test.ts';
-
-/** The stages and the team link, both in Node. */
-const NODE = {
-  // Node 20 has a WebSocket behind this; the line of a page is tried with it outside a browser too.
-  execArgv: ['--experimental-websocket', '--disable-warning=ExperimentalWarning'],
-  // No test is timed: a busy machine is no fault.
-  testTimeout: 120_000,
-  maxWorkers: 2,
-};
 
 export default defineConfig({
   test: {
@@ -20,20 +10,15 @@ export default defineConfig({
       {
         test: {
           name: 'stages',
-          ...NODE,
+          // Node 20 has a WebSocket behind this; the line of a page is tried with it outside a browser too.
+          execArgv: ['--experimental-websocket', '--disable-warning=ExperimentalWarning'],
           include: ['tests/**/*.test.ts'],
-          exclude: [BROWSER, LINK],
+          exclude: [BROWSER],
+          // No test is timed: a busy machine is no fault.
+          testTimeout: 120_000,
+          maxWorkers: 2,
           // The grammar is read once by each worker and not once by each file.
           isolate: false,
-        },
-      },
-      {
-        test: {
-          name: 'link',
-          // Servers and lines that outlive a file are no other file's: each has modules of its own.
-          ...NODE,
-          include: [LINK],
-          benchmark: { include: [] },
         },
       },
       {

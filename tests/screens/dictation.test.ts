@@ -1,14 +1,20 @@
 // The browser's dictation as the page uses it: on the device where that was agreed to, told of the words of the trade, and
 // going on without them where they are refused. The browser is a fake; no real one stands behind it.
 
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { createDictation } from '../../src/screens/listen/dictation.ts';
 import type { HeardEvent, Recognition } from '../../src/speech/browser/index.ts';
 import type { HeardWords } from '../../src/speech/supervisor/index.ts';
 import { event } from '../speech/fake-recognition.ts';
 
-vi.useFakeTimers();
+beforeAll(() => {
+  vi.useFakeTimers();
+});
 afterEach(() => vi.clearAllTimers());
+// Files of one worker share its clock: the next one would wait for ever.
+afterAll(() => {
+  vi.useRealTimers();
+});
 
 interface Offered {
   /** what the browser answers when it is asked whether it can on the device, in their order; the last stays */
