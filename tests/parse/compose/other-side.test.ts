@@ -75,6 +75,11 @@ describe('what is said next', () => {
 
 describe('a limb check answered side by side', () => {
   checkStatements([
+    // The digit that was asked after stays that digit, and two sides become one but once.
+    [
+      'can you feel your big toes? left yes, right no',
+      ['sensation left foot digit=big-toe', 'no sensation right foot digit=big-toe'],
+    ],
     ['can you wiggle your toes? right yes, left no', ['motion right foot', 'no motion left foot']],
     [
       'right wrist deformed | feel this? | no | and on the left? | yes',

@@ -37,6 +37,10 @@ export function toEnd(ref: SiteRef, side: Side | null): readonly LimbEnd[] {
   return [{ site, side: given ? side : ref.side, sideKnown: given ? 'spoken' : ref.sideKnown, ...digit }];
 }
 
+/** The same ends on another side, each once; a digit stays that digit. */
+export const endsOnSide = (ends: readonly LimbEnd[], side: Side): readonly LimbEnd[] =>
+  unique(ends.map((one) => ({ ...one, side, sideKnown: 'spoken' as const })));
+
 const isDigit = (site: Site): site is Site & Digit => (DIGITS as readonly string[]).includes(site);
 
 /** The ends of a check, and whether its own words name them. */

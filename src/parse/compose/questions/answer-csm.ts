@@ -5,7 +5,7 @@ import { isSmall, marked, type Piece, tagIn } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 import { type Found, inState, stateOf } from '../contrast/index.ts';
 import { csmStatement } from '../csm/csm-statement.ts';
-import { endOf } from '../csm/limb-ends.ts';
+import { endOf, endsOnSide } from '../csm/limb-ends.ts';
 import { isChatter } from '../light.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { type HowKnown, place, type Talk } from '../talk.ts';
@@ -26,7 +26,7 @@ export function answerCsm(
 ): readonly Piece[] {
   const more = moreOf(rest, asked);
   // "Yes, the right one": of two that were asked after, one is answered; "no, the right" may be either way round.
-  const sided = more.side === null ? asked.ends : asked.ends.map((end) => ({ ...end, side: more.side }));
+  const sided = more.side === null ? asked.ends : endsOnSide(asked.ends, more.side);
   if (word === 'no' && more.side !== null) {
     noteAnswer(talk, { from, to: more.pieces.at(-1)?.to ?? to });
     place(talk, ...more.pieces);

@@ -5,6 +5,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import { readingOf } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { csmStatement } from '../csm/csm-statement.ts';
+import { endsOnSide } from '../csm/limb-ends.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import { isChatter } from '../light.ts';
 import { sideIn } from '../sites/side-in.ts';
@@ -61,15 +62,13 @@ function settledBy(
   { side, word }: SideAnswer,
 ): readonly Pick<Said, 'statement' | 'known'>[] {
   const isYes = word === 'yes';
-  if (asked.about === 'csm') {
-    const sites = [...new Set(asked.ends.map(({ site }) => site))];
-    return sites.flatMap((site) =>
+  if (asked.about === 'csm')
+    return endsOnSide(asked.ends, side).flatMap((end) =>
       asked.aspects.map((aspect) => ({
-        statement: csmStatement({ site, side, sideKnown: 'spoken' }, aspect, isYes, {}),
+        statement: csmStatement(end, aspect, isYes),
         known: { site: 'carried', aspect: 'carried' } as const,
       })),
     );
-  }
   return asked.sites.flatMap(({ site }) =>
     asked.findings.map(({ finding, present }) => ({
       statement: findingStatement(finding, plainSite(site, side), isYes === present, {}),

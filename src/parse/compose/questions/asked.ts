@@ -8,7 +8,7 @@ import { isLikely, isSmall, likelyTag, marked, type Piece, readingOf, tagIn } fr
 import { spanned } from '../../span.ts';
 import { unique } from '../../unique.ts';
 import { csmOf } from '../csm/csm.ts';
-import { toEnd } from '../csm/limb-ends.ts';
+import { endsOnSide, toEnd } from '../csm/limb-ends.ts';
 import { findingsOf } from '../findings/findings.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
 import type { Reach } from '../negations/reach.ts';
@@ -172,9 +172,6 @@ function askedOnSide(before: AskedOne | null, side: Side): AskedOne | null {
   if (before?.about === 'findings' && before.sites.every((ref) => ref.side !== null))
     return { ...before, either: false, sites: unique(before.sites.map(({ site }) => plainSite(site, side))) };
   if (before?.about === 'csm' && before.ends.every((end) => end.side !== null))
-    return {
-      ...before,
-      ends: unique(before.ends.map((end) => ({ ...end, side, sideKnown: 'spoken' as const }))),
-    };
+    return { ...before, ends: endsOnSide(before.ends, side) };
   return null;
 }
