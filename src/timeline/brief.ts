@@ -13,6 +13,7 @@ import {
   type Statement,
 } from '../terms/index.ts';
 import { careName, findingName, siteName, sitePlural, topicName, vitalName } from './names.ts';
+import { deniesOneAllergy, oneAllergyDenied } from './one-allergy.ts';
 import { readingText } from './reading.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -66,6 +67,7 @@ function csm(said: CsmStatement): string {
 function history(said: HistoryStatement): string {
   const words = said.years === undefined ? said.text : `${said.years} years`;
   const number = said.kg === undefined ? words : `${said.kg} kg`;
+  if (deniesOneAllergy(said)) return `${topicName(said.topic)}: ${oneAllergyDenied(said.text)}`;
   if (said.present === false) {
     const bare = said.text === '' || said.text.toLowerCase() === said.topic.replace('-', ' ');
     return `${topicName(said.topic)}: NO${bare ? '' : ` (${said.text})`}`;

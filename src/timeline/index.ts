@@ -5,6 +5,7 @@ export { clock, type Day, dayOf, isSameMinute, minuteOf } from './clock.ts';
 export { GAP_MINUTES, type Gap, gaps } from './gaps.ts';
 export { type TimelineInput, type TimelineLine, timelineLines } from './lines.ts';
 export { careName, findingName, siteName, sitePlural, topicName, vitalName } from './names.ts';
+export { deniesOneAllergy, oneAllergyDenied } from './one-allergy.ts';
 export { bySpokenOrder, inOrder } from './order.ts';
 export { perList } from './per-list.ts';
 export { readingText } from './reading.ts';

@@ -170,11 +170,28 @@ describe('an allergy or a medicine', () => {
   });
 
   test('that was denied is false, and names the words only beside it', () => {
-    const denied = observed(history('allergies', 'penicillin', { present: false }));
+    const denied = observed(history('medications', 'warfarin', { present: false }));
     expect(denied.valueBoolean).toBe(false);
     expect(denied).not.toHaveProperty('valueString');
-    expect(denied.text?.div).toContain('denies penicillin');
+    expect(denied.text?.div).toContain('denies warfarin');
   });
+
+  test.each([
+    ['no kiwi allergy', 'no kiwi allergy'],
+    ['penicillin', 'denies penicillin'],
+  ])('of one thing denied, "%s", is no false for all allergies', (text, said) => {
+    const denied = observed(history('allergies', text, { present: false }));
+    expect(denied.valueString).toBe(said);
+    expect(denied).not.toHaveProperty('valueBoolean');
+    expect(denied.text?.div).toContain(said);
+  });
+
+  test.each(['no known allergies', 'NKDA', 'not allergic to anything', 'no allergies that he knows of'])(
+    'is false where all are denied: %s',
+    (text) => {
+      expect(observed(history('allergies', text, { present: false })).valueBoolean).toBe(false);
+    },
+  );
 
   test('that was told is unconfirmed as an allergy, though the words are confirmed', () => {
     expect(resourceOfStatement(history('allergies', 'penicillin'))).toMatchObject({

@@ -175,7 +175,7 @@ describe('the words of a report', () => {
     expect(words).toBeGreaterThan(60);
   });
   test('that do not reach for all that was found say that there is more', () => {
-    expect(whole(many)).toContain('More findings, further details on request.');
+    expect(whole(many)).toContain('More findings, details on request.');
     expect(whole(scene)).not.toContain('More findings');
   });
   test('are exceeded only where what may never be left out takes more, and the report says so', () => {

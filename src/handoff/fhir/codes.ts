@@ -156,7 +156,7 @@ export const SYSTEMS = {
   topic: {
     title: 'Topics of the history',
     description:
-      'As the code of an Observation: valueString where something was told, valueBoolean false where it was denied.',
+      'As the code of an Observation: valueString where something was told, valueBoolean false where it was denied. Where one allergy alone was denied, valueString says which.',
     concepts: named(TOPICS, topicName),
   },
   care: {

@@ -1,7 +1,8 @@
 // History as it was told: an allergy or a medicine only where one was named as such; a denial never makes one.
 
 import type { Entry } from '../../record/entry.ts';
-import { topicName } from '../../timeline/index.ts';
+import { deniesOneAllergy, topicName } from '../../timeline/index.ts';
+import { told } from '../sentences/history.ts';
 import { absent, hl7, loinc, own, quantity } from './concept.ts';
 import { observationOf, type Said, VITAL_SIGNS } from './observation.ts';
 import { entryName, fhirTime, type Scene } from './scene.ts';
@@ -24,6 +25,8 @@ function namedThing(entry: HistoryEntry): string | null {
 
 function said(entry: HistoryEntry): Said {
   const code = own('topic', entry.topic, topicName(entry.topic));
+  // A bare false would deny every allergy there is.
+  if (deniesOneAllergy(entry)) return { code, valueString: told(entry) };
   if (entry.present === false) return { code, valueBoolean: false };
   if (entry.kg !== undefined)
     return {
@@ -39,7 +42,7 @@ function said(entry: HistoryEntry): Said {
   return { code, dataAbsentReason: absent('unknown', 'No words') };
 }
 
-/** The words of a denial stand in its note and its narrative; its value is false and nothing else. */
+/** The words of a denial stand in its note and its narrative; its value is false and nothing else, but where one allergy is denied. */
 const historyObservation = (entry: HistoryEntry, scene: Scene): Observation =>
   observationOf(entry, scene, said(entry));
 

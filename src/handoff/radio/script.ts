@@ -67,7 +67,7 @@ function partsOf(input: HandoffInput, day: Day): Parts {
 
 const FURTHER = bare('Further details on request');
 /** Said in place of it where findings are among what was left out. */
-const FURTHER_FINDINGS = bare('More findings, further details on request');
+const FURTHER_FINDINGS = bare('More findings, details on request');
 /** Said where what may never be left out takes more words than a report should have. */
 const LONG = bare('Long report');
 

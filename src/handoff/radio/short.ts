@@ -47,10 +47,16 @@ export function shortWho(entries: readonly Entry[]): Told | null {
     : { words: capital([...new Set(said)].join(', ')), entries: [...ages, ...sexes] };
 }
 
+/** "Has a bad nut allergy" behind "Allergies:" is "bad nut". */
+const AROUND =
+  /^(?:(?:he|she|they|i|patient) )?(?:has|have|had|with|got)? ?(?:an? )?(.*\p{L}{3}.*) allerg(?:y|ies)$/iu;
+
 /** What each allergy is to, without the sentences after it ("I come out in a rash"). */
 function shortAllergies(entries: readonly Entry[], day: Day): Told {
   const known = ofTopic(entries, 'allergies').filter(({ present }) => present !== false);
-  const words = known.map((entry) => told(entry).split(/(?<=\p{L}{3})[.;!?]\s/u)[0] ?? '');
+  const words = known.map((entry) =>
+    (told(entry).split(/(?<=\p{L}{3})[.;!?]\s/u)[0] ?? '').replace(AROUND, '$1'),
+  );
   const whole = topicTold(entries, 'allergies', day);
   return { words: `Allergies: ${once(words).join(', ')}`, entries: whole?.entries ?? known };
 }

@@ -2,7 +2,15 @@
 
 import { type Entry, standing } from '../../record/entry.ts';
 import type { Topic } from '../../terms/index.ts';
-import { clock, type Day, inOrder, minuteOf, topicName } from '../../timeline/index.ts';
+import {
+  clock,
+  type Day,
+  deniesOneAllergy,
+  inOrder,
+  minuteOf,
+  oneAllergyDenied,
+  topicName,
+} from '../../timeline/index.ts';
 import { plain, type Sentence } from '../text.ts';
 import { tidy } from './list.ts';
 import { joined, type Told, written } from './told.ts';
@@ -38,6 +46,7 @@ const spelt = (topic: Topic, text: string): string =>
 /** What was told, without its topic: `34 years`, `penicillin`, `denies nausea`. */
 export function told(entry: HistoryEntry): string {
   const text = spelt(entry.topic, tidy(entry.text));
+  if (deniesOneAllergy(entry)) return oneAllergyDenied(text);
   if (entry.present === false) return denied(entry.topic, text);
   if (entry.years !== undefined) return `${entry.years} years`;
   return entry.kg === undefined ? text : `${entry.kg} kg`;

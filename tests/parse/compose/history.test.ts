@@ -6,6 +6,12 @@ import { read } from '../read.ts';
 describe('history', () => {
   it.each([
     ['allergic to walnuts', ['allergies: walnuts']],
+    ['he has a nasty wasp sting allergy', ['allergies: he has a nasty wasp sting allergy']],
+    ['she has a bad lychee allergy', ['allergies: a bad lychee allergy']],
+    ['goes into anaphylaxis with eggs', ['allergies: goes into anaphylaxis with eggs']],
+    ['no allergies apart from sesame', ['allergies: no allergies apart from sesame']],
+    ['not allergic to anything but sesame', ['allergies: not allergic to anything but sesame']],
+    ['no allergies, takes aspirin', ['no allergies: no allergies', 'medications: aspirin']],
     ['takes metformin', ['medications: metformin']],
     ['history of asthma', ['past-history: asthma']],
     ['last ate toast at seven', ['last-intake: toast at seven']],
@@ -42,6 +48,13 @@ describe('history', () => {
     ['no allergies or medications', ['no allergies: no allergies', 'no medications: medications']],
     ['denies medications', ['no medications: denies medications']],
     ['no past medical history', ['no past-history: no past medical history']],
+    ['no codeine allergy', ['no allergies: no codeine allergy']],
+    ['she has no walnut allergy', ['no allergies: no walnut allergy']],
+    ['no lychee or mango allergy', ['no allergies: no lychee or mango allergy']],
+    ['no allergy to iodine', ['no allergies: no allergy to iodine']],
+    ['not allergic to sesame', ['no allergies: not allergic to sesame']],
+    ['allergic to sesame? | no', ['no allergies: allergic to sesame: no']],
+    ['has she got a lychee allergy? no', ['no allergies: a lychee allergy: no']],
     ['denies chest pain and shortness of breath', ['no symptoms: shortness of breath', 'no pain chest']],
   ])('is denied where it was: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);

@@ -5,6 +5,7 @@ import { bear, isPlaced, place, state, type Talk } from '../talk.ts';
 import { isOpen } from './found-history.ts';
 import { headingOf } from './heading.ts';
 import { historyOf } from './history.ts';
+import { namedAllergy } from './named-allergy.ts';
 import { isOfBody } from './of-body.ts';
 
 /** States the history at `i`; returns the token past its words. */
@@ -12,7 +13,8 @@ export function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, ne
   const piece = pieces[i];
   if (piece === undefined) return 0;
   if (marked(piece, 'of-body') && !isOfBody(talk.tokens, pieces, i)) return piece.to;
-  const found = historyOf(talk, pieces.slice(i), negated);
+  const allergy = namedAllergy(talk, pieces, i, negated);
+  const found = allergy === null ? historyOf(talk, pieces.slice(i), negated) : [allergy];
   if (isOpen(found)) {
     bear(talk, { asked: { about: 'topic', topic: found.topic } });
     return piece.to;

@@ -38,6 +38,7 @@ export function historyOf(
   if (whole) return give(textOf(talk, from, to), to);
   const wholeOn = hasTag(island, 'whole-on');
   const end = endOfText(talk.tokens, pieces, wholeOn || LOOSE.has(topic), topic);
+  if (hasTag(island, 'denied-on')) return give(textOf(talk, from, end), end, { present: false });
   if (wholeOn)
     return give(
       textOf(talk, from, end),

@@ -5,12 +5,13 @@ import type { Clause } from '../../clauses/clause.ts';
 import type { Asked, AskedOne, SiteRef } from '../../context.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
 import { isLikely, isSmall, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
-import { spanned } from '../../span.ts';
+import { type Span, spanned } from '../../span.ts';
 import { unique } from '../../unique.ts';
 import { csmOf } from '../csm/csm.ts';
 import { endsOnSide, toEnd } from '../csm/limb-ends.ts';
 import { findingsOf } from '../findings/findings.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
+import { namedAllergy } from '../history/named-allergy.ts';
 import type { Reach } from '../negations/reach.ts';
 import { hasRole, type Item, pieceOf } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
@@ -33,7 +34,7 @@ export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Ask
     (side === null ? null : { about: 'side' as const, side }) ??
     askedBare(clause, text) ??
     askedCsm(talk, items, reach) ??
-    first(clause.pieces, (piece) => askedNoun(talk, piece)) ??
+    first(clause.pieces, (piece) => askedNoun(talk, clause, piece)) ??
     askedAgain(talk, items);
   const also = [...named.slice(1), ...(one?.about === 'findings' ? askedNouns(talk, clause) : [])];
   return one === null || also.length === 0 ? one : { ...one, also };
@@ -43,7 +44,7 @@ export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Ask
 const askedNouns = (talk: Talk, clause: Clause): readonly AskedOne[] =>
   clause.pieces.flatMap((piece) =>
     readingOf(piece, 'history.ask') === null && piece.role === 'history'
-      ? (askedNoun(talk, piece) ?? [])
+      ? (askedNoun(talk, clause, piece) ?? [])
       : [],
   );
 
@@ -69,7 +70,10 @@ function askedBy(talk: Talk, piece: Piece): AskedOne | null {
   return aspect === null || ends.length === 0 ? null : { about: 'csm', aspects: [aspect], ends };
 }
 
-const topicOf = (talk: Talk, { from, to }: Piece, topic: Topic, isItem: boolean): AskedOne => ({
+// Marks of phrases that go on with their text.
+const OPENING = ['takes', 'whole-on', 'denied-on'];
+
+const topicOf = (talk: Talk, { from, to }: Span, topic: Topic, isItem: boolean): AskedOne => ({
   about: 'topic',
   topic,
   ...(isItem ? { item: textOf(talk, from, to) } : {}),
@@ -143,12 +147,18 @@ function askedCsm(talk: Talk, items: readonly Item[], reach: Reach): AskedOne | 
     : { about: 'csm', aspects: csm.aspects, ends: csm.ends };
 }
 
-function askedNoun(talk: Talk, piece: Piece): AskedOne | null {
+function askedNoun(talk: Talk, clause: Clause, piece: Piece): AskedOne | null {
   if (piece.role === 'history' && readingOf(piece, 'history') !== null) {
     const topic = (tagIn(piece, 'history', 'topic') ?? 'events') as Topic;
     // "Asthma?" asks after one thing, "past history?" after all of it.
     const isItem = topic === 'events' || topic === 'symptoms' || !isLikely(piece, 'noun');
-    return topicOf(talk, piece, topic, isItem);
+    // "A kiwi allergy?"
+    const allergy = namedAllergy(talk, clause.pieces, clause.pieces.indexOf(piece), false);
+    if (allergy !== null) return topicOf(talk, allergy, topic, true);
+    // "Allergic to latex?" asks after that, and after no more.
+    const opens = OPENING.some((mark) => isLikely(piece, mark));
+    const to = opens ? Math.max(piece.to, spanned(clause.pieces).to) : piece.to;
+    return topicOf(talk, { from: piece.from, to }, topic, isItem);
   }
   const vital = piece.role === 'vital' ? (likelyTag(piece, 'vital') as Vital | null) : null;
   return vital === null ? null : { about: 'vital', vital };
