@@ -5,6 +5,7 @@ import type { Entry } from '../record/entry.ts';
 import { brief } from './brief.ts';
 import { minuteOf } from './clock.ts';
 import { marksOf } from './marks.ts';
+import { atOf } from './order.ts';
 import { perEntry } from './per-entry.ts';
 
 /** A look is told by what was found or done at that very place this many minutes around it; common practice, no source. */
@@ -15,8 +16,7 @@ const placeOf = (entry: Entry): string | null =>
 
 const tellsOfPlace = (entry: Entry): boolean => entry.kind === 'finding' || entry.kind === 'csm';
 
-const apart = (one: Entry, other: Entry): number =>
-  Math.abs(Date.parse(one.at) - Date.parse(other.at)) / 60_000;
+const apart = (one: Entry, other: Entry): number => Math.abs(atOf(one) - atOf(other)) / 60_000;
 
 /** Alike in words, marks and minute. */
 const key = perEntry((entry) =>
@@ -34,7 +34,7 @@ const key = perEntry((entry) =>
 function tellerOfLook(look: Entry, atPlace: readonly Entry[]): Entry {
   if ((look.doubt ?? []).length > 0) return look;
   const near = atPlace.filter((other) => other.state === look.state && apart(look, other) <= LOOK_MINUTES);
-  return near.find((other) => Date.parse(other.at) >= Date.parse(look.at)) ?? near.at(-1) ?? look;
+  return near.find((other) => atOf(other) >= atOf(look)) ?? near.at(-1) ?? look;
 }
 
 /** The first of each set of entries that are alike. */

@@ -1,7 +1,7 @@
 // A stretch in which nothing was heard is named, so that nobody takes silence for an examination without findings.
 
 import type { Entry } from '../record/entry.ts';
-import { bySpokenOrder } from './order.ts';
+import { bySpokenOrder, heardOf } from './order.ts';
 
 /** Silence longer than this is named; common practice, no source: the interval of vitals in an unstable patient. */
 export const GAP_MINUTES = 5;
@@ -20,7 +20,7 @@ export function gaps(entries: readonly Entry[], longerThan: number = GAP_MINUTES
   let before: Entry | null = null;
   for (const entry of bySpokenOrder(entries)) {
     if (before !== null) {
-      const minutes = (Date.parse(entry.heardAt) - Date.parse(before.heardAt)) / 60_000;
+      const minutes = (heardOf(entry) - heardOf(before)) / 60_000;
       if (minutes > longerThan)
         found.push({ from: before.heardAt, to: entry.heardAt, minutes: Math.floor(minutes) });
     }

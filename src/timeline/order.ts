@@ -10,8 +10,8 @@ interface Placed {
   readonly spoken: number;
 }
 
-const atOf = perEntry(({ at }) => Date.parse(at));
-const heardOf = perEntry(({ heardAt }) => Date.parse(heardAt));
+export const atOf = perEntry(({ at }) => Date.parse(at));
+export const heardOf = perEntry(({ heardAt }) => Date.parse(heardAt));
 
 /** A record is mostly said in the order in which it was so; then nothing is sorted. */
 const isSorted = (entries: readonly Entry[], when: (entry: Entry) => number): boolean =>

@@ -1,7 +1,7 @@
 // A radio report is cut where a listener can answer: no piece is longer than the stated number of words, it is cut
 // between lines wherever a line fits a piece, and each piece says for itself what in it is unconfirmed.
 
-import type { RadioLine } from './line.ts';
+import { perLine, type RadioLine } from './line.ts';
 
 /** Words in a piece, its last word counted; 40 words are 30 seconds at 80 words a minute, slow enough to write down. */
 export const CHUNK_WORDS = 40;
@@ -28,6 +28,10 @@ const wordsOf = (text: string): readonly string[] => text.split(/\s+/).filter((w
 /** How many words a text is spoken in. */
 export const countWords = (text: string): number => wordsOf(text).length;
 
+// A report is tried at many lengths, and each line is asked again for each of them.
+const wordsIn = perLine(({ words }) => countWords(words));
+const evenly = perLine((line) => ({ ...line, words: wordsOf(line.words).join(' ') }));
+
 /** The last place at or before `limit` where a comma, colon or full stop ends a word; else `limit` itself. */
 function cutAt(words: readonly string[], limit: number): number {
   for (let end = limit; end > limit / 2; end -= 1) if (/[,.:]$/.test(words[end - 1] ?? '')) return end;
@@ -36,8 +40,8 @@ function cutAt(words: readonly string[], limit: number): number {
 
 /** A line that is too long for a piece in several: its statements one by one, or else cut, with the trust of the whole. */
 function pieces(line: RadioLine, room: number): readonly RadioLine[] {
-  if (line.parts !== undefined && wordsOf(line.words).length > room)
-    return line.parts.flatMap((part) => pieces(part, room));
+  if (wordsIn(line) <= room) return [evenly(line)];
+  if (line.parts !== undefined) return line.parts.flatMap((part) => pieces(part, room));
   const cut: RadioLine[] = [];
   let left = wordsOf(line.words);
   while (left.length > room) {
@@ -66,6 +70,14 @@ const MARKS = {
   'in part': ', unconfirmed in part',
 } as const;
 
+/** How many words the lines are said in, without the word that ends the piece. */
+function spoken(lines: readonly RadioLine[], opening: string): number {
+  const whole = isUnconfirmed(lines);
+  const marked = (line: RadioLine): number =>
+    wordsIn(line) + (whole ? 0 : countWords(MARKS[line.trust].slice(1)));
+  return lines.reduce((sum, line) => sum + marked(line), whole ? countWords(opening) : 0);
+}
+
 function said(lines: readonly RadioLine[], opening: string): string {
   const whole = isUnconfirmed(lines);
   const texts = lines.map(({ words, trust }) => {
@@ -81,27 +93,37 @@ function sets(lines: readonly RadioLine[], room: number): readonly (readonly Rad
   for (const line of lines) {
     const last = found.at(-1);
     const joins = line.block !== undefined && last?.[0]?.block === line.block;
-    if (joins && last !== undefined && countWords(said([...last, line], ALL_UNCONFIRMED)) <= room)
-      last.push(line);
+    if (joins && last !== undefined && spoken([...last, line], ALL_UNCONFIRMED) <= room) last.push(line);
     else found.push([line]);
   }
   return found;
 }
 
-/** Lines in pieces of at most `most` words, each ending in "break" and the last in "over". */
-export function chunks(lines: readonly RadioLine[], most: number = CHUNK_WORDS): readonly Chunk[] {
+/** Lines in pieces, each with what opens it where none of it is confirmed. */
+function packed(
+  lines: readonly RadioLine[],
+  most: number,
+): readonly { readonly piece: RadioLine[]; readonly opening: string }[] {
   const room = most - 1;
   const cut = lines.flatMap((line) => pieces(line, most - FRAME_WORDS)).filter(({ words }) => words !== '');
   const opening = isUnconfirmed(cut) ? ALL_UNCONFIRMED : UNCONFIRMED;
-  const packed: RadioLine[][] = [];
+  const filled: RadioLine[][] = [];
   for (const set of sets(cut, room)) {
-    const last = packed.at(-1);
-    const lead = packed.length < 2 ? opening : UNCONFIRMED;
-    if (last !== undefined && countWords(said([...last, ...set], lead)) <= room) last.push(...set);
-    else packed.push([...set]);
+    const last = filled.at(-1);
+    const lead = filled.length < 2 ? opening : UNCONFIRMED;
+    if (last !== undefined && spoken([...last, ...set], lead) <= room) last.push(...set);
+    else filled.push([...set]);
   }
-  return packed.map((piece, index) => ({
-    text: `${said(piece, index === 0 ? opening : UNCONFIRMED)} ${index === packed.length - 1 ? OVER : BREAK}`,
+  return filled.map((piece, index) => ({ piece, opening: index === 0 ? opening : UNCONFIRMED }));
+}
+
+/** Lines in pieces of at most `most` words, each ending in "break" and the last in "over". */
+export const chunks = (lines: readonly RadioLine[], most: number = CHUNK_WORDS): readonly Chunk[] =>
+  packed(lines, most).map(({ piece, opening }, index, all) => ({
+    text: `${said(piece, opening)} ${index === all.length - 1 ? OVER : BREAK}`,
     entries: [...new Set(piece.flatMap(({ entries }) => entries))],
   }));
-}
+
+/** How many words these lines are in pieces, without writing them out. */
+export const wordsInChunks = (lines: readonly RadioLine[]): number =>
+  packed(lines, CHUNK_WORDS).reduce((sum, { piece, opening }) => sum + spoken(piece, opening) + 1, 0);

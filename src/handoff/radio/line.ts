@@ -43,3 +43,15 @@ export const asWritten = ({ text, entries }: Sentence): RadioLine => ({
   entries,
   trust: 'marked',
 });
+
+/** `work`, done once for each line and remembered for as long as the line is. */
+export function perLine<T extends object | number>(work: (line: RadioLine) => T): (line: RadioLine) => T {
+  const known = new WeakMap<RadioLine, T>();
+  return (line) => {
+    const before = known.get(line);
+    if (before !== undefined) return before;
+    const made = work(line);
+    known.set(line, made);
+    return made;
+  };
+}

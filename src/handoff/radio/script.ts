@@ -4,7 +4,7 @@
 import { stands } from '../../record/entry.ts';
 import { type Day, dayOf } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
-import { type Chunk, chunks, countWords } from './chunks.ts';
+import { type Chunk, chunks, wordsInChunks } from './chunks.ts';
 import { headlineOf } from './headline.ts';
 import { CLEAN_WORDS, KEEPS, type Keep, RADIO_ORDERS, type RadioOrder, wordBudget } from './keep.ts';
 import { leftOut, NOT_WHOLE } from './left-out.ts';
@@ -75,8 +75,6 @@ const isInjury = (keep: Keep): boolean => keep === 'worst' || keep === 'problem'
 
 const isNever = (keep: Keep): boolean => KEEPS.some((row) => row.keep === keep && row.never);
 
-const wordsIn = (cut: readonly Chunk[]): number => cut.reduce((sum, { text }) => sum + countWords(text), 0);
-
 /** What was found and stands: a report in which some of it is not told says that there are more findings. */
 const foundIds = (input: HandoffInput): readonly string[] =>
   input.entries
@@ -85,6 +83,23 @@ const foundIds = (input: HandoffInput): readonly string[] =>
         stands(entry) && (entry.kind === 'finding' ? entry.present : entry.kind === 'csm' && !entry.present),
     )
     .map(({ id }) => id);
+
+/** Whether some of these are told by none of the lines that are said. */
+function moreThan(found: readonly string[], items: readonly Item[]): (said: readonly RadioLine[]) => boolean {
+  const lines = items.flatMap(({ line, brief }) => (brief === undefined ? [line] : [line, brief]));
+  const tellers = new Map<string, readonly number[]>(found.map((id) => [id, []]));
+  for (const [index, { entries }] of lines.entries())
+    for (const id of entries) {
+      const before = tellers.get(id);
+      if (before !== undefined) tellers.set(id, [...before, index]);
+    }
+  // Of a long record many are told by the same lines: each such set is asked for once.
+  const sets = new Map([...tellers.values()].map((set) => [set.join(), set]));
+  return (said) => {
+    const told = new Set(said);
+    return [...sets.values()].some((set) => !set.some((index) => told.has(lines[index] as RadioLine)));
+  };
+}
 
 export interface Script {
   readonly chunks: readonly Chunk[];
@@ -103,25 +118,26 @@ export function scriptOf(input: HandoffInput, order: RadioOrder = 'atmist'): Scr
   const { opening, items, closing } = partsOf(input, dayOf(input.startedAt));
   const places: readonly Keep[] = RADIO_ORDERS[order];
   const budget = wordBudget(input);
-  const found = foundIds(input);
+  const isMore = moreThan(foundIds(input), items);
   const assemble = (kept: Kept, long: boolean): readonly RadioLine[] => {
     const named = items.some((one) => one.keep === 'gaps' && kept.has(one));
     const body = items
       .filter((one) => kept.has(one) && !(named && one.keep === 'not-examined'))
       .sort((a, b) => places.indexOf(a.keep) - places.indexOf(b.keep))
       .flatMap((one) => kept.get(one) ?? []);
-    const told = new Set(body.flatMap(({ entries }) => entries));
-    const more = found.some((id) => !told.has(id));
-    return [...(long ? [LONG] : []), ...opening, ...body, more ? FURTHER_FINDINGS : FURTHER, ...closing];
+    return [
+      ...(long ? [LONG] : []),
+      ...opening,
+      ...body,
+      isMore(body) ? FURTHER_FINDINGS : FURTHER,
+      ...closing,
+    ];
   };
   const must = new Map(items.filter(({ keep }) => isNever(keep)).map((one) => [one, one.brief ?? one.line]));
-  const over = wordsIn(chunks(assemble(must, false))) > budget;
-  const kept = over
-    ? must
-    : filled(items, must, (trial) => wordsIn(chunks(assemble(trial, false))) <= budget);
+  const over = wordsInChunks(assemble(must, false)) > budget;
+  const kept = over ? must : filled(items, must, (trial) => wordsInChunks(assemble(trial, false)) <= budget);
   const lines = assemble(kept, over);
-  const cut = chunks(lines);
-  return { chunks: cut, said: lines, words: wordsIn(cut), budget };
+  return { chunks: chunks(lines), said: lines, words: wordsInChunks(lines), budget };
 }
 
 /**

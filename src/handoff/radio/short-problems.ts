@@ -3,11 +3,11 @@
 import { graveness } from '../../clinical/index.ts';
 import { type Entry, standing } from '../../record/entry.ts';
 import { type Finding, holdersOf, isPaired } from '../../terms/index.ts';
-import { clock, type Day, inOrder } from '../../timeline/index.ts';
+import { clock, type Day, inOrder, perMembers } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { rankOf } from '../problem-order.ts';
 import { csmTold } from '../sentences/csm.ts';
-import { type Fact, type FindingEntry, factsOf, isContrary } from '../sentences/fact.ts';
+import { type Fact, type FindingEntry, factsOf } from '../sentences/fact.ts';
 import { sharedPart } from '../sentences/finding.ts';
 import { homeTail, isAtHome } from '../sentences/home.ts';
 import { and, capital, once } from '../sentences/list.ts';
@@ -68,14 +68,9 @@ function notOutdone(facts: readonly Fact[]): Fact[] {
   });
 }
 
-const againstOf = ({ latest }: Fact, denied: readonly FindingEntry[]): FindingEntry | undefined =>
-  denied.findLast((entry) => isContrary(latest, entry));
-
 /** The fact, with when it was denied where it was. */
-function phrase(fact: Fact, shared: boolean, denied: readonly FindingEntry[], day: Day): string {
-  const { latest } = fact;
+function phrase({ latest, against }: Fact, shared: boolean, day: Day): string {
   const words = `${shared ? '' : partOf(latest)}${findingPhrase(latest)}`;
-  const against = againstOf(fact, denied);
   return against === undefined
     ? words
     : `${words} at ${clock(latest.at, day)} but denied at ${clock(against.at, day)}`;
@@ -92,12 +87,7 @@ interface Problem {
   readonly slots: 'inside' | readonly string[];
 }
 
-function problemOf(
-  facts: readonly [Fact, ...Fact[]],
-  most: number,
-  denied: readonly FindingEntry[],
-  day: Day,
-): Problem {
+function problemOf(facts: readonly [Fact, ...Fact[]], most: number, day: Day): Problem {
   const [{ latest }] = facts;
   const worst = notOutdone(facts)
     .sort((one, other) => graveness(one.latest) - graveness(other.latest))
@@ -108,7 +98,7 @@ function problemOf(
   const said = worst.map((fact) => {
     const own = unspokenOfFact(fact.entries);
     const mark = slots.size > 1 && own.length > 0 ? ` (${own.join('; ')})` : '';
-    return `${phrase(fact, part !== undefined && !isAtHome(latest), denied, day)}${mark}`;
+    return `${phrase(fact, part !== undefined && !isAtHome(latest), day)}${mark}`;
   });
   const { site, side, level } = latest;
   return {
@@ -123,11 +113,22 @@ function problemOf(
     entries: [
       ...worst.flatMap(({ entries }) => entries),
       ...within.flatMap(({ entries }) => entries),
-      ...worst.flatMap((fact) => againstOf(fact, denied) ?? []),
+      ...worst.flatMap(({ against }) => against ?? []),
     ],
     state: latest.state,
     slots: slots.size > 1 ? 'inside' : unspokenOfFact(worst[0]?.entries ?? []),
   };
+}
+
+/** What is told of a place, by how many findings and on which day; as long as its facts are the same it is not told anew. */
+const tellings = perMembers<Fact, Map<string, Problem>>(() => new Map());
+
+function toldOnce(facts: readonly [Fact, ...Fact[]], most: number, day: Day): Problem {
+  const known = tellings(facts);
+  const key = `${most} ${day}`;
+  const problem = known.get(key) ?? problemOf(facts, most, day);
+  known.set(key, problem);
+  return problem;
 }
 
 const short = (place: Place): string => placeName(place).replace(' of the abdomen', '');
@@ -205,14 +206,13 @@ function placesTold(input: HandoffInput, day: Day): (most: number) => readonly T
   const rank = rankOf(input);
   const findings = standing(inOrder(input.entries), 'finding');
   const facts = factsOf(findings).filter(({ latest }) => latest.present);
-  const denied = findings.filter(({ present }) => !present);
   const places = grouped(facts);
   const limbs = csmTold(input.entries, day, false);
   const own = (input.problems ?? [])
     .filter(({ by, struck }) => by === 'responder' && !struck)
     .map(({ text }): Told => ({ words: capital(text), entries: [] }));
   return (most) => {
-    const told = toldOf(places.map((place) => problemOf(place, most, denied, day)));
+    const told = toldOf(places.map((place) => toldOnce(place, most, day)));
     const ranked = [...told, ...limbs].map((one) => ({
       one,
       place: isSaidWithSide(one.entries, findings) ? Number.POSITIVE_INFINITY : rank(one.entries),

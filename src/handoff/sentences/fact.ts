@@ -2,7 +2,7 @@
 // or otherwise, keeps its own time.
 
 import type { Entry } from '../../record/entry.ts';
-import { isSameMinute, minuteOf } from '../../timeline/index.ts';
+import { isSameMinute, minuteOf, perMembers } from '../../timeline/index.ts';
 import { findingPhrase, isBare } from './phrase.ts';
 
 export type FindingEntry = Extract<Entry, { kind: 'finding' }>;
@@ -13,6 +13,8 @@ export interface Fact {
   readonly latest: FindingEntry;
   /** whether its time must be told: not at all, as it is, or as the last of several */
   readonly when: 'never' | 'at' | 'last at';
+  /** the last that says the opposite of the latest, if any does */
+  readonly against?: FindingEntry;
 }
 
 /** True where two statements speak of one finding at one place, whatever else they say of it. */
@@ -56,31 +58,11 @@ function whenOf(entries: Fact['entries'], all: readonly FindingEntry[]): Fact['w
   return otherwise || entries.some(isTimed) ? 'at' : 'never';
 }
 
-interface Heap {
-  readonly all: FindingEntry[];
-  /** those that say more than the finding */
-  readonly fuller: FindingEntry[];
-}
-
-/** The findings by site and finding: none of one heap says anything of another, and a long exam has many. */
-function heapsOf(findings: readonly FindingEntry[]): (entry: FindingEntry) => Heap {
-  const heaps = new Map<string, Heap>();
-  const keyOf = ({ site, finding }: FindingEntry): string => `${site} ${finding}`;
-  for (const entry of findings) {
-    const heap = heaps.get(keyOf(entry)) ?? { all: [], fuller: [] };
-    heaps.set(keyOf(entry), heap);
-    heap.all.push(entry);
-    if (!isBare(entry)) heap.fuller.push(entry);
-  }
-  return (entry) => heaps.get(keyOf(entry)) ?? { all: [], fuller: [] };
-}
-
-/** The facts that the findings state, in the order each was first said. `findings` stand in the order of time. */
-export function factsOf(findings: readonly FindingEntry[]): readonly Fact[] {
+/** The facts of findings that are one finding at one site: none of others says anything of them. */
+const factsOfHeap = perMembers<FindingEntry, readonly Fact[]>((all) => {
   const facts = new Map<string, [FindingEntry, ...FindingEntry[]]>();
-  const heapOf = heapsOf(findings);
-  for (const entry of findings) {
-    const { all, fuller } = heapOf(entry);
+  const fuller = all.filter((entry) => !isBare(entry));
+  for (const entry of all) {
     const teller = (isBare(entry) ? fuller.find((other) => isToldIn(entry, other)) : undefined) ?? entry;
     const denied = all.some((other) => isContrary(other, teller));
     const { site, side, part, level, present, state } = teller;
@@ -92,9 +74,28 @@ export function factsOf(findings: readonly FindingEntry[]): readonly Fact[] {
     if (fact === undefined) facts.set(key, [entry]);
     else fact.push(entry);
   }
-  return [...facts.values()].map((entries) => {
+  return [...facts.values()].map((entries): Fact => {
     // The fullest words are told, of the latest time.
     const latest = entries.findLast((entry) => !isBare(entry)) ?? entries.at(-1) ?? entries[0];
-    return { entries, latest, when: whenOf(entries, heapOf(latest).all) };
+    const against = all.findLast((entry) => isContrary(latest, entry));
+    return {
+      entries,
+      latest,
+      when: whenOf(entries, all),
+      ...(against === undefined ? {} : { against }),
+    };
   });
+});
+
+/** The facts that the findings state, in the order each was first said. `findings` stand in the order of time. */
+export function factsOf(findings: readonly FindingEntry[]): readonly Fact[] {
+  const heaps = new Map<string, [FindingEntry, ...FindingEntry[]]>();
+  for (const entry of findings) {
+    const key = `${entry.site} ${entry.finding}`;
+    const heap = heaps.get(key);
+    if (heap === undefined) heaps.set(key, [entry]);
+    else heap.push(entry);
+  }
+  const byFirst = new Map([...heaps.values()].flatMap(factsOfHeap).map((fact) => [fact.entries[0], fact]));
+  return findings.flatMap((entry) => byFirst.get(entry) ?? []);
 }

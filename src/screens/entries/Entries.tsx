@@ -3,14 +3,16 @@
 import { sendTo } from '../frame/send-to.ts';
 import { useTools } from '../frame/tools.ts';
 import { useHeldEntries } from '../steady/hold.ts';
+import { useRows } from '../steady/rows.ts';
 import { SteadyList } from '../steady/SteadyList.tsx';
-import { groupEntries } from './by-region.ts';
+import { type EntryGroup, groupEntries } from './by-region.ts';
 import { Group } from './Group.tsx';
 import { Questions } from './Questions.tsx';
 
 export function Entries() {
   const { derived, hold } = useTools();
   const groups = groupEntries(useHeldEntries(derived.entries.value, hold.value));
+  const section = useRows((group: EntryGroup) => <Group key={group.id} group={group} />);
   if (groups.length === 0)
     return <p class="empty">No entries yet. What you say appears here, region by region.</p>;
   const open = groups.reduce((sum, group) => sum + group.open, 0);
@@ -29,9 +31,7 @@ export function Entries() {
       </nav>
       <SteadyList>
         <Questions />
-        {groups.map((group) => (
-          <Group key={group.id} group={group} />
-        ))}
+        {groups.map(section)}
       </SteadyList>
     </>
   );

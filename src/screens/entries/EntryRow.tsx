@@ -45,7 +45,7 @@ export function EntryRow({ entry }: { readonly entry: Entry }) {
             <Marks entry={entry} day={day} />
           </div>
         )}
-        <HearAgain utterance={derived.saidIn.value.get(entry.id) ?? null} what={text} />
+        <HearAgain utterance={derived.saidIn(entry.id)} what={text} />
         {entry.state === 'heard' && (
           <button
             type="button"

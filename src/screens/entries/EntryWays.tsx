@@ -14,7 +14,8 @@ const STATE_WORDS = {
 /** The entries of these ids, in the order spoken; nothing where there is none. */
 export function EntryWays({ ids }: { readonly ids: readonly string[] }) {
   const { derived, changing } = useTools();
-  const entries = derived.entries.value.filter(({ id }) => ids.includes(id));
+  const meant = new Set(ids);
+  const entries = derived.entries.value.filter(({ id }) => meant.has(id));
   if (entries.length === 0) return null;
   return (
     <ul class="plain-list entry-ways">

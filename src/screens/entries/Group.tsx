@@ -1,8 +1,8 @@
 // The entries of one region; of a very long exam the latest are shown first and the earlier ones wait for a press.
 
-import type { VNode } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Entry } from '../../record/index.ts';
+import { useRows } from '../steady/rows.ts';
 import type { EntryGroup } from './by-region.ts';
 import { EntryRow } from './EntryRow.tsx';
 import { TogetherWay } from './Together.tsx';
@@ -14,7 +14,7 @@ export function Group({ group }: { readonly group: EntryGroup }) {
   const { title, standing, fallen, together } = group;
   const [wanted, setWanted] = useState(ROWS);
   const [looking, setLooking] = useState(false);
-  const row = useRows();
+  const row = useRows((entry: Entry) => <EntryRow key={entry.id} entry={entry} />);
   const hidden = Math.max(0, standing.length - wanted);
   return (
     <section class="group" aria-labelledby={`group-${group.id}`}>
@@ -36,16 +36,4 @@ export function Group({ group }: { readonly group: EntryGroup }) {
       )}
     </section>
   );
-}
-
-/** Gives each entry its row; an entry that is still the same one keeps its row, which is then not worked out anew. */
-function useRows(): (entry: Entry) => VNode {
-  const rows = useRef(new WeakMap<Entry, VNode>()).current;
-  return (entry) => {
-    const known = rows.get(entry);
-    if (known !== undefined) return known;
-    const made = <EntryRow key={entry.id} entry={entry} />;
-    rows.set(entry, made);
-    return made;
-  };
 }

@@ -31,7 +31,8 @@ export function Questions() {
 
 function Question({ of }: { readonly of: Conflict }) {
   const { derived, settled } = useTools();
-  const entries = derived.entries.value.filter(({ id }) => of.evidence.includes(id));
+  const meant = new Set(of.evidence);
+  const entries = derived.entries.value.filter(({ id }) => meant.has(id));
   const words = entries.length > 1 ? 'All of it holds' : 'It holds';
   return (
     <>

@@ -2,6 +2,7 @@
 
 import { type Entry, stands } from '../../record/index.ts';
 import { REGIONS, regionOf } from '../../terms/index.ts';
+import { perMembers } from '../../timeline/index.ts';
 import { mayGoTogether } from './one-by-one.ts';
 
 export interface EntryGroup {
@@ -47,29 +48,38 @@ export function groupOf(entry: Entry): string {
 
 const states = ({ kind }: Entry): boolean => kind !== 'visit';
 
+const TITLES: ReadonlyMap<string, string> = new Map([
+  ...REGIONS.map((region) => [region, capital(region)] as const),
+  ...OTHERS,
+]);
+
+/** The group of these entries, which are of one: the same object for as long as they are the same entries. */
+const groupOfAll = perMembers<Entry, EntryGroup>((mine) => {
+  const id = groupOf(mine[0]);
+  const alive = mine.filter(stands);
+  // A visit states nothing of the patient: it comes after what does.
+  const standing = [...alive.filter(states), ...alive.filter((entry) => !states(entry))];
+  return {
+    id,
+    title: TITLES.get(id) ?? id,
+    standing,
+    fallen: mine.filter((entry) => !stands(entry)),
+    open: standing.filter(({ state }) => state === 'heard').length,
+    together: standing.filter(mayGoTogether),
+  };
+});
+
 /** The groups that have an entry. */
 export function groupEntries(entries: readonly Entry[]): readonly EntryGroup[] {
-  const all = [...REGIONS.map((region) => [region, capital(region)] as const), ...OTHERS];
-  const heaps = new Map<string, Entry[]>();
+  const heaps = new Map<string, [Entry, ...Entry[]]>();
   for (const entry of entries) {
-    const heap = heaps.get(groupOf(entry));
-    if (heap === undefined) heaps.set(groupOf(entry), [entry]);
+    const id = groupOf(entry);
+    const heap = heaps.get(id);
+    if (heap === undefined) heaps.set(id, [entry]);
     else heap.push(entry);
   }
-  return all
-    .map(([id, title]): EntryGroup => {
-      const mine = heaps.get(id) ?? [];
-      const alive = mine.filter(stands);
-      // A visit states nothing of the patient: it comes after what does.
-      const standing = [...alive.filter(states), ...alive.filter((entry) => !states(entry))];
-      return {
-        id,
-        title,
-        standing,
-        fallen: mine.filter((entry) => !stands(entry)),
-        open: standing.filter(({ state }) => state === 'heard').length,
-        together: standing.filter(mayGoTogether),
-      };
-    })
-    .filter(({ standing, fallen }) => standing.length + fallen.length > 0);
+  return [...TITLES.keys()].flatMap((id) => {
+    const heap = heaps.get(id);
+    return heap === undefined ? [] : [groupOfAll(heap)];
+  });
 }

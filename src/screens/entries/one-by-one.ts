@@ -2,6 +2,7 @@
 
 import type { Entry } from '../../record/index.ts';
 import { isPaired, type Topic } from '../../terms/index.ts';
+import { perEntry } from '../../timeline/index.ts';
 
 /** Topics in which a slip harms: each is confirmed on its own. */
 const ALONE: readonly Topic[] = ['allergies', 'medications', 'age', 'weight', 'last-intake', 'time', 'name'];
@@ -29,8 +30,7 @@ export function aloneBecause(entry: Entry): string | null {
 }
 
 /** True where the entry waits to be confirmed and may be confirmed together with others. */
-export const mayGoTogether = (entry: Entry): boolean =>
-  entry.state === 'heard' && aloneBecause(entry) === null;
+export const mayGoTogether = perEntry((entry) => entry.state === 'heard' && aloneBecause(entry) === null);
 
 function hasNumber(entry: Entry): boolean {
   switch (entry.kind) {

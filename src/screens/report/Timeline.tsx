@@ -6,6 +6,7 @@ import { clock, type Day, dayOf, timelineLines } from '../../timeline/index.ts';
 import { EntryFold } from '../entries/EntryFold.tsx';
 import { useTools } from '../frame/tools.ts';
 import { useAfterPaint } from '../later/after-paint.ts';
+import { useRows } from '../steady/rows.ts';
 
 type Line = ReturnType<typeof timelineLines>[number];
 
@@ -23,6 +24,9 @@ export function Timeline() {
       unheard: desk.record.value?.exam.state.unheard ?? [],
     }),
   );
+  const row = useRows((line: Line) => (
+    <LineRow key={line.entries.join() + line.at + line.state} line={line} day={dayOf(startedAt)} />
+  ));
   const hidden = Math.max(0, lines.length - wanted);
   return (
     <section class="timeline" aria-labelledby="timeline-title">
@@ -34,11 +38,7 @@ export function Timeline() {
           Show {Math.min(LINES, hidden)} of {hidden} earlier lines
         </button>
       )}
-      <ol class="plain-list">
-        {lines.slice(hidden).map((line) => (
-          <LineRow key={line.entries.join() + line.at + line.state} line={line} day={dayOf(startedAt)} />
-        ))}
-      </ol>
+      <ol class="plain-list">{lines.slice(hidden).map(row)}</ol>
     </section>
   );
 }

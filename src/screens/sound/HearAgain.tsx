@@ -10,9 +10,9 @@ interface Props {
 }
 
 export function HearAgain({ utterance, what }: Props) {
-  const { desk, heardSounds, playback, speaker } = useTools();
-  const record = desk.record.value?.facts.id;
-  if (utterance === null || record === undefined || !heardSounds.there.value.has(utterance)) return null;
+  const { desk, derived, heardSounds, playback, speaker } = useTools();
+  const record = derived.recordId.value;
+  if (utterance === null || record === null || !heardSounds.there.value.has(utterance)) return null;
   const now = playback.playing.value === utterance;
   const press = async () => {
     if (now) return playback.stop();

@@ -14,11 +14,17 @@ const nameOf = (button: Element): string =>
 /** Where the buttons stand on the content that scrolls, so that scrolling is no move. */
 function spotsIn(box: Element, scrolled: number): Spots {
   const spots = new Map<string, Spot>();
-  for (const button of box.querySelectorAll('button')) {
-    const { left, top, right, bottom } = button.getBoundingClientRect();
-    if (bottom > 0 && top < window.innerHeight && !isOnSheet(button))
-      spots.set(nameOf(button), { left, right, top: top + scrolled, bottom: bottom + scrolled });
-  }
+  const look = (part: Element): void => {
+    for (const one of part.children) {
+      const { left, top, right, bottom } = one.getBoundingClientRect();
+      // What is out of sight is passed over with all that is in it: a long list has hundreds of buttons.
+      if (bottom <= 0 || top >= window.innerHeight || one instanceof HTMLDialogElement) continue;
+      if (one instanceof HTMLButtonElement)
+        spots.set(nameOf(one), { left, right, top: top + scrolled, bottom: bottom + scrolled });
+      else look(one);
+    }
+  };
+  look(box);
   return spots;
 }
 
