@@ -41,6 +41,7 @@ export interface CorrectionTarget {
   readonly site?: Site;
   readonly side?: Side;
   readonly finding?: Finding;
+  readonly level?: Level;
   readonly vital?: Vital;
   readonly care?: Care;
   readonly topic?: Topic;

@@ -28,7 +28,11 @@ export function restated(
   const earlier = state.entries.filter(
     (entry) => stands(entry) && entry.kind === statement.kind && fits(entry, target),
   );
-  for (const test of [sameThing(statement, true), sameThing(statement, false)]) {
+  const tests = [sameLevel(statement), sameThing(statement, true), sameThing(statement, false)];
+  // Where a correction names the place that it was not, what was said there is meant.
+  if (target.site !== undefined && 'site' in statement && statement.site !== target.site)
+    tests.push(elsewhere(statement));
+  for (const test of tests) {
     const found = earlier.filter(test).toReversed();
     if (found.length > 0) return { entries: found.slice(0, covers(statement, found)), guessed: false };
   }
@@ -44,6 +48,20 @@ function covers(statement: Statement, found: readonly Entry[]): number {
   const sides = [first, second].map((entry) => (entry !== undefined && 'side' in entry ? entry.side : null));
   return sides.includes('left') && sides.includes('right') ? 2 : 1;
 }
+
+/** The same thing of the very vertebra or rib; of no other one, where one is said. */
+const sameLevel =
+  (now: Statement): Test =>
+  (entry) =>
+    now.kind === 'finding' &&
+    entry.kind === 'finding' &&
+    now.level === entry.level &&
+    sameThing(now, true)(entry);
+
+const elsewhere =
+  (now: Statement): Test =>
+  (entry) =>
+    now.kind === 'finding' && entry.kind === 'finding' && now.finding === entry.finding;
 
 /** The same thing of the same place; of the same side too where `exact` asks for it. */
 function sameThing(now: Statement, exact: boolean): Test {

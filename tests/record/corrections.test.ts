@@ -7,6 +7,27 @@ import { finding, hearAll, note, pulse, type Script, visit } from './fake-reader
 const entriesOf = (script: Script): readonly Entry[] => hearAll(script).state.entries;
 const standingOf = (script: Script): readonly Entry[] => entriesOf(script).filter(stands);
 
+describe('a statement of one vertebra said anew', () => {
+  const level = (at: 'C4' | 'C5' | 'C6') =>
+    finding({ site: 'cervical-spine', side: null, finding: 'tenderness', level: at });
+  it('takes the place of the one that it was not, and leaves the other', () => {
+    const standing = standingOf({
+      first: [level('C4'), level('C5')],
+      'five and six, not four': [
+        {
+          target: { kind: 'finding', level: 'C5' },
+          change: { change: 'statement', statement: level('C5').statement },
+        },
+        {
+          target: { kind: 'finding', level: 'C4' },
+          change: { change: 'statement', statement: level('C6').statement },
+        },
+      ],
+    });
+    expect(standing.map((entry) => entry.kind === 'finding' && entry.level)).toEqual(['C5', 'C6']);
+  });
+});
+
 describe('a strike', () => {
   it('takes back all that was said as one, and nothing said before it', () => {
     const entries = entriesOf({

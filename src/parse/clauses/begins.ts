@@ -104,7 +104,8 @@ function isAskedWhile({ piece, pieces, i, tokens, draft }: Place): boolean {
 }
 
 function takenBack({ pieces, i, tokens, full }: Place): Turn | null {
-  return full && takesBack(pieces, i, tokens) ? begin('correction') : null;
+  const { word } = tokens[pieces[i]?.from ?? 0] ?? { word: '' };
+  return (full || word === 'not') && takesBack(pieces, i, tokens) ? begin('correction') : null;
 }
 
 function reading({ piece, asked }: Place): Turn | null {

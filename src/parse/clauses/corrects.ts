@@ -29,15 +29,27 @@ function isToldAgain(pieces: readonly Piece[], i: number): boolean {
 
 /**
  * "Swelling left ankle no the right": a "no" with nothing after it but a side. "Sats eighty nine, no, ninety eight": one
- * between pauses with nothing after it but another number for the sign before it.
+ * between pauses with nothing after it but another number for the sign before it. "Not left, right": a side and then the other.
  */
 export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [piece, next, after] = [pieces[i], pieces[i + 1], pieces[i + 2]];
-  if (piece === undefined || next === undefined || !marked(piece, 'plain')) return false;
+  if (piece === undefined || next === undefined) return false;
+  if (isNot(piece, tokens))
+    return next.role === 'side' && isPaused(tokens, next) && isLastSide(pieces, i + 2, tokens);
+  if (!marked(piece, 'plain')) return false;
   if (next.role === 'figure' || (next.role === 'vital' && marked(next, 'bare')))
     return endsInNumber(pieces[i - 1]) && pauseBefore(tokens, piece) !== '' && isAlone(next, after, tokens);
   return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
 }
+
+const isNot = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
+  to - from === 1 && tokens[from]?.word === 'not';
+
+// Nothing but a side, to the end of what is said.
+const isLastSide = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
+  const [side, after] = [pieces[i], pieces[i + 1]];
+  return side?.role === 'side' && (after === undefined || isPaused(tokens, side));
+};
 
 const endsInNumber = (sign: Piece | undefined): boolean =>
   sign?.role === 'vital' && sign.islands[0]?.slots.at(-1)?.to === sign.to;

@@ -1,8 +1,8 @@
 // Cuts an utterance into clauses at its full stops, its dashes, and wherever a piece begins something meant another way.
 
-import type { Piece } from '../pieces/piece.ts';
+import { marked, type Piece } from '../pieces/piece.ts';
 import { pauseAfter, pauseBefore } from '../span.ts';
-import type { Token } from '../token.ts';
+import type { Pause, Token } from '../token.ts';
 import { moodAt } from './begins.ts';
 import type { Clause } from './clause.ts';
 import { colour } from './colour.ts';
@@ -37,7 +37,9 @@ export function clausesOf(
   };
   pieces.forEach((piece, i) => {
     const pause = i === 0 ? '' : pauseBefore(tokens, piece);
-    if (pause === 'end' || pause === 'ask') {
+    if (leadsOn(draft, pause)) {
+      // "Correction: T five": what it corrects follows its colon.
+    } else if (pause === 'end' || pause === 'ask') {
       sentence++;
       close();
     } else if (pause === 'dash' && !isOpenEnded(draft)) close();
@@ -56,6 +58,12 @@ export function clausesOf(
   close();
   return clauses;
 }
+
+/** True for the words of a correction alone, before a dash, or before a full stop where they can be nothing else. */
+const leadsOn = ({ mood, pieces }: Draft, pause: Pause): boolean =>
+  mood === 'correction' &&
+  pieces.every(({ role }) => role === 'correction') &&
+  (pause === 'dash' || (pause === 'end' && pieces.every((piece) => marked(piece, 'correct', 'firm'))));
 
 // What is marked, what names a problem and what is said after a turn to another patient is meant as it stands, to the end of
 // its sentence.

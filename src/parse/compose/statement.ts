@@ -6,6 +6,7 @@ import { marked } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
 import { lateTime } from './corrections/late-time.ts';
+import { movesWhatWasSaid } from './corrections/not-that.ts';
 import { calledFine } from './exam/called-fine.ts';
 import { answerFreely } from './history/free-answer.ts';
 import { isLight } from './light.ts';
@@ -37,6 +38,12 @@ export function readStatement(talk: Talk, clause: Clause): void {
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
   if (asked === null && turnSide(talk, clause)) return;
   if (asked === null && tellsSide(talk, clause) !== null && correct(talk, clause, stateAll)) return;
+  if (
+    asked === null &&
+    movesWhatWasSaid(talk, withoutNo(talk, clause.pieces)) &&
+    correct(talk, clause, stateAll)
+  )
+    return;
   if (calledFine(talk, clause)) return;
   const before = talk.frames.length;
   stateAll(talk, clause.pieces);
@@ -46,6 +53,12 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (stated) bear(talk, { asked: null });
   else if (asked?.about === 'csm' && talk.frames.length === before) keepFree(talk, clause);
 }
+
+// "No, the bruise is on the thigh, not the shin": the first "no" stands by itself.
+const withoutNo = ({ tokens }: Talk, pieces: readonly Piece[]): readonly Piece[] => {
+  const [first, ...rest] = pieces;
+  return first !== undefined && marked(first, 'plain') && isPaused(tokens, first) ? rest : pieces;
+};
 
 // "Which toe am I touching?" "The big one.", "Can you move them?" "Barely.": no yes and no no, so it is kept beside its question.
 function keepFree(talk: Talk, { pieces }: Clause): void {

@@ -50,10 +50,20 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
       const across = isAcross(tokens, at, best.to);
       // "Bent back" is one phrase, and "bent, back is fine" is not.
       if (across && hasTag(best, 'unbroken')) continue;
+      if (hasTag(best, 'place') && leadsToPlace(tokens, best.to)) continue;
       reach(best.to, score + worth(best) - (across ? ACROSS : 0), group);
     }
   }
   return trace(by);
+}
+
+const OF_PLACE =
+  /^(the|his|her|their|its|my|your|this|that|left|right|both|either|each|top|one|other|front|back|inside|outside|inner|outer)$/;
+
+// "The bruise is on the left shin" tells of no drug.
+function leadsToPlace(tokens: readonly Token[], to: number): boolean {
+  const next = tokens[to];
+  return next === undefined || tokens[to - 1]?.pause !== '' || OF_PLACE.test(next.word);
 }
 
 function isAcross(tokens: readonly Token[], from: number, to: number): boolean {

@@ -39,6 +39,31 @@ describe('a correction', () => {
     ],
     ['cut on the left shin scratch that right shin', ['site site=lower-leg side=right ← last']],
     ['bruise right ribs | scratch that, it was on the left', ['side side=left ← last']],
+    ['pulse eighty two | correction: seventy eight', ['number value=78 ← last']],
+    ['left hip bruised | correction. Right hip.', ['site site=hip side=right ← last']],
+    ['bruise right ribs | not right, left', ['side side=left ← side=right']],
+    [
+      'bruise right forearm | correction, right elbow, not right forearm',
+      ['site site=elbow side=right ← kind=finding site=forearm side=right'],
+    ],
+    [
+      'swelling left ankle | no, the swelling is on the knee, not the ankle',
+      ['statement swelling left knee ← kind=finding finding=swelling site=ankle'],
+    ],
+    [
+      'tender at T six and T seven | correction: tenderness was T seven and T eight, not T six',
+      [
+        'statement tenderness thoracic-spine level=T7 ← kind=finding finding=tenderness site=thoracic-spine level=T7',
+        'statement tenderness thoracic-spine level=T8 ← kind=finding finding=tenderness site=thoracic-spine level=T6',
+      ],
+    ],
+    [
+      'tender at L two and L three | make that L three and L four',
+      [
+        'statement tenderness lumbar-spine level=L3 ← kind=finding finding=tenderness site=lumbar-spine level=L3',
+        'statement tenderness lumbar-spine level=L4 ← kind=finding finding=tenderness site=lumbar-spine level=L2',
+      ],
+    ],
     [
       'left wrist bruised | correction, not bruised',
       ['statement no contusion left wrist ← kind=finding finding=contusion'],
@@ -61,6 +86,7 @@ describe('a correction', () => {
     'left ankle swollen | no',
     'left ankle swollen | actually there was deformity',
     "right ribs bruised | does your left arm hurt | no it's the right",
+    'bruise on the left thigh, not left shin',
     'correction',
   ])('is none where nothing follows that could be put in the place of anything: %s', (talk) => {
     expect(corrections(talk)).toEqual([]);

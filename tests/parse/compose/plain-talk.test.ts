@@ -14,6 +14,15 @@ describe('a right that is no side', () => {
   ]);
 });
 
+describe('a finding that is on a place', () => {
+  checkStatements([
+    ['right elbow fine | the graze is on the left hip', ['no abnormality right elbow', 'abrasion left hip']],
+    ['swelling is on both ankles', ['swelling both ankle']],
+    ['no, the cut is on the forehead', ['laceration forehead']],
+    ['she is on apixaban', ['medications: she is on apixaban']],
+  ]);
+});
+
 describe('each side with what is said of it', () => {
   checkStatements([
     [

@@ -10,6 +10,8 @@ import { sideIn } from '../sites/side-in.ts';
 import type { Talk } from '../talk.ts';
 import { vitalFromFigure } from '../vitals/vital.ts';
 import { type StateAll, wouldSay } from './dry-run.ts';
+import { levelsAnew } from './levels-anew.ts';
+import { notThat } from './not-that.ts';
 import { findingIn, presenceIn } from './said-anew.ts';
 import { renamedBy, sameTarget, targetOf } from './target.ts';
 
@@ -17,7 +19,7 @@ export interface Changed {
   readonly change: Change;
   readonly target: CorrectionTarget;
   /** the statement that the correction's own words make */
-  readonly basis?: StatementFrame;
+  readonly basis?: Pick<StatementFrame, 'statement' | 'known' | 'doubt' | 'at'>;
   /** milliseconds since the epoch, where the time is what is corrected */
   readonly at?: number;
 }
@@ -25,7 +27,19 @@ export interface Changed {
 /** The changes of one way, or null where the words do not go that way. */
 type Way = (talk: Talk, pieces: readonly Piece[], stateAll: StateAll) => readonly Changed[] | null;
 
-const WAYS: readonly Way[] = [turned, wholly, time, site, side, finding, attributes, presence, number];
+const WAYS: readonly Way[] = [
+  turned,
+  notThat,
+  levelsAnew,
+  wholly,
+  time,
+  site,
+  side,
+  finding,
+  attributes,
+  presence,
+  number,
+];
 
 /** The changes that these pieces make; null where nothing in them can stand in the place of anything. */
 export function changesOf(

@@ -5,7 +5,16 @@ import type { NegationKind, NegationMark } from '../../negation.ts';
 import { isLikely, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, isAdjective, isSmallItem, phraseOf, phrasesIn, wordsOf } from '../sites/item.ts';
+import {
+  hasRole,
+  type Item,
+  isAdjective,
+  isSmallItem,
+  phraseOf,
+  phrasesIn,
+  pieceOf,
+  wordsOf,
+} from '../sites/item.ts';
 import { deniedBehind } from './denied-behind.ts';
 import { closesList, joinedByOr } from './list-end.ts';
 import { isNothingSuch } from './nothing.ts';
@@ -57,6 +66,7 @@ function marksAt(
   if (piece.role === 'history' && marked(piece, 'denied'))
     return [{ mark: { start: piece.from, end: piece.to, kind: 'before' }, nouns: true }];
   if (piece.role === 'history' || piece.role === 'csm') return [];
+  if (takesUpAnew(items, tokens, i)) return [];
   const island = readingOf(piece, 'negation');
   if (island === null) return unmarkedAt(items, tokens, piece, i);
   const kind = tagIn(piece, 'negation', 'negation') as NegationKind | null;
@@ -121,6 +131,16 @@ function unmarkedAt(
     deniedBehind(items, tokens, i) !== 'thing';
   return begins ? [stopAt(piece.from)] : [];
 }
+
+const NAMED = /^(the|his|her|my|that|this|it|he|she|they|we|i)$/;
+
+// "No, the cut is on the cheek": what follows the breath is told anew, with its article.
+const takesUpAnew = (items: readonly Item[], tokens: readonly Token[], i: number): boolean => {
+  const [piece, next] = [pieceOf(items[i]), items[i + 1]];
+  if (piece === null || next === undefined || !marked(piece, 'plain') || !isPaused(tokens, piece))
+    return false;
+  return NAMED.test(tokens[wordsOf(next).from]?.word ?? '');
+};
 
 const DENYING: ReadonlySet<string> = new Set(['no', 'nothing', 'nil']);
 
