@@ -6,7 +6,7 @@ import type { Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
 import { bareAsking, measured, question, tagQuestion } from './asking.ts';
 import { colour } from './colour.ts';
-import { corrects, takesBack } from './corrects.ts';
+import { corrects, takesBack, turnsAnswer } from './corrects.ts';
 import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
 import { newMood } from './moods.ts';
@@ -67,7 +67,9 @@ function correction({ piece, pieces, i, tokens, asked, full, waiting }: Place): 
   // "Any pain?" "No no ow": an answer, unless what follows stands in the place of something said.
   const turns = pieces.slice(i + 1).some(({ role }) => role === 'side' || role === 'site');
   if (waiting && !full && !turns && isAnswer(piece)) return null;
-  return piece.role === 'correction' && corrects(pieces, i, tokens) ? begin('correction') : null;
+  if (piece.role !== 'correction') return null;
+  const turned = !asked && !waiting && turnsAnswer(pieces, i, tokens);
+  return turned || corrects(pieces, i, tokens) ? begin('correction') : null;
 }
 
 function answer({ piece, pieces, i, tokens, full, asked, waiting, draft }: Place): Turn | 'stay' | null {

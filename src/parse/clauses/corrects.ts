@@ -21,6 +21,19 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
   return false;
 }
 
+/** "Remembers the crash." "No wait, she doesn't": nothing follows but the answer turned. */
+export function turnsAnswer(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const piece = pieces[i];
+  if (piece === undefined || !marked(piece, 'correct', 'soft')) return false;
+  const end = pieces.findIndex((one, k) => k > i && pauseAfter(tokens, one) === 'end');
+  const said = pieces.slice(i + 1, end < 0 ? pieces.length : end + 1).filter(({ role }) => role !== 'talk');
+  const [only, ...others] = said;
+  if (only === undefined || others.length > 0 || !marked(only, 'answer')) return false;
+  return THIRD.test(tokens[only.from]?.word ?? '') && pauseAfter(tokens, only) !== 'ask';
+}
+
+const THIRD = /^(he|she|it|they|there)$/;
+
 // "The bruise was …": a thing already told of.
 function isToldAgain(pieces: readonly Piece[], i: number): boolean {
   const [before, next] = [pieces[i - 1], pieces[i + 1]];

@@ -64,6 +64,8 @@ describe('a correction', () => {
         'statement tenderness lumbar-spine level=L4 ← kind=finding finding=tenderness site=lumbar-spine level=L2',
       ],
     ],
+    ['remembers the fall | no wait he does not', ['present present=false ← last']],
+    ['no swelling right elbow | oh wait there is', ['present present=true ← last']],
     [
       'left wrist bruised | correction, not bruised',
       ['statement no contusion left wrist ← kind=finding finding=contusion'],
@@ -87,6 +89,7 @@ describe('a correction', () => {
     'left ankle swollen | actually there was deformity',
     "right ribs bruised | does your left arm hurt | no it's the right",
     'bruise on the left thigh, not left shin',
+    'any elbow pain? | no wait there is',
     'correction',
   ])('is none where nothing follows that could be put in the place of anything: %s', (talk) => {
     expect(corrections(talk)).toEqual([]);

@@ -117,6 +117,12 @@ describe('what happened', () => {
     ['never passed out', ['no events: never passed out']],
     ['denies hitting his head', ['no events: denies hitting his head']],
     ['did you black out? | no', ['no events: did you black out: no']],
+    ['did you hurt your neck? no', ['no events: did you hurt your neck: no']],
+    ['did you bang your head? | no', ['no events: did you bang your head: no']],
+    ['did she break her wrist? | no', ['no events: did she break her wrist: no']],
+    ['did he bang his elbow? yes', ['events: did he bang his elbow: yes']],
+    ['did you black out? | right ankle swollen', ['swelling right ankle']],
+    ['does your neck hurt? no', ['no pain neck']],
   ])('is told, and denied where it was: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
   });

@@ -47,7 +47,7 @@ describe('a no that is none', () => {
 describe('a no with nothing that it answers', () => {
   checkStatements([
     ['knee — no. shin — no.', ['visit knee', 'visit lower-leg', 'note: knee — no', 'note: shin — no']],
-    ['did you hit your head? no', ['note: did you hit your head: no']],
+    ['did you lock your car? no', ['note: did you lock your car: no']],
   ]);
 });
 

@@ -82,7 +82,6 @@ describe('an answer to a question after findings', () => {
     ],
     ['any pain in your neck or your hip | yes', ['note: any pain in your neck or your hip: yes']],
     ['any pain in either wrist | yes', ['note: any pain in either wrist: yes']],
-    ['did you bang your head | no', ['note: did you bang your head', 'note: did you bang your head: no']],
     ['does your belly hurt when I press | not sure', ['note: not sure']],
     ['where does it hurt | here', []],
   ])('settles nothing where it may mean either: %s', (talk, expected) => {

@@ -6,6 +6,7 @@ import { figureIn, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { dryRun, type StateAll } from '../corrections/dry-run.ts';
 import { isChatter } from '../light.ts';
+import type { AskedTopic } from '../questions/settle.ts';
 import { bear, place, state, type Talk } from '../talk.ts';
 import { headingOf } from './heading.ts';
 import { answeredTopic } from './history.ts';
@@ -37,14 +38,15 @@ const FEELINGS: ReadonlySet<Topic> = new Set<Topic>([
 export function answerFreely(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
   const { asked } = talk.context;
   if (asked?.about !== 'topic') return false;
-  if (isFree(talk, clause, asked.topic, stateAll)) take(talk, clause, asked.topic);
+  if (isFree(talk, clause, asked, stateAll)) take(talk, clause, asked.topic);
   else if (asked.topic === 'events' && tellsMechanism(clause)) take(talk, clause, 'mechanism');
   else return false;
   return true;
 }
 
 // Free words answer a question of history unless they examine, command or set out to do something else.
-function isFree(talk: Talk, { pieces }: Clause, topic: Topic, stateAll: StateAll): boolean {
+function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, stateAll: StateAll): boolean {
+  const isYesNo = item !== undefined;
   // "What does it feel like?" "Squeezing": so it feels, and nobody squeezes.
   const isOther = ({ role }: Piece): boolean =>
     OTHER_TALK.has(role) && !(topic === 'quality' && role === 'intention' && pieces.length === 1);
@@ -52,7 +54,8 @@ function isFree(talk: Talk, { pieces }: Clause, topic: Topic, stateAll: StateAll
   const finds = dryRun(talk, pieces, stateAll).some(
     ({ statement, known }) => statement.kind === 'finding' && known.site === undefined,
   );
-  return FEELINGS.has(topic) || !finds;
+  // "Did you black out?" "Left knee swollen.": what is found there answers no yes or no.
+  return (FEELINGS.has(topic) && !isYesNo) || !finds;
 }
 
 // "What happened?" "My tip caught and I fell": the whole answer is the mechanism.

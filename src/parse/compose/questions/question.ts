@@ -17,7 +17,8 @@ export function ask(talk: Talk, said: Clause): void {
   const clause = { ...said, pieces: withLimbPulse(said.pieces) };
   const items = itemsOf(talk, clause.pieces);
   // "Did you hit your head?" asks what happened, and nobody looks there.
-  const visits = asksWhatHappened(talk, clause) ? [] : visitsOf(talk, items, new Set());
+  const happened = asksWhatHappened(talk, clause);
+  const visits = happened ? [] : visitsOf(talk, items, new Set());
   talk.asking = [...talk.asking, ...visits];
   if (visits.length > 0) {
     const refs = phrasesIn(items).flatMap((phrase) => phrase.sites);
@@ -26,8 +27,8 @@ export function ask(talk: Talk, said: Clause): void {
     );
     bear(talk, { sites: sites.map((ref, i) => asSaid(ref, refs[i])) });
   }
-  const asked = askedOf(talk, clause, items);
   const { from, to } = spanned(clause.pieces);
+  const asked = happened ? askedOfEvents(textOf(talk, from, to)) : askedOf(talk, clause, items);
   const isOfSubstance = clause.pieces.some(({ role, weak }) => !weak && SUBSTANCE.has(role));
   // "Here?" after another question asks it again, and its answer is kept beside it.
   const goesOn = talk.context.askedBefore !== null;
@@ -53,9 +54,20 @@ function turnedTo(asked: Asked, mind: readonly SiteRef[]): readonly SiteRef[] {
 
 const asksWhatHappened = ({ tokens }: Talk, { pieces }: Clause): boolean => {
   const [first, next] = pieces.filter(({ role }) => role !== 'talk');
-  const asks = first?.role === 'asking' && tokens[first.from]?.word === 'did';
-  return asks && next?.role === 'unknown';
+  if (first?.role !== 'asking' || next === undefined || !pieces.some(({ role }) => role === 'site'))
+    return false;
+  if (!/^(did|have|has)$/.test(tokens[first.from]?.word ?? '')) return false;
+  const isOfSomebody = PERSON.test(tokens[first.to - 1]?.word ?? '');
+  const hurts = isOfSomebody && HURT.test(tokens[next.from]?.word ?? '');
+  return hurts || (next.role === 'unknown' && tokens[first.from]?.word === 'did');
 };
+
+const PERSON = /^(you|he|she|they)$/;
+// Somebody hurt his wrist: so it happened, and nothing is said of how it feels.
+const HURT =
+  /^(hurt|injured?|break|broken?|fractured?|bruised?|cut|burn(?:ed|t)?|scraped?|grazed?|sprained?|dislocated?|crush(?:ed)?)$/;
+
+const askedOfEvents = (item: string): Asked => ({ about: 'topic', topic: 'events', item });
 
 const SUBSTANCE: ReadonlySet<Role> = new Set([
   'site',
