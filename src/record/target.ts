@@ -15,12 +15,18 @@ export interface Candidates {
 export function fits(entry: Entry, target: CorrectionTarget): boolean {
   const slots = new Map<string, unknown>(Object.entries(entry));
   return Object.entries(target).every(([slot, wanted]) =>
-    slot === 'side' ? sideFits(slots.get(slot), wanted as Side) : slots.get(slot) === wanted,
+    slot === 'side'
+      ? sideFits(slots.get(slot), wanted as Side)
+      : slots.get(slot) === wanted || (slot === 'site' && isWithin(slots.get(slot), wanted)),
   );
 }
 
 const sideFits = (has: unknown, wanted: Side): boolean =>
   has === wanted || (has === 'both' && (wanted === 'left' || wanted === 'right'));
+
+/** "Scratch the belly guarding" means what was said of one of its quadrants too. */
+const isWithin = (site: unknown, wanted: unknown): boolean =>
+  wanted === 'abdomen' && (site === 'upper-quadrant' || site === 'lower-quadrant');
 
 /** True for what a responder would call the last thing said: a visit or a note gives way to anything of substance. */
 export const isSubstance = (entry: Entry): boolean => entry.kind !== 'visit' && entry.kind !== 'note';

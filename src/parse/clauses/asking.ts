@@ -1,7 +1,7 @@
 // Where words that could ask do ask, and where they only look so: "does not hurt", "the pulse is there", "any".
 
 import { isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
-import { isPaused, pauseAfter } from '../span.ts';
+import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
 import type { Draft } from './draft.ts';
 import { become, begin, type Place, type Turn } from './place.ts';
@@ -40,10 +40,15 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
     isPointed(pieces, i, tokens)
   )
     return 'stay';
-  if (draft.mood === 'instruction' && piece.role === 'asking') return 'stay';
+  // "Breathe in, any pain?": what asks after a pause, to the question mark, is no part of what was told.
+  if (draft.mood === 'instruction' && piece.role === 'asking')
+    return pauseBefore(tokens, piece) !== '' && asksToEnd(tokens, piece) ? begin('question') : 'stay';
   const before = pieces[i - 1]?.role;
   return before === 'asking' || before === 'negation' || before === 'ask' ? 'stay' : begin('question');
 }
+
+const asksToEnd = (tokens: readonly Token[], { from }: Piece): boolean =>
+  tokens.slice(from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause === 'ask';
 
 // "Did not give any oxygen" asks nobody, unless a person follows ("did not you fall") or a question mark stands at its end.
 function isDenial(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {

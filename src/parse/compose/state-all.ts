@@ -61,7 +61,7 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
     if (piece === undefined) continue;
-    if (isComingOff(pieces, i)) stretch.push({ ...piece, role: 'unknown' });
+    if (isComingOff(pieces, i) || isOfCheck(pieces, i)) stretch.push({ ...piece, role: 'unknown' });
     else if (piece.role === 'history') {
       const end = stateHistory(talk, pieces, i, reach !== null && isDenied(talk, pieces, i, reach));
       flush();
@@ -99,6 +99,13 @@ const isComingOff = (pieces: readonly Piece[], i: number): boolean => {
     marked(piece, 'removal', 'after') &&
     pieces.slice(0, i).some(({ role }) => role === 'care')
   );
+};
+
+// "Foot pulse better after": said of a check of a limb it tells of no pain.
+const isOfCheck = (pieces: readonly Piece[], i: number): boolean => {
+  const [before, piece] = [pieces[i - 1], pieces[i]];
+  if (piece === undefined || !marked(piece, 'topic', 'provocation')) return false;
+  return before?.role === 'csm' || before?.role === 'vital';
 };
 
 // A "no" before a list reaches its names ("no allergies, medications or history"), and what is told in words only where it

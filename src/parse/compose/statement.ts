@@ -1,6 +1,7 @@
 // Reads a clause that states: an answer without a yes or no, a side turned, or something new.
 
 import type { Clause } from '../clauses/clause.ts';
+import type { Asked } from '../context.ts';
 import type { Piece } from '../pieces/piece.ts';
 import { marked } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
@@ -11,6 +12,7 @@ import { calledFine } from './exam/called-fine.ts';
 import { answerFreely } from './history/free-answer.ts';
 import { isLight } from './light.ts';
 import { answer } from './questions/answer.ts';
+import { answerPlaces } from './questions/answer-places.ts';
 import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
 import { noteAnswer } from './questions/note-answer.ts';
@@ -33,6 +35,8 @@ export function readStatement(talk: Talk, clause: Clause): void {
     answer(talk, clause);
     return;
   }
+  const sameAsked = asked ?? askedHere(talk, clause);
+  if (sameAsked?.about === 'findings' && answerPlaces(talk, clause, sameAsked)) return;
   if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSide(talk, clause, asked)) return;
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
@@ -53,6 +57,12 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (stated) bear(talk, { asked: null });
   else if (asked?.about === 'csm' && talk.frames.length === before) keepFree(talk, clause);
 }
+
+// "Any tenderness? Neck, no. Back, no.": the question of the same utterance goes on.
+const askedHere = ({ clauses, context }: Talk, clause: Clause): Asked | null =>
+  clauses.slice(0, clauses.indexOf(clause)).some(({ mood }) => mood === 'question')
+    ? context.askedBefore
+    : null;
 
 // "No, the bruise is on the thigh, not the shin": the first "no" stands by itself.
 const withoutNo = ({ tokens }: Talk, pieces: readonly Piece[]): readonly Piece[] => {

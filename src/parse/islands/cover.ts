@@ -44,26 +44,37 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
   for (let at = 0; at < size; at++) {
     const score = scores[at] ?? 0;
     reach(at + 1, score, null);
-    for (const group of byEnd(islandsAt(root, tokens, words, at, fills))) {
+    const islands = islandsAt(root, tokens, words, at, fills).filter((island) => holds(island, tokens));
+    for (const group of byEnd(islands)) {
       const [best] = group;
       if (best === undefined) continue;
       const across = isAcross(tokens, at, best.to);
       // "Bent back" is one phrase, and "bent, back is fine" is not.
       if (across && hasTag(best, 'unbroken')) continue;
-      if (hasTag(best, 'place') && leadsToPlace(tokens, best.to)) continue;
       reach(best.to, score + worth(best) - (across ? ACROSS : 0), group);
     }
   }
   return trace(by);
 }
 
+// "Feel that?" asks; "I feel that it gives" does not. "The bruise is on the left shin" tells of no drug.
+const holds = (island: Island, tokens: readonly Token[]): boolean =>
+  !(hasTag(island, 'closing') && !closes(tokens, island)) &&
+  !(hasTag(island, 'place') && leadsToPlace(tokens, island.to));
+
 const OF_PLACE =
   /^(the|his|her|their|its|my|your|this|that|left|right|both|either|each|top|one|other|front|back|inside|outside|inner|outer)$/;
 
-// "The bruise is on the left shin" tells of no drug.
 function leadsToPlace(tokens: readonly Token[], to: number): boolean {
   const next = tokens[to];
   return next === undefined || tokens[to - 1]?.pause !== '' || OF_PLACE.test(next.word);
+}
+
+// Said with its question mark, or as all of its sentence.
+function closes(tokens: readonly Token[], { from, to }: Island): boolean {
+  const pause = tokens[to - 1]?.pause;
+  const opens = from === 0 || /^(ask|end)$/.test(tokens[from - 1]?.pause ?? '');
+  return pause === 'ask' || (opens && (pause === 'end' || to === tokens.length));
 }
 
 function isAcross(tokens: readonly Token[], from: number, to: number): boolean {

@@ -23,6 +23,27 @@ describe('a finding that is on a place', () => {
   ]);
 });
 
+describe('what was once kept in words alone, or read of another place', () => {
+  checkStatements([
+    ['right pupil bigger than the left', ['pupils equal=false quality=right-dilated']],
+    ['resps quick and shallow, I make it twenty six', ['respirations rate=26 quality=rapid+shallow']],
+    ['heart rate is quick, one fifteen', ['pulse rate=115 quality=rapid']],
+    ['got a pulse at the left wrist', ['circulation left hand']],
+    ["right collarbone's tented", ['deformity right clavicle']],
+    ['right ribs crackle', ['crepitus right ribs']],
+    ['blister on the right big toe', ['abnormality right big-toe quality=blister']],
+    ['left hand | take a deep breath, any pain? on the right', ['visit left hand', 'pain right chest']],
+    [
+      'right ankle turned in | deformity mid shaft',
+      ['deformity right ankle quality=rotated', 'note: deformity mid shaft'],
+    ],
+    ['right forearm | deformity mid shaft', ['visit right forearm', 'deformity right forearm part=mid']],
+    ['wrist pulse better after', ['visit wrist', 'note: wrist pulse better after']],
+    ['right knee no problem', ['no abnormality right knee']],
+    ['history of anything? epilepsy', ['past-history: epilepsy']],
+  ]);
+});
+
 describe('each side with what is said of it', () => {
   checkStatements([
     [

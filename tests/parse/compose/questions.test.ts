@@ -71,6 +71,11 @@ describe('an answer to a question after findings', () => {
     ['any jaw pain or wrist swelling | no', ['no pain jaw', 'no swelling wrist']],
     ['any hip pain or dizziness | no', ['no pain hip', 'no symptoms: dizziness: no']],
     ['any pain in your left hip | nuh uh', ['no pain left hip']],
+    [
+      'any pain? shins no knees no left hip yes',
+      ['no pain both lower-leg', 'no pain both knee', 'pain left hip'],
+    ],
+    ['any tenderness? jaw, no. neck, no', ['no tenderness jaw', 'no tenderness neck']],
   ])('takes its site and finding: %s', (talk, expected) => {
     expect(said(talk)).toEqual(expected);
   });
@@ -84,6 +89,7 @@ describe('an answer to a question after findings', () => {
     ['any pain in either wrist | yes', ['note: any pain in either wrist: yes']],
     ['does your belly hurt when I press | not sure', ['note: not sure']],
     ['where does it hurt | here', []],
+    ['any back pain? no. shoulder, no', ['no pain back', 'note: shoulder, no']],
   ])('settles nothing where it may mean either: %s', (talk, expected) => {
     expect(said(talk)).toEqual(expected);
   });
@@ -106,6 +112,9 @@ describe('an answer to a check of a limb', () => {
     ['can you feel me touching your left foot | yes', ['sensation left foot']],
     ['left foot | can you feel this | no', ['no sensation left foot']],
     ['left hand | can you wiggle your fingers | yes', ['motion left hand']],
+    ['right hand, can you make a fist? yes, but it hurts', ['motion right hand', 'pain right hand']],
+    ['right foot. feel that? yeah. and here? no', ['sensation right foot', 'no sensation right foot']],
+    ['left ankle | can you squeeze my hand? yes', ['note: can you squeeze my hand: yes']],
   ])('says whether it is intact: %s', (talk, expected) => {
     expect(said(talk)).toEqual(expected);
   });

@@ -109,11 +109,12 @@ function asked(sampler: Sampler): Sentence {
   const question = say('csm.ask');
   const side = chance.pick(['left', 'right'] as const);
   const yes = chance.maybe(0.7);
-  const ends = question.tag('ends') === null ? '' : ' toes';
+  const ends = question.tag('ends') === null || question.tag('hand') !== null ? '' : ' toes';
+  const site = question.tag('hand') === null ? 'foot' : 'hand';
   return {
     rule: 'csm.ask',
-    lines: [`${side} foot`, `${question.text}${ends}?`, yes ? 'yes' : 'no'],
-    wants: [stating({ kind: 'csm', site: 'foot', side, aspect: question.tag('ask'), present: yes })],
+    lines: [`${side} ${site}`, `${question.text}${ends}?`, yes ? 'yes' : 'no'],
+    wants: [stating({ kind: 'csm', site, side, aspect: question.tag('ask'), present: yes })],
   };
 }
 

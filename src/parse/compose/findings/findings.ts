@@ -81,6 +81,21 @@ function mindWithBreath(
     : mind;
 }
 
+const isShaft = (tokens: readonly Token[], { from, to }: Piece): boolean =>
+  tokens.slice(from, to).some(({ word }) => /shaft$/.test(word));
+
+const LONG: ReadonlySet<string> = new Set([
+  'arm',
+  'upper-arm',
+  'forearm',
+  'leg',
+  'thigh',
+  'lower-leg',
+  'clavicle',
+]);
+
+const isLong = ({ site }: SiteRef): boolean => LONG.has(site);
+
 const TRUNK: ReadonlySet<string> = new Set(['chest', 'abdomen', 'back']);
 
 function findingAt(
@@ -118,6 +133,9 @@ function findingAt(
   );
   if (refs.length === 0) return null;
   const mine = owned.filter((owner) => owner.finding === i);
+  // "Deformity mid shaft", with a foot in mind: a shaft is a long bone's.
+  const isBehind = group.every((site) => items.slice(site, i).some((item) => hasRole(item, 'finding')));
+  if (isBehind && mine.some(({ piece: part }) => isShaft(tokens, part)) && !refs.every(isLong)) return null;
   const polarity = polarityAt(items, tokens, i, island, reach);
   const negation = reach.span(piece.from, isBeyondNo(items, tokens, i, island));
   const spans = [

@@ -2,7 +2,7 @@
 
 import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
-import { marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { itemsOf } from '../exam/items.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
@@ -70,9 +70,12 @@ const ALONE: ReadonlySet<Role> = new Set(['side', 'small', 'talk']);
 export function answersWithSide(talk: Talk, clause: Clause, asked: AskedFindings): boolean {
   const side = sideIn(clause.pieces)?.side ?? null;
   const plain = clause.pieces.every(({ role }) => ALONE.has(role));
-  if (!plain || !asked.either || isUnclear(asked) || (side !== 'left' && side !== 'right')) return false;
+  if (!plain || isUnclear(asked) || (side !== 'left' && side !== 'right')) return false;
   const [site, other] = asked.sites;
   if (site === undefined || other !== undefined) return false;
+  // "Right side next" goes on; "on the right", of a place without a side, answers.
+  const goesOn = clause.pieces.some((piece) => isSmall(piece, 'turn'));
+  if (!asked.either && (site.side !== null || goesOn)) return false;
   bear(talk, { asked: null, sites: [{ ...wholeSite(site), side, sideKnown: 'spoken' }] });
   settle(
     talk,

@@ -1,6 +1,13 @@
 // What a question asks after: the findings, the limb check, the topic or the vital sign in its words.
 
-import type { Aspect, Finding, Side, Topic, Vital } from '../../../terms/index.ts';
+import {
+  type Aspect,
+  type Finding,
+  regionOf,
+  type Side,
+  type Topic,
+  type Vital,
+} from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Asked, AskedOne, SiteRef } from '../../context.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
@@ -13,7 +20,7 @@ import { findingsOf } from '../findings/findings.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
 import { namedAllergy } from '../history/named-allergy.ts';
 import type { Reach } from '../negations/reach.ts';
-import { hasRole, type Item, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, pieceOf, wordsOf } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import { tellsSide } from '../sites/tells-side.ts';
@@ -22,7 +29,7 @@ import { type Talk, textOf } from '../talk.ts';
 /** What a clause asks after, its items given; null where it asks nothing that an answer could settle. */
 export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Asked | null {
   const { from, to } = spanned(clause.pieces);
-  const { found, reach } = findingsOf(items, talk.tokens, talk.context.sites, to);
+  const { found, reach } = findingsOf(items, talk.tokens, mindOf(talk, clause), to);
   const text = textOf(talk, from, to);
   const named = [
     ...clause.pieces.flatMap((piece) => askedBy(talk, piece) ?? []),
@@ -38,6 +45,15 @@ export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Ask
     askedAgain(talk, items);
   const also = [...named.slice(1), ...(one?.about === 'findings' ? askedNouns(talk, clause) : [])];
   return one === null || also.length === 0 ? one : { ...one, also };
+}
+
+/** "Breathe in, any pain?": it is asked of the chest, whatever limb is in mind. */
+export function mindOf({ tokens, context }: Talk, { pieces }: Clause): readonly SiteRef[] {
+  const { from } = spanned(pieces);
+  const start = tokens.slice(0, from).findLastIndex(({ pause }) => pause === 'end' || pause === 'ask') + 1;
+  const breath = tokens.slice(start, from).some(({ word }) => /^(breath|breathe|cough)$/.test(word));
+  const isLimb = context.sites.some(({ site }) => /^(arm|leg)$/.test(regionOf(site)));
+  return breath && isLimb ? [plainSite('chest', null)] : context.sites;
 }
 
 // "Any chest pain or trouble breathing?": history that is named beside findings is asked after too.
@@ -66,7 +82,9 @@ function askedBy(talk: Talk, piece: Piece): AskedOne | null {
     if (vital !== null) return { about: 'vital', vital };
   }
   const aspect = tagIn(piece, 'csm.ask', 'ask') as Aspect | null;
-  const ends = aspect === null ? [] : talk.context.sites.flatMap((ref) => toEnd(ref, null));
+  const near = aspect === null ? [] : talk.context.sites.flatMap((ref) => toEnd(ref, null));
+  // Nobody squeezes with a foot.
+  const ends = marked(piece, 'hand') ? near.filter(({ site }) => site === 'hand') : near;
   return aspect === null || ends.length === 0 ? null : { about: 'csm', aspects: [aspect], ends };
 }
 
@@ -170,12 +188,25 @@ function askedAgain(talk: Talk, items: readonly Item[]): AskedOne | null {
   // "Did you bang your head?" has a verb of its own.
   if (items.some((item) => hasRole(item, 'unknown'))) return null;
   const sites = items.some((item) => item.type === 'site') ? talk.context.sites : [];
+  // "And that?", at the same limb.
+  if (before?.about === 'csm' && sites.length === 0 && isPointing(talk, items)) return before;
   if (sites.length > 0 && before?.about === 'findings') return { ...before, sites, either: false };
   const ends = sites.flatMap((ref) => toEnd(ref, null));
   if (ends.length > 0 && before?.about === 'csm') return { ...before, ends };
   const side = sideIn(items.flatMap((item) => pieceOf(item) ?? []))?.side ?? null;
   return side === null || sites.length > 0 ? null : askedOnSide(before, side);
 }
+
+const POINTING = /^(this|that|here|there)$/;
+const BESIDE_IT = /^(now|and|one|how|about|what)$/;
+
+const isPointing = ({ tokens }: Talk, items: readonly Item[]): boolean => {
+  const words = items.map(wordsOf).flatMap(({ from, to }) => tokens.slice(from, to).map(({ word }) => word));
+  return (
+    words.some((word) => POINTING.test(word)) &&
+    words.every((word) => POINTING.test(word) || BESIDE_IT.test(word))
+  );
+};
 
 // "And on the right?"
 function askedOnSide(before: AskedOne | null, side: Side): AskedOne | null {

@@ -10,7 +10,7 @@ import { withLimbPulse } from '../limb-pulse.ts';
 import { phrasesIn } from '../sites/item.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import { bear, place, type Talk, textOf } from '../talk.ts';
-import { askedOf } from './asked.ts';
+import { askedOf, mindOf } from './asked.ts';
 
 /** Opens the question of a clause; its sites become visits where nobody answers. */
 export function ask(talk: Talk, said: Clause): void {
@@ -39,7 +39,8 @@ export function ask(talk: Talk, said: Clause): void {
     return;
   }
   place(talk, ...clause.pieces);
-  bear(talk, { asked, askedBefore: asked, sites: turnedTo(asked, talk.context.sites) });
+  const mind = visits.length > 0 ? talk.context.sites : mindOf(talk, clause);
+  bear(talk, { asked, askedBefore: asked, sites: turnedTo(asked, mind) });
   if (asked.about === 'findings') talk.questions = [...talk.questions, asked];
 }
 
