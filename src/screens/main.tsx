@@ -92,6 +92,7 @@ const tools: Tools = {
     },
     gap: (gap) => logGap(desk, gap),
     recorded: (name, heard) => openHeard(desk, name, heard),
+    storage,
   }),
   dictation: createDictation(window, {
     likely: async () => (await import('./listen/engine/likely.ts')).likely(),

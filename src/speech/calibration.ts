@@ -63,6 +63,18 @@ export function calibrationOf(levels: readonly SoundLevel[]): Calibration {
 export const stillGood = (calibrated: Calibrated | null, now: number): Calibrated | null =>
   calibrated !== null && now >= calibrated.at && now - calibrated.at < KEPT ? calibrated : null;
 
+/** A place and a voice change; from here on, ms, a new measurement is worth its five seconds. Our choice, no source. */
+const OLD = 3_600_000;
+
+/** How old it is in plain words: `Measured 12 minutes ago.` */
+export function ageWords({ at }: Calibrated, now: number): string {
+  const minutes = Math.max(0, Math.floor((now - at) / 60_000));
+  const hours = Math.floor(minutes / 60);
+  const [many, unit] = hours > 0 ? [hours, 'hour'] : [minutes, 'minute'];
+  const age = minutes === 0 ? 'just now' : `${many} ${unit}${many === 1 ? '' : 's'} ago`;
+  return `Measured ${age}.${now - at < OLD ? '' : ' The place or the wind may be another by now.'}`;
+}
+
 /** What it found, in plain words. */
 export function calibrationWords({ noise, voice }: Calibrated): string {
   const isStill = noise <= STILL;

@@ -11,6 +11,7 @@
 //   for (const { utterance, sound } of stream.flush()) …    // at the end, or where the microphone was lost
 
 export {
+  ageWords,
   type Calibrated,
   type Calibration,
   calibrationOf,

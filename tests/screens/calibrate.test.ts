@@ -7,14 +7,24 @@ import type { Calibration } from '../../src/speech/index.ts';
 
 const START = Date.UTC(2031, 3, 5, 12);
 
-function arranged() {
-  let time = START;
+/** The browser's small storage, with what is kept in it. */
+function storageOf(kept: Record<string, string> = {}): Storage {
+  const all = new Map(Object.entries(kept));
+  return {
+    getItem: (key: string) => all.get(key) ?? null,
+    setItem: (key: string, value: string) => void all.set(key, value),
+    removeItem: (key: string) => void all.delete(key),
+  } as unknown as Storage;
+}
+
+function arranged(storage: Storage | null = null, begun = START) {
+  let time = begun;
   const shown = signal<Calibration>({ state: 'none' });
-  const measuring = calibrating(shown, () => time);
+  const measuring = calibrating(shown, () => time, storage);
   /** lets seconds of sound come: quiet, then speech */
   const sound = (seconds: number) => {
     for (const end = time + seconds * 1000; time < end; time += 125) {
-      const rms = time - START < 2000 || Math.round(time / 125) % 3 === 0 ? 0.001 : 0.1;
+      const rms = time - begun < 2000 || Math.round(time / 125) % 3 === 0 ? 0.001 : 0.1;
       measuring.level({ from: time, to: time + 125, rms, peak: rms, clipped: 0 });
     }
   };
@@ -72,4 +82,46 @@ describe('a measurement', () => {
     measuring.giveUp();
     expect(shown.value).toEqual(before);
   });
+});
+
+describe('after a reload', () => {
+  /** What a page measured and kept at the start. */
+  function measured(): Storage {
+    const storage = storageOf();
+    const { measuring, sound } = arranged(storage);
+    measuring.begin();
+    measuring.microphone('built in');
+    sound(5.5);
+    return storage;
+  }
+  const MINUTE = 60_000;
+
+  it('the measurement is there again with its time, and advice is measured against it', () => {
+    const { measuring, shown } = arranged(measured(), START + 20 * MINUTE);
+    if (shown.value.state !== 'known') throw new Error(`it is ${shown.value.state}`);
+    expect(Math.abs(shown.value.calibrated.at - START)).toBeLessThan(6000);
+    expect(measuring.known()?.voice).toBeCloseTo(-20, 1);
+    measuring.microphone('built in');
+    expect(measuring.known()).not.toBeNull();
+  });
+
+  it.each([
+    ['with another microphone', 'headset', START + MINUTE],
+    ['on another day', 'built in', START + 13 * 60 * MINUTE],
+    ['where the clock was set back', 'built in', START - 60 * MINUTE],
+  ])('it is forgotten %s, and stays so', (_, microphone, at) => {
+    const storage = measured();
+    const { measuring } = arranged(storage, at);
+    measuring.microphone(microphone);
+    expect(measuring.known()).toBeNull();
+    expect(arranged(storage, at).measuring.known()).toBeNull();
+  });
+
+  it.each(['', '{', 'null', '[]', '{"noise":"loud","voice":-20,"at":1,"microphone":""}'])(
+    'what is kept as %j is no measurement',
+    (kept) => {
+      const { shown } = arranged(storageOf({ 'fieldsay-calibration': kept }));
+      expect(shown.value).toEqual({ state: 'none' });
+    },
+  );
 });

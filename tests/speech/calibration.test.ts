@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
+  ageWords,
   type Calibrated,
   calibrationOf,
   calibrationWords,
@@ -215,5 +216,19 @@ describe('without a voice', () => {
     expect(adviceOf(some.slice(-40), true)).toBe('too-quiet');
     expect(adviceOf(some.slice(-40), false)).toBe('fine');
     expect(calibrationWords(known(some))).toMatch(/No voice was heard/);
+  });
+});
+
+describe('its age', () => {
+  it.each([
+    [0, 'Measured just now.'],
+    [59, 'Measured just now.'],
+    [60, 'Measured 1 minute ago.'],
+    [12 * 60, 'Measured 12 minutes ago.'],
+    [3600, 'Measured 1 hour ago. The place or the wind may be another by now.'],
+    [7 * 3600, 'Measured 7 hours ago. The place or the wind may be another by now.'],
+  ])('of %i seconds is said in words', (seconds, words) => {
+    const calibrated: Calibrated = { noise: -60, voice: -30, at: NOON };
+    expect(ageWords(calibrated, NOON + seconds * 1000)).toBe(words);
   });
 });

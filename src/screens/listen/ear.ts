@@ -34,7 +34,7 @@ export interface Ear {
   readonly loudness: Signal<AdviceNow>;
   /** somebody is speaking; ms of sound that are still to be heard */
   readonly progress: Signal<{ readonly speech: boolean; readonly behind: number; readonly words: string }>;
-  /** what this place and speaker sound like, where a person had it measured; forgotten with the microphone and the day */
+  /** what this place and speaker sound like, where a person had it measured; kept over a reload, forgotten with the microphone and the day */
   readonly calibration: Signal<Calibration>;
   /** null while none is heard */
   readonly recording: Signal<RecordingNow | null>;
@@ -63,6 +63,8 @@ export interface EarParts
   heard(heard: Heard): void;
   gap(gap: Gap): void;
   recorded(name: string, heard: RecordingHeard): void;
+  /** where the last measurement is kept over a reload; null where the browser refuses it */
+  readonly storage: Storage | null;
 }
 
 export type Engine = Pick<
@@ -73,7 +75,7 @@ export type Engine = Pick<
 /** `fetchEngine` gives what hears, the first time it is needed. */
 export function createEar(
   fetchEngine: (parts: EarParts) => Promise<Engine>,
-  told: Pick<EarParts, 'heard' | 'gap' | 'recorded'>,
+  told: Pick<EarParts, 'heard' | 'gap' | 'recorded' | 'storage'>,
 ): Ear {
   const shown = {
     now: signal<EarNow>({ state: 'off' }),

@@ -1,4 +1,4 @@
-// The measurement of the place and the speaker as it goes on beside the hearing, and when it is forgotten.
+// The measurement of the place and the speaker as it goes on beside the hearing, how long it is kept, and when it is forgotten.
 
 import type { Signal } from '@preact/signals';
 import {
@@ -9,6 +9,7 @@ import {
   stillGood,
 } from '../../../speech/index.ts';
 import type { SoundLevel } from '../../../speech/microphone/index.ts';
+import { keepMeasurement, keptMeasurement } from './kept-calibration.ts';
 
 export interface Calibrating {
   begin(): void;
@@ -21,15 +22,26 @@ export interface Calibrating {
   known(): Calibrated | null;
 }
 
-/** `clock` is the wall clock, epoch ms. */
-export function calibrating(shown: Signal<Calibration>, clock: () => number): Calibrating {
+/** `clock` is the wall clock, epoch ms; `storage` keeps the last measurement over a reload. */
+export function calibrating(
+  shown: Signal<Calibration>,
+  clock: () => number,
+  storage: Storage | null,
+): Calibrating {
+  const kept = keptMeasurement(storage);
   let levels: readonly SoundLevel[] | null = null;
-  let calibrated: Calibrated | null = null;
-  let opened: string | null = null;
+  let calibrated: Calibrated | null = stillGood(kept, clock());
+  let opened: string | null = calibrated === null ? null : (kept?.microphone ?? null);
 
   const show = (): void => {
     shown.value = calibrated === null ? { state: 'none' } : { state: 'known', calibrated };
   };
+  const become = (next: Calibrated | null): void => {
+    calibrated = next;
+    keepMeasurement(storage, next === null ? null : { ...next, microphone: opened ?? '' });
+    if (levels === null) show();
+  };
+  if (calibrated !== null) show();
 
   return {
     begin: () => {
@@ -51,22 +63,16 @@ export function calibrating(shown: Signal<Calibration>, clock: () => number): Ca
         return;
       }
       levels = null;
-      if (now.state === 'known') calibrated = now.calibrated;
-      show();
+      become(now.calibrated);
     },
     microphone: (name) => {
-      if (opened !== null && opened !== name && calibrated !== null) {
-        calibrated = null;
-        if (levels === null) show();
-      }
+      const isAnother = opened !== null && opened !== name;
       opened = name;
+      if (isAnother && calibrated !== null) become(null);
     },
     known: () => {
       const good = stillGood(calibrated, clock());
-      if (good === null && calibrated !== null) {
-        calibrated = null;
-        if (levels === null) show();
-      }
+      if (good === null && calibrated !== null) become(null);
       return good;
     },
   };

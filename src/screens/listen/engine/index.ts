@@ -23,7 +23,7 @@ const CHECK = 500;
 /** The engine of this browser. */
 export function createEngine(parts: EarParts): Engine {
   const { now, loudness, progress, calibration } = parts;
-  const measuring = calibrating(calibration, () => Date.now());
+  const measuring = calibrating(calibration, () => Date.now(), parts.storage);
   let levels: readonly SoundLevel[] = [];
   let spokeAt = 0;
   const stored = preparing(parts);
