@@ -121,13 +121,12 @@ const hearAgain = (page: Page, what: RegExp) =>
 /** Presses it, again where the page says that its list had just moved, and waits until it has sounded to its end. */
 async function play(page: Page, what: RegExp): Promise<void> {
   const stop = page.locator('.panel-talk').getByRole('button', { name: 'Stop the sound' });
-  const moved = page.getByRole('alert').filter({ hasText: 'Press again' });
+  const moved = page.getByRole('status').filter({ hasText: 'Press again' });
   for (let presses = 1; ; presses += 1) {
     await hearAgain(page, what).click();
     await stop.first().or(moved).waitFor();
     if (!(await moved.isVisible())) break;
     if (presses === 5) throw new Error('five presses in a row were refused');
-    // The notice has moved the list itself.
     await page.waitForTimeout(1000);
   }
   await stop.first().waitFor({ state: 'detached', timeout: 30_000 });

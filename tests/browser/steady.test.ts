@@ -79,8 +79,16 @@ describe('a press on a list that has just moved', () => {
       },
       [x + width / 2, y + height / 2],
     );
-    await page.getByText('The list had just moved').waitFor();
+    const told = page.getByRole('status').filter({ hasText: 'The list had just moved' });
+    await told.waitFor();
     expect(await page.locator('.entry.confirmed').count()).toBe(0);
+    // To tell it moved nothing, and it lies over nothing that is needed; the next press counts and takes it away.
+    const stands = await boxOf(page, 'Confirm: LEFT forearm: swelling');
+    await page.waitForTimeout(800);
+    await button(page, 'Confirm: RIGHT knee: deformity').click();
+    await page.locator('.entry.confirmed', { hasText: 'RIGHT knee' }).waitFor();
+    expect(await told.count()).toBe(0);
+    expect(await boxOf(page, 'Confirm: LEFT forearm: swelling')).toEqual(stands);
   });
 });
 
@@ -103,4 +111,48 @@ describe('a press on a sheet', () => {
     await page.mouse.click(x + width / 2, y + height / 2);
     await button(page, 'Not yet').waitFor({ state: 'detached', timeout: 3000 });
   });
+});
+
+describe('a notice of what was done last', () => {
+  it.each([
+    ['phone', 360, 740],
+    ['phone held sideways', 740, 360],
+    ['tablet', 768, 1024],
+    ['desk', 1440, 900],
+  ])(
+    'moves nothing on a %s, and covers neither the head, the site in mind, the line nor the foot',
+    async (_, width, height) => {
+      const { page } = await arrive({ width, height });
+      for (const place of ['wrist', 'elbow', 'forearm', 'knee']) await say(page, `left ${place} swelling`);
+      await button(page, 'Confirm: LEFT knee: swelling').first().waitFor();
+      const kept = '.head-who, .head button, .site-in-mind, .talk-line > *, .foot button, .ear .button';
+      const boxes = () =>
+        page.locator(kept).evaluateAll((all) =>
+          all.map((one) => {
+            const { left, top, right, bottom } = one.getBoundingClientRect();
+            return { left, top, right, bottom };
+          }),
+        );
+      const before = await boxes();
+      const list = await boxOf(page, 'Confirm: LEFT knee: swelling');
+      // Of what is told, this alone leaves the record and so the list as it is.
+      await page.evaluate(() => {
+        const dataTransfer = new DataTransfer();
+        dataTransfer.items.add(new File([''], 'empty-invented.talk', { type: 'text/plain' }));
+        window.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+      });
+      const notice = page.locator('.notices .notice', { hasText: 'empty-invented.talk holds no words' });
+      await notice.waitFor();
+      const told = await notice.boundingBox();
+      if (told === null) throw new Error('the notice is not there');
+      expect(await boxes()).toEqual(before);
+      const covered = before.filter(
+        ({ left, top, right, bottom }) =>
+          Math.min(right, told.x + told.width) - Math.max(left, told.x) > 1 &&
+          Math.min(bottom, told.y + told.height) - Math.max(top, told.y) > 1,
+      );
+      expect(covered).toEqual([]);
+      expect((await boxOf(page, 'Confirm: LEFT knee: swelling')).x).toBe(list.x);
+    },
+  );
 });

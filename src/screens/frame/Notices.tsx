@@ -1,5 +1,5 @@
-// What the page has to say about itself: what stays so until it is mended or settled, under the head; the last thing done, over it
-// for a moment.
+// What the page has to say about itself: what stays so until it is mended or settled, under the head; the last thing done, over the
+// end of the panels.
 
 import { isUnderWay } from '../desk/index.ts';
 import { hearingNow } from '../listen/EarSign.tsx';
@@ -69,12 +69,13 @@ function NewVersion() {
   );
 }
 
-/** What was done last, over the head: nothing moves for it. */
+/** What was done last: nothing moves for it, and neither the head nor the line to type in is under it. */
 export function Notices() {
-  const { desk } = useTools();
+  const { desk, panel, columns } = useTools();
   const notice = desk.notice.value;
+  const isAboveLine = shown(panel.value, columns.value).includes('talk');
   return (
-    <div class="notices" role="status">
+    <div class={isAboveLine ? 'notices above-line' : 'notices'} role="status">
       {notice !== null && (
         <p class={`notice ${notice.tone}`}>
           {notice.text}{' '}

@@ -2,6 +2,8 @@
 
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { trouble } from '../desk/index.ts';
+import { useTools } from '../frame/tools.ts';
 import { createAim, type Spot, type Spots } from './aim.ts';
 
 interface Props {
@@ -43,10 +45,13 @@ function afterFrame(work: () => void): () => void {
   };
 }
 
+/** It is told where the page tells what was done last: said in the list, it would move the list itself. */
+const REFUSED = trouble('The list had just moved, so that press did nothing. Press again.');
+
 export function SteadyList({ children }: Props) {
+  const { notice } = useTools().desk;
   const box = useRef<HTMLDivElement>(null);
   const [aim] = useState(createAim);
-  const [refused, setRefused] = useState(false);
   const scrolled = (): number => box.current?.closest('.panel')?.scrollTop ?? 0;
   useLayoutEffect(() => {
     aim.changing();
@@ -64,17 +69,13 @@ export function SteadyList({ children }: Props) {
         if (button === null || event.detail === 0 || isOnSheet(button)) return;
         const point = { x: event.clientX, y: event.clientY + scrolled() };
         const missed = aim.missed(nameOf(button), point, performance.now());
-        setRefused(missed);
+        if (missed) notice.value = REFUSED;
+        else if (notice.peek() === REFUSED) notice.value = null;
         if (!missed) return;
         event.preventDefault();
         event.stopPropagation();
       }}
     >
-      {refused && (
-        <p class="refused" role="alert">
-          The list had just moved, so that press did nothing. Press again.
-        </p>
-      )}
       {children}
     </div>
   );
