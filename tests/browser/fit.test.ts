@@ -108,7 +108,7 @@ describe('with the keyboard alone', () => {
     await page.keyboard.press('Enter');
     await page.getByRole('dialog').waitFor();
     await page.keyboard.press('Escape');
-    expect(await row.evaluate((button) => button === document.activeElement)).toBe(true);
+    await expect.poll(() => row.evaluate((button) => button === document.activeElement)).toBe(true);
     await page.keyboard.press('Tab');
     await page.keyboard.press('Enter');
     expect(await page.locator('.panel-entries .entry.confirmed').count()).toBe(1);

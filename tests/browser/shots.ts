@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { build, preview } from 'vite';
+import { shootListening } from './listening-shots.ts';
 import { lookForNewVersion, publish } from './new-version.ts';
 import { shootPost } from './post-shots.ts';
 import { LOOKS, SCREENS, SIDEWAYS, SIZES, type Size } from './screens.ts';
@@ -23,12 +24,19 @@ const server = await preview({
 const address = server.resolvedUrls?.local[0] ?? '';
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-  args: ['--no-sandbox', '--disable-gpu'],
+  args: [
+    '--no-sandbox',
+    '--disable-gpu',
+    // A microphone that beeps once a second.
+    '--use-fake-device-for-media-stream',
+    '--use-fake-ui-for-media-stream',
+  ],
 });
 mkdirSync(FOLDER, { recursive: true });
 try {
   for (const size of SIZES) for (const look of LOOKS) await shoot(browser, size, look);
   for (const size of SIDEWAYS) await shoot(browser, size, 'plain');
+  await shootListening({ browser, address, folder: FOLDER, only: ONLY });
   await shootOffer(browser);
   await shootPost({ browser, built: outDir, folder: FOLDER, only: ONLY });
 } finally {

@@ -20,7 +20,7 @@ export function SaySheet({ place, entries, close }: Props) {
   const { desk, changing } = useTools();
   const tell = (words: string) => say(desk, [words], { engine: 'touched' });
   return (
-    <Sheet title={rowName(place)} close={close} closeWords="Back">
+    <Sheet title={rowName(place)} close={close} closeWords="Back" closeFirst>
       <ul class="plain-list spaced">
         {entries.map((entry) => (
           <li key={entry.id}>

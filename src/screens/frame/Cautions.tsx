@@ -5,7 +5,7 @@ import { Sheet } from './Sheet.tsx';
 
 export function Cautions({ close }: { readonly close: () => void }) {
   return (
-    <Sheet title="Fieldsay: before you rely on it" close={close} closeWords="I have read this">
+    <Sheet title="Fieldsay: before you rely on it" close={close} closeWords="I have read this" closeFirst>
       <div class="explained">
         {EXPLAINED.map((sentence) => (
           <p key={sentence}>{sentence}</p>

@@ -8,12 +8,14 @@ import { focusNear, placeOf } from './keep-focus.ts';
 interface Props {
   readonly title: string;
   readonly close: () => void;
-  /** the words of the button that closes it, where closing it is what is asked for */
+  /** the words of the button that closes it */
   readonly closeWords?: string;
+  /** closing it is what is asked for: the button stands out */
+  readonly closeFirst?: boolean;
   readonly children: ComponentChildren;
 }
 
-export function Sheet({ title, close, closeWords, children }: Props) {
+export function Sheet({ title, close, closeWords = 'Close', closeFirst = false, children }: Props) {
   const box = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     const dialog = box.current;
@@ -36,12 +38,8 @@ export function Sheet({ title, close, closeWords, children }: Props) {
         <h2>{title}</h2>
         {children}
       </div>
-      <button
-        type="button"
-        class={`button big wide ${closeWords === undefined ? '' : 'primary'}`}
-        onClick={close}
-      >
-        {closeWords ?? 'Close'}
+      <button type="button" class={`button big wide ${closeFirst ? 'primary' : ''}`} onClick={close}>
+        {closeWords}
       </button>
       <LastSaid />
     </dialog>

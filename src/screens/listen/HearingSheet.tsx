@@ -13,7 +13,7 @@ export function HearingSheet({ close }: { readonly close: () => void }) {
   const isStored = ear.model.value.state === 'stored';
   return (
     <Sheet title="Hearing" close={close}>
-      <section aria-labelledby="recogniser-title">
+      <section class="spaced" aria-labelledby="recogniser-title">
         <h3 id="recogniser-title">The recogniser on this device</h3>
         <Prepare />
         {isStored && (

@@ -2,7 +2,7 @@
 
 import { useTools } from '../frame/tools.ts';
 import { EarStrip } from './EarStrip.tsx';
-import { Meter } from './Meter.tsx';
+import { ADVICE_SHORT, Meter } from './Meter.tsx';
 import { megabytes } from './Prepare.tsx';
 import { RecordingProgress } from './RecordingProgress.tsx';
 
@@ -110,13 +110,15 @@ function On() {
 const LATE = 700;
 
 function Coming() {
-  const { speech, behind, words } = useTools().ear.progress.value;
+  const { ear } = useTools();
+  const { speech, behind, words } = ear.progress.value;
+  const advice = ADVICE_SHORT[ear.loudness.value.advice];
   const waiting = behind > LATE ? 'Working out what was said …' : '';
   // What is being said is shown while it is said; it enters nothing before its end.
   const doing = words !== '' ? `“${words} …”` : speech ? 'Somebody is speaking …' : waiting;
   return (
     <p class="hearing" aria-hidden="true">
-      {doing}
+      {words === '' && advice !== '' ? <b class="advice">{advice}</b> : doing}
     </p>
   );
 }

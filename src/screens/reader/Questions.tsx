@@ -20,7 +20,7 @@ export function Questions({ leave }: { readonly leave: () => void }) {
     setAsked('');
   };
   return (
-    <section aria-label="Their questions">
+    <section class="their-questions" aria-label="Their questions">
       <label class="field-name" for="asked-words">
         They asked
       </label>

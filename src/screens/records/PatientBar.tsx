@@ -45,6 +45,10 @@ export function OtherPatients() {
     <div class="patients">
       {several.length > 0 && (
         <div class="patient-others">
+          {/* Each button says it by itself to whoever does not see them. */}
+          <span class="patient-turn" aria-hidden="true">
+            Turn to
+          </span>
           {several.map(({ facts, summary }) => (
             <button
               key={facts.id}

@@ -39,7 +39,7 @@ export function RecordItem({ shown: { facts, summary }, leave, changed }: Props)
       <p>
         <span aria-hidden="true">{shapeOf(summary.patient)}</span> <b>{whoIs(summary)}</b>{' '}
         <span class="when">{facts.startedAt.slice(11, 16)}</span> {KIND[facts.kind]} {facts.title}{' '}
-        <span class="small-print">
+        <span class="small-print unbroken">
           {summary.entries} {summary.entries === 1 ? 'entry' : 'entries'}
         </span>
         {here && <span class="mark">open now</span>} {summary.closed && <span class="mark">closed</span>}
