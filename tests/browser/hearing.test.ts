@@ -157,7 +157,7 @@ describe('a microphone that is taken away', () => {
         return stream;
       };
     });
-    const befall = (kind: 'mute' | 'unmute' | 'ended') =>
+    const befall = (kind: 'mute' | 'unmute') =>
       page.evaluate((name) => {
         (window as unknown as { track: MediaStreamTrack }).track.dispatchEvent(new Event(name));
       }, kind);
@@ -171,7 +171,8 @@ describe('a microphone that is taken away', () => {
     await page.getByText(/NOT HEARING: another app or the device took the microphone/).waitFor();
     await befall('unmute');
     await listening.waitFor();
-    await befall('ended');
+    // An end of which no event tells: sound goes on to come, and is all zeros.
+    await page.evaluate(() => (window as unknown as { track: MediaStreamTrack }).track.stop());
     await page.getByText(/NOT HEARING: the microphone was unplugged or taken away/).waitFor();
     await listening.waitFor();
     await page.getByRole('button', { name: 'Stop listening' }).click();
@@ -180,5 +181,70 @@ describe('a microphone that is taken away', () => {
     expect(
       gaps.filter((line) => line.includes('another app or the device took the microphone')),
     ).toHaveLength(1);
+  });
+
+  /** Each gap of the timeline as its seconds and why. */
+  const gapsOf = async (page: Page) =>
+    (await page.locator('.timeline .moment.gap').allInnerTexts()).map((line) => {
+      const [, seconds = '', why = ''] = /NOT LISTENING for (\d+) s, until \d\d:\d\d: (.*)/.exec(line) ?? [];
+      return { seconds: Number(seconds), why };
+    });
+
+  it('for good and then there again, or with the page frozen by the device: each is a gap of its length in the log', async () => {
+    const { context, page } = await arrive('prepared');
+    await page.addInitScript(() => {
+      const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+      const plug = { isOut: false };
+      Object.assign(window, { plug });
+      navigator.mediaDevices.getUserMedia = async (wanted) => {
+        if (plug.isOut) throw new DOMException('', 'NotFoundError');
+        return ask(wanted);
+      };
+    });
+    const unplugged = (is: boolean) =>
+      page.evaluate((isOut) => {
+        Object.assign((window as unknown as { plug: object }).plug, { isOut });
+        navigator.mediaDevices.dispatchEvent(new Event('devicechange'));
+      }, is);
+    await page.goto(inject('page'));
+    await ready(page);
+    await say(page, 'left knee swelling');
+    await page.getByRole('button', { name: 'Listen', exact: true }).click();
+    const listening = page.getByText('Listening.', { exact: true });
+    await listening.waitFor();
+
+    // What is no longer allowed ends in the browser itself, as what is pulled out does.
+    await unplugged(true);
+    const session = await context.newCDPSession(page);
+    const { origin } = new URL(inject('page'));
+    const lost = Date.now();
+    await session.send('Browser.setPermission', {
+      permission: { name: 'microphone' },
+      setting: 'denied',
+      origin,
+    });
+    await page.getByText(/NOT HEARING: (the microphone was unplugged|No microphone was found)/).waitFor();
+    await page.waitForTimeout(1500);
+    await unplugged(false);
+    await listening.waitFor();
+    const away = (Date.now() - lost) / 1000;
+    await expect.poll(() => gapsOf(page)).toHaveLength(1);
+    const [first] = await gapsOf(page);
+    expect(first?.why).toBe('the microphone was unplugged or taken away');
+    expect(first?.seconds).toBeGreaterThanOrEqual(1);
+    expect(first?.seconds).toBeLessThanOrEqual(Math.ceil(away) + 1);
+
+    // Stopped as a whole, with its worker and its sound, as a phone stops a page that it puts aside.
+    const ofBrowser = await context.browser()?.newBrowserCDPSession();
+    const { processInfo = [] } = (await ofBrowser?.send('SystemInfo.getProcessInfo')) ?? {};
+    const renderers = processInfo.filter(({ type }) => type === 'renderer');
+    for (const { id } of renderers) process.kill(id, 'SIGSTOP');
+    await new Promise((done) => setTimeout(done, 3000));
+    for (const { id } of renderers) process.kill(id, 'SIGCONT');
+    await expect.poll(() => gapsOf(page)).toHaveLength(2);
+    await listening.waitFor();
+    const frozen = (await gapsOf(page)).at(-1);
+    expect(frozen?.seconds).toBeGreaterThanOrEqual(2);
+    expect(frozen?.why).toMatch(/no sound came from the microphone|the device paused the sound/);
   });
 });

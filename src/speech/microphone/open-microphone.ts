@@ -96,7 +96,12 @@ function connected(
   const tell = (what: () => void) => (): void => {
     if (open) what();
   };
-  node.port.onmessage = ({ data }: MessageEvent<SoundLevel>) => open && news.level(data);
+  node.port.onmessage = ({ data }: MessageEvent<SoundLevel>) => {
+    if (!open) return;
+    // Not every end is told by an event: one that a script or a sleeping device brought about gives zeros from then on.
+    if (track?.readyState === 'ended') news.lost();
+    else news.level(data);
+  };
   track?.addEventListener('ended', tell(news.lost));
   track?.addEventListener(
     'mute',
