@@ -1,9 +1,7 @@
-// How soon a spoken and a typed sentence stand on the screen, and how much memory listening takes, beside the goals:
-// `npm run bench:word`. It has not yet come to its end on any machine, and so is no part of `npm run bench`.
+// How soon a spoken and a typed sentence stand on the screen, and how much memory listening takes, beside the goals.
 
-import type { Bench, Row } from '../bench.ts';
-import { tableOf } from '../table.ts';
-import { measureWords } from './measure.ts';
+import type { Bench, Row } from './bench.ts';
+import { measureWords } from './word/measure.ts';
 
 /** Goals: from the end of speech to the words, half of the sentences and nineteen of twenty within, ms; bytes. */
 const GOAL = { half: 300, most: 800, memory: 150e6 } as const;
@@ -34,7 +32,7 @@ const rows = (what: string, times: readonly number[]): readonly Row[] => [
   },
 ];
 
-const benches: readonly Bench[] = [
+export const benches: readonly Bench[] = [
   {
     title: 'A sentence on its way to the screen, in Chromium (goals: p50 300 ms, p95 800 ms, 150 MB)',
     method:
@@ -52,5 +50,3 @@ const benches: readonly Bench[] = [
     },
   },
 ];
-
-for (const bench of benches) console.log(tableOf(bench, await bench.run()));
