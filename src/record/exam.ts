@@ -82,7 +82,11 @@ export function hearUtterance<Context>(
   const { text, zone } = heard;
   const read = readSafely(reader, { text, heardAt: heard.heardAt, zone }, logged.context);
   const { context } = read;
-  const frames = withDoubt(read.frames, text, heard);
+  const others = otherReadings(heard).map((other) => ({
+    text: other,
+    frames: readSafely(reader, { text: other, heardAt: heard.heardAt, zone }, logged.context).frames,
+  }));
+  const frames = withDoubt(read.frames, text, heard, others);
   const iso = (epochMs: number): string => formatIso(epochMs, zone);
   let next: Exam<Context> = { ...logged, context };
   for (const [index, frame] of frames.entries()) {
@@ -90,6 +94,13 @@ export function hearUtterance<Context>(
   }
   return next;
 }
+
+/**
+ * The bundled ear gives one other reading, as good as it can hear; what the two do not both say is asked about. A browser
+ * lists readings down to unlikely ones, of which the page takes the best before they come here.
+ */
+const otherReadings = ({ engine, alternatives = [] }: HeardUtterance): readonly string[] =>
+  engine === 'bundled' ? alternatives : [];
 
 function logUtterance<Context>(exam: Exam<Context>, heard: HeardUtterance, heardAt: string): Exam<Context> {
   const payload = { ...heard, heardAt };

@@ -62,17 +62,43 @@ function placed(text: string, words: readonly WordHeard[]): readonly Placed[] {
   });
 }
 
+/** Another reading of the same sound, and what it would have said. */
+export interface OtherReading {
+  readonly text: string;
+  readonly frames: readonly Frame[];
+}
+
+/** What a frame says, without the words it was said in. */
+function saidIn(frame: Frame): string {
+  const { heard: _heard, span: _span, ...said } = frame;
+  if (said.frame !== 'statement') return JSON.stringify(said);
+  return JSON.stringify(said.statement);
+}
+
+/** Why a frame that another reading does not have is asked about. */
+function otherwiseIn(frame: Frame, others: readonly OtherReading[]): readonly string[] {
+  if (frame.frame === 'statement' && frame.statement.kind === 'note') return [];
+  const said = saidIn(frame);
+  const other = others.find(({ frames }) => !frames.some((one) => saidIn(one) === said));
+  return other === undefined ? [] : [`heard in another way too: “${other.text}”`];
+}
+
 /** The frames with what is unsure about them among their doubts. Notes keep words and state nothing. */
-export function withDoubt(frames: readonly Frame[], text: string, hearing: Hearing): readonly Frame[] {
+export function withDoubt(
+  frames: readonly Frame[],
+  text: string,
+  hearing: Hearing,
+  others: readonly OtherReading[] = [],
+): readonly Frame[] {
   const unsure = placed(text, hearing.words ?? []);
   const always = hearing.doubt ?? [];
-  if (unsure.length === 0 && always.length === 0) return frames;
+  if (unsure.length === 0 && always.length === 0 && others.length === 0) return frames;
   return frames.map((frame, index) => {
     const [from, to] = frame.span;
     const own = unsure
       .filter(({ start, end }) => start < to && end > from)
       .map(({ word }) => `heard unsurely: ${slotOf(word)} “${word}”`);
-    const doubt = [...always, ...new Set(own)];
+    const doubt = [...always, ...new Set(own), ...otherwiseIn(frame, others)];
     if (doubt.length === 0) return frame;
     if (!canBeDoubted(frame)) return asNote(frame, doubt, index);
     return { ...frame, doubt: [...frame.doubt, ...doubt] };

@@ -15,6 +15,8 @@ export function hearingSetup(): HearingSetup {
     files: {
       grammar: [...grammarFiles(), own],
       pronunciations: textOf('pronunciations.dict'),
+      spoken: textOf('hearing/spoken.txt'),
+      ordinary: textOf('hearing/ordinary-words.txt'),
     },
     thread: new URL('../speech/file/thread.mjs', import.meta.url),
   };

@@ -55,3 +55,41 @@ describe('an utterance in doubt', () => {
     expect(entries.map(({ doubt }) => doubt)).toEqual([['heard in part'], ['heard in part']]);
   });
 });
+
+describe('what a second reading of the same sound says otherwise', () => {
+  const bundled = (text: string, ...alternatives: readonly string[]) => ({
+    ...heard(text, []),
+    engine: 'bundled',
+    alternatives,
+  });
+  const doubtsOf = (...lines: readonly ReturnType<typeof heard>[]) =>
+    entriesOf(...lines)
+      .filter(({ kind }) => kind !== 'visit')
+      .map(({ doubt = [] }) => doubt);
+
+  it.each([
+    ['left ankle is swollen', 'left temple is swollen'],
+    ['left forearm swollen', 'right forearm swollen'],
+    ['no numbness in the right hand', 'numbness in the right hand'],
+    ['pulse is ninety two', 'pulse is ninety'],
+    ['gave him aspirin', 'gave him some sugar'],
+  ])('is asked about: %s (%s)', (text, other) => {
+    expect(doubtsOf(bundled(text, other))).toEqual([[`heard in another way too: “${other}”`]]);
+  });
+
+  it('leaves no doubt where both say the same in other words, nor on what both say', () => {
+    expect(doubtsOf(bundled('left forearm is swollen', 'left forearm swollen'))).toEqual([[]]);
+    const both = doubtsOf(bundled('pulse is ninety two resps sixteen', 'pulse is ninety two resps sixty'));
+    expect(both.filter((doubt) => doubt.length > 0)).toHaveLength(1);
+  });
+
+  it('strikes nothing that only one of them would', () => {
+    const entries = entriesOf(heard('left forearm swollen', []), bundled('strike that', 'right thigh'));
+    expect(entries[0]?.state).toBe('heard');
+  });
+
+  it('counts for the bundled ear alone: a browser lists readings down to unlikely ones', () => {
+    const browser = { ...bundled('left ankle is swollen', 'left uncle is swollen'), engine: 'browser' };
+    expect(doubtsOf(browser)).toEqual([[]]);
+  });
+});

@@ -25,6 +25,7 @@ function fakeHearing(): { hearing: Hearing; streams: () => number } {
           start,
           end,
           engine: 'bundled' as const,
+          alternatives: [],
           confidence: 1,
           words: [],
           doubt: [],

@@ -66,7 +66,13 @@ const hearing: Hearing = {
       pieces.flatMap((piece) => {
         if (piece.kind === 'sound') return [];
         const { start, end, sound } = piece.segment;
-        const said = { text: 'tone', understood: true, engine: 'bundled' as const, confidence: 1 };
+        const said = {
+          text: 'tone',
+          understood: true,
+          engine: 'bundled' as const,
+          alternatives: [],
+          confidence: 1,
+        };
         return [{ utterance: { ...said, start, end, words: [], doubt: [] }, sound }];
       });
     return {

@@ -52,6 +52,8 @@ export interface DecoderParts {
   readonly pronunciations: ReadonlyMap<string, readonly string[]>;
   /** given the words that can be heard, what to listen for */
   readonly network: (canHear: (word: string) => boolean) => Network;
+  /** most states followed at once, where less will do */
+  readonly states?: number;
 }
 
 /** Samples a second that the model was made for. */
@@ -72,7 +74,7 @@ export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder
   const decoder = new module.Decoder({
     samprate: RATE,
     wbeam: WORD_BEAM,
-    maxhmmpf: MOST_STATES,
+    maxhmmpf: parts.states ?? MOST_STATES,
     loglevel: 'FATAL',
   });
   loadModel(module, decoder, parts.model);

@@ -7,4 +7,12 @@ export interface HearingFiles {
   readonly grammar: readonly GrammarSource[];
   /** words with their phones, a line each */
   readonly pronunciations: string;
+  /** sentences as they are said, a line each, in shapes that the hearing grammar need not have */
+  readonly spoken: string;
+  /** words of ordinary talk */
+  readonly ordinary: string;
 }
+
+/** The lines of such a text; those that begin with # are remarks. */
+export const linesOf = (text: string): readonly string[] =>
+  text.split('\n').filter((line) => line !== '' && !line.startsWith('#'));

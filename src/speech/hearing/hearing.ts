@@ -22,7 +22,7 @@ export interface HearingParts {
   /** hertz below which nothing is heard */
   readonly highPass?: number;
   /** steps that are left out, to measure what each is worth */
-  readonly without?: readonly ('floor' | 'second-hearing' | 'trust')[];
+  readonly without?: readonly ('any-order' | 'floor' | 'second-hearing' | 'trust')[];
 }
 
 /** The ears, loaded once (about a second); each stream that is begun forgets the one before. */

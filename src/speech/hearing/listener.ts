@@ -6,10 +6,11 @@ import { fillerNetwork } from '../engine/filler.ts';
 import type { ModelFiles } from '../engine/model.ts';
 import { PHONES, readPronunciations } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
-import { type LikelyWay, likelyWayIn } from '../network/likely-way.ts';
+import { likelyWayIn } from '../network/likely-way.ts';
+import { type Network, wordsOf } from '../network/network.ts';
 import { substitutesIn } from '../network/substitutes.ts';
 import type { HearingFiles } from './hearing-files.ts';
-import { type JudgedWord, partsOf } from './judged.ts';
+import { type JudgedWord, type OtherWord, partsOf } from './judged.ts';
 import type { HearingGrammar } from './network-of-files.ts';
 import { oddsOf } from './odds.ts';
 import { withoutScraps } from './scraps.ts';
@@ -34,31 +35,34 @@ export interface Listener {
 /** A word that might as well have been another of its kind keeps so much of its trust: less than a half of all. */
 const RIVALLED = 0.49;
 
+/** Most states followed at once where words may come in any order: with three times as many no more was heard rightly. */
+const LOOSE_STATES = 1500;
+/** Between these odds the sound is heard in words of any order too; beyond them it would change nothing. */
+const DOUBTFUL = { from: -5, to: 6.5 } as const;
+
 /** Odds below which words so far are not shown. */
 const SHOWN = -1;
 const ELLIPSIS = '…';
 
-/** Loads both decoders; throws where the model's files are damaged. */
+/** Loads the decoders; throws where the model's files are damaged. */
 export function createListener(
   module: SoundModule,
   model: ModelFiles,
   files: HearingFiles,
-  { network, near }: HearingGrammar,
+  { network, near, loose }: HearingGrammar,
   without: readonly string[] = [],
 ): Listener {
   const pronunciations = readPronunciations(files.pronunciations);
-  let likely: LikelyWay = () => null;
-  let substitutes: ReturnType<typeof substitutesIn> | undefined;
+  let made: Network = { states: 0, end: 0, arcs: [], silent: [] };
   const grammar = createDecoder(module, {
     model,
     pronunciations,
     network: (canHear) => {
-      const made = network(canHear);
-      substitutes = substitutesIn(made);
-      likely = likelyWayIn(made);
+      made = network(canHear);
       return made;
     },
   });
+  const likely = likelyWayIn(made);
   const phones = createDecoder(module, {
     // Without the model's dictionary it loads in no time.
     model: withoutDictionary(model),
@@ -71,9 +75,16 @@ export function createListener(
     withoutDictionary(model),
     near(canSay),
     grammar.waysToSay,
-    substitutes,
+    substitutesIn(made),
   );
   let open: { readonly words: Decoding; readonly free: Decoding } | null = null;
+  const looseNet = loose(canSay, made);
+  const anyOrder = createDecoder(module, {
+    model: withoutDictionary(model),
+    pronunciations: new Map(wordsOf(looseNet).map((word) => [word, grammar.waysToSay(word)])),
+    network: () => looseNet,
+    states: LOOSE_STATES,
+  });
   const push = (sound: Float32Array): void => {
     open ??= { words: grammar.begin(), free: phones.begin() };
     open.words.push(sound);
@@ -86,6 +97,17 @@ export function createListener(
       const lead = leads[at] ?? 0;
       return { ...word, lead, chance: chances[at] ?? 0, confidence: trustOf(lead) };
     });
+  };
+  const otherwise = (
+    words: readonly JudgedWord[],
+    free: readonly HeardWord[],
+    sound: Float32Array,
+  ): readonly OtherWord[] | null => {
+    const odds = oddsOf(words);
+    if (without.includes('any-order') || odds < DOUBTFUL.from || odds > DOUBTFUL.to) return null;
+    const heard = anyOrder.decode(sound).words;
+    const leads = leadsOf(heard, free);
+    return heard.map((word, at) => ({ ...word, lead: leads[at] ?? 0 }));
   };
   const drop = (): void => {
     open?.words.end();
@@ -112,12 +134,14 @@ export function createListener(
       const weighed = weigh(words, free).map((word, at) =>
         rivals[at] === true ? { ...word, confidence: word.confidence * RIVALLED } : word,
       );
-      return utterancesOf(withoutScraps(partsOf(weighed, without.includes('trust'))), start, end);
+      const parts = partsOf(weighed, otherwise(weighed, free, sound), without.includes('trust'));
+      return utterancesOf(withoutScraps(parts), start, end);
     },
     close: () => {
       drop();
       grammar.close();
       phones.close();
+      anyOrder.close();
       second.close();
     },
   };

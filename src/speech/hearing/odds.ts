@@ -15,11 +15,25 @@ const LEAD = 0.43;
 const CHANCE = 0.15;
 const START = 5.4;
 
-/** The odds, as a logarithm, that these words were said: above nought more likely than not. No words have none. */
-export function oddsOf(words: readonly WeighedWord[]): number {
+// Fitted likewise with the gap, in two voices.
+const BESIDE_LOOSE = { lead: 0.205, chance: 0.093, gap: -0.307, start: 4.6 };
+
+/** How far words are ahead of free phones, by their lengths; null where there are none. */
+export function leadOf(words: readonly Pick<WeighedWord, 'frames' | 'lead'>[]): number | null {
   const frames = words.reduce((sum, word) => sum + word.frames, 0);
-  if (frames === 0) return Number.NEGATIVE_INFINITY;
-  const lead = words.reduce((sum, word) => sum + word.lead * word.frames, 0) / frames;
+  return frames === 0 ? null : words.reduce((sum, word) => sum + word.lead * word.frames, 0) / frames;
+}
+
+/**
+ * The odds, as a logarithm, that these words were said: above nought more likely than not. No words have none. `gap` is how far,
+ * in the units of a lead, the same sound was ahead of that in words of any order, ordinary ones among them; without it the
+ * odds are less sure.
+ */
+export function oddsOf(words: readonly WeighedWord[], gap: number | null = null): number {
+  const lead = leadOf(words);
+  if (lead === null) return Number.NEGATIVE_INFINITY;
   const chance = words.reduce((sum, word) => sum + word.chance, 0);
-  return LEAD * lead + CHANCE * chance + START;
+  if (gap === null) return LEAD * lead + CHANCE * chance + START;
+  const beside = BESIDE_LOOSE;
+  return beside.lead * lead + beside.chance * chance + beside.gap * gap + beside.start;
 }

@@ -12,6 +12,8 @@ export interface UtteredWord {
 export interface HeardUtterance {
   /** the words; for speech that was not understood, a remark that says so and gives the times */
   readonly text: string;
+  /** what the same sound was heard as where words may come in any order, if that is something else */
+  readonly alternatives: readonly string[];
   readonly understood: boolean;
   /** seconds since the recording began */
   readonly start: number;
@@ -43,11 +45,13 @@ export const isNotUnderstood = (text: string): boolean =>
 /** What the record takes along of how it was heard. */
 export const hearingOf = ({
   engine,
+  alternatives,
   confidence,
   words,
   doubt,
-}: Pick<HeardUtterance, 'engine' | 'confidence' | 'words' | 'doubt'>) => ({
+}: Pick<HeardUtterance, 'engine' | 'alternatives' | 'confidence' | 'words' | 'doubt'>) => ({
   engine,
+  alternatives,
   confidence,
   // The times are the sound's; the record keeps its own.
   words: words.map(({ word, confidence: sure }) => ({ word, confidence: sure })),

@@ -9,6 +9,8 @@ export interface Part {
   readonly understood: boolean;
   /** it was hardly likelier to be said in these words than to be other talk */
   readonly unsure?: boolean;
+  /** the same sound in words of any order; empty where it was not heard so */
+  readonly otherwise?: readonly HeardWord[];
 }
 
 /** A pause of this many seconds between two words is written as a comma. */
@@ -45,8 +47,11 @@ export function utterancesOf(parts: readonly Part[], start: number, end: number)
     const isNear =
       from - start - (before?.at(-1)?.end ?? Number.NEGATIVE_INFINITY) < NEXT_TO ||
       (after?.[0]?.start ?? Number.POSITIVE_INFINITY) - (to - start) < NEXT_TO / 2;
+    const text = textOf(words);
+    const other = textOf(group.flatMap(({ otherwise = [] }) => otherwise));
     return {
-      text: textOf(words),
+      text,
+      alternatives: other === '' || other === text ? [] : [other],
       understood: true,
       start: from,
       end: to,
@@ -65,6 +70,7 @@ export function utterancesOf(parts: readonly Part[], start: number, end: number)
 
 const unheard = (words: readonly UtteredWord[], start: number, end: number): HeardUtterance => ({
   text: notUnderstood(start, end),
+  alternatives: [],
   understood: false,
   start,
   end,
@@ -81,7 +87,7 @@ const uttered = ({ word, start, end, confidence }: Part['words'][number], origin
   confidence,
 });
 
-const textOf = (words: readonly UtteredWord[]): string =>
+const textOf = (words: readonly Pick<UtteredWord, 'word' | 'start' | 'end'>[]): string =>
   words
     .map(({ word, start }, index) => {
       const before = words[index - 1];

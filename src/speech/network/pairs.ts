@@ -1,0 +1,102 @@
+// How often one word follows another in what a network lets be said.
+
+import type { Network } from './network.ts';
+
+/** By a word and the one after it, how often the two are said in one utterance; '' stands before the first and after the last. */
+export type Pairs = ReadonlyMap<string, ReadonlyMap<string, number>>;
+
+/** Before the first word and after the last one. */
+export const EDGE = '';
+
+/** Steps after which an utterance is over: none is longer by much, and loops end. */
+const LONGEST = 40;
+/** What is rarer than this is never said. */
+const LEAST = 1e-9;
+
+interface Way {
+  readonly to: number;
+  readonly chance: number;
+}
+
+/** The expected counts, by the network's own chances. */
+export function pairsOf(network: Network): Pairs {
+  const { states, end, arcs } = network;
+  // Numbers in the place of words: there are some hundred thousand sums.
+  const words = [EDGE, ...new Set(arcs.map(({ word }) => word))];
+  const numbers = new Map(words.map((word, index) => [word, index]));
+  const leaving: { to: number; word: number; chance: number }[][] = Array.from({ length: states }, () => []);
+  for (const { from, to, word, chance } of arcs)
+    leaving[from]?.push({ to, word: numbers.get(word) ?? 0, chance });
+  const places = placesOf(network, leaving);
+  // By state: the words that led there, each with how often.
+  const entered = Array.from({ length: states }, () => new Map<number, number>());
+  entered[0]?.set(0, 1);
+  let front = new Float64Array(states);
+  front[0] = 1;
+  for (let step = 0; step < LONGEST; step += 1) {
+    const next = new Float64Array(states);
+    front.forEach((mass, at) => {
+      if (mass < LEAST) return;
+      for (const { to: place, chance: share } of places[at] ?? [])
+        for (const { to, word, chance } of leaving[place] ?? []) {
+          next[to] = (next[to] ?? 0) + mass * share * chance;
+          grow(entered[to], word, mass * share * chance);
+        }
+    });
+    front = next;
+  }
+  const counts = words.map(() => new Map<number, number>());
+  entered.forEach((before, at) => {
+    if (before.size === 0) return;
+    const after = new Map<number, number>();
+    for (const { to, chance: share } of places[at] ?? []) {
+      if (to === end) grow(after, 0, share);
+      for (const { word, chance } of leaving[to] ?? []) grow(after, word, share * chance);
+    }
+    for (const [word, mass] of before)
+      for (const [next, chance] of after) if (mass * chance > LEAST) grow(counts[word], next, mass * chance);
+  });
+  return new Map(
+    counts.flatMap((row, word) =>
+      row.size === 0
+        ? []
+        : [[words[word] ?? EDGE, new Map([...row].map(([next, count]) => [words[next] ?? EDGE, count]))]],
+    ),
+  );
+}
+
+/** By state: where its next word is said from, with chances that add up to 1. */
+function placesOf(
+  { states, silent }: Network,
+  leaving: readonly (readonly unknown[])[],
+): readonly (readonly Way[])[] {
+  const ahead: Way[][] = Array.from({ length: states }, () => []);
+  for (const { from, to, chance } of silent) ahead[from]?.push({ to, chance });
+  return ahead.map((ways, at) => {
+    const own = 1 - ways.reduce((sum, { chance }) => sum + chance, 0);
+    const speaks = (leaving[at]?.length ?? 0) > 0;
+    return ways.length === 0
+      ? [{ to: at, chance: 1 }]
+      : speaks && own > 0
+        ? [...ways, { to: at, chance: own }]
+        : ways;
+  });
+}
+
+function grow<Key>(counts: Map<Key, number> | undefined, key: Key, value: number): void {
+  counts?.set(key, (counts.get(key) ?? 0) + value);
+}
+
+/** The pairs of written sentences, each word by itself; words are parted by spaces. */
+export function pairsIn(sentences: readonly string[]): Pairs {
+  const pairs = new Map<string, Map<string, number>>();
+  for (const sentence of sentences) {
+    const words = [EDGE, ...sentence.split(' '), EDGE];
+    for (const [at, word] of words.slice(0, -1).entries()) {
+      const row = pairs.get(word) ?? new Map<string, number>();
+      pairs.set(word, row);
+      grow(row, words[at + 1] ?? EDGE, 1);
+    }
+  }
+  return pairs;
+}
