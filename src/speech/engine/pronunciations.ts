@@ -1,4 +1,4 @@
-// The project's own pronunciations, read from their file: each word with the ways it is said.
+// Pronunciations, the project's own and the model's, read from their files: each word with the ways it is said.
 
 /** The 39 phones of the CMU Pronouncing Dictionary, which the model was trained on. */
 export const PHONES: readonly string[] =
@@ -6,14 +6,42 @@ export const PHONES: readonly string[] =
     ' ',
   );
 
-/** Words to their phones, several ways in the order written. Lines that begin with ;;; are comments. */
+/** Words to their phones, several ways in the order written. Lines that begin with ;; are comments. */
 export function readPronunciations(text: string): ReadonlyMap<string, readonly string[]> {
   const words = new Map<string, readonly string[]>();
-  for (const line of text.split(/\r?\n/)) {
-    if (line.trim() === '' || line.startsWith(';;;')) continue;
-    const [first = '', ...phones] = line.trim().split(/\s+/);
-    const word = first.replace(/\(\d+\)$/, '');
-    words.set(word, [...(words.get(word) ?? []), phones.join(' ')]);
+  // Without expressions but where a line needs one: the model's dictionary has 130,000 lines.
+  for (const line of text.split('\n')) {
+    if (line.startsWith(';;')) continue;
+    const given =
+      line.includes('\t') || line.includes('  ') || line.endsWith('\r') ? line.replace(/\s+/g, ' ') : line;
+    const [from, space] = [given.startsWith(' ') ? 1 : 0, given.indexOf(' ', 1)];
+    if (space < 0) continue;
+    const first = given.slice(from, space);
+    const word = first.endsWith(')') ? first.replace(/\(\d+\)$/, '') : first;
+    const way = given.slice(space + 1).trimEnd();
+    const known = words.get(word);
+    words.set(word, known === undefined ? [way] : [...known, way]);
   }
   return words;
+}
+
+/** Both; a word that both have keeps its ways in the first, and those of the second come after them. */
+export function bothOf(
+  one: ReadonlyMap<string, readonly string[]>,
+  other: ReadonlyMap<string, readonly string[]>,
+): ReadonlyMap<string, readonly string[]> {
+  const all = new Map(one);
+  for (const [word, ways] of other) all.set(word, [...(all.get(word) ?? []), ...ways]);
+  return all;
+}
+
+/** Letters turned at once: more would not fit on the stack. */
+const AT_ONCE = 8192;
+
+/** The text of bytes that are all ASCII, as the model's words are. */
+export function asciiOf(bytes: Uint8Array): string {
+  const parts: string[] = [];
+  for (let at = 0; at < bytes.length; at += AT_ONCE)
+    parts.push(String.fromCharCode(...bytes.subarray(at, at + AT_ONCE)));
+  return parts.join('');
 }

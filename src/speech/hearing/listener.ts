@@ -1,16 +1,17 @@
 // One stretch of speech in, decoded while it is spoken, and what was said out: the grammar's words with how far each is to be
 // trusted, and in their place among them the parts that were not understood.
 
-import { createDecoder, type Decoding, type HeardWord } from '../engine/decoder.ts';
+import { createDecoder, type Decoder, type Decoding, type HeardWord } from '../engine/decoder.ts';
 import { fillerNetwork } from '../engine/filler.ts';
 import type { ModelFiles } from '../engine/model.ts';
-import { PHONES, readPronunciations } from '../engine/pronunciations.ts';
+import { asciiOf, bothOf, PHONES, readPronunciations } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
 import { likelyWayIn } from '../network/likely-way.ts';
 import { type Network, wordsOf } from '../network/network.ts';
 import { substitutesIn } from '../network/substitutes.ts';
 import type { HearingFiles } from './hearing-files.ts';
 import { type JudgedWord, type OtherWord, partsOf } from './judged.ts';
+import type { NearWords } from './near.ts';
 import type { HearingGrammar } from './network-of-files.ts';
 import { oddsOf } from './odds.ts';
 import { withoutScraps } from './scraps.ts';
@@ -49,44 +50,31 @@ export function createListener(
   module: SoundModule,
   model: ModelFiles,
   files: HearingFiles,
-  { network, near, loose }: HearingGrammar,
+  grammar: HearingGrammar,
   without: readonly string[] = [],
 ): Listener {
-  const pronunciations = readPronunciations(files.pronunciations);
-  let made: Network = { states: 0, end: 0, arcs: [], silent: [] };
-  const grammar = createDecoder(module, {
-    model,
-    pronunciations,
-    network: (canHear) => {
-      made = network(canHear);
-      return made;
-    },
-  });
+  const { 'dict.txt': dictionary, ...bare } = model;
+  const { made, looseNet, nearby, waysToSay } = saidIn(grammar, files, dictionary);
+  const decoderOf = (listenFor: Network, states?: number): Decoder =>
+    createDecoder(module, {
+      // Of the model's 130,000 words only those are loaded that can be heard: a third of a second, and 20 megabytes.
+      model: bare,
+      pronunciations: new Map(wordsOf(listenFor).map((word) => [word, waysToSay(word)])),
+      network: () => listenFor,
+      ...(states === undefined ? {} : { states }),
+    });
+  const ears = decoderOf(made);
   const likely = likelyWayIn(made);
   const phones = createDecoder(module, {
-    // Without the model's dictionary it loads in no time.
-    model: withoutDictionary(model),
+    model: bare,
     pronunciations: new Map(PHONES.map((phone) => [phone, [phone]])),
     network: () => fillerNetwork(PHONES),
   });
-  const canSay = (word: string): boolean => grammar.waysToSay(word).length > 0;
-  const second = createSecondHearing(
-    module,
-    withoutDictionary(model),
-    near(canSay),
-    grammar.waysToSay,
-    substitutesIn(made),
-  );
+  const second = createSecondHearing(module, bare, nearby, waysToSay, substitutesIn(made));
+  const anyOrder = decoderOf(looseNet, LOOSE_STATES);
   let open: { readonly words: Decoding; readonly free: Decoding } | null = null;
-  const looseNet = loose(canSay, made);
-  const anyOrder = createDecoder(module, {
-    model: withoutDictionary(model),
-    pronunciations: new Map(wordsOf(looseNet).map((word) => [word, grammar.waysToSay(word)])),
-    network: () => looseNet,
-    states: LOOSE_STATES,
-  });
   const push = (sound: Float32Array): void => {
-    open ??= { words: grammar.begin(), free: phones.begin() };
+    open ??= { words: ears.begin(), free: phones.begin() };
     open.words.push(sound);
     open.free.push(sound);
   };
@@ -139,7 +127,7 @@ export function createListener(
     },
     close: () => {
       drop();
-      grammar.close();
+      ears.close();
       phones.close();
       anyOrder.close();
       second.close();
@@ -147,4 +135,29 @@ export function createListener(
   };
 }
 
-const withoutDictionary = ({ 'dict.txt': _, ...model }: ModelFiles): ModelFiles => model;
+interface Said {
+  readonly made: Network;
+  readonly looseNet: Network;
+  readonly nearby: NearWords;
+  readonly waysToSay: (word: string) => readonly string[];
+}
+
+/** The networks, of words that can be said; of the pronunciations only theirs are kept. */
+function saidIn(grammar: HearingGrammar, files: HearingFiles, dictionary?: Uint8Array): Said {
+  const all = bothOf(
+    readPronunciations(dictionary === undefined ? '' : asciiOf(dictionary)),
+    readPronunciations(files.pronunciations),
+  );
+  const canSay = (word: string): boolean => all.has(word);
+  const made = grammar.network(canSay);
+  const looseNet = grammar.loose(canSay, made);
+  const nearby = grammar.near(canSay);
+  const words = new Set([
+    ...wordsOf(made),
+    ...wordsOf(looseNet),
+    ...nearby.keys(),
+    ...[...nearby.values()].flat(),
+  ]);
+  const kept = new Map([...words].map((word) => [word, all.get(word) ?? []]));
+  return { made, looseNet, nearby, waysToSay: (word) => kept.get(word) ?? [] };
+}

@@ -18,7 +18,7 @@ const ORDINARY = 0.15;
 /** So many sentences' worth of each word's followers are unknown. */
 const UNKNOWN = 1;
 /** A pair is kept where it is said so often, and so many times as likely as its words in any order. */
-const OFTEN = 0.2;
+const OFTEN = 2;
 const LIKELIER = 3;
 /** What ends after a word that was never last. */
 const ENDS = 0.02;

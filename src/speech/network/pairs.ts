@@ -11,7 +11,7 @@ export const EDGE = '';
 /** Steps after which an utterance is over: none is longer by much, and loops end. */
 const LONGEST = 40;
 /** What is rarer than this is never said. */
-const LEAST = 1e-9;
+const LEAST = 1e-7;
 
 interface Way {
   readonly to: number;
@@ -28,23 +28,16 @@ export function pairsOf(network: Network): Pairs {
   for (const { from, to, word, chance } of arcs)
     leaving[from]?.push({ to, word: numbers.get(word) ?? 0, chance });
   const places = placesOf(network, leaving);
+  const visits = visitsOf(states, places, leaving);
   // By state: the words that led there, each with how often.
   const entered = Array.from({ length: states }, () => new Map<number, number>());
   entered[0]?.set(0, 1);
-  let front = new Float64Array(states);
-  front[0] = 1;
-  for (let step = 0; step < LONGEST; step += 1) {
-    const next = new Float64Array(states);
-    front.forEach((mass, at) => {
-      if (mass < LEAST) return;
-      for (const { to: place, chance: share } of places[at] ?? [])
-        for (const { to, word, chance } of leaving[place] ?? []) {
-          next[to] = (next[to] ?? 0) + mass * share * chance;
-          grow(entered[to], word, mass * share * chance);
-        }
-    });
-    front = next;
-  }
+  visits.forEach((mass, at) => {
+    if (mass < LEAST) return;
+    for (const { to: place, chance: share } of places[at] ?? [])
+      for (const { to, word, chance } of leaving[place] ?? [])
+        if (mass * share * chance > LEAST) grow(entered[to], word, mass * share * chance);
+  });
   const counts = words.map(() => new Map<number, number>());
   entered.forEach((before, at) => {
     if (before.size === 0) return;
@@ -63,6 +56,28 @@ export function pairsOf(network: Network): Pairs {
         : [[words[word] ?? EDGE, new Map([...row].map(([next, count]) => [words[next] ?? EDGE, count]))]],
     ),
   );
+}
+
+/** By state: how often it is come to by a word, or begun in, in one utterance. */
+function visitsOf(
+  states: number,
+  places: readonly (readonly Way[])[],
+  leaving: readonly (readonly Way[])[],
+): Float64Array {
+  const visits = new Float64Array(states);
+  let front = new Float64Array(states);
+  front[0] = 1;
+  for (let step = 0; step < LONGEST; step += 1) {
+    const next = new Float64Array(states);
+    front.forEach((mass, at) => {
+      visits[at] = (visits[at] ?? 0) + mass;
+      if (mass < LEAST) return;
+      for (const { to: place, chance: share } of places[at] ?? [])
+        for (const { to, chance } of leaving[place] ?? []) next[to] = (next[to] ?? 0) + mass * share * chance;
+    });
+    front = next;
+  }
+  return visits;
 }
 
 /** By state: where its next word is said from, with chances that add up to 1. */
