@@ -92,7 +92,8 @@ export function openHearing(parts: HearingParts): Hearing | HearingFault {
             return listener
               .end(piece.segment, piece.isAll)
               .map((utterance) => ({ utterance, sound: soundOf(piece.segment, utterance) }));
-          listener.push(piece.sound);
+          if (piece.kind === 'resting') listener.rest(piece.segment);
+          else listener.push(piece.sound);
           return [];
         });
       return {

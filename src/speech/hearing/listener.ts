@@ -26,6 +26,8 @@ export interface Listener {
   push(sound: Float32Array): void;
   /** the words of what came so far, the last of them unsure; an ellipsis where it is hardly what the grammar lets be said */
   soFar(): readonly string[];
+  /** a pause in which the stretch may have ended: what its end needs is heard now, while it is waited for */
+  rest(segment: Segment): void;
   /** in the order said; empty where nobody spoke. Where `isAll` is false its sound is heard anew */
   end(segment: Segment, isAll: boolean): readonly HeardUtterance[];
   /** forgets what was begun */
@@ -86,14 +88,20 @@ export function createListener(
       return { ...word, lead, chance: chances[at] ?? 0, confidence: trustOf(lead) };
     });
   };
+  let rested: Rested | null = null;
+  const isDoubtful = (words: readonly JudgedWord[]): boolean => {
+    const odds = oddsOf(words);
+    return !without.includes('any-order') && odds >= DOUBTFUL.from && odds <= DOUBTFUL.to;
+  };
   const otherwise = (
     words: readonly JudgedWord[],
     free: readonly HeardWord[],
-    sound: Float32Array,
+    segment: Segment,
+    known: Rested | null,
   ): readonly OtherWord[] | null => {
-    const odds = oddsOf(words);
-    if (without.includes('any-order') || odds < DOUBTFUL.from || odds > DOUBTFUL.to) return null;
-    const heard = anyOrder.decode(sound).words;
+    if (!isDoubtful(words)) return null;
+    const isSame = known?.segment.start === segment.start && known.segment.end === segment.end;
+    const heard = isSame && known !== null ? known.heard : anyOrder.decode(segment.sound).words;
     const leads = leadsOf(heard, free);
     return heard.map((word, at) => ({ ...word, lead: leads[at] ?? 0 }));
   };
@@ -101,6 +109,7 @@ export function createListener(
     open?.words.end();
     open?.free.end();
     open = null;
+    rested = null;
   };
   return {
     push,
@@ -110,7 +119,14 @@ export function createListener(
       if (words.length === 0) return [];
       return oddsOf(weigh(words, free)) < SHOWN ? [ELLIPSIS] : words.map(({ word }) => word);
     },
-    end: ({ start, end, sound }, isAll) => {
+    rest: (segment) => {
+      const [words, free] = [open?.words.soFar() ?? [], open?.free.soFar() ?? []];
+      if (isDoubtful(weigh(words, free))) rested = { segment, heard: anyOrder.decode(segment.sound).words };
+    },
+    end: (segment, isAll) => {
+      const { start, end, sound } = segment;
+      const known = rested;
+      rested = null;
       if (!isAll) {
         drop();
         push(sound);
@@ -122,7 +138,7 @@ export function createListener(
       const weighed = weigh(words, free).map((word, at) =>
         rivals[at] === true ? { ...word, confidence: word.confidence * RIVALLED } : word,
       );
-      const parts = partsOf(weighed, otherwise(weighed, free, sound), without.includes('trust'));
+      const parts = partsOf(weighed, otherwise(weighed, free, segment, known), without.includes('trust'));
       return utterancesOf(withoutScraps(parts), start, end);
     },
     close: () => {
@@ -133,6 +149,12 @@ export function createListener(
       second.close();
     },
   };
+}
+
+/** A stretch that may have ended, in words of any order. */
+interface Rested {
+  readonly segment: Segment;
+  readonly heard: readonly HeardWord[];
 }
 
 interface Said {
