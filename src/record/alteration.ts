@@ -1,6 +1,7 @@
 // A correction of one slot: the latest group that has such a slot is meant, and its other slots are kept.
 
 import type { CorrectionFrame } from '../parse/frame.ts';
+import { regionOf } from '../terms/index.ts';
 import { applyChange, type SlotChange } from './change/change.ts';
 import { remainderOf } from './change/remainder.ts';
 import { chosen } from './chosen.ts';
@@ -20,10 +21,28 @@ export function alter(
 ): readonly Effect[] {
   const groups = groupsThatFit(state, frame.target);
   for (const candidates of groups) {
+    if (isLongGone(state, candidates, change, said)) continue;
     const effects = alterGroup(state, frame, change, said, candidates, groups[0]);
     if (effects.length > 0) return effects;
   }
   return NO_FIT;
+}
+
+/** "No, sorry, left shin" after other talk means none of what was said of the face before it. */
+function isLongGone(
+  state: RecordState,
+  { group, entries }: Candidates,
+  change: SlotChange,
+  { utterance }: Said,
+): boolean {
+  if (change.change !== 'site') return false;
+  const between = state.groups
+    .slice(state.groups.indexOf(group) + 1)
+    .filter((one) => one.utterance !== utterance);
+  const isElsewhere = entries.every(
+    (one) => 'site' in one && one.site !== undefined && regionOf(one.site) !== regionOf(change.site),
+  );
+  return between.length > 0 && isElsewhere && between.some((one) => one.utterance !== group.utterance);
 }
 
 /** The effects on one group; none where the change makes no sense for any of it. */

@@ -37,7 +37,12 @@ const THIRD = /^(he|she|it|they|there)$/;
 // "The bruise was …": a thing already told of.
 function isToldAgain(pieces: readonly Piece[], i: number): boolean {
   const [before, next] = [pieces[i - 1], pieces[i + 1]];
-  return before !== undefined && next !== undefined && isSmall(before, 'article') && isSmall(next, 'was');
+  if (before === undefined || next === undefined || !isSmall(before, 'article')) return false;
+  // "Actually the gash is on the right knee".
+  const where = pieces[i + 2];
+  const isPlace =
+    where !== undefined && (isSmall(where, 'preposition') || where.role === 'side' || where.role === 'site');
+  return isSmall(next, 'was') || (isSmall(next, 'link') && isPlace);
 }
 
 /**

@@ -1,6 +1,6 @@
 // Everything a stretch of pieces states: vital signs and history by themselves, the examination in between.
 
-import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
 import { stateExam } from './exam/exam.ts';
@@ -75,7 +75,9 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
     else if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
       const isNow = !isFormer(talk, pieces, i) && !isDeniedSign(talk, pieces, i);
       const taken = isNow ? stateVital(talk, pieces, i) : 0;
-      if (taken === 0) stretch.push(piece);
+      // "I have got one, good": no rate, but a pulse.
+      const isCheck = isNow && (piece.islands[0]?.slots.length ?? 0) > 0 && readingOf(piece, 'csm') !== null;
+      if (taken === 0) stretch.push(isCheck ? asCsm(piece) : piece);
       else {
         // The place of a cuff that stood before its reading went with it.
         stretch = stretch.filter((one) => one.role === 'small' || !isPlaced(talk, one));

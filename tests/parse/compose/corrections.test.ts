@@ -41,6 +41,10 @@ describe('a correction', () => {
     ['bruise right ribs | scratch that, it was on the left', ['side side=left ← last']],
     ['pulse eighty two | correction: seventy eight', ['number value=78 ← last']],
     ['left hip bruised | correction. Right hip.', ['site site=hip side=right ← last']],
+    [
+      'left elbow cut | actually the cut is on the right elbow',
+      ['statement laceration right elbow ← kind=finding finding=laceration site=elbow'],
+    ],
     ['bruise right ribs | not right, left', ['side side=left ← side=right']],
     [
       'bruise right forearm | correction, right elbow, not right forearm',
@@ -90,6 +94,7 @@ describe('a correction', () => {
     "right ribs bruised | does your left arm hurt | no it's the right",
     'bruise on the left thigh, not left shin',
     'any elbow pain? | no wait there is',
+    'left elbow cut | actually the cut is deeper',
     'correction',
   ])('is none where nothing follows that could be put in the place of anything: %s', (talk) => {
     expect(corrections(talk)).toEqual([]);

@@ -75,6 +75,7 @@ describe('an answer to a question after findings', () => {
       'any pain? shins no knees no left hip yes',
       ['no pain both lower-leg', 'no pain both knee', 'pain left hip'],
     ],
+    ['is your neck sore? no. here? yes', ['no pain neck', 'pain neck']],
     ['any tenderness? jaw, no. neck, no', ['no tenderness jaw', 'no tenderness neck']],
   ])('takes its site and finding: %s', (talk, expected) => {
     expect(said(talk)).toEqual(expected);
@@ -113,6 +114,10 @@ describe('an answer to a check of a limb', () => {
     ['left foot | can you feel this | no', ['no sensation left foot']],
     ['left hand | can you wiggle your fingers | yes', ['motion left hand']],
     ['right hand, can you make a fist? yes, but it hurts', ['motion right hand', 'pain right hand']],
+    [
+      'right foot. can you feel this? no. and the knee? yes',
+      ['no sensation right foot', 'note: and the knee: yes'],
+    ],
     ['right foot. feel that? yeah. and here? no', ['sensation right foot', 'no sensation right foot']],
     ['left ankle | can you squeeze my hand? yes', ['note: can you squeeze my hand: yes']],
   ])('says whether it is intact: %s', (talk, expected) => {

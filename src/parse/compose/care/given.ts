@@ -22,7 +22,15 @@ export function isGiven(
   if (isOrdered(tokens, piece) || isOnAlready(tokens, items, i) || isMentioned(tokens, piece, island))
     return false;
   if (hasTag(island, 'takes')) return endOfRemedy(tokens, items, i, piece, island) > piece.to;
-  if (!hasTag(island, 'noun') || hasSite || hasTag(island, 'on') || hasTag(island, 'put')) return true;
+  // "Second dose of ketamine": the words of the act begin as those of the thing do.
+  if (
+    !hasTag(island, 'noun') ||
+    piece.islands.some((one) => one.file === 'care' && hasTag(one, 'verb')) ||
+    hasSite ||
+    hasTag(island, 'on') ||
+    hasTag(island, 'put')
+  )
+    return true;
   return items.some((item) => hasRole(item, 'time'));
 }
 

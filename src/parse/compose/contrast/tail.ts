@@ -165,6 +165,8 @@ function isTail(
     model === undefined
       ? last.every(({ kind }) => kind === 'csm')
       : before.some(({ role }) => role === 'csm');
+  // "Weak on the left, nothing on the right": no strength at all, and no denial of a weakness.
+  if (model?.role === 'finding' && marked(model, 'finding', 'weakness') && marked(model, 'adj')) return false;
   // "Not the left" takes back a side; after "but" (and of a limb's check, after a pause) it denies what was said of the other.
   const bare = tail.state === 'not' && pieces[tail.to - 1]?.role === 'side';
   if (!csm) return tail.site === null && DENIALS.has(tail.state) && (!bare || tail.turned);

@@ -122,6 +122,10 @@ function site(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
     ...(ref.level === null ? {} : { level: ref.level }),
   };
   // "Correction, T eleven" means what was said of that part of the spine, whatever was said since.
+  // "I said right lower, it was left lower": the first place is what was said, and nothing else is moved.
+  const [was, ...others] = phrasesIn(items).flatMap(({ sites }) => sites);
+  if (was !== undefined && others.length > 0 && was.site === ref.site && was.side !== ref.side)
+    return [{ change, target: { site: was.site, ...(was.side === null ? {} : { side: was.side }) } }];
   const last = talk.context.said.some((one) => 'site' in one && one.site === ref.site);
   const named = ref.level !== null && !last && isSaid(talk, ref.site);
   return [{ change, target: named ? { site: ref.site } : {} }];

@@ -19,7 +19,7 @@ import { aspectsOf, detailsOf } from './details.ts';
 import { withEllipses } from './ellipsis.ts';
 import type { ClauseCsm, FoundCsm } from './found-csm.ts';
 import { lateSeconds } from './late-seconds.ts';
-import { ALL_FOUR, endOf, endsOf, endsOfSites } from './limb-ends.ts';
+import { ALL_FOUR, endOf, endsOf, endsOfSites, toEnd } from './limb-ends.ts';
 import { GRADES, NO_MOVEMENT } from './limits.ts';
 import { presenceAt, sharePresence } from './presence.ts';
 
@@ -60,8 +60,10 @@ function csmAt(
   i: number,
   piece: Piece,
   island: Island,
-  group: Attachment,
+  attached: Attachment,
 ): FoundCsm | null {
+  // A digit has no pulse of its own: "radial still there, thumb fine".
+  const group = hasTag(island, 'pulse') ? attached.filter((at) => !isDigit(items[at])) : attached;
   const phrases = phrasesAt(items, group);
   const named = sitesOf(phrases, mind);
   const isSided = named.some((ref) => ref.sideKnown === 'spoken');
@@ -165,6 +167,11 @@ function isSomebody(tokens: readonly Token[], { from }: Piece): boolean {
     `${said} `,
   );
 }
+
+const isDigit = (item: Item | undefined): boolean => {
+  const sites = phraseOf(item)?.sites ?? [];
+  return sites.length > 0 && sites.every((ref) => toEnd(ref, null).every(({ digit }) => digit !== undefined));
+};
 
 const isException = (item: Item): boolean => {
   const piece = pieceOf(item);

@@ -3,7 +3,7 @@
 import type { HistoryStatement, Topic } from '../../../terms/index.ts';
 import { hasTag, numberOf, tagOf } from '../../islands/island.ts';
 import { mayBegin } from '../../numbers/index.ts';
-import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { type Talk, textOf } from '../talk.ts';
 import type { FoundHistory, OpenTopic } from './found-history.ts';
@@ -28,6 +28,13 @@ export function historyOf(
   if (hasTag(island, 'mine') && !isAsked(talk, topic)) return [];
   if (topic === 'name' && callsFor(talk, piece)) return [];
   const whole = hasTag(island, 'whole');
+  const except = exceptionAfter(talk, pieces);
+  // "No medical history apart from the thyroid": there is one, and nothing is denied as a whole.
+  if (except !== null && (negated || hasTag(island, 'denied'))) {
+    const end = endOfText(talk.tokens, pieces.slice(pieces.indexOf(except)), true, topic);
+    const start = negated ? (deniedFrom(talk, from) ?? from) : from;
+    return [{ ...give(textOf(talk, start, end), end)[0], from: start } as FoundHistory];
+  }
   if (hasTag(island, 'denied') || (negated && (hasTag(island, 'noun') || whole)))
     return give(textOf(talk, from, to), to, { present: false });
   // "Looks about fifty feet": a bare number is years only where nothing is counted in it.
@@ -55,6 +62,18 @@ export function historyOf(
   const told = give(textOf(talk, start, past), past, negated ? { present: false } : {});
   return topic === 'medications' && !negated ? [...told, ...conditionsIn(talk, pieces, past)] : told;
 }
+
+// The words of an exception straight after the phrase.
+function exceptionAfter({ tokens }: Talk, [piece, ...rest]: readonly Piece[]): Piece | null {
+  const [next, after] = rest;
+  if (piece === undefined || next === undefined || after === undefined || isPaused(tokens, piece))
+    return null;
+  return marked(next, 'except') ? next : null;
+}
+
+// The "no" straight before it, without which the words would say the opposite.
+const deniedFrom = ({ tokens }: Talk, from: number): number | null =>
+  /^(no|denies|without|nil)$/.test(tokens[from - 1]?.word ?? '') ? from - 1 : null;
 
 // "Warfarin for atrial fibrillation" tells of both.
 function conditionsIn(talk: Talk, pieces: readonly Piece[], end: number): readonly FoundHistory[] {

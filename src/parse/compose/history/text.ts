@@ -55,11 +55,15 @@ export function endOfText(
       !(loose && piece.role === 'history' && pause === '')
     )
       break;
-    if (pause !== '' && (startsStatement(pieces, k) || isLater(tokens, piece))) break;
+    // "Allergic to kiwis, gets a rash": how it shows goes with it.
+    const isReaction = topic === 'allergies' && REACTS.test(tokens[piece.from]?.word ?? '');
+    if (pause !== '' && !isReaction && (startsStatement(pieces, k) || isLater(tokens, piece))) break;
     end = piece.to;
   }
   return end;
 }
+
+const REACTS = /^(gets|got|comes|came|breaks|swells|goes|reacts)$/;
 
 // "Trapped under it for an hour, freed at ten": the time is of the freeing.
 const isLater = (tokens: readonly Token[], { from }: Piece): boolean =>

@@ -5,6 +5,7 @@ import {
   type Finding,
   regionOf,
   type Side,
+  type Site,
   type Topic,
   type Vital,
 } from '../../../terms/index.ts';
@@ -189,16 +190,32 @@ function askedAgain(talk: Talk, items: readonly Item[]): AskedOne | null {
   if (items.some((item) => hasRole(item, 'unknown'))) return null;
   const sites = items.some((item) => item.type === 'site') ? talk.context.sites : [];
   // "And that?", at the same limb.
-  if (before?.about === 'csm' && sites.length === 0 && isPointing(talk, items)) return before;
+  if (before !== null && sites.length === 0 && isPointing(talk, items) && isOfPlace(before)) return before;
   if (sites.length > 0 && before?.about === 'findings') return { ...before, sites, either: false };
   const ends = sites.flatMap((ref) => toEnd(ref, null));
-  if (ends.length > 0 && before?.about === 'csm') return { ...before, ends };
+  // "Up here on the thigh?" asks of no foot.
+  const isEnd = sites.every(({ site }) => !SEGMENTS.has(site));
+  if (ends.length > 0 && isEnd && before?.about === 'csm') return { ...before, ends };
   const side = sideIn(items.flatMap((item) => pieceOf(item) ?? []))?.side ?? null;
   return side === null || sites.length > 0 ? null : askedOnSide(before, side);
 }
 
+const SEGMENTS: ReadonlySet<Site> = new Set([
+  'thigh',
+  'knee',
+  'lower-leg',
+  'hip',
+  'shoulder',
+  'upper-arm',
+  'elbow',
+  'forearm',
+]);
+
 const POINTING = /^(this|that|here|there)$/;
 const BESIDE_IT = /^(now|and|one|how|about|what)$/;
+
+const isOfPlace = (before: AskedOne): boolean =>
+  before.about === 'csm' || (before.about === 'findings' && before.sites.length > 0);
 
 const isPointing = ({ tokens }: Talk, items: readonly Item[]): boolean => {
   const words = items.map(wordsOf).flatMap(({ from, to }) => tokens.slice(from, to).map(({ word }) => word));

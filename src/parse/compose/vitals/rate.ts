@@ -3,6 +3,9 @@
 import { type Island, numberOf, tagsOf } from '../../islands/island.ts';
 import { type Bounds, isWholeWithin, type Read } from './vital-read.ts';
 
+// "I have got one": no heart beats so seldom, and the one is the pulse (common practice, no source).
+const LEAST_PULSE = 10;
+
 /** The rate of an island; "strong and regular" alone is one without a number. */
 export function rateOf(island: Island, vital: 'pulse' | 'respirations', bounds: Bounds): Read {
   const quality = [...new Set(tagsOf(island, 'quality'))];
@@ -15,6 +18,6 @@ export function rateOf(island: Island, vital: 'pulse' | 'respirations', bounds: 
   if (said !== null && counted !== null && Math.abs(said - counted) > 60 / (seconds ?? 60)) return null;
   const rate = said ?? counted;
   if (rate === null) return quality.length > 0 ? { reading: { vital, value: words } } : null;
-  if (!isWholeWithin(rate, bounds)) return null;
+  if (!isWholeWithin(rate, bounds) || (vital === 'pulse' && rate > 0 && rate < LEAST_PULSE)) return null;
   return { reading: { vital, value: { rate, ...words } }, known: said === null ? { value: 'inferred' } : {} };
 }
