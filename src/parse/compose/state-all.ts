@@ -61,7 +61,8 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
     if (piece === undefined) continue;
-    if (isComingOff(pieces, i) || isOfCheck(pieces, i)) stretch.push({ ...piece, role: 'unknown' });
+    if (isComingOff(pieces, i) || isOfCheck(pieces, i) || isOfSwelling(pieces, i))
+      stretch.push({ ...piece, role: 'unknown' });
     else if (piece.role === 'history') {
       const end = stateHistory(talk, pieces, i, reach !== null && isDenied(talk, pieces, i, reach));
       flush();
@@ -102,6 +103,16 @@ const isComingOff = (pieces: readonly Piece[], i: number): boolean => {
     pieces.slice(0, i).some(({ role }) => role === 'care')
   );
 };
+
+// "Swelling of the lips going down": what is no pain goes nowhere, it changes.
+const isOfSwelling = (pieces: readonly Piece[], i: number): boolean => {
+  const piece = pieces[i];
+  if (piece === undefined || !marked(piece, 'topic', 'radiation')) return false;
+  const found = pieces.slice(0, i).filter(({ role }) => role === 'finding');
+  return found.length > 0 && found.every((one) => SHRINKS.some((finding) => marked(one, 'finding', finding)));
+};
+
+const SHRINKS = ['swelling', 'rash', 'bleeding', 'contusion'];
 
 // "Foot pulse better after": said of a check of a limb it tells of no pain.
 const isOfCheck = (pieces: readonly Piece[], i: number): boolean => {

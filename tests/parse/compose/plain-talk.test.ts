@@ -52,6 +52,16 @@ describe('what was once kept in words alone, or read of another place', () => {
     ['weak in the right hand, nothing in the left', ['weakness right hand', 'note: nothing in the left']],
     ['second dose of fentanyl', ['medication text=second dose of fentanyl']],
     ['left radial palpable, thumb sore', ['pain left thumb', 'circulation left hand pulse=radial']],
+    [
+      'right hand cold | cap refill four seconds on that side, two on the other',
+      [
+        'no circulation right hand warmth=cold',
+        'no circulation right hand capRefillSeconds=4',
+        'circulation left hand capRefillSeconds=2',
+      ],
+    ],
+    ['right heel | no sting left in, scraped it off', ['visit right heel', 'no sting right heel']],
+    ["he's had this before, takes ramipril", ["past-history: he's had this before", 'medications: ramipril']],
     ['wrist pulse better after', ['visit wrist', 'note: wrist pulse better after']],
     ['right knee no problem', ['no abnormality right knee']],
     ['history of anything? epilepsy', ['past-history: epilepsy']],

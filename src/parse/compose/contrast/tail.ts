@@ -160,7 +160,8 @@ function isTail(
   // "Radial strong on the right": the first side of a clause is that of what is said there.
   // "Grips equal, left weak" turns back what was said of both.
   const isTurnedBack = model !== undefined && marked(model, 'strength', 'equal');
-  if (model !== undefined && !before.some(({ role }) => role === 'side') && !isTurnedBack) return false;
+  const isSided = before.some(({ role }) => role === 'side') || saysThatSide(tokens, before);
+  if (model !== undefined && !isSided && !isTurnedBack) return false;
   const csm =
     model === undefined
       ? last.every(({ kind }) => kind === 'csm')
@@ -172,6 +173,15 @@ function isTail(
   if (!csm) return tail.site === null && DENIALS.has(tail.state) && (!bare || tail.turned);
   return !bare || tail.turned || isPaused(tokens, { to: pieces[tail.from]?.from ?? 0 });
 }
+
+// "Five seconds on that side, two on the other": the side in mind, without its name.
+const saysThatSide = (tokens: readonly Token[], before: readonly Piece[]): boolean =>
+  /\b(?:that|this) side\b/.test(
+    tokens
+      .slice(before[0]?.from, before.at(-1)?.to)
+      .map(({ word }) => word)
+      .join(' '),
+  );
 
 // Only a denial turns a finding; "left one is fine" says more than that.
 const DENIALS: ReadonlySet<State | null> = new Set<State | null>(['none', 'absent', 'not']);
