@@ -14,7 +14,7 @@ export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn 
   // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
   if (mood !== 'supposing' && mood !== 'plan' && mood !== 'instruction') return null;
   if (mood === 'instruction' && (!mayTell(pieces, i, tokens) || isAskedOn(pieces, i, tokens, draft)))
-    return 'stay';
+    return isTellingIf(piece, tokens) ? begin('supposing') : 'stay';
   const coloured =
     mood === 'plan' && draft.mood === 'statement' && colour(piece, draft.pieces, pieces, i) !== null;
   // "Tell me if it hurts" is one instruction, and "does it hurt if…" one question.
@@ -22,6 +22,11 @@ export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn 
     draft.mood === 'instruction' || ((draft.mood === 'supposing' || draft.mood === 'question') && !full);
   return coloured || within ? 'stay' : begin(mood);
 }
+
+// "He will tell me if his leg hurts": it is not said that it does.
+const isTellingIf = (piece: Piece, tokens: readonly Token[]): boolean =>
+  marked(piece, 'tell-if') &&
+  tokens.slice(piece.from, piece.to).some(({ word }) => /^(if|when|whenever|moment|case)$/.test(word));
 
 const MAYBE = /^(maybe|possibly|perhaps|probably)$/;
 const MEASURE = /^(a|an|half|one|couple|ten|hundred|more|less|about|around)$/;
@@ -60,6 +65,9 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
     return false;
   // "He does not want to lift it" tells nobody anything.
   if (isOfThirdPerson(pieces, i, tokens)) return false;
+  // "Pressing on the ribs tell me if it hurts": nothing else is meant, whatever stands before it.
+  const piece = pieces[i];
+  if (piece !== undefined && isTellingIf(piece, tokens)) return true;
   const { role } = before;
   return (
     role === 'small' ||

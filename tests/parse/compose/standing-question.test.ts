@@ -27,6 +27,18 @@ describe('a question that stands', () => {
   ]);
 });
 
+describe('the same without a pause before it, as an ear may give it', () => {
+  checkStatements([
+    ['squeezing the left hip tell me if it hurts | no', ['visit left hip', 'no pain left hip']],
+    ["pushing on your collarbones let me know if it's sore", ['visit both clavicle']],
+    ["checking the right heel shout if there's any pain | nope", ['visit right heel', 'no pain right heel']],
+    ['left elbow squeeze my hand when you feel pain', ['visit left elbow']],
+    // Must not: somebody who would tell has told nothing.
+    ["she'll shout if her neck is sore", ['note: shout if her neck is sore']],
+    ['he says his hip hurts', ['pain hip']],
+  ]);
+});
+
 describe('places that are no place of the finding', () => {
   checkStatements([
     ['left ribs | crunching under my fingertips', ['visit left ribs', 'crepitus left ribs']],
