@@ -7,7 +7,7 @@ import { stateExam } from './exam/exam.ts';
 import { itemsOf } from './exam/items.ts';
 import { stateHistory } from './history/history-said.ts';
 import { splitOnset } from './history/split-onset.ts';
-import { asCsm, isPulseOfLimb } from './limb-pulse.ts';
+import { asCsm, isPulseOfLimb, withLimbPulse } from './limb-pulse.ts';
 import { type Reach, reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
 import { isPlaced, type Talk, timeOf } from './talk.ts';
@@ -35,17 +35,33 @@ export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
 
 // "Strong on the right, weak on the left": what is said of the one side, and then of the other.
 function stateSides(talk: Talk, pieces: readonly Piece[]): void {
-  const tail = tailIn(pieces, talk.tokens, talk.context.asked === null ? talk.context.last : []);
+  // "Pulse in the left foot, none in the right": the pulse of a limb is turned as its other checks are.
+  const tail = tailIn(
+    withLimbPulse(pieces),
+    talk.tokens,
+    talk.context.asked === null ? talk.context.last : [],
+  );
   if (tail === null) {
     stateInOrder(talk, pieces);
     return;
   }
   lendSite(talk, pieces, tail);
   const [before, after] = [pieces.slice(0, tail.from), pieces.slice(tail.to)];
-  if (before.length > 0) stateInOrder(talk, before);
+  const isGone = tail.state === 'none' || tail.state === 'absent';
+  if (before.length > 0) stateInOrder(talk, isGone ? before.map(asTurned) : before);
   contrast(talk, pieces, tail);
   if (after.length > 0) stateAll(talk, after);
 }
+
+// "Pulse left foot, none right": what the other side lacks is there on this one.
+const asTurned = (piece: Piece): Piece => ({
+  ...piece,
+  islands: piece.islands.map((island) =>
+    island.rule.startsWith('csm.')
+      ? { ...island, tags: [...island.tags, { key: 'turned', value: '' }] }
+      : island,
+  ),
+});
 
 function stateInOrder(talk: Talk, all: readonly Piece[]): void {
   const pieces = splitOnset(talk.tokens, all);

@@ -130,6 +130,13 @@ describe('a pulse at a limb, without a rate', () => {
     ['the left hand still has a good pulse', ['circulation left hand']],
     ['the pulse in the left hand is weak', ['circulation left hand quality=weak']],
     ["he's lost the right radial", ['no circulation right hand pulse=radial']],
+    // The word that denies it stands before the limb or before its side, and the next limb has a check of its own.
+    ['pulse absent right foot', ['no circulation right foot']],
+    ['wrist pulse absent on the left', ['no circulation left hand']],
+    [
+      'right foot pulse absent, left foot pulse present',
+      ['no circulation right foot', 'circulation left foot'],
+    ],
   ])('is a check of that limb: %s', (talk, expected) => {
     expect(read(talk, 'csm', 'finding')).toEqual(expected);
   });
@@ -151,6 +158,13 @@ describe('the other side', () => {
     [
       'radial pulse present on the left but absent on the right',
       ['circulation left hand pulse=radial', 'no circulation right hand pulse=radial'],
+    ],
+    // What the other side lacks is there on the first, though nobody says so; it must never be denied of that.
+    ['pulse in the right foot, none in the left', ['circulation right foot', 'no circulation left foot']],
+    ['sensation left hand, none right', ['sensation left hand', 'no sensation right hand']],
+    [
+      'weak pulse right foot, absent left',
+      ['circulation right foot quality=weak', 'no circulation left foot'],
     ],
     ['she can move her left hand but not the right', ['motion left hand', 'no motion right hand']],
     ['grip strong left, weak right', ['motion left hand strength=strong', 'motion right hand strength=weak']],

@@ -44,6 +44,7 @@ describe('history', () => {
   });
 
   it.each([
+    ['no meds, oh, gout tablets', ['no medications: no meds', 'medications: gout tablets']],
     ['no known allergies', ['no allergies: no known allergies']],
     ['no allergies or medications', ['no allergies: no allergies', 'no medications: medications']],
     ['denies medications', ['no medications: denies medications']],

@@ -6,7 +6,7 @@ import { marked, readingOf } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 import { inState, stateOf } from '../contrast/index.ts';
 import type { Reach } from '../negations/reach.ts';
-import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
+import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
 import { aspectsOf, detailsOf } from './details.ts';
 import type { FoundCsm } from './found-csm.ts';
 import { REFILL_LIMIT_SECONDS } from './limits.ts';
@@ -49,6 +49,7 @@ export function presenceAt(
     const normal = normalAfter(items, i);
     if (normal !== null) return said(true, normal);
   }
+  if (hasTag(island, 'turned')) return { present: true, inferred: true, negation: null };
   return { present: null, inferred: false, negation: null };
 }
 
@@ -100,11 +101,20 @@ function lostBefore(items: readonly Item[], i: number): Span | null {
   return piece !== null && marked(piece, 'lost') ? piece : null;
 }
 
+/** "Pulse absent left foot" has named no limb before; in "left foot pulse absent, right foot pulse present" the next has its own. */
 function leadsToSite(items: readonly Item[], from: number): boolean {
   const at = items.findIndex((item) => pieceOf(item)?.from === from);
-  const next = items.slice(at + 1).find((item) => !hasRole(item, 'small'));
-  return at >= 0 && (next?.type === 'site' || hasRole(next, 'side'));
+  const [next, after] = items.slice(at + 1).filter((item) => !hasRole(item, 'small'));
+  if (at < 0 || hasRole(after, 'csm')) return false;
+  const before = items.slice(0, at);
+  // "Foot pulse absent on the left": the side is that of the foot that was named.
+  if (hasRole(next, 'side') && after?.type !== 'site') return before.some(isSided);
+  const isNamed = before.some((item) => item.type === 'site' || hasRole(item, 'limbs'));
+  return isNamed && (next?.type === 'site' || hasRole(next, 'side'));
 }
+
+const isSided = (item: Item): boolean =>
+  hasRole(item, 'side') || (phraseOf(item)?.sites ?? []).some(({ side }) => side !== null);
 
 // "All four limbs have pulses and movement".
 function isHad(items: readonly Item[], i: number): boolean {

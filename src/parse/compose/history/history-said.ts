@@ -5,7 +5,7 @@ import { bear, isPlaced, place, state, type Talk } from '../talk.ts';
 import { isOpen } from './found-history.ts';
 import { headingOf } from './heading.ts';
 import { historyOf } from './history.ts';
-import { namedAllergy } from './named-allergy.ts';
+import { namedBefore } from './named-before.ts';
 import { isOfBody } from './of-body.ts';
 
 /** States the history at `i`; returns the token past its words. */
@@ -13,8 +13,8 @@ export function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, ne
   const piece = pieces[i];
   if (piece === undefined) return 0;
   if (marked(piece, 'of-body') && !isOfBody(talk.tokens, pieces, i)) return piece.to;
-  const allergy = namedAllergy(talk, pieces, i, negated);
-  const found = allergy === null ? historyOf(talk, pieces.slice(i), negated) : [allergy];
+  const named = namedBefore(talk, pieces, i, negated);
+  const found = named === null ? historyOf(talk, pieces.slice(i), negated) : [named];
   if (isOpen(found)) {
     bear(talk, { asked: { about: 'topic', topic: found.topic } });
     return piece.to;

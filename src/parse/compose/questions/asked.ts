@@ -19,7 +19,7 @@ import { csmOf } from '../csm/csm.ts';
 import { endsOnSide, toEnd } from '../csm/limb-ends.ts';
 import { findingsOf } from '../findings/findings.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
-import { namedAllergy } from '../history/named-allergy.ts';
+import { namedBefore } from '../history/named-before.ts';
 import type { Reach } from '../negations/reach.ts';
 import { hasRole, type Item, pieceOf, wordsOf } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
@@ -172,7 +172,7 @@ function askedNoun(talk: Talk, clause: Clause, piece: Piece): AskedOne | null {
     // "Asthma?" asks after one thing, "past history?" after all of it.
     const isItem = topic === 'events' || topic === 'symptoms' || !isLikely(piece, 'noun');
     // "A kiwi allergy?"
-    const allergy = namedAllergy(talk, clause.pieces, clause.pieces.indexOf(piece), false);
+    const allergy = namedBefore(talk, clause.pieces, clause.pieces.indexOf(piece), false);
     if (allergy !== null) return topicOf(talk, allergy, topic, true);
     // "Allergic to latex?" asks after that, and after no more.
     const opens = OPENING.some((mark) => isLikely(piece, mark));
