@@ -64,7 +64,7 @@ const hearing: Hearing = {
     ];
     const hear = (pieces: ReturnType<typeof segments.push>) =>
       pieces.flatMap((piece) => {
-        if (piece.kind !== 'ended') return [];
+        if (piece.kind === 'sound') return [];
         const { start, end, sound } = piece.segment;
         const said = {
           text: 'tone',

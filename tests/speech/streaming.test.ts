@@ -48,19 +48,6 @@ describe('a stretch of speech', () => {
     expect(ends(hear(true, [1, 0], [1, 0.5], [0.7, 0], [1, 0.5], [2, 0]))).toHaveLength(2);
   });
 
-  it('says in a long pause that it may have ended, with just the sound that its end brings', () => {
-    const rests = (came: ReturnType<typeof hear>) => came.filter(({ piece }) => piece.kind === 'resting');
-    const came = hear(false, [1, 0], [1, 0.5], [2, 0]);
-    const [[rest], [end]] = [rests(came), ends(came)];
-    expect(rests(came)).toHaveLength(1);
-    expect((end?.at ?? 0) - (rest?.at ?? 0)).toBeGreaterThan(PAUSES.long - PAUSES.short - 0.1);
-    const segments = [rest, end].map((one) => (one?.piece.kind === 'sound' ? null : one?.piece.segment));
-    expect(segments[0]).toEqual(segments[1]);
-    // Where it goes on, another pause is another end; where it was whole, nothing is waited for.
-    expect(rests(hear(false, [1, 0], [1, 0.5], [0.7, 0], [1, 0.5], [2, 0]))).toHaveLength(2);
-    expect(rests(hear(true, [1, 0], [1, 0.5], [2, 0]))).toEqual([]);
-  });
-
   it('that never ends is cut, and heard anew where it was cut', () => {
     const cut = ends(hear(false, [1, 0], [45, 0.5], [2, 0]));
     expect(cut).toMatchObject([{ piece: { isAll: false } }, { piece: { isAll: true } }]);

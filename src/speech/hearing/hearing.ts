@@ -92,8 +92,7 @@ export function openHearing(parts: HearingParts): Hearing | HearingFault {
             return listener
               .end(piece.segment, piece.isAll)
               .map((utterance) => ({ utterance, sound: soundOf(piece.segment, utterance) }));
-          if (piece.kind === 'resting') listener.rest(piece.segment);
-          else listener.push(piece.sound);
+          listener.push(piece.sound);
           return [];
         });
       return {

@@ -26,8 +26,6 @@ export interface Listener {
   push(sound: Float32Array): void;
   /** the words of what came so far, the last of them unsure; an ellipsis where it is hardly what the grammar lets be said */
   soFar(): readonly string[];
-  /** a pause in which the stretch may have ended: what its end needs is heard now, while it is waited for */
-  rest(segment: Segment): void;
   /** in the order said; empty where nobody spoke. Where `isAll` is false its sound is heard anew */
   end(segment: Segment, isAll: boolean): readonly HeardUtterance[];
   /** forgets what was begun */
@@ -40,7 +38,7 @@ const RIVALLED = 0.49;
 
 /** Most states followed at once where words may come in any order: with three times as many no more was heard rightly. */
 const LOOSE_STATES = 1500;
-/** Between these odds the sound is heard in words of any order too; beyond them it would change nothing. */
+/** Between these odds what was heard in words of any order counts; beyond them it would change nothing. */
 const DOUBTFUL = { from: -5, to: 6.5 } as const;
 
 /** Odds below which words so far are not shown. */
@@ -74,11 +72,18 @@ export function createListener(
   });
   const second = createSecondHearing(module, bare, nearby, waysToSay, substitutesIn(made));
   const anyOrder = decoderOf(looseNet, LOOSE_STATES);
-  let open: { readonly words: Decoding; readonly free: Decoding } | null = null;
+  const hearsLoosely = !without.includes('any-order');
+  let open: { readonly words: Decoding; readonly free: Decoding; readonly loose: Decoding | null } | null =
+    null;
   const push = (sound: Float32Array): void => {
-    open ??= { words: ears.begin(), free: phones.begin() };
+    open ??= {
+      words: ears.begin(),
+      free: phones.begin(),
+      loose: hearsLoosely ? anyOrder.begin() : null,
+    };
     open.words.push(sound);
     open.free.push(sound);
+    open.loose?.push(sound);
   };
   const weigh = (words: readonly HeardWord[], free: readonly HeardWord[]): readonly JudgedWord[] => {
     const leads = leadsOf(words, free);
@@ -88,28 +93,22 @@ export function createListener(
       return { ...word, lead, chance: chances[at] ?? 0, confidence: trustOf(lead) };
     });
   };
-  let rested: Rested | null = null;
-  const isDoubtful = (words: readonly JudgedWord[]): boolean => {
-    const odds = oddsOf(words);
-    return !without.includes('any-order') && odds >= DOUBTFUL.from && odds <= DOUBTFUL.to;
-  };
+  /** The same sound in words of any order; null beyond doubt. */
   const otherwise = (
     words: readonly JudgedWord[],
     free: readonly HeardWord[],
-    segment: Segment,
-    known: Rested | null,
+    heard: readonly HeardWord[],
   ): readonly OtherWord[] | null => {
-    if (!isDoubtful(words)) return null;
-    const isSame = known?.segment.start === segment.start && known.segment.end === segment.end;
-    const heard = isSame && known !== null ? known.heard : anyOrder.decode(segment.sound).words;
+    const odds = oddsOf(words);
+    if (!hearsLoosely || odds < DOUBTFUL.from || odds > DOUBTFUL.to) return null;
     const leads = leadsOf(heard, free);
     return heard.map((word, at) => ({ ...word, lead: leads[at] ?? 0 }));
   };
   const drop = (): void => {
     open?.words.end();
     open?.free.end();
+    open?.loose?.end();
     open = null;
-    rested = null;
   };
   return {
     push,
@@ -119,26 +118,20 @@ export function createListener(
       if (words.length === 0) return [];
       return oddsOf(weigh(words, free)) < SHOWN ? [ELLIPSIS] : words.map(({ word }) => word);
     },
-    rest: (segment) => {
-      const [words, free] = [open?.words.soFar() ?? [], open?.free.soFar() ?? []];
-      if (isDoubtful(weigh(words, free))) rested = { segment, heard: anyOrder.decode(segment.sound).words };
-    },
-    end: (segment, isAll) => {
-      const { start, end, sound } = segment;
-      const known = rested;
-      rested = null;
+    end: ({ start, end, sound }, isAll) => {
       if (!isAll) {
         drop();
         push(sound);
       }
       const [free, words] = [open?.free.end().words ?? [], open?.words.end().words ?? []];
+      const loose = open?.loose?.end().words ?? [];
       open = null;
       if (free.length === 0) return [];
       const rivals = without.includes('second-hearing') ? [] : second.rivals(words, sound);
       const weighed = weigh(words, free).map((word, at) =>
         rivals[at] === true ? { ...word, confidence: word.confidence * RIVALLED } : word,
       );
-      const parts = partsOf(weighed, otherwise(weighed, free, segment, known), without.includes('trust'));
+      const parts = partsOf(weighed, otherwise(weighed, free, loose), without.includes('trust'));
       return utterancesOf(withoutScraps(parts), start, end);
     },
     close: () => {
@@ -149,12 +142,6 @@ export function createListener(
       second.close();
     },
   };
-}
-
-/** A stretch that may have ended, in words of any order. */
-interface Rested {
-  readonly segment: Segment;
-  readonly heard: readonly HeardWord[];
 }
 
 interface Said {

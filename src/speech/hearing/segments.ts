@@ -14,8 +14,6 @@ export interface Segment {
 /** News of a stretch while it is spoken: its sound as it comes, from its beginning on, and at last the whole. */
 export type Piece =
   | { readonly kind: 'sound'; readonly sound: Float32Array }
-  /** a pause that may be its end and is waited out: there is time to look at it */
-  | { readonly kind: 'resting'; readonly segment: Segment }
   /** `isAll`: what came as `sound` is the whole, and nothing but stillness after it */
   | { readonly kind: 'ended'; readonly segment: Segment; readonly isAll: boolean };
 
@@ -101,17 +99,14 @@ export function segmenter(
     return { kind: 'ended', segment: stretch, isAll };
   }
 
-  /** The end of the stretch, or that it may be one. */
   function finished(): Piece | null {
     if (speech === null) return null;
     const { start, end } = speech;
     const time = seconds(seen);
     if (end === null) pause = null;
     // Asked once in a pause, as soon as the shortest is over.
-    if (end !== null && pause === null && time > end + pauses.short + WINDOW) {
-      pause = end - start > LONG ? 0 : isWhole() ? pauses.short : pauses.long;
-      if (pause === pauses.long) return { kind: 'resting', segment: slice(start, end) };
-    }
+    if (end !== null && time > end + pauses.short + WINDOW)
+      pause ??= end - start > LONG ? 0 : isWhole() ? pauses.short : pauses.long;
     if (end !== null && pause !== null && time > end + pause + WINDOW) {
       speech = null;
       pause = null;
