@@ -93,3 +93,11 @@ describe('what a second reading of the same sound says otherwise', () => {
     expect(doubtsOf(browser)).toEqual([[]]);
   });
 });
+
+describe('a dose said anew', () => {
+  it('takes the place of the one that was wrong, so that it stands once', () => {
+    const lines = ['gave her eight of ondansetron', 'no wait, four of ondansetron'];
+    const given = entriesOf(...lines.map((line) => heard(line, []))).filter(({ kind }) => kind === 'care');
+    expect(given.map(({ state }) => state)).toEqual(['replaced', 'heard']);
+  });
+});

@@ -12,6 +12,8 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
   for (const [k, next] of pieces.slice(i + 1).entries()) {
     const { role } = next;
     if (role === 'side' || role === 'figure' || role === 'vital' || role === 'site') return true;
+    // "No wait, five of morphine": a drug by its amount, which was given otherwise than said.
+    if (role === 'care') return next.islands[0]?.slots[0]?.from === next.from;
     // "Sorry, laceration" corrects; "actually there is swelling" says something new, "actually the bruise was" does not.
     if (role === 'finding') return !marked(piece, 'hedge') || isToldAgain(pieces, i + 1 + k);
     if (role === 'correction') continue;

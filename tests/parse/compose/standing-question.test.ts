@@ -52,3 +52,14 @@ describe('places that are no place of the finding', () => {
 describe('a pressure', () => {
   checkStatements([['bp one thirty two by eighty eight', ['blood-pressure systolic=132 diastolic=88']]]);
 });
+
+describe('what a plain talk got wrong', () => {
+  checkStatements([
+    // It has stopped, and is not there as it was.
+    [
+      'gash on the left cheek, it has stopped dripping',
+      ['laceration left cheek', 'bleeding left cheek quality=controlled'],
+    ],
+    ['allergic to latex and takes ramipril', ['allergies: latex', 'medications: ramipril']],
+  ]);
+});

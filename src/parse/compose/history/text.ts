@@ -60,6 +60,8 @@ export function endOfText(
     if (pause !== '' && !isReaction && (startsStatement(pieces, k) || isLater(tokens, piece))) break;
     end = piece.to;
   }
+  // "Allergic to codeine and takes ramipril": the word that leads on to what is stated next is no part of it.
+  while (end > (pieces[0]?.to ?? 0) && /^(and|but|or)$/.test(tokens[end - 1]?.word ?? '')) end -= 1;
   return end;
 }
 
