@@ -18,4 +18,4 @@ export { statementOf } from './statement-of.ts';
 export { fold, step } from './step.ts';
 export { BY_HAND, confirmEntries, type Edited, editEntry, restoreEntries, strikeEntries } from './taps.ts';
 export { logUnheard } from './unheard.ts';
-export type { WordHeard } from './unsure.ts';
+export { heardOtherwise, type WordHeard } from './unsure.ts';

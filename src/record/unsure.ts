@@ -68,6 +68,9 @@ export interface OtherReading {
   readonly frames: readonly Frame[];
 }
 
+/** The doubt on what another reading, given in its words, says otherwise. */
+export const heardOtherwise = (words: string): string => `heard in another way too: “${words}”`;
+
 /** What a frame says, without the words it was said in. */
 function saidIn(frame: Frame): string {
   const { heard: _heard, span: _span, ...said } = frame;
@@ -80,7 +83,7 @@ function otherwiseIn(frame: Frame, others: readonly OtherReading[]): readonly st
   if (frame.frame === 'statement' && frame.statement.kind === 'note') return [];
   const said = saidIn(frame);
   const other = others.find(({ frames }) => !frames.some((one) => saidIn(one) === said));
-  return other === undefined ? [] : [`heard in another way too: “${other.text}”`];
+  return other === undefined ? [] : [heardOtherwise(other.text)];
 }
 
 /** The frames with what is unsure about them among their doubts. Notes keep words and state nothing. */

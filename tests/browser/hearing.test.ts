@@ -8,6 +8,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterEach, beforeAll, describe, expect, inject, it, vi } from 'vitest';
 import { replay } from '../replay/command.ts';
 import { browserHearing, speak } from './spoken.ts';
+import { befall, keepTrack } from './track.ts';
 import { ready, say, sentences } from './visit.ts';
 
 // The recording is played in real time, and a busy machine takes its own time; nothing here is about how long.
@@ -146,30 +147,24 @@ describe('the recogniser', () => {
 });
 
 describe('a microphone that is taken away', () => {
-  it('is said, comes back by itself, and the gaps stand in the timeline', async () => {
-    const { page } = await arrive('prepared');
-    await page.addInitScript(() => {
-      // The track, so that what befalls it on a phone can be played.
-      const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
-      navigator.mediaDevices.getUserMedia = async (wanted) => {
-        const stream = await ask(wanted);
-        Object.assign(window, { track: stream.getAudioTracks()[0] });
-        return stream;
-      };
-    });
-    const befall = (kind: 'mute' | 'unmute') =>
-      page.evaluate((name) => {
-        (window as unknown as { track: MediaStreamTrack }).track.dispatchEvent(new Event(name));
-      }, kind);
+  /** Opens the page and listens; the words by which it says that it does. */
+  const listenTo = async (page: Page) => {
     await page.goto(inject('page'));
     await ready(page);
     await say(page, 'left knee swelling');
     await page.getByRole('button', { name: 'Listen', exact: true }).click();
     const listening = page.getByText('Listening.', { exact: true });
     await listening.waitFor();
-    await befall('mute');
+    return listening;
+  };
+
+  it('is said, comes back by itself, and the gaps stand in the timeline', async () => {
+    const { page } = await arrive('prepared');
+    await keepTrack(page);
+    const listening = await listenTo(page);
+    await befall(page, 'mute');
     await page.getByText(/NOT HEARING: another app or the device took the microphone/).waitFor();
-    await befall('unmute');
+    await befall(page, 'unmute');
     await listening.waitFor();
     // An end of which no event tells: sound goes on to come, and is all zeros.
     await page.evaluate(() => (window as unknown as { track: MediaStreamTrack }).track.stop());
@@ -206,12 +201,7 @@ describe('a microphone that is taken away', () => {
         Object.assign((window as unknown as { plug: object }).plug, { isOut });
         navigator.mediaDevices.dispatchEvent(new Event('devicechange'));
       }, is);
-    await page.goto(inject('page'));
-    await ready(page);
-    await say(page, 'left knee swelling');
-    await page.getByRole('button', { name: 'Listen', exact: true }).click();
-    const listening = page.getByText('Listening.', { exact: true });
-    await listening.waitFor();
+    const listening = await listenTo(page);
 
     // What is no longer allowed ends in the browser itself, as what is pulled out does.
     await unplugged(true);

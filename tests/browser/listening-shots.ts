@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { hear } from './hear.ts';
 import { LOOKS, SIDEWAYS, SIZES } from './screens.ts';
+import { befall, keepTrack } from './track.ts';
 
 interface Shooting {
   readonly browser: Browser;
@@ -26,14 +27,7 @@ const pictures = (name: Name) =>
 
 /** Opens the page, has the recogniser fetched, and listens to a microphone whose track is kept at hand. */
 async function listening(page: Page, address: string): Promise<void> {
-  await page.addInitScript(() => {
-    const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
-    navigator.mediaDevices.getUserMedia = async (wanted) => {
-      const stream = await ask(wanted);
-      Object.assign(window, { track: stream.getAudioTracks()[0] });
-      return stream;
-    };
-  });
+  await keepTrack(page);
   await page.goto(address);
   await page.locator('html[data-reader="there"]').waitFor();
   await page.getByRole('button', { name: 'I have read this' }).click();
@@ -64,9 +58,7 @@ export async function shootListening({ browser, address, folder, only }: Shootin
   await hear(page, 'stand by');
   await page.locator('.notices .notice').waitFor();
   await shoot('03d-notice');
-  await page.evaluate(() => {
-    (window as unknown as { track: MediaStreamTrack }).track.dispatchEvent(new Event('mute'));
-  });
+  await befall(page, 'mute');
   await page.getByText(/NOT HEARING:/).waitFor();
   await shoot('03c-not-hearing');
   await context.close();

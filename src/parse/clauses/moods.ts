@@ -14,7 +14,7 @@ export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn 
   // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
   if (mood !== 'supposing' && mood !== 'plan' && mood !== 'instruction') return null;
   if (mood === 'instruction' && (!mayTell(pieces, i, tokens) || isAskedOn(pieces, i, tokens, draft)))
-    return isTellingIf(piece, tokens) ? begin('supposing') : 'stay';
+    return isTellingIf(piece) ? begin('supposing') : 'stay';
   const coloured =
     mood === 'plan' && draft.mood === 'statement' && colour(piece, draft.pieces, pieces, i) !== null;
   // "Tell me if it hurts" is one instruction, and "does it hurt if…" one question.
@@ -24,9 +24,7 @@ export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn 
 }
 
 // "He will tell me if his leg hurts": it is not said that it does.
-const isTellingIf = (piece: Piece, tokens: readonly Token[]): boolean =>
-  marked(piece, 'tell-if') &&
-  tokens.slice(piece.from, piece.to).some(({ word }) => /^(if|when|whenever|moment|case)$/.test(word));
+const isTellingIf = (piece: Piece): boolean => marked(piece, 'conditional');
 
 const MAYBE = /^(maybe|possibly|perhaps|probably)$/;
 const MEASURE = /^(a|an|half|one|couple|ten|hundred|more|less|about|around)$/;
@@ -67,7 +65,7 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   if (isOfThirdPerson(pieces, i, tokens)) return false;
   // "Pressing on the ribs tell me if it hurts": nothing else is meant, whatever stands before it.
   const piece = pieces[i];
-  if (piece !== undefined && isTellingIf(piece, tokens)) return true;
+  if (piece !== undefined && isTellingIf(piece)) return true;
   const { role } = before;
   return (
     role === 'small' ||

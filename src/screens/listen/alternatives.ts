@@ -2,6 +2,7 @@
 // where they say something else of the same thing, that is in doubt.
 
 import type { Frame } from '../../parse/index.ts';
+import { heardOtherwise } from '../../record/index.ts';
 import type { Desk, TalkReader } from '../desk/index.ts';
 
 interface Offered {
@@ -66,6 +67,6 @@ export function bestOf<T extends Offered>(desk: Desk, offered: T): T & { readonl
     ...offered,
     text: best.text,
     alternatives: isOwn ? offered.alternatives : all.filter((text) => text !== best.text),
-    doubt: other === undefined ? [] : [`heard in another way too: “${other}”`],
+    doubt: other === undefined ? [] : [heardOtherwise(other)],
   };
 }

@@ -83,7 +83,8 @@ function alive({ arcs, ends }: WordGraph): ReadonlySet<number> {
   return live.add(0);
 }
 
-export function byState<Kind extends Arc>(
+/** By state, those whose state it is. */
+export function byState<Kind>(
   arcs: readonly Kind[],
   stateOf: (arc: Kind) => number,
 ): ReadonlyMap<number, readonly Kind[]> {

@@ -1,6 +1,7 @@
 // How often one word follows another in what a network lets be said.
 
 import type { Network } from './network.ts';
+import { byState } from './one-way.ts';
 
 /** By a word and the one after it, how often the two are said in one utterance; '' stands before the first and after the last. */
 export type Pairs = ReadonlyMap<string, ReadonlyMap<string, number>>;
@@ -24,9 +25,10 @@ export function pairsOf(network: Network): Pairs {
   // Numbers in the place of words: there are some hundred thousand sums.
   const words = [EDGE, ...new Set(arcs.map(({ word }) => word))];
   const numbers = new Map(words.map((word, index) => [word, index]));
-  const leaving: { to: number; word: number; chance: number }[][] = Array.from({ length: states }, () => []);
-  for (const { from, to, word, chance } of arcs)
-    leaving[from]?.push({ to, word: numbers.get(word) ?? 0, chance });
+  const leaving = byState(
+    arcs.map((arc) => ({ ...arc, word: numbers.get(arc.word) ?? 0 })),
+    ({ from }) => from,
+  );
   const places = placesOf(network, leaving);
   const visits = visitsOf(states, places, leaving);
   // By state: the words that led there, each with how often.
@@ -35,7 +37,7 @@ export function pairsOf(network: Network): Pairs {
   visits.forEach((mass, at) => {
     if (mass < LEAST) return;
     for (const { to: place, chance: share } of places[at] ?? [])
-      for (const { to, word, chance } of leaving[place] ?? [])
+      for (const { to, word, chance } of leaving.get(place) ?? [])
         if (mass * share * chance > LEAST) grow(entered[to], word, mass * share * chance);
   });
   const counts = words.map(() => new Map<number, number>());
@@ -44,7 +46,7 @@ export function pairsOf(network: Network): Pairs {
     const after = new Map<number, number>();
     for (const { to, chance: share } of places[at] ?? []) {
       if (to === end) grow(after, 0, share);
-      for (const { word, chance } of leaving[to] ?? []) grow(after, word, share * chance);
+      for (const { word, chance } of leaving.get(to) ?? []) grow(after, word, share * chance);
     }
     for (const [word, mass] of before)
       for (const [next, chance] of after) if (mass * chance > LEAST) grow(counts[word], next, mass * chance);
@@ -62,7 +64,7 @@ export function pairsOf(network: Network): Pairs {
 function visitsOf(
   states: number,
   places: readonly (readonly Way[])[],
-  leaving: readonly (readonly Way[])[],
+  leaving: ReadonlyMap<number, readonly Way[]>,
 ): Float64Array {
   const visits = new Float64Array(states);
   let front = new Float64Array(states);
@@ -73,7 +75,8 @@ function visitsOf(
       visits[at] = (visits[at] ?? 0) + mass;
       if (mass < LEAST) return;
       for (const { to: place, chance: share } of places[at] ?? [])
-        for (const { to, chance } of leaving[place] ?? []) next[to] = (next[to] ?? 0) + mass * share * chance;
+        for (const { to, chance } of leaving.get(place) ?? [])
+          next[to] = (next[to] ?? 0) + mass * share * chance;
     });
     front = next;
   }
@@ -83,18 +86,13 @@ function visitsOf(
 /** By state: where its next word is said from, with chances that add up to 1. */
 function placesOf(
   { states, silent }: Network,
-  leaving: readonly (readonly unknown[])[],
+  leaving: ReadonlyMap<number, unknown>,
 ): readonly (readonly Way[])[] {
-  const ahead: Way[][] = Array.from({ length: states }, () => []);
-  for (const { from, to, chance } of silent) ahead[from]?.push({ to, chance });
-  return ahead.map((ways, at) => {
+  const ahead = byState(silent, ({ from }) => from);
+  return Array.from({ length: states }, (_, at) => {
+    const ways = ahead.get(at) ?? [];
     const own = 1 - ways.reduce((sum, { chance }) => sum + chance, 0);
-    const speaks = (leaving[at]?.length ?? 0) > 0;
-    return ways.length === 0
-      ? [{ to: at, chance: 1 }]
-      : speaks && own > 0
-        ? [...ways, { to: at, chance: own }]
-        : ways;
+    return ways.length === 0 || (leaving.has(at) && own > 0) ? [...ways, { to: at, chance: own }] : ways;
   });
 }
 
