@@ -1,7 +1,7 @@
 // The SOAP note as a whole; the entries are invented.
 
 import { describe, expect, test } from 'vitest';
-import { type HandoffInput, soap, textOf } from '../../src/handoff/index.ts';
+import { type HandoffInput, imistAmbo, mist, sbar, soap, textOf } from '../../src/handoff/index.ts';
 import { isPaired, SITES } from '../../src/terms/index.ts';
 import { clockTime, input, made, nothingExamined } from './made-up.ts';
 
@@ -145,6 +145,13 @@ test('a criterion that is met stands with its publication, its evidence and who 
   expect(said).toContain('Cannot be decided from what was said: Another one.');
   expect(said).toContain('Local protocol decides.');
   expect(said.join(' ')).not.toContain('A third one');
+  // The handovers that are read aloud name it too, once; where nothing is met they name none.
+  const source = 'Source of the criteria: Invented 2021.';
+  for (const tell of [mist, imistAmbo, sbar]) {
+    const told = (flags: NonNullable<HandoffInput['flags']>) => textOf(tell(input([bleeding], { flags })));
+    expect(told([flag, { ...flag, rule: 'fourth' }]).split(source)).toHaveLength(2);
+    expect(told([open, unmet])).not.toContain('Source of the criteria');
+  }
 });
 
 test('care is told with its place, side and time, and what it binds is to be looked at again', () => {

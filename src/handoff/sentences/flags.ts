@@ -16,6 +16,11 @@ export function evidenceMark(input: HandoffInput, evidence: readonly string[]): 
 export const metFlags = (input: HandoffInput, level: Flag['level']): readonly Flag[] =>
   (input.flags ?? []).filter((flag) => flag.state === 'met' && flag.level === level);
 
+/** The publications of these by their short names, as they can be read aloud; the full citation stands in the SOAP note. */
+export const publicationsOf = (flags: readonly Flag[]): readonly string[] => [
+  ...new Set(flags.map((flag) => tidy(sourceParts(flag)[0].split(':')[0] ?? ''))),
+];
+
 /** The criterion and its reason; that local protocol decides is said once for all of them. */
 export const criterionText = ({ text }: Flag): string =>
   tidy(tidy(text).replace(/\s*Local protocol decides$/, ''));
