@@ -3,7 +3,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LOOKS, SCREENS, SIZES } from './screens.ts';
-import { tooSmall, violations } from './violations.ts';
+import { cutWords, tooSmall, violations } from './violations.ts';
 import { startBrowser, visitUnread } from './visit.ts';
 
 let browser: Browser;
@@ -19,7 +19,11 @@ async function faultsIn(page: Page): Promise<readonly string[]> {
     await page.evaluate((chosen) => {
       document.documentElement.dataset.look = chosen;
     }, look);
-    const found = [...(await violations(page, index > 0)), ...(await tooSmall(page))];
+    const found = [
+      ...(await violations(page, index > 0)),
+      ...(await tooSmall(page)),
+      ...(await cutWords(page)),
+    ];
     faults.push(...found.map((fault) => `${look}: ${fault}`));
   }
   return faults;
@@ -27,7 +31,7 @@ async function faultsIn(page: Page): Promise<readonly string[]> {
 
 describe('every screen', () => {
   it.each(SIZES)(
-    'on a $name is without violation in every look, and its targets fit a gloved finger',
+    'on a $name is without violation in every look, its targets fit a gloved finger, and no words are cut off',
     async ({ width, height }) => {
       const { page, foreign, leave } = await visitUnread(browser, { width, height, offline: true });
       const faults: string[] = [];

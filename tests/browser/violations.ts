@@ -46,3 +46,25 @@ export const tooSmall = (page: Page): Promise<readonly string[]> =>
           : [];
       }),
   );
+
+/** Words that nobody can read: in a box that cuts off what does not fit it. */
+export const cutWords = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('body *')]
+      .filter((box) => {
+        const { overflowY, fontSize } = getComputedStyle(box);
+        const hasWords = [...box.childNodes].some(
+          (node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim() !== '',
+        );
+        const isCut = overflowY === 'hidden' || overflowY === 'clip';
+        return (
+          hasWords &&
+          isCut &&
+          box.checkVisibility() &&
+          // What is for a screen reader alone is a dot.
+          box.clientWidth > 2 &&
+          box.clientHeight < Number.parseFloat(fontSize)
+        );
+      })
+      .map((box) => `cut off: ${box.outerHTML.slice(0, 90)}`),
+  );

@@ -25,7 +25,7 @@ export function Meter() {
   const share = Math.round(Math.max(0, Math.min(1, 1 - decibels / FLOOR)) * 100);
   return (
     <>
-      <meter class="level" min={0} max={100} value={share} aria-label="Loudness at the microphone" />
+      <meter class="loudness" min={0} max={100} value={share} aria-label="Loudness at the microphone" />
       <p role="status" class="only-heard">
         {ADVICE[advice]}
       </p>
