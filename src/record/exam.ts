@@ -4,6 +4,7 @@ import { formatIso } from '../parse/times/index.ts';
 import type { Utterance } from '../parse/utterance.ts';
 import { type EventFacts, FORMAT, type RecordEvent } from './event.ts';
 import { interpret, type Planned } from './interpret.ts';
+import { withoutDeniedStrikes } from './not-to-strike.ts';
 import { type ReadsTalk, readSafely } from './reads-talk.ts';
 import { EMPTY, type RecordState } from './state.ts';
 import { step } from './step.ts';
@@ -86,11 +87,11 @@ export function hearUtterance<Context>(
     text: other,
     frames: readSafely(reader, { text: other, heardAt: heard.heardAt, zone }, logged.context).frames,
   }));
-  const frames = withDoubt(read.frames, text, heard, others);
+  const frames = withDoubt(withoutDeniedStrikes(read.frames, text), text, heard, others);
   const iso = (epochMs: number): string => formatIso(epochMs, zone);
   let next: Exam<Context> = { ...logged, context };
   for (const [index, frame] of frames.entries()) {
-    next = append(next, heardAt, ...interpret(next.state, frame, { utterance, index, heardAt, iso }));
+    next = append(next, heardAt, ...interpret(next.state, frame, { utterance, text, index, heardAt, iso }));
   }
   return next;
 }

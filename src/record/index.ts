@@ -1,5 +1,7 @@
 // Promises that what was heard becomes entries through an append-only log, and that nothing said is lost on the way.
 
+export { aloneBecause } from './alone.ts';
+export { isPlainConfirm, nextToConfirm } from './confirming.ts';
 export { type Entry, type EntryFacts, type EntryState, standing, stands } from './entry.ts';
 export type { EnteredEntry, EventFacts, Happening, LoggedUtterance, RecordEvent, Unheard } from './event.ts';
 export { EVENT_KINDS, FORMAT } from './event.ts';
@@ -16,6 +18,14 @@ export { keepingRefusals } from './refused-speech.ts';
 export { EMPTY, type Group, type RecordState } from './state.ts';
 export { statementOf } from './statement-of.ts';
 export { fold, step } from './step.ts';
-export { BY_HAND, confirmEntries, type Edited, editEntry, restoreEntries, strikeEntries } from './taps.ts';
+export {
+  BY_HAND,
+  confirmEntries,
+  type Edited,
+  editEntry,
+  restoreEntries,
+  retimeEntry,
+  strikeEntries,
+} from './taps.ts';
 export { logUnheard } from './unheard.ts';
 export { heardOtherwise, type WordHeard } from './unsure.ts';

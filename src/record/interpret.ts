@@ -1,13 +1,13 @@
 // Turns the frames of one utterance into happenings, one frame at a time, since a correction may mean the frame before.
 
 import type { CorrectionFrame, Frame } from '../parse/frame.ts';
+import { isPlainConfirm, nextToConfirm } from './confirming.ts';
 import { correct } from './correction.ts';
 import type { Effect, Said } from './effect.ts';
 import type { Happening } from './event.ts';
 import { problemsChanging } from './problems.ts';
 import { type EntryDraft, stamp } from './stamp.ts';
 import type { RecordState } from './state.ts';
-import { groupsThatFit } from './target.ts';
 
 /** Makes a happening once the identifier of its event is known: entries take theirs from it. */
 export type Planned = (event: string) => Happening;
@@ -15,6 +15,8 @@ export type Planned = (event: string) => Happening;
 /** Where a frame was heard. */
 export interface Place {
   readonly utterance: string;
+  /** its words */
+  readonly text: string;
   /** the frame's place in the utterance */
   readonly index: number;
   /** ISO 8601 with offset */
@@ -53,20 +55,12 @@ export function interpret(state: RecordState, frame: Frame, place: Place): reado
         const restored: Planned = () => ({ kind: 'restored', payload: { entries, by: heard } });
         return entries.length === 0 ? [asked] : [asked, restored];
       }
-      if (command !== 'confirm') return [asked];
-      const entries = confirmable(state);
+      if (command !== 'confirm' || !isPlainConfirm(place.text, frame.span)) return [asked];
+      const entries = nextToConfirm(state).map(({ id }) => id);
       if (entries.length === 0) return [asked];
       return [asked, () => ({ kind: 'confirmed', payload: { entries, by: heard } })];
     }
   }
-}
-
-/** The last thing said, but for entries in doubt: a plain "confirmed" answers no open question. */
-function confirmable(state: RecordState): readonly string[] {
-  const [latest] = groupsThatFit(state, {});
-  return (latest?.entries ?? [])
-    .filter((entry) => entry.state === 'heard' && entry.doubt === undefined)
-    .map((entry) => entry.id);
 }
 
 const entering =

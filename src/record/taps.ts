@@ -53,7 +53,7 @@ export type Edited<C> =
 /**
  * The examination with one entry changed by hand; `time` in milliseconds since the epoch. The new entry keeps the words
  * and times of the old one and still waits to be confirmed; a number is taken in the record's own unit. `heard` gives the
- * words where the whole statement was said anew.
+ * words where the whole statement was said anew, `at` the time that was said with them, in milliseconds since the epoch.
  */
 export function editEntry<C>(
   exam: Exam<C>,
@@ -61,13 +61,16 @@ export function editEntry<C>(
   change: Change,
   time: number,
   heard?: string,
+  at?: number,
 ): Edited<C> {
   const entry = exam.state.entries.find((one) => one.id === id);
   if (entry === undefined || !stands(entry)) return { kind: 'refused', why: 'the entry no longer stands' };
   if (change.change === 'strike') return { kind: 'edited', exam: strikeEntries(exam, [id], time) };
   if (change.change === 'statement') {
     const words = heard ?? entry.heard;
-    const draft = { ...edited(entry), heard: words, statement: change.statement, known: {}, doubt: [] };
+    const was = edited(entry);
+    const when = at === undefined ? was.at : formatIso(at, exam.zone);
+    const draft = { ...was, at: when, heard: words, statement: change.statement, known: {}, doubt: [] };
     return { kind: 'edited', exam: replace(exam, entry, draft, time) };
   }
   const outcome = applyChange(entry, change, '');
@@ -79,6 +82,23 @@ export function editEntry<C>(
     statement: outcome.statement,
     known: newKnown(entry, outcome, {}),
     doubt: newDoubts(entry, outcome, []),
+  };
+  return { kind: 'edited', exam: replace(exam, entry, draft, time) };
+}
+
+/** The examination with one entry put at another time, `at`, which cannot lie ahead; the new one waits to be confirmed. */
+export function retimeEntry<C>(exam: Exam<C>, id: string, at: number, time: number): Edited<C> {
+  const entry = exam.state.entries.find((one) => one.id === id);
+  if (entry === undefined || !stands(entry)) return { kind: 'refused', why: 'the entry no longer stands' };
+  if (at > time) return { kind: 'refused', why: 'that time is yet to come' };
+  if (at === Date.parse(entry.at)) return { kind: 'same' };
+  const { known = {}, doubt = [] } = entry;
+  const draft = {
+    ...edited(entry),
+    at: formatIso(at, exam.zone),
+    statement: statementOf(entry),
+    known,
+    doubt,
   };
   return { kind: 'edited', exam: replace(exam, entry, draft, time) };
 }

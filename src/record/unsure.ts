@@ -112,7 +112,8 @@ export function withDoubt(
 const canBeDoubted = (frame: Frame): frame is StatementFrame | CorrectionFrame =>
   frame.frame === 'statement' || (frame.frame === 'correction' && frame.change.change !== 'strike');
 
-const asNote = (frame: Frame, doubt: readonly string[], index: number): StatementFrame => ({
+/** The words of a frame as a note that is asked about. */
+export const asNote = (frame: Frame, doubt: readonly string[], index: number): StatementFrame => ({
   frame: 'statement',
   statement: { kind: 'note', text: wordsOf(frame) },
   heard: frame.heard,

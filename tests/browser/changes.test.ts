@@ -41,6 +41,40 @@ describe('an entry', () => {
     expect(await standing(page)).toEqual(['LEFT knee: deformity']);
   });
 
+  it('is put at another time by minutes, and a vertebra and pupils are put right by steps', async () => {
+    const { page } = await arrive({ width: 360, height: 740 });
+    await say(page, 'tourniquet on the left thigh');
+    await page.getByRole('button', { name: /^Change or strike: LEFT thigh/ }).click();
+    const before = await sheet(page).locator('.time-now').innerText();
+    await press(page, '10 minutes earlier');
+    await press(page, 'Change the time');
+    const minutes = (time: string) => {
+      const [hours = 0, rest = 0] = time.slice(-5).split(':').map(Number);
+      return hours * 60 + rest;
+    };
+    const after = await sheet(page).locator('.time-now').innerText();
+    expect((minutes(before) - minutes(after) + 1440) % 1440).toBe(10);
+    await press(page, '10 minutes later');
+    await press(page, '1 minute later');
+    await press(page, '1 minute later');
+    await press(page, 'Change the time');
+    await sheet(page).getByRole('alert').getByText('that time is yet to come').waitFor();
+    await sheet(page).getByRole('button', { name: 'Close', exact: true }).click();
+    await say(page, 'C five tenderness');
+    // By a key: a press on a list that has just moved is refused.
+    await page.getByRole('button', { name: /^Change or strike: Cervical spine, C5/i }).press('Enter');
+    await press(page, 'Neck bone C: one less');
+    await press(page, 'Change the number');
+    await sheet(page).locator('.sheet-entry', { hasText: 'C4' }).waitFor();
+    await sheet(page).getByRole('button', { name: 'Close', exact: true }).click();
+    await say(page, 'pupils four millimeters, equal and reactive');
+    await page.getByRole('button', { name: /^Change or strike: Pupils/ }).press('Enter');
+    await press(page, 'RIGHT pupil, mm: one more');
+    await press(page, 'Change the number');
+    await sheet(page).locator('.sheet-entry', { hasText: 'right 5 mm' }).waitFor();
+    expect(await sheet(page).locator('.sheet-entry').innerText()).toMatch(/unequal|not equal/i);
+  });
+
   it('of a limb’s end can be of a hand or a foot and of nothing else', async () => {
     const { page } = await arrive();
     await openEntry(page, 'sensation intact in the left hand');

@@ -73,18 +73,19 @@ describe('a hand', () => {
     expect(await page.locator('.count').textContent()).toContain('Nothing is left to check.');
   });
 
-  it('confirms several plain entries together, and no negative or number among them', async () => {
+  it('confirms several plain entries together, and no side, negative or number among them', async () => {
     const { page } = await arrive();
-    await say(page, 'left forearm deformity and swelling, no bleeding');
-    await say(page, 'left forearm laceration three centimeters');
+    await say(page, 'neck deformity and swelling, no bleeding');
+    await say(page, 'neck laceration three centimeters');
+    await say(page, 'left clavicle swelling');
     const panel = page.locator('.panel-entries');
     await panel.getByRole('button', { name: 'Check 2 plain ones together' }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Confirm all 2' }).click();
     expect(await page.locator('.panel-entries .entry.confirmed .entry-line').allInnerTexts()).toEqual([
-      'LEFT forearm: deformity',
-      'LEFT forearm: swelling',
+      'Neck: deformity',
+      'Neck: swelling',
     ]);
-    expect(await page.locator('.panel-entries .entry.heard').count()).toBe(2);
+    expect(await page.locator('.panel-entries .entry.heard').count()).toBe(3);
   });
 
   it('changes side, answer and number, and what was changed is kept as replaced', async () => {

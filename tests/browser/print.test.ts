@@ -56,6 +56,8 @@ async function examined(): Promise<Page> {
   const { page } = await arrive();
   for (const [line] of CONFIRMED) {
     await say(page, line);
+    // Once for what goes together, once more for the second of two negatives.
+    await say(page, 'confirmed');
     await say(page, 'confirmed');
   }
   await say(page, 'left knee swelling');

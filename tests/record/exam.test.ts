@@ -9,6 +9,7 @@ import {
   fold,
   hearUtterance,
   type RecordEvent,
+  retimeEntry,
   step,
   strikeEntries,
   UNREADABLE,
@@ -148,6 +149,46 @@ describe('confirming by voice', () => {
     expect(entries.map((entry) => entry.state)).toEqual(['heard', 'confirmed']);
   });
 
+  it('confirms one by one what is easily misheard: a side, a negative, a number', () => {
+    const states = (...confirms: readonly string[]) =>
+      hearAll({
+        a: [finding(), finding({ present: false }), pulse(92)],
+        ...Object.fromEntries(confirms.map((words) => [words, [{ command: 'confirm' as const }]])),
+      }).state.entries.map(({ state }) => state);
+    expect(states('confirm')).toEqual(['confirmed', 'heard', 'heard']);
+    expect(states('confirm', 'confirmed')).toEqual(['confirmed', 'confirmed', 'heard']);
+    expect(states('confirm', 'confirmed', 'yes confirm')).toEqual(['confirmed', 'confirmed', 'confirmed']);
+  });
+
+  it('confirms together what can be mistaken for nothing else, and that before the rest', () => {
+    const plain = (site: 'skull' | 'sternum') => finding({ site, side: null });
+    const { entries } = hearAll({
+      a: [finding(), plain('skull'), plain('sternum')],
+      confirm: [{ command: 'confirm' }],
+    }).state;
+    expect(entries.map(({ state }) => state)).toEqual(['heard', 'confirmed', 'confirmed']);
+  });
+
+  it('confirms at once what was said of the same side of the same place', () => {
+    const { entries } = hearAll({
+      a: [finding(), finding({ finding: 'deformity' }), finding({ side: 'right' })],
+      confirm: [{ command: 'confirm' }],
+    }).state;
+    expect(entries.map(({ state }) => state)).toEqual(['confirmed', 'confirmed', 'heard']);
+  });
+
+  it('goes on to what else was said in the same words, and no further', () => {
+    const apart = { ...pulse(92), group: 1 };
+    const { entries } = hearAll({
+      before: [finding()],
+      a: [finding({ site: 'elbow' }), apart],
+      confirm: [{ command: 'confirm' }],
+      confirmed: [{ command: 'confirm' }],
+      'i confirm': [{ command: 'confirm' }],
+    }).state;
+    expect(entries.map(({ state }) => state)).toEqual(['heard', 'confirmed', 'confirmed']);
+  });
+
   it('is not done by another command', () => {
     const { entries } = hearAll({ a: [finding()], help: [{ command: 'help' }] }).state;
     expect(entries.map((entry) => entry.state)).toEqual(['heard']);
@@ -189,6 +230,42 @@ describe('a tap', () => {
           ],
         },
       },
+    });
+  });
+
+  it('puts an entry at another time, which waits to be confirmed and cannot lie ahead', () => {
+    const exam = hearAll({ 'left wrist swollen': [{ ...finding(), doubt: ['which side?'] }] });
+    const id = exam.state.entries[0]?.id ?? '';
+    const earlier = retimeEntry(exam, id, START - 60_000, TAP);
+    expect(earlier).toMatchObject({
+      kind: 'edited',
+      exam: {
+        state: {
+          entries: [
+            { state: 'replaced' },
+            { state: 'heard', at: '2026-05-03T14:01:00-06:00', side: 'left', doubt: ['which side?'] },
+          ],
+        },
+      },
+    });
+    expect(retimeEntry(exam, id, TAP + 1, TAP).kind).toBe('refused');
+    expect(retimeEntry(exam, id, START + 60_000, TAP).kind).toBe('same');
+  });
+
+  it('takes the time that was said with a whole statement anew', () => {
+    const exam = hearAll({ a: [pulse(92)] });
+    const id = exam.state.entries[0]?.id ?? '';
+    const { statement } = pulse(94);
+    const edited = editEntry(
+      exam,
+      id,
+      { change: 'statement', statement },
+      TAP,
+      'pulse 94 at 14:00',
+      START - 120_000,
+    );
+    expect(edited).toMatchObject({
+      exam: { state: { entries: [{ state: 'replaced' }, { at: '2026-05-03T14:00:00-06:00' }] } },
     });
   });
 

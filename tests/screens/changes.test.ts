@@ -6,8 +6,11 @@ import { grammarFiles } from '../../src/replay/grammar-files.ts';
 import {
   gcsWords,
   hasAnswer,
+  hasTime,
+  levelOf,
   numberToChange,
   pressureWords,
+  pupilsOf,
   sidesToChoose,
 } from '../../src/screens/entries/changes.ts';
 import type { Statement } from '../../src/terms/index.ts';
@@ -52,8 +55,50 @@ describe('the number to change', () => {
       { kind: 'vital', vital: 'gcs', value: { eye: 4, verbal: 'NT', motor: 6 } },
       { kind: 'gcs', eye: 4, verbal: null, motor: 6 },
     ],
+    [
+      { ...swelling, site: 'cervical-spine', side: null, level: 'C5' },
+      { kind: 'level', name: 'Neck bone C', prefix: 'C', value: 5 },
+    ],
+    [
+      { ...swelling, site: 'ribs', level: 'rib-7' },
+      { kind: 'level', name: 'Rib', prefix: 'rib-', value: 7 },
+    ],
+    [
+      { kind: 'vital', vital: 'pupils', value: { reactive: true, leftMm: 4, rightMm: 3 } },
+      { kind: 'pupils', left: 4, right: 3 },
+    ],
+    [{ kind: 'vital', vital: 'pupils', value: { reactive: true } }, null],
   ])('of %j', (statement, number) => {
     expect(numberToChange(entry(statement))).toEqual(number);
+  });
+});
+
+describe('a number put by hand', () => {
+  it.each([
+    ['C', 4, 'C4'],
+    ['C', 8, null],
+    ['rib-', 12, 'rib-12'],
+    ['rib-', 13, null],
+    ['T', 2.5, null],
+  ] as const)('makes of %s and %s the level %s', (prefix, value, level) => {
+    expect(levelOf(prefix, value)).toBe(level);
+  });
+
+  it('makes pupils of two sizes unequal, and equal ones of one size only where that was said', () => {
+    expect(pupilsOf({ equal: true, leftMm: 4, rightMm: 4 }, 4, 6)).toEqual({
+      equal: false,
+      leftMm: 4,
+      rightMm: 6,
+    });
+    expect(pupilsOf({ leftMm: 4, rightMm: 6 }, 4, 4)).toEqual({ leftMm: 4, rightMm: 4 });
+  });
+});
+
+describe('the time to change', () => {
+  it('is offered where the clock matters or a time was spoken', () => {
+    expect(hasTime(entry({ kind: 'care', care: 'tourniquet' }))).toBe(true);
+    expect(hasTime(entry(swelling))).toBe(false);
+    expect(hasTime(entry(swelling, { at: '2031-04-05T09:50:00+02:00' }))).toBe(true);
   });
 });
 

@@ -1,8 +1,9 @@
 // Only entries in which nothing easily misheard can hide may be confirmed several at a time.
 
 import { describe, expect, it } from 'vitest';
+import { aloneBecause } from '../../src/record/index.ts';
 import { groupEntries } from '../../src/screens/entries/by-region.ts';
-import { aloneBecause, mayGoTogether } from '../../src/screens/entries/one-by-one.ts';
+import { mayGoTogether } from '../../src/screens/entries/one-by-one.ts';
 import type { Statement } from '../../src/terms/index.ts';
 import { entry, swelling } from './made-up.ts';
 
@@ -10,13 +11,13 @@ const csm: Statement = { kind: 'csm', site: 'hand', side: 'left', aspect: 'motio
 
 describe('an entry goes with others', () => {
   it.each<[string, Statement]>([
-    ['a present finding with a spoken side', swelling],
-    ['one of the midline', { ...swelling, site: 'sternum', side: null }],
-    ['intact motion', csm],
+    ['a present finding of the midline', { ...swelling, site: 'sternum', side: null }],
+    ['one that was said of both sides', { ...swelling, side: 'both' }],
+    ['intact motion of both hands', { ...csm, side: 'both' }],
     ['skin', { kind: 'vital', vital: 'skin', value: { color: 'pink' } }],
-    ['a splint', { kind: 'care', care: 'splint', site: 'wrist', side: 'left' }],
+    ['a pelvic binder', { kind: 'care', care: 'pelvic-binder', site: 'pelvis' }],
     ['a mechanism in plain words', { kind: 'history', topic: 'mechanism', text: 'slipped on wet rock' }],
-    ['a visit', { kind: 'visit', site: 'knee', side: 'left' }],
+    ['a visit', { kind: 'visit', site: 'neck', side: null }],
   ])('%s', (_name, statement) => {
     expect(aloneBecause(entry(statement))).toBeNull();
   });
@@ -24,6 +25,11 @@ describe('an entry goes with others', () => {
 
 describe('an entry is confirmed alone', () => {
   it.each<[string, Statement, string]>([
+    ['a side', swelling, 'a side'],
+    ['a side of what has none of its own', { ...swelling, site: 'chest' }, 'a side'],
+    ['intact motion of one hand', csm, 'a side'],
+    ['a splint with its side', { kind: 'care', care: 'splint', site: 'wrist', side: 'left' }, 'a side'],
+    ['a visit of one side', { kind: 'visit', site: 'knee', side: 'left' }, 'a side'],
     ['a side not said', { ...swelling, side: null }, 'side not said'],
     ['care whose side was not said', { kind: 'care', care: 'splint', site: 'wrist' }, 'side not said'],
     ['a negative', { ...swelling, present: false }, 'a negative'],
@@ -66,9 +72,10 @@ describe('an entry is confirmed alone', () => {
   });
 
   it('once it is confirmed or struck it goes with none', () => {
-    expect(mayGoTogether(entry(swelling))).toBe(true);
-    expect(mayGoTogether(entry(swelling, { state: 'confirmed' }))).toBe(false);
-    expect(mayGoTogether(entry(swelling, { state: 'struck' }))).toBe(false);
+    const sternum: Statement = { ...swelling, site: 'sternum', side: null };
+    expect(mayGoTogether(entry(sternum))).toBe(true);
+    expect(mayGoTogether(entry(sternum, { state: 'confirmed' }))).toBe(false);
+    expect(mayGoTogether(entry(sternum, { state: 'struck' }))).toBe(false);
   });
 });
 

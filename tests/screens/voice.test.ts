@@ -5,6 +5,7 @@ import { COMMANDS } from '../../src/parse/frame.ts';
 import type { Context } from '../../src/parse/index.ts';
 import { beginExam, type Exam, hearUtterance } from '../../src/record/index.ts';
 import { entriesOf, lastSaid } from '../../src/screens/talk/became.ts';
+import { toldOfConfirm } from '../../src/screens/voice/confirmed.ts';
 import { aloud, echoOf, entryAloud, soundOf } from '../../src/screens/voice/echo.ts';
 import { SAYINGS } from '../../src/screens/voice/words.ts';
 import { framesOf } from '../parse/read.ts';
@@ -116,7 +117,55 @@ describe('a short sound', () => {
   });
 });
 
+describe('a “confirm”', () => {
+  it.each([
+    'do not confirm that',
+    'not confirmed',
+    'is that confirmed',
+    'confirmed?',
+    'can you confirm your name for me',
+    'the winch is confirmed for fifteen hundred',
+    'confirm right forearm swelling',
+    'pulse ninety two, confirm',
+  ])('confirms nothing in “%s”', (words) => {
+    const { state, events } = exam('left forearm swelling', words);
+    expect(state.entries.filter((one) => one.state === 'confirmed')).toEqual([]);
+    expect(toldOfConfirm(events, state, 'off').spoken).toMatch(/^Nothing was confirmed: /);
+  });
+
+  it.each(['confirm', 'yes confirm', 'Confirmed, thank you.', 'confirm all of that'])(
+    'confirms what was said last in “%s”',
+    (words) => {
+      expect(exam('left forearm swelling', words).state.entries[0]?.state).toBe('confirmed');
+    },
+  );
+
+  it('names what the next one confirms, also where entries are not said back', () => {
+    const told = (...lines: readonly string[]) => {
+      const { state, events } = exam('left forearm swelling, no bleeding', ...lines);
+      return toldOfConfirm(events, state, 'off');
+    };
+    expect(told('confirm')).toEqual({
+      shown: 'Confirmed: left forearm, swelling. To confirm next: left forearm, bleeding: no.',
+      spoken: 'To confirm next: left forearm, bleeding: no.',
+    });
+    expect(told('confirm', 'confirm')).toEqual({ shown: null, spoken: '' });
+    expect(told('confirm', 'confirm', 'confirm').spoken).toBe(
+      'Nothing was confirmed: nothing of the last words waits.',
+    );
+  });
+});
+
 describe('a strike', () => {
+  it.each(["don't delete that", 'do not strike that', "don't forget that", 'did you scratch that'])(
+    'is not meant by “%s”, which is kept and asked about',
+    (words) => {
+      const [swollen, kept] = exam('left forearm swelling', words).state.entries;
+      expect(swollen?.state).toBe('heard');
+      expect(kept).toMatchObject({ kind: 'note', text: words, doubt: ['was anything to be struck?'] });
+    },
+  );
+
   it('is taken back by word, and what stands again waits to be confirmed', () => {
     const { state, events } = exam('left forearm swelling', 'confirm', 'strike that', 'restore that');
     expect(state.entries.map((one) => one.state)).toEqual(['heard']);

@@ -1,17 +1,19 @@
 // What a hand does to the open record: confirm, strike, change; each gives a sentence where it could not be done.
 
-import type { Change } from '../../parse/index.ts';
+import type { Change, Context } from '../../parse/index.ts';
 import {
   confirmEntries,
+  type Edited,
   editEntry,
   type HandoverStep,
   handOver,
   restoreEntries,
+  retimeEntry,
   strikeEntries,
 } from '../../record/index.ts';
 import type { StatementKind } from '../../terms/index.ts';
 import { type Desk, setRecord } from './desk.ts';
-import { timeIn } from './open-record.ts';
+import { type OpenRecord, timeIn } from './open-record.ts';
 
 /** Confirms those of the entries that stand. */
 export function confirm(desk: Desk, ids: readonly string[]): void {
@@ -47,11 +49,24 @@ export type Changed =
 
 const unchanged = (why: string): Changed => ({ kind: 'unchanged', why });
 
-/** Changes one entry; the new one waits to be confirmed. `heard` are its words where it was said anew. */
-export function change(desk: Desk, id: string, wanted: Change, heard?: string): Changed {
+/** Changes one entry; the new one waits to be confirmed. `heard` are its words and `at` its time where it was said anew. */
+export function change(desk: Desk, id: string, wanted: Change, heard?: string, at?: number): Changed {
+  return edit(desk, id, (exam, now) => editEntry(exam, id, wanted, now, heard, at));
+}
+
+/** Puts one entry at another time, in milliseconds since the epoch; the new one waits to be confirmed. */
+export function retime(desk: Desk, id: string, at: number): Changed {
+  return edit(desk, id, (exam, now) => retimeEntry(exam, id, at, now));
+}
+
+function edit(
+  desk: Desk,
+  id: string,
+  make: (exam: OpenRecord['exam'], now: number) => Edited<Context>,
+): Changed {
   const record = desk.record.value;
   if (record === null) return unchanged('no record is open');
-  const edited = editEntry(record.exam, id, wanted, timeIn(record, desk.clock()), heard);
+  const edited = make(record.exam, timeIn(record, desk.clock()));
   if (edited.kind === 'refused') return unchanged(edited.why);
   if (edited.kind === 'same') return unchanged('the entry says so already');
   setRecord(desk, { ...record, exam: edited.exam });
@@ -76,5 +91,5 @@ export function restate(desk: Desk, id: string, kind: StatementKind, words: stri
   // A changed entry counts as spoken, so nothing in it may have been worked out, but for a sum of what was said.
   const unspoken = Object.keys(first.known).filter((slot) => slot !== 'total');
   if (unspoken.length > 0) return unchanged(`“${words}” does not say: ${unspoken.join(', ')}`);
-  return change(desk, id, { change: 'statement', statement: first.statement }, words);
+  return change(desk, id, { change: 'statement', statement: first.statement }, words, first.at);
 }

@@ -7,7 +7,7 @@ import { type Changed, confirm } from '../desk/index.ts';
 import { Sheet } from '../frame/Sheet.tsx';
 import { useTools } from '../frame/tools.ts';
 import { AnswerChange, AvpuChange, SideChange } from './AnswerChange.tsx';
-import { numberToChange } from './changes.ts';
+import { hasTime, numberToChange } from './changes.ts';
 import { EntryLine } from './EntryLine.tsx';
 import { FindingChange } from './FindingChange.tsx';
 import { NumberChange } from './NumberChange.tsx';
@@ -15,6 +15,7 @@ import { originMarks } from './origin.ts';
 import { SayAgain } from './SayAgain.tsx';
 import { SiteChange } from './SiteChange.tsx';
 import { StrikeChange } from './StrikeChange.tsx';
+import { TimeChange } from './TimeChange.tsx';
 import { WordsChange } from './WordsChange.tsx';
 
 /** The entry itself, or what took its place by now. */
@@ -90,6 +91,7 @@ function Controls({ entry, tell, close }: ControlsProps) {
       <AnswerChange entry={entry} tell={tell} />
       <AvpuChange entry={entry} tell={tell} />
       {number !== null && <NumberChange key={entry.id} entry={entry} number={number} tell={tell} />}
+      {hasTime(entry) && <TimeChange key={`time-${entry.id}`} entry={entry} tell={tell} />}
       <SiteChange entry={entry} tell={tell} />
       <FindingChange entry={entry} tell={tell} />
       <SayAgain entry={entry} tell={tell} />

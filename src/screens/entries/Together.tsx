@@ -46,7 +46,7 @@ function Together({ title, ids, close }: SheetProps) {
   const listed = derived.entries.value.filter(({ id, state }) => ids.includes(id) && state === 'heard');
   return (
     <Sheet title={`${title}: are all of these right?`} close={close} closeWords="Not yet">
-      <p class="small-print">Sides not said, negatives, numbers, allergies and drugs are not among them.</p>
+      <p class="small-print">What has a side, negatives, numbers, allergies and drugs are not among them.</p>
       <ul class="plain-list together">
         {listed.map((entry) => (
           <li key={entry.id}>

@@ -7,6 +7,8 @@ import { isPaired, type Side, type VitalReading } from '../../terms/index.ts';
 export type NumberField =
   | { readonly kind: 'single'; readonly label: string; readonly value: number; readonly unit: string }
   | { readonly kind: 'pressure'; readonly upper: number; readonly lower: number | null }
+  | { readonly kind: 'level'; readonly name: string; readonly prefix: string; readonly value: number }
+  | { readonly kind: 'pupils'; readonly left: number | null; readonly right: number | null }
   | {
       readonly kind: 'gcs';
       readonly eye: number | null;
@@ -36,7 +38,8 @@ export function numberToChange(entry: Entry): NumberField | null {
       return (
         single('Size', entry.size?.value, 'cm') ??
         single('Severity', typeof entry.severity === 'number' ? entry.severity : undefined, 'out of 10') ??
-        single('How many', entry.count, '')
+        single('How many', entry.count, '') ??
+        levelNumber(entry.level)
       );
     case 'csm':
       return (
@@ -48,6 +51,36 @@ export function numberToChange(entry: Entry): NumberField | null {
     default:
       return null;
   }
+}
+
+/** How many of each there are, by the letter or word before the number. */
+const LEVELS: readonly (readonly [prefix: string, name: string, many: number])[] = [
+  ['C', 'Neck bone C', 7],
+  ['T', 'Back bone T', 12],
+  ['L', 'Back bone L', 5],
+  ['rib-', 'Rib', 12],
+];
+
+function levelNumber(level: string | undefined): NumberField | null {
+  const [, prefix, digits] = /^(C|T|L|rib-)(\d+)$/.exec(level ?? '') ?? [];
+  const known = LEVELS.find(([one]) => one === prefix);
+  return known === undefined
+    ? null
+    : { kind: 'level', name: known[1], prefix: known[0], value: Number(digits) };
+}
+
+/** `C5`, or null where there is no such bone. */
+export function levelOf(prefix: string, value: number): string | null {
+  const many = LEVELS.find(([one]) => one === prefix)?.[2] ?? 0;
+  return Number.isInteger(value) && value >= 1 && value <= many ? `${prefix}${value}` : null;
+}
+
+type Pupils = Extract<VitalReading, { readonly vital: 'pupils' }>['value'];
+
+/** The pupils with sizes as a hand put them; a pair of one size is said of, a pair of two is not equal. */
+export function pupilsOf(before: Pupils, left: number, right: number): Pupils {
+  const equal = left === right ? before.equal : false;
+  return { ...before, ...(equal === undefined ? {} : { equal }), leftMm: left, rightMm: right };
 }
 
 function vitalNumber(reading: VitalReading): NumberField | null {
@@ -69,6 +102,11 @@ function vitalNumber(reading: VitalReading): NumberField | null {
       return single('Refill', reading.value.seconds, 'seconds');
     case 'responsiveness':
       return single('Oriented times', reading.value.orientation, '');
+    case 'pupils': {
+      const { leftMm, rightMm } = reading.value;
+      if (leftMm === undefined && rightMm === undefined) return null;
+      return { kind: 'pupils', left: leftMm ?? null, right: rightMm ?? null };
+    }
     case 'gcs': {
       const { eye, verbal, motor, total } = reading.value;
       const part = (said: number | 'NT' | undefined): number | null =>
@@ -81,6 +119,10 @@ function vitalNumber(reading: VitalReading): NumberField | null {
       return null;
   }
 }
+
+/** True where the time it was so is worth putting right: one that was spoken, and of what runs by the clock. */
+export const hasTime = (entry: Entry): boolean =>
+  entry.kind === 'care' || entry.kind === 'vital' || Date.parse(entry.at) !== Date.parse(entry.heardAt);
 
 /** A pressure as it would be said, so that the grammar judges it as it judges talk. */
 export const pressureWords = (upper: number, lower: number | null): string =>

@@ -8,6 +8,7 @@ import type { Sheet, Tools } from '../frame/tools.ts';
 import { canMeasure, stopListening } from '../listen/any-ear.ts';
 import { lockPage } from '../records/lock.ts';
 import { entriesOf, lastSaid } from '../talk/became.ts';
+import { toldOfConfirm } from './confirmed.ts';
 import { entryAloud } from './echo.ts';
 import { SAYINGS_ALOUD } from './words.ts';
 
@@ -71,6 +72,18 @@ async function hearAgain(tools: Tools): Promise<void> {
     tell(tools, 'The sound of that is not kept.');
 }
 
+/** What was confirmed and what waits next is told, lest an entry be taken for confirmed that is not. */
+function tellOfConfirm({ desk, echo, standby, speaker, lastTold }: Tools): void {
+  const exam = desk.record.peek()?.exam;
+  if (exam === undefined) return;
+  const { shown, spoken } = toldOfConfirm(exam.events, exam.state, echo.peek());
+  if (shown !== null) desk.notice.value = done(shown);
+  // What was told of the confirm before is over now; any other notice stays.
+  else if (desk.notice.peek()?.text === lastTold.peek()) desk.notice.value = null;
+  lastTold.value = shown ?? lastTold.peek();
+  if (!standby.peek()) speaker.speak(spoken);
+}
+
 /** Does what was asked for. */
 export function answer(tools: Tools, command: Command): void {
   const { panel, sheet, look, echo, standby, speaker, lastTold, queue } = tools;
@@ -89,6 +102,9 @@ export function answer(tools: Tools, command: Command): void {
     return;
   }
   switch (command) {
+    case 'confirm':
+      tellOfConfirm(tools);
+      break;
     case 'whats-left':
       panel.value = 'body';
       tell(tools, left(tools));
@@ -150,7 +166,7 @@ export function answer(tools: Tools, command: Command): void {
       void lockPage(tools);
       break;
     default:
-      // Confirming, restoring and turning to another patient are done by the record itself.
+      // Restoring and turning to another patient are done by the record itself.
       break;
   }
 }

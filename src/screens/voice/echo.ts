@@ -54,11 +54,8 @@ function outcomeAloud(outcome: Outcome, echo: Exclude<Echo, 'off'>): readonly st
     case 'restored':
       return all(outcome.entries).map((text) => `stands again: ${text}`);
     case 'confirmed':
-      // Said once, in front.
-      return all(outcome.entries.map((entry) => ({ ...entry, state: 'heard' }))).map(
-        (text) => `confirmed: ${text}`,
-      );
     case 'command':
+      // The answer to the command tells it.
       return [];
   }
 }

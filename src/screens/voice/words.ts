@@ -24,7 +24,11 @@ export const SAYINGS: readonly SayingGroup[] = [
       to(null, 'make that the left', 'changes its side'),
       to(null, 'disregard that', 'strikes it; it stays in the record as struck'),
       to('restore', 'restore that', 'takes the last strike back'),
-      to('confirm', 'confirm', 'confirms the last thing said, where no question is open'),
+      to(
+        'confirm',
+        'confirm',
+        'said by itself, confirms the last thing said, where no question is open; sides, negatives, numbers, allergies and drugs one by one, each named before',
+      ),
       to('read-back', 'read back', 'says what was entered last, in full'),
       to('say-again', 'say again', 'says once more what the page said last'),
       to('hear-again', 'hear that again', 'plays the sound of the last words, where it is kept'),
