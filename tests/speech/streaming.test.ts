@@ -38,9 +38,18 @@ describe('a stretch of speech', () => {
   });
 
   it('ends soon where what was said is whole, and late where it may go on', () => {
+    // Speech ends at 2; the detector tells of it 0.3 s later.
     const [soon] = ends(hear(true, [1, 0], [1, 0.5], [2, 0]));
     const [late] = ends(hear(false, [1, 0], [1, 0.5], [2, 0]));
-    expect((late?.at ?? 0) - (soon?.at ?? 0)).toBeCloseTo(PAUSES.long - PAUSES.short, 1);
+    expect(soon?.at).toBeCloseTo(2 + 0.3, 1);
+    expect(late?.at).toBeCloseTo(2 + PAUSES.long, 1);
+  });
+
+  it('is waited for longer in noise, in which the detector may not have noticed yet that somebody speaks again', () => {
+    const [soon] = ends(hear(true, [1, 0.05], [1, 0.5], [2, 0.05]));
+    const [late] = ends(hear(false, [1, 0.05], [1, 0.5], [2, 0.05]));
+    expect(soon?.at).toBeCloseTo(2 + PAUSES.short + 0.3, 1);
+    expect(late?.at).toBeCloseTo(2 + PAUSES.long + 0.3, 1);
   });
 
   it('goes on over a short pause where it may go on', () => {

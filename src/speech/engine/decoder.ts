@@ -59,14 +59,14 @@ export interface DecoderParts {
 /** Samples a second that the model was made for. */
 export const RATE = 16_000;
 /** The model's frames of speech, a second. */
-const FRAMES = 100;
+export const FRAMES = 100;
 /** The weight of the network's probabilities against the sound's. */
 const LANGUAGE_WEIGHT = 6;
 /** How much worse than the best a finished word may be and still be followed; tighter loses long sentences whole. */
 const WORD_BEAM = 1e-38;
 
-/** Most states followed at once: with 2,000 one sentence in ten lost its way out, and then nothing of it was heard. */
-const MOST_STATES = 4500;
+/** Most states of words followed at once: with 2,000 one sentence in ten lost its way out, and then nothing of it was heard. */
+const MOST_STATES = 6500;
 
 /** Loads the model and sets the network; takes about half a second. Throws where the model's files are damaged. */
 export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder {

@@ -6,6 +6,8 @@ import { fillerNetwork } from '../engine/filler.ts';
 import type { ModelFiles } from '../engine/model.ts';
 import { asciiOf, bothOf, PHONES, readPronunciations } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
+import { withFewerStates } from '../network/fewer-states.ts';
+import { joinedWords, partedWords, type WaysToSay } from '../network/joined-words.ts';
 import { likelyWayIn } from '../network/likely-way.ts';
 import { type Network, wordsOf } from '../network/network.ts';
 import { substitutesIn } from '../network/substitutes.ts';
@@ -55,14 +57,18 @@ export function createListener(
 ): Listener {
   const { 'dict.txt': dictionary, ...bare } = model;
   const { made, looseNet, nearby, waysToSay } = saidIn(grammar, files, dictionary);
-  const decoderOf = (listenFor: Network, states?: number): Decoder =>
-    createDecoder(module, {
+  const parted = <Heard extends HeardWord>(heard: readonly Heard[]): readonly Heard[] =>
+    partedWords(heard, waysToSay);
+  const decoderOf = (listenFor: Network, states?: number): Decoder => {
+    const lean = joinedWords(withFewerStates(listenFor), waysToSay);
+    return createDecoder(module, {
       // Of the model's 130,000 words only those are loaded that can be heard: a third of a second, and 20 megabytes.
       model: bare,
-      pronunciations: new Map(wordsOf(listenFor).map((word) => [word, waysToSay(word)])),
-      network: () => listenFor,
+      pronunciations: new Map(wordsOf(lean.network).map((word) => [word, lean.waysToSay(word)])),
+      network: () => lean.network,
       ...(states === undefined ? {} : { states }),
     });
+  };
   const ears = decoderOf(made);
   const likely = likelyWayIn(made);
   const phones = createDecoder(module, {
@@ -85,13 +91,18 @@ export function createListener(
     open.free.push(sound);
     open.loose?.push(sound);
   };
-  const weigh = (words: readonly HeardWord[], free: readonly HeardWord[]): readonly JudgedWord[] => {
-    const leads = leadsOf(words, free);
+  /** Joined words are weighed as one. */
+  const withLeads = (
+    heard: readonly HeardWord[],
+    free: readonly HeardWord[],
+  ): readonly (HeardWord & { readonly lead: number })[] => {
+    const leads = leadsOf(heard, free);
+    return parted(heard.map((word, at) => ({ ...word, lead: leads[at] ?? 0 })));
+  };
+  const weigh = (heard: readonly HeardWord[], free: readonly HeardWord[]): readonly JudgedWord[] => {
+    const words = withLeads(heard, free);
     const chances = likely(words.map(({ word }) => word)) ?? [];
-    return words.map((word, at) => {
-      const lead = leads[at] ?? 0;
-      return { ...word, lead, chance: chances[at] ?? 0, confidence: trustOf(lead) };
-    });
+    return words.map((word, at) => ({ ...word, chance: chances[at] ?? 0, confidence: trustOf(word.lead) }));
   };
   /** The same sound in words of any order; null beyond doubt. */
   const otherwise = (
@@ -101,8 +112,7 @@ export function createListener(
   ): readonly OtherWord[] | null => {
     const odds = oddsOf(words);
     if (!hearsLoosely || odds < DOUBTFUL.from || odds > DOUBTFUL.to) return null;
-    const leads = leadsOf(heard, free);
-    return heard.map((word, at) => ({ ...word, lead: leads[at] ?? 0 }));
+    return withLeads(heard, free);
   };
   const drop = (): void => {
     open?.words.end();
@@ -116,7 +126,8 @@ export function createListener(
     soFar: () => {
       const [words, free] = [open?.words.soFar() ?? [], open?.free.soFar() ?? []];
       if (words.length === 0) return [];
-      return oddsOf(weigh(words, free)) < SHOWN ? [ELLIPSIS] : words.map(({ word }) => word);
+      const weighed = weigh(words, free);
+      return oddsOf(weighed) < SHOWN ? [ELLIPSIS] : weighed.map(({ word }) => word);
     },
     end: ({ start, end, sound }, isAll) => {
       if (!isAll) {
@@ -127,7 +138,7 @@ export function createListener(
       const loose = open?.loose?.end().words ?? [];
       open = null;
       if (free.length === 0) return [];
-      const rivals = without.includes('second-hearing') ? [] : second.rivals(words, sound);
+      const rivals = without.includes('second-hearing') ? [] : second.rivals(parted(words), sound);
       const weighed = weigh(words, free).map((word, at) =>
         rivals[at] === true ? { ...word, confidence: word.confidence * RIVALLED } : word,
       );
@@ -148,7 +159,7 @@ interface Said {
   readonly made: Network;
   readonly looseNet: Network;
   readonly nearby: NearWords;
-  readonly waysToSay: (word: string) => readonly string[];
+  readonly waysToSay: WaysToSay;
 }
 
 /** The networks, of words that can be said; of the pronunciations only theirs are kept. */

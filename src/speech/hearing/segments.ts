@@ -41,6 +41,8 @@ const MARGIN = 0.2;
 const WINDOW = 0.3;
 /** How strictly the detector tells speech from noise: 0 takes most for speech, 3 least. */
 const STRICTNESS = 0;
+/** A frame this many times weaker than the loudest of a stretch is stillness: in it nobody has begun to speak again. */
+const STILL = 1000;
 /** After this many seconds any pause will do. */
 const LONG = 15;
 /** No stretch is longer; it is cut in the quietest moment of its last third. */
@@ -65,6 +67,8 @@ export function segmenter(
   // Up to which sample the open stretch was handed on; null before it began.
   let handed: number | null = null;
   let pause: number | null = null;
+  /** power of the loudest frame of the open stretch, and the end of the last one that was not still beside it */
+  let [loudest, stillSince] = [0, 0];
 
   const slice = (start: number, end: number): Segment => {
     const from = Math.max(origin, samples(start - MARGIN));
@@ -77,6 +81,9 @@ export function segmenter(
     const before = detector.get_in_speech();
     detector.process(frame);
     seen += frameSize;
+    const power = powerOf(frame);
+    loudest = speech === null ? power : Math.max(loudest, power);
+    if (power * STILL > loudest) stillSince = seconds(seen);
     const now = detector.get_in_speech();
     if (now && !before) speech = { start: speech?.start ?? detector.get_speech_start(), end: null };
     else if (before && !now && speech !== null) speech = { ...speech, end: detector.get_speech_end() };
@@ -103,11 +110,13 @@ export function segmenter(
     if (speech === null) return null;
     const { start, end } = speech;
     const time = seconds(seen);
+    // The detector tells late that somebody speaks again; stillness tells at once that nobody does.
+    const late = time - stillSince > WINDOW ? 0 : WINDOW;
     if (end === null) pause = null;
     // Asked once in a pause, as soon as the shortest is over.
-    if (end !== null && time > end + pauses.short + WINDOW)
+    if (end !== null && time > end + pauses.short + late)
       pause ??= end - start > LONG ? 0 : isWhole() ? pauses.short : pauses.long;
-    if (end !== null && pause !== null && time > end + pause + WINDOW) {
+    if (end !== null && pause !== null && time > end + pause + late) {
       speech = null;
       pause = null;
       return ended(end, slice(start, end));
@@ -149,11 +158,13 @@ export function segmenter(
   };
 }
 
+const powerOf = (sound: Float32Array): number => sound.reduce((sum, value) => sum + value * value, 0);
+
 /** The start of the quietest stretch of `size` samples between two places. */
 function quietest(sound: Float32Array, from: number, to: number, size: number): number {
   let [best, least] = [to, Number.POSITIVE_INFINITY];
   for (let at = Math.max(0, from); at + size <= to; at += size) {
-    const loudness = sound.subarray(at, at + size).reduce((sum, value) => sum + value * value, 0);
+    const loudness = powerOf(sound.subarray(at, at + size));
     if (loudness < least) [best, least] = [at, loudness];
   }
   return best;
