@@ -30,7 +30,7 @@ export { type CriticalName, type CriticalValue, criticalValues } from './radio/c
 export { radioDetails } from './radio/details.ts';
 export { DIGIT_SOUNDS, DIGIT_WORDS, SOUNDS, sayFigures } from './radio/digits.ts';
 export { CLEAN_WORDS, RADIO_ORDERS, type RadioOrder, SERIOUS_WORDS, wordBudget } from './radio/keep.ts';
-export { radio } from './radio/script.ts';
+export { RADIO_STEPS, radio } from './radio/script.ts';
 export { SPELLING_ALPHABET, spell } from './radio/spelling.ts';
 export { compareReadBack, type ReadBackRow, sayAgain } from './read-back/index.ts';
 export { soap } from './soap/soap.ts';

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { radio, radioDetails, soap } from '../../src/handoff/index.ts';
+import { RADIO_STEPS, radio, radioDetails, soap } from '../../src/handoff/index.ts';
 import { chunks, countWords, wordsInChunks } from '../../src/handoff/radio/chunks.ts';
 import { scriptOf } from '../../src/handoff/radio/script.ts';
 import type { Entry } from '../../src/record/entry.ts';
@@ -37,6 +37,17 @@ test('reports of a growing record are word for word those of the same entries se
   fc.assert(
     fc.property(record, (entries) => {
       for (const now of growing(entries)) expect(reports(now)).toEqual(reports(structuredClone(now)));
+    }),
+    { numRuns: 25 },
+  );
+}, 60_000);
+
+test('a radio report that was worked out in steps before it was asked for is the same', () => {
+  fc.assert(
+    fc.property(record, (entries) => {
+      const stepped = input(entries);
+      for (const step of RADIO_STEPS) step(stepped);
+      expect(radio(stepped)).toEqual(radio(input(structuredClone(entries))));
     }),
     { numRuns: 25 },
   );

@@ -9,6 +9,7 @@ import { headlineOf } from './headline.ts';
 import { CLEAN_WORDS, KEEPS, type Keep, RADIO_ORDERS, type RadioOrder, wordBudget } from './keep.ts';
 import { leftOut, NOT_WHOLE } from './left-out.ts';
 import { bare, lineOf, type RadioLine } from './line.ts';
+import { perInput } from './per-input.ts';
 import { candidates, shortWho } from './short.ts';
 import { shortProblems } from './short-problems.ts';
 
@@ -32,13 +33,24 @@ const item =
   (keep: Keep) =>
   (line: RadioLine): Item => ({ keep, line });
 
-function partsOf(input: HandoffInput, day: Day): Parts {
+const dayIn = ({ startedAt }: HandoffInput): Day => dayOf(startedAt);
+const problemsIn = perInput((input) => shortProblems(input, dayIn(input)));
+const candidatesIn = perInput((input) => candidates(input, dayIn(input)));
+const partsIn = perInput(partsOf);
+
+/**
+ * What a report of a very long record is made of, in pieces that can be worked out one at a time before it is asked for:
+ * each is remembered with the input.
+ */
+export const RADIO_STEPS: readonly ((input: HandoffInput) => unknown)[] = [problemsIn, candidatesIn, partsIn];
+
+function partsOf(input: HandoffInput): Parts {
   const { red, tourniquets, critical, gcsParts, readBack } = headlineOf(input);
   // Where nothing is serious, a lesser injury is more news than how the patient breathes.
   const isCalm = wordBudget(input) === CLEAN_WORDS;
   const who = shortWho(input.entries);
   const out = leftOut(input);
-  const problems = shortProblems(input, day).map(
+  const problems = problemsIn(input).map(
     ({ full, brief }, index): Item => ({
       keep: index < WORST ? 'worst' : 'problem',
       line: lineOf(full),
@@ -51,7 +63,7 @@ function partsOf(input: HandoffInput, day: Day): Parts {
     items: [
       ...none,
       ...problems,
-      ...candidates(input, day).map(
+      ...candidatesIn(input).map(
         ({ keep, told, brief }): Item => ({
           keep: isCalm && keep === 'breathing' ? 'trend' : keep,
           line: lineOf(told),
@@ -115,7 +127,7 @@ type Kept = ReadonlyMap<Item, RadioLine>;
 
 /** The script, and what went into it. */
 export function scriptOf(input: HandoffInput, order: RadioOrder = 'atmist'): Script {
-  const { opening, items, closing } = partsOf(input, dayOf(input.startedAt));
+  const { opening, items, closing } = partsIn(input);
   const places: readonly Keep[] = RADIO_ORDERS[order];
   const budget = wordBudget(input);
   const isMore = moreThan(foundIds(input), items);

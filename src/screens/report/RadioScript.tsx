@@ -1,7 +1,7 @@
 // The radio script one piece at a time; it holds still while it is being read, and says when the record has moved on.
 
 import { useState } from 'preact/hooks';
-import { radio, radioDetails } from '../../handoff/index.ts';
+import { RADIO_STEPS, radio, radioDetails } from '../../handoff/index.ts';
 import { useWorked } from '../frame/tools.ts';
 import { useAfterPaint } from '../later/after-paint.ts';
 
@@ -24,7 +24,10 @@ export function RadioScript() {
 
 function Pieces({ part }: { readonly part: Part }) {
   const { report } = useWorked();
-  const made = useAfterPaint(() => (part === 'script' ? radio(report.value) : radioDetails(report.value)));
+  const made = useAfterPaint(
+    () => (part === 'script' ? radio(report.value) : radioDetails(report.value)),
+    RADIO_STEPS.map((step) => () => step(report.value)),
+  );
   const fresh = made.chunks.map(({ text }) => text);
   const [reading, setReading] = useState<readonly string[] | null>(null);
   const [place, setPlace] = useState(0);
