@@ -63,6 +63,23 @@ describe('by voice alone', () => {
     await entry(page, 'confirmed', 'RIGHT forearm: swelling').waitFor();
   });
 
+  it('what is easily misheard is confirmed one by one, and what waits is named until something else is said', async () => {
+    const { page } = await visit();
+    await say(page, 'left forearm swelling, no bleeding');
+    await say(page, 'confirm');
+    await entry(page, 'confirmed', 'LEFT forearm: swelling').waitFor();
+    const next = page.getByText('To confirm next: left forearm, bleeding: no.');
+    await next.waitFor();
+    expect(await spokenAll(page, 1)).toEqual(['To confirm next: left forearm, bleeding: no.']);
+    await say(page, 'pulse ninety two');
+    await entry(page, 'heard', 'Pulse 92').waitFor();
+    await next.waitFor({ state: 'detached' });
+    await say(page, 'is that confirmed');
+    await page.getByText('Nothing was confirmed: say “confirm” by itself.').waitFor();
+    await entry(page, 'heard', 'Pulse 92').waitFor();
+    await entry(page, 'heard', 'LEFT forearm: bleeding').waitFor();
+  });
+
   it('entries are said back in short, or not at all', async () => {
     const { page } = await visit();
     await say(page, 'left knee swelling');

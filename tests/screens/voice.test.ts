@@ -112,6 +112,9 @@ describe('a short sound', () => {
     ['left forearm swelling', 'heard'],
     ['the marmots were unimpressed', 'not-understood'],
     ['okay good', null],
+    ['show the body', 'heard'],
+    ['confirm', 'not-understood'],
+    ['restore that', 'not-understood'],
   ])('for “%s” is %s', (line, sound) => {
     expect(soundOf(latest(line))).toBe(sound);
   });

@@ -1,9 +1,9 @@
 // What the page does when it is asked by voice or in words, and what it says back of what it heard.
 
-import { effect } from '@preact/signals';
+import { effect, untracked } from '@preact/signals';
 import type { RecordEvent } from '../../record/index.ts';
 import { lastSaid } from '../talk/became.ts';
-import { answer } from '../voice/answer.ts';
+import { answer, forgetConfirm } from '../voice/answer.ts';
 import { echoOf, soundOf } from '../voice/echo.ts';
 import type { Tools } from './tools.ts';
 
@@ -24,6 +24,7 @@ export function obeyCommands(tools: Tools): void {
     seen = { record: record.facts.id, events: events.length };
     if (player.playing.peek() !== null) return;
     const news = fresh > 0 ? events.slice(-fresh) : begun;
+    if (news.length > 0) untracked(() => forgetConfirm(tools.desk));
     for (const event of news) obey(event);
     if (news.some(({ kind }) => kind === 'utterance')) sayBack(events, state);
   });

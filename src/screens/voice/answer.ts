@@ -8,7 +8,7 @@ import type { Sheet, Tools } from '../frame/tools.ts';
 import { canMeasure, stopListening } from '../listen/any-ear.ts';
 import { lockPage } from '../records/lock.ts';
 import { entriesOf, lastSaid } from '../talk/became.ts';
-import { toldOfConfirm } from './confirmed.ts';
+import { isOfConfirm, toldOfConfirm } from './confirmed.ts';
 import { entryAloud } from './echo.ts';
 import { SAYINGS_ALOUD } from './words.ts';
 
@@ -72,14 +72,18 @@ async function hearAgain(tools: Tools): Promise<void> {
     tell(tools, 'The sound of that is not kept.');
 }
 
+/** Takes away what was told of a confirm: after anything else, another entry would be confirmed next. */
+export function forgetConfirm({ notice }: Tools['desk']): void {
+  if (isOfConfirm(notice.peek()?.text ?? '')) notice.value = null;
+}
+
 /** What was confirmed and what waits next is told, lest an entry be taken for confirmed that is not. */
 function tellOfConfirm({ desk, echo, standby, speaker, lastTold }: Tools): void {
   const exam = desk.record.peek()?.exam;
   if (exam === undefined) return;
   const { shown, spoken } = toldOfConfirm(exam.events, exam.state, echo.peek());
   if (shown !== null) desk.notice.value = done(shown);
-  // What was told of the confirm before is over now; any other notice stays.
-  else if (desk.notice.peek()?.text === lastTold.peek()) desk.notice.value = null;
+  else forgetConfirm(desk);
   lastTold.value = shown ?? lastTold.peek();
   if (!standby.peek()) speaker.speak(spoken);
 }

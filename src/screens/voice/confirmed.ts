@@ -17,6 +17,9 @@ const list = (entries: readonly Entry[], echo: Exclude<Echo, 'off'>): string =>
 /** Said once, in front. */
 const bare = (entry: Entry): Entry => ({ ...entry, state: 'heard' });
 
+/** True of what is shown after a confirm. */
+export const isOfConfirm = (text: string): boolean => /^(?:Confirmed|Nothing was confirmed): /.test(text);
+
 /** Of the latest words, which asked to confirm; what was confirmed is said again only where entries are. */
 export function toldOfConfirm(events: readonly RecordEvent[], state: RecordState, echo: Echo): ToldOfConfirm {
   const [latest] = lastSaid(events, state, 1);

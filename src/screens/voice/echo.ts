@@ -80,5 +80,17 @@ export function soundOf({ outcomes }: Became): Sound | null {
   const entries = entriesIn(outcomes);
   if (entries.some(({ doubt = [] }) => doubt.length > 0)) return 'question';
   if (entries.some(({ kind }) => kind === 'note')) return 'not-understood';
+  if (didNothing(outcomes)) return 'not-understood';
   return outcomes.length === 0 ? null : 'heard';
+}
+
+/** True where something was to be confirmed or taken back and nothing was: it must not sound as if it had been. */
+function didNothing(outcomes: readonly Outcome[]): boolean {
+  const did = (kind: Outcome['kind']): boolean => outcomes.some((outcome) => outcome.kind === kind);
+  return outcomes.some(
+    (outcome) =>
+      outcome.kind === 'command' &&
+      ((outcome.command === 'confirm' && !did('confirmed')) ||
+        (outcome.command === 'restore' && !did('restored'))),
+  );
 }
