@@ -7,6 +7,7 @@ const EXAMPLES: readonly (readonly [said: string, becomes: string])[] = [
   ['left forearm, deformity and swelling', 'two entries for the LEFT forearm'],
   ['no tenderness of the pelvis', 'pelvis, tenderness: NO'],
   ['pulse ninety two, strong and regular', 'a pulse of 92 with its qualities'],
+  ['looking at the left wrist', 'LEFT wrist looked at; what comes next is said of it'],
   ['is your neck sore? no', 'neck, pain: NO'],
 ];
 

@@ -22,6 +22,7 @@ export const SAYINGS: readonly SayingGroup[] = [
     sayings: [
       to(null, 'correction, right forearm', 'changes the last thing said'),
       to(null, 'make that the left', 'changes its side'),
+      to(null, 'strike the left forearm swelling', 'strikes what it names'),
       to(null, 'disregard that', 'strikes it; it stays in the record as struck'),
       to('restore', 'restore that', 'takes the last strike back'),
       to(
@@ -43,6 +44,16 @@ export const SAYINGS: readonly SayingGroup[] = [
       to('go-ahead', 'go ahead', 'the page speaks again'),
       to('stop-listening', 'stop listening', 'ends the listening; a press begins it again'),
       to('hush', 'stop reading', 'stops the page speaking at once'),
+    ],
+  },
+  {
+    title: 'Patients and problems',
+    sayings: [
+      to('patient', 'next patient', 'goes on to the next one’s record, or begins one'),
+      to('patient', 'new patient', 'begins a record in the same incident'),
+      to('patient', 'back to patient one', 'opens that one’s record'),
+      to(null, 'top problem is left forearm', 'puts it first in what is handed over'),
+      to(null, 'add hypothermia to the problem list', 'adds what no finding says'),
     ],
   },
   {
@@ -82,7 +93,7 @@ export const SAYINGS: readonly SayingGroup[] = [
 
 /** What a voice says to "what can I say": the shortest list that gets a person on. */
 export const SAYINGS_ALOUD =
-  "You can say: confirm. Correction. Disregard that. Restore that. Read back. Say again. Hear that again. What's left. Mark that. Stand by. Go ahead. Echo off, short or full. Night look, sun look, or plain look. Show entries, body, signs, questions, timeline, report, records or settings. Read the report. Check readiness. Stop listening.";
+  "You can say: confirm. Correction. Disregard that. Restore that. Read back. Say again. Hear that again. What's left. Mark that. Next patient. Back to patient one. Stand by. Go ahead. Echo off, short or full. Night look, sun look, or plain look. Show entries, body, signs, questions, timeline, report, records or settings. Read the report. Check readiness. Stop listening.";
 
 /** What no word does, because it cannot be taken back or opens what is closed to others. */
 export const BY_HAND_ALONE =
