@@ -17,6 +17,15 @@ const press = (page: Page, name: string | RegExp) =>
 const standing = (page: Page): Promise<readonly string[]> =>
   page.locator('.panel-entries .group > ul > .entry .entry-line').allInnerTexts();
 
+async function openFirst(page: Page, line: string): Promise<void> {
+  await say(page, line);
+  await page
+    .getByRole('button', { name: /^Change or strike: / })
+    .first()
+    .click();
+  await sheet(page).waitFor();
+}
+
 async function openEntry(page: Page, line: string): Promise<void> {
   await say(page, line);
   await page.locator('.panel-entries .entry-text').first().click();
@@ -156,6 +165,14 @@ describe('where an entry is told, it is a press away', () => {
 });
 
 describe('by words alone', () => {
+  it('a panel that is asked for is seen, whatever sheet lay over it', async () => {
+    const { page } = await arrive({ width: 360, height: 740 });
+    await openFirst(page, 'left forearm swelling');
+    await hear(page, 'show the body');
+    await sheet(page).waitFor({ state: 'detached' });
+    await page.locator('.panel-body:not([hidden]) .figure').first().waitFor();
+  });
+
   it.each([
     ['show the timeline', '#timeline-title'],
     ['check readiness', 'dialog[aria-label="Ready for the mountain?"]'],

@@ -93,7 +93,10 @@ export function answer(tools: Tools, command: Command): void {
   const { panel, sheet, look, echo, standby, speaker, lastTold, queue } = tools;
   const shown = PANEL_SHOWN[command];
   if (shown !== undefined) {
+    // Whatever lies over the panels goes: the panel that was asked for is to be seen.
     sheet.value = null;
+    tools.way.value = null;
+    tools.changing.value = null;
     panel.value = shown;
     const place = PLACE[command];
     // The panel is drawn first.
