@@ -54,14 +54,14 @@ describe('an entry', () => {
     const { page } = await arrive({ width: 360, height: 740 });
     await say(page, 'tourniquet on the left thigh');
     await page.getByRole('button', { name: /^Change or strike: LEFT thigh/ }).click();
-    const before = await sheet(page).locator('.time-now').innerText();
+    const before = ((await sheet(page).locator('.time-now').textContent()) ?? '').trim();
     await press(page, '10 minutes earlier');
     await press(page, 'Change the time');
     const minutes = (time: string) => {
       const [hours = 0, rest = 0] = time.slice(-5).split(':').map(Number);
       return hours * 60 + rest;
     };
-    const after = await sheet(page).locator('.time-now').innerText();
+    const after = ((await sheet(page).locator('.time-now').textContent()) ?? '').trim();
     expect((minutes(before) - minutes(after) + 1440) % 1440).toBe(10);
     await press(page, '10 minutes later');
     await press(page, '1 minute later');
@@ -81,7 +81,7 @@ describe('an entry', () => {
     await press(page, 'RIGHT pupil, mm: one more');
     await press(page, 'Change the number');
     await sheet(page).locator('.sheet-entry', { hasText: 'right 5 mm' }).waitFor();
-    expect(await sheet(page).locator('.sheet-entry').innerText()).toMatch(/unequal|not equal/i);
+    expect(await sheet(page).locator('.sheet-entry').textContent()).toMatch(/unequal|not equal/i);
   });
 
   it('of a limb’s end can be of a hand or a foot and of nothing else', async () => {
