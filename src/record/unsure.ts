@@ -2,6 +2,7 @@
 // never guessed.
 
 import type { CorrectionFrame, Frame, StatementFrame } from '../parse/frame.ts';
+import { isSmallWord } from '../speech/index.ts';
 
 /** A word as an engine heard it, with how surely. */
 export interface WordHeard {
@@ -20,12 +21,6 @@ export interface Hearing {
 const UNSURE = 0.5;
 /** Groups of an utterance are numbered from 0; none has so many. */
 const UNUSED_GROUP = 1000;
-/** Words whose loss or gain changes nothing that is stated. */
-const SMALL = new Set(
-  'the a an and or but of on in at to over is are be has have his her their your its with for about there any some'.split(
-    ' ',
-  ),
-);
 /** What a word settles, by the name of its slot: a correction that speaks the slot settles the doubt too. */
 const SLOTS: readonly (readonly [slot: string, words: ReadonlySet<string>])[] = [
   ['side', new Set('left right both bilateral bilaterally either other same'.split(' '))],
@@ -57,7 +52,7 @@ function placed(text: string, words: readonly WordHeard[]): readonly Placed[] {
     const start = lower.indexOf(word.toLowerCase(), at);
     if (start === -1) return [];
     at = start + word.length;
-    const isUnsure = confidence < UNSURE && !SMALL.has(word);
+    const isUnsure = confidence < UNSURE && !isSmallWord(word);
     return isUnsure ? [{ word, start, end: at }] : [];
   });
 }

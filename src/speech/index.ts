@@ -32,6 +32,7 @@ export {
   openHearing,
 } from './hearing/hearing.ts';
 export type { HearingFiles } from './hearing/hearing-files.ts';
+export { isSmallWord } from './hearing/small-words.ts';
 export {
   type HeardUtterance,
   hearingOf,

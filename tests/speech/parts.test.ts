@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { HeardWord } from '../../src/speech/engine/decoder.ts';
 import { chunksOf } from '../../src/speech/hearing/chunks.ts';
 import { withoutScraps } from '../../src/speech/hearing/scraps.ts';
-import { NEXT_TO_UNHEARD, utterancesOf } from '../../src/speech/hearing/utterances.ts';
+import { HARDLY_HEARD, NEXT_TO_UNHEARD, utterancesOf } from '../../src/speech/hearing/utterances.ts';
 
 /** Words of 0.4 s, one after another; a number is a pause in seconds. */
 function words(...said: readonly (string | number)[]): readonly HeardWord[] {
@@ -66,5 +66,26 @@ describe('speech that was heard', () => {
     const [one] = heard('the', 'rope');
     expect(one?.words.map(({ word }) => word)).toEqual(['the', 'rope']);
     expect(one?.text).toBe('[not understood, 00:10-00:10]');
+  });
+});
+
+describe('a word that hardly fits its sound', () => {
+  const doubts = (unsure: string, other: readonly (string | number)[] = []) => {
+    const said = words('left', 'thumb', 'is', 'swollen').map((word) => ({
+      ...word,
+      confidence: word.word === unsure ? 0.2 : 0.9,
+    }));
+    const part = { words: said, confidence: 0.7, understood: true, otherwise: words(...other) };
+    return utterancesOf([part], 0, 2).flatMap(({ doubt }) => doubt);
+  };
+
+  it('puts all that was said with it in doubt', () => {
+    expect(doubts('thumb')).toEqual([HARDLY_HEARD]);
+  });
+
+  it('does not where it is a small one, unless the sound was heard in other words too', () => {
+    expect(doubts('is')).toEqual([]);
+    expect(doubts('is', ['left', 'thumb', 'is', 'swollen'])).toEqual([]);
+    expect(doubts('is', ['left', 'thumb', "isn't", 'swollen'])).toEqual([HARDLY_HEARD]);
   });
 });

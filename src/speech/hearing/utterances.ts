@@ -1,6 +1,7 @@
 // The parts of a stretch of speech as utterances: those understood one after another are one, and so are those that were not.
 
 import type { HeardWord } from '../engine/decoder.ts';
+import { isSmallWord } from './small-words.ts';
 import { type HeardUtterance, notUnderstood, type UtteredWord } from './utterance.ts';
 
 export interface Part {
@@ -22,8 +23,9 @@ const NEXT_TO = 0.8;
 export const NEXT_TO_UNHEARD = 'heard next to speech that was not understood';
 
 /**
- * A word under this, however small, hardly fits its sound, and then the words beside it may be none that were said. In wind
- * at 10 dB it finds 4 of 4 that entered untruly; of 52 sentences without wind it marks 3 to 7 more that are right.
+ * A word under this hardly fits its sound, and then the words beside it may be none that were said; a small one, in which a
+ * "no" may hide, only where the sound was heard in other words too. Of 370 exam sentences, 160 of them in wind, 94 are
+ * asked about for nothing so, and 110 were, and no more that are untrue and not asked about.
  */
 const HARDLY = 0.4;
 
@@ -49,9 +51,12 @@ export function utterancesOf(parts: readonly Part[], start: number, end: number)
       (after?.[0]?.start ?? Number.POSITIVE_INFINITY) - (to - start) < NEXT_TO / 2;
     const text = textOf(words);
     const other = textOf(group.flatMap(({ otherwise = [] }) => otherwise));
+    const isOther = other !== '' && other !== text;
+    const isHardly = ({ word, confidence }: UtteredWord): boolean =>
+      confidence < HARDLY && (isOther || !isSmallWord(word));
     return {
       text,
-      alternatives: other === '' || other === text ? [] : [other],
+      alternatives: isOther ? [other] : [],
       understood: true,
       start: from,
       end: to,
@@ -60,9 +65,7 @@ export function utterancesOf(parts: readonly Part[], start: number, end: number)
       words,
       doubt: [
         ...(isNear ? [NEXT_TO_UNHEARD] : []),
-        ...(group.some(({ unsure }) => unsure === true) || words.some(({ confidence }) => confidence < HARDLY)
-          ? [HARDLY_HEARD]
-          : []),
+        ...(group.some(({ unsure }) => unsure === true) || words.some(isHardly) ? [HARDLY_HEARD] : []),
       ],
     };
   });
