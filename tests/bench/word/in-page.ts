@@ -13,20 +13,22 @@ export const NOTES_WORDS = `
     }
   };
   const text = (selector) => document.querySelector(selector)?.textContent ?? '';
-  const count = (selector) => document.querySelectorAll(selector).length;
-  const before = { words: '', said: 0, entries: 0 };
+  // A list shows no more than its newest, so that a line is new where it was not seen before and not where there are more.
+  const seen = { said: new Set(), entries: new Set() };
+  let shown = '';
   const look = () => {
     const words = text('.hearing');
-    if (words !== before.words) {
-      before.words = words;
+    if (words !== shown) {
+      shown = words;
       noted.words.push({ at: Date.now(), words });
     }
-    for (const [name, selector] of [['said', '.said-words'], ['entries', '.panel-entries .entry']]) {
-      const now = count(selector);
-      if (now <= before[name]) continue;
-      before[name] = now;
-      const seen = text('.said-words');
-      requestAnimationFrame(() => noted[name].push({ at: Date.now(), words: seen }));
+    for (const [name, selector] of [['said', '.said-words'], ['entries', '.panel-entries .entry .entry-line']]) {
+      const lines = [...document.querySelectorAll(selector)].map(({ textContent }) => textContent);
+      const added = lines.filter((line) => !seen[name].has(line));
+      if (added.length === 0) continue;
+      for (const line of added) seen[name].add(line);
+      const said = text('.said-words');
+      requestAnimationFrame(() => noted[name].push({ at: Date.now(), words: said }));
     }
   };
   new MutationObserver(look).observe(document, { childList: true, subtree: true, characterData: true });
