@@ -17,8 +17,8 @@ export interface Branch {
   readonly network: Network;
   readonly threads: readonly Thread[];
   readonly endings: readonly Ending[];
-  /** null after a word of the grammar that no phrase goes on with here */
-  readonly grown: Map<string, Branch | null>;
+  /** null after a word of the grammar that no phrase goes on with here; no map at all before a word was asked after */
+  grown: Map<string, Branch | null> | null;
   /** the branches after each slot that may stand here, null before it is known which may */
   slots: ReadonlyMap<string, Branch> | null;
 }
@@ -27,20 +27,19 @@ const NO_PATH: Path = { tag: null, cost: 0 };
 
 /** The tree's root for a network. */
 export const plantTree = (network: Network): Branch =>
-  branchOf(
-    network,
-    network.starts.map((rest) => ({ rest, path: NO_PATH })),
-  );
+  branchOf(network, [{ rest: network.start, path: NO_PATH }]);
 
 /** The branch after one more word, or null where no phrase goes on with it. */
 export function afterWord(branch: Branch, word: string): Branch | null {
-  const known = branch.grown.get(word);
+  const known = branch.grown?.get(word);
   if (known !== undefined) return known;
-  if (!branch.network.vocabulary.has(word)) return null;
+  const said = branch.network.vocabulary.get(word);
+  if (said === undefined) return null;
   const threads: Thread[] = [];
-  afterWordOf(branch.network, branch.threads, word, (_, thread) => threads.push(thread));
+  afterWordOf(branch.threads, said, (_, thread) => threads.push(thread));
   const next = threads.length === 0 ? null : branchOf(branch.network, threads);
-  branch.grown.set(word, next);
+  branch.grown ??= new Map();
+  branch.grown.set(said.text, next);
   return next;
 }
 
@@ -48,7 +47,7 @@ export function afterWord(branch: Branch, word: string): Branch | null {
 export function branchesAfterSlots(branch: Branch): ReadonlyMap<string, Branch> {
   if (branch.slots !== null) return branch.slots;
   const bySlot = new Map<string, Thread[]>();
-  afterSlots(branch.network, branch.threads, (slot, thread) => {
+  afterSlots(branch.threads, (slot, thread) => {
     const threads = bySlot.get(slot);
     if (threads === undefined) bySlot.set(slot, [thread]);
     else threads.push(thread);
@@ -59,11 +58,11 @@ export function branchesAfterSlots(branch: Branch): ReadonlyMap<string, Branch> 
 
 function branchOf(network: Network, threads: readonly Thread[]): Branch {
   const endings: Ending[] = [];
-  endsOf(network, threads, (rule, { path }) => {
+  endsOf(threads, (rule, { path }) => {
     const file = rule.slice(0, rule.lastIndexOf('.'));
     endings.push({ file, rule, tags: tagsOf(path), cost: path.cost });
   });
-  return { network, threads, endings, grown: new Map(), slots: null };
+  return { network, threads, endings, grown: null, slots: null };
 }
 
 function tagsOf(path: Path): readonly Tag[] {
