@@ -1,20 +1,40 @@
 // The linked grammar as what may still come after any part of any phrase, walked only where the next word leads.
 
 import type { GrammarSet } from '../../jsgf/index.ts';
-import { ANY_SLOT, beginsWith, END, type Part, partsOf, type Word } from './parts.ts';
+import { ANY_SLOT, beginsWith, END, type Part, partsOf, sequenceOf, type Word } from './parts.ts';
 
 /** What is still to be said of a phrase that has been begun. */
-export type Rest =
-  /** nothing: the phrase of this rule ends here */
-  | { readonly type: 'accept'; readonly rule: string }
-  /** the words of a token from the one at `at` on */
-  | { readonly type: 'words'; readonly words: readonly string[]; readonly at: number; readonly next: Rest }
-  /** the items of a sequence from the one at `at` on */
-  | { readonly type: 'items'; readonly items: readonly Part[]; readonly at: number; readonly next: Rest }
-  /** where a repeat comes round: once more, or on */
-  | Loop;
+export type Rest = Accept | RestOfWords | RestOfItems | Loop;
 
-export interface Loop {
+interface Begun {
+  /** the signs of all that it can go on with, `END`'s among them where the phrase may end here */
+  readonly signs: number;
+}
+
+/** Nothing: the phrase of this rule ends here. */
+interface Accept extends Begun {
+  readonly type: 'accept';
+  readonly rule: string;
+}
+
+/** The words of a token from the one at `at` on. */
+interface RestOfWords extends Begun {
+  readonly type: 'words';
+  readonly words: readonly Word[];
+  readonly at: number;
+  readonly next: Rest;
+}
+
+/** The items of a sequence from the one at `at` on. */
+interface RestOfItems extends Begun {
+  readonly type: 'items';
+  readonly sequence: Part;
+  readonly at: number;
+  readonly next: Rest;
+}
+
+/** Where a repeat comes round: once more, or on. */
+interface Loop extends Begun {
   readonly type: 'loop';
   readonly item: Part;
   readonly next: Rest;
@@ -49,7 +69,26 @@ interface Round {
 export function buildNetwork(set: GrammarSet, rules: readonly string[], slots: ReadonlySet<string>): Network {
   const { root, vocabulary } = partsOf(set, rules, slots);
   // A phrase brings its own end, so what would come after the root is never reached.
-  return { start: { type: 'items', items: [root], at: 0, next: { type: 'accept', rule: '' } }, vocabulary };
+  return { start: restOfItems(sequenceOf([root]), 0, acceptOf('')), vocabulary };
+}
+
+const acceptOf = (rule: string): Rest => ({ type: 'accept', signs: END.sign, rule });
+
+function restOfItems(sequence: Part, at: number, next: Rest): Rest {
+  if (at === sequence.items.length) return next;
+  return { type: 'items', signs: signsFrom(sequence, at, next), sequence, at, next };
+}
+
+/** The signs of all that the items from `at` on can begin with, or what comes next where they may be passed. */
+function signsFrom({ tails }: Part, at: number, next: Rest): number {
+  const tail = tails[at];
+  if (tail === undefined) return next.signs;
+  return tail.mayBeEmpty ? tail.signs | next.signs : tail.signs;
+}
+
+function restOfWords(words: readonly Word[], at: number, next: Rest): Rest {
+  const word = words[at];
+  return word === undefined ? next : { type: 'words', signs: word.sign, words, at, next };
 }
 
 /** What a walk found: the rule of a phrase that ends, the name of a slot, or the next word, and what comes after it. */
@@ -61,25 +100,40 @@ interface Walk {
   readonly found: Found;
 }
 
+/** Phrases under way together, with the signs of each side by side, since most are asked in vain. */
+export interface Threads {
+  readonly all: readonly Thread[];
+  readonly signs: readonly number[];
+}
+
+export const threadsOf = (all: readonly Thread[]): Threads => ({
+  all,
+  signs: all.map(({ rest }) => rest.signs),
+});
+
 /** The phrases among these that may end here, in the order of the grammar. */
-export const endsOf = (threads: readonly Thread[], found: Found): void => walk(threads, { key: END, found });
+export const endsOf = (threads: Threads, found: Found): void => walk(threads, { key: END, found });
 
 /** What comes after the slots that may stand here, each with its rule's name, in the order of the grammar. */
-export const afterSlots = (threads: readonly Thread[], found: Found): void =>
-  walk(threads, { key: ANY_SLOT, found });
+export const afterSlots = (threads: Threads, found: Found): void => walk(threads, { key: ANY_SLOT, found });
 
 /** What comes after this word, in the order of the grammar. */
-export const afterWordOf = (threads: readonly Thread[], word: Word, found: Found): void =>
+export const afterWordOf = (threads: Threads, word: Word, found: Found): void =>
   walk(threads, { key: word, found });
 
-function walk(threads: readonly Thread[], looked: Walk): void {
-  for (const { rest, path } of threads) go(looked, rest, path, null);
+function walk({ all, signs }: Threads, looked: Walk): void {
+  const { sign } = looked.key;
+  for (let i = 0; i < signs.length; i++) {
+    const thread = ((signs[i] ?? 0) & sign) === 0 ? undefined : all[i];
+    if (thread !== undefined) go(looked, thread.rest, thread.path, null);
+  }
 }
 
 // The likelier a part is to lead nowhere, the earlier it is left: most can neither begin with the word nor be empty.
 const leads = (part: Part, key: Word): boolean => part.mayBeEmpty || beginsWith(part, key);
 
 function go(looked: Walk, rest: Rest, path: Path, round: Round | null): void {
+  if ((rest.signs & looked.key.sign) === 0) return;
   switch (rest.type) {
     case 'accept':
       if (looked.key === END) looked.found(rest.rule, { rest, path });
@@ -88,7 +142,7 @@ function go(looked: Walk, rest: Rest, path: Path, round: Round | null): void {
       said(looked, rest.words, rest.at, rest.next, path);
       break;
     case 'items':
-      itemsFrom(looked, rest.items, rest.at, rest.next, path, round);
+      itemsFrom(looked, rest.sequence, rest.at, rest.next, path, round);
       break;
     case 'loop':
       if (goneRound(round, rest)) break;
@@ -97,28 +151,29 @@ function go(looked: Walk, rest: Rest, path: Path, round: Round | null): void {
   }
 }
 
-function said(looked: Walk, words: readonly string[], at: number, next: Rest, path: Path): void {
-  const { key } = looked;
-  if (words[at] !== key.text) return;
-  const rest: Rest = at + 1 === words.length ? next : { type: 'words', words, at: at + 1, next };
-  looked.found(key.text, { rest, path });
+function said(looked: Walk, words: readonly Word[], at: number, next: Rest, path: Path): void {
+  if (words[at] === looked.key)
+    looked.found(looked.key.text, { rest: restOfWords(words, at + 1, next), path });
 }
 
 function itemsFrom(
   looked: Walk,
-  items: readonly Part[],
+  sequence: Part,
   from: number,
   next: Rest,
   path: Path,
   round: Round | null,
 ): void {
+  const { items } = sequence;
+  const { key } = looked;
   for (let at = from; at < items.length; at++) {
     const item = items[at];
-    if (item === undefined || !leads(item, looked.key)) return;
+    if (item === undefined) return;
+    const begins = beginsWith(item, key);
     // An option without this word is passed as if it were not there.
-    if (item.type === 'optional' && !beginsWith(item, looked.key) && isPlain(item)) continue;
-    const rest: Rest = at + 1 === items.length ? next : { type: 'items', items, at: at + 1, next };
-    enter(looked, item, rest, path, round);
+    if (!begins && item.type === 'optional' && isPlain(item)) continue;
+    const leadsOn = item.mayBeEmpty && (signsFrom(sequence, at + 1, next) & key.sign) !== 0;
+    if (begins || leadsOn) enter(looked, item, restOfItems(sequence, at + 1, next), path, round);
     return;
   }
   go(looked, next, path, round);
@@ -131,7 +186,7 @@ const isPlain = ({ items }: Part): boolean => items[0]?.mayBeEmpty === false;
 function enter(looked: Walk, part: Part, next: Rest, path: Path, round: Round | null): void {
   switch (part.type) {
     case 'sequence':
-      itemsFrom(looked, part.items, 0, next, path, round);
+      itemsFrom(looked, part, 0, next, path, round);
       break;
     case 'alternatives':
       for (const { cost, item } of part.byWord.get(looked.key.text) ?? part.empty)
@@ -142,10 +197,11 @@ function enter(looked: Walk, part: Part, next: Rest, path: Path, round: Round | 
       go(looked, next, path, round);
       break;
     case 'repeat':
-      for (const item of part.items) go(looked, { type: 'loop', item, next }, path, round);
+      for (const item of part.items)
+        go(looked, { type: 'loop', signs: item.signs | next.signs, item, next }, path, round);
       break;
     case 'phrase':
-      for (const item of part.items) enter(looked, item, { type: 'accept', rule: part.text }, path, round);
+      for (const item of part.items) enter(looked, item, acceptOf(part.text), path, round);
       break;
     case 'words':
       said(looked, part.words, 0, next, path);

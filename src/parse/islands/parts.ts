@@ -29,9 +29,11 @@ export interface Part {
   /** true where it may be passed without a word */
   readonly mayBeEmpty: boolean;
   /** the plain words of a token of the grammar */
-  readonly words: readonly string[];
+  readonly words: readonly Word[];
   /** the items of a sequence; the one item of an option, a repeat or a phrase */
   readonly items: readonly Part[];
+  /** how the items of a sequence from each on can begin, and one more past the last */
+  readonly tails: readonly Tail[];
   /** the choices by the word that they can begin with, each list in the order written */
   readonly byWord: ReadonlyMap<string, readonly Choice[]>;
   /** the choices that may be empty; they stand in the lists of `byWord` too */
@@ -48,7 +50,10 @@ export interface Choice {
   readonly cost: number;
 }
 
-/** A word of the grammar. Its sign is one bit of 30, shared by many words: it is asked first, since that costs least. */
+/** What the last items of a sequence can begin with, and whether they may all be passed. */
+export type Tail = Pick<Part, 'signs' | 'mayBeEmpty'>;
+
+/** A word of the grammar. Its sign is one bit, shared by many words: it is asked first, since that costs least. */
 export interface Word {
   readonly text: string;
   readonly sign: number;
@@ -60,10 +65,13 @@ export interface Parts {
   readonly vocabulary: ReadonlyMap<string, Word>;
 }
 
+// The first bit is a slot's and the last one the end's; an engine keeps so many as a small whole number.
+const SIGNS = 31;
+
 /** Asked for in place of a word: a slot. */
 export const ANY_SLOT: Word = { text: SLOT, sign: 1 };
 /** Asked for in place of a word: the end of a phrase. No word is empty, and no part begins with it. */
-export const END: Word = { text: '', sign: 0 };
+export const END: Word = { text: '', sign: 1 << (SIGNS - 1) };
 
 /** True where a part can begin with this word. */
 export const beginsWith = (part: Part, word: Word): boolean =>
@@ -72,7 +80,7 @@ export const beginsWith = (part: Part, word: Word): boolean =>
 const NO_WORDS: ReadonlySet<string> = new Set();
 const NO_CHOICES: ReadonlyMap<string, readonly Choice[]> = new Map();
 
-type Own = Partial<Pick<Part, 'words' | 'items' | 'byWord' | 'empty' | 'text'>>;
+type Own = Partial<Pick<Part, 'words' | 'items' | 'tails' | 'byWord' | 'empty' | 'text'>>;
 
 const partOf = (
   type: Part['type'],
@@ -86,6 +94,7 @@ const partOf = (
   mayBeEmpty,
   words: own.words ?? [],
   items: own.items ?? [],
+  tails: own.tails ?? [],
   byWord: own.byWord ?? NO_CHOICES,
   empty: own.empty ?? [],
   text: own.text ?? '',
@@ -133,9 +142,7 @@ export function partsOf(set: GrammarSet, rules: readonly string[], slots: Readon
         const item = make(expansion.item);
         // Words that must come once at least are said, and then perhaps again.
         const again = partOf('repeat', item, true, { items: [item] });
-        return expansion.min === 0
-          ? again
-          : partOf('sequence', item, item.mayBeEmpty, { items: [item, again] });
+        return expansion.min === 0 ? again : sequenceOf([item, again]);
       }
       case 'token':
         return tokenOf(expansion.text);
@@ -151,15 +158,15 @@ export function partsOf(set: GrammarSet, rules: readonly string[], slots: Readon
   };
 
   const tokenOf = (text: string): Part => {
-    const words = lateContraction(text) ?? splitWord(text).flatMap((piece) => piece.words);
-    for (const word of words) wordOf(word);
+    const said = lateContraction(text) ?? splitWord(text).flatMap((piece) => piece.words);
+    const words = said.map(wordOf);
     const [first] = words;
     if (first === undefined) return EMPTY;
-    return partOf('words', { begins: new Set([first]), signs: wordOf(first).sign }, false, { words });
+    return partOf('words', { begins: new Set([first.text]), signs: first.sign }, false, { words });
   };
 
   const wordOf = (text: string): Word => {
-    const word = vocabulary.get(text) ?? { text, sign: 1 << (vocabulary.size % SIGNS) };
+    const word = vocabulary.get(text) ?? { text, sign: 2 << (vocabulary.size % (SIGNS - 2)) };
     vocabulary.set(text, word);
     return word;
   };
@@ -168,16 +175,14 @@ export function partsOf(set: GrammarSet, rules: readonly string[], slots: Readon
   return { root, vocabulary };
 }
 
-// As many as fit into what an engine keeps as a small whole number.
-const SIGNS = 30;
-
 // A weight below one makes a phrase less likely than another reading of the same words.
 const costOf = (weight: number): number => (weight >= 1 ? 0 : -Math.log10(weight));
 
 const phraseOf = (rule: string, item: Part): Part =>
   partOf('phrase', item, item.mayBeEmpty, { items: [item], text: rule });
 
-function sequenceOf(items: readonly Part[]): Part {
+/** The part made of these, one after the other. */
+export function sequenceOf(items: readonly Part[]): Part {
   const end = items.findIndex(({ mayBeEmpty }) => !mayBeEmpty);
   const first = end < 0 ? items : items.slice(0, end + 1);
   const [only] = first;
@@ -185,7 +190,17 @@ function sequenceOf(items: readonly Part[]): Part {
     only !== undefined && first.length === 1
       ? only
       : { begins: new Set(first.flatMap((item) => [...item.begins.keys()])), signs: signsOf(first) };
-  return partOf('sequence', opens, end < 0, { items });
+  return partOf('sequence', opens, end < 0, { items, tails: tailsOf(items) });
+}
+
+function tailsOf(items: readonly Part[]): readonly Tail[] {
+  const tails: Tail[] = [{ signs: 0, mayBeEmpty: true }];
+  for (const { signs, mayBeEmpty } of items.toReversed()) {
+    const after = tails.at(-1);
+    const passed = mayBeEmpty && after !== undefined;
+    tails.push({ signs: signs | (passed ? after.signs : 0), mayBeEmpty: passed && after.mayBeEmpty });
+  }
+  return tails.reverse();
 }
 
 function alternativesOf(choices: readonly Choice[]): Part {

@@ -2,7 +2,16 @@
 
 import { readTag } from '../tags.ts';
 import type { Tag } from './island.ts';
-import { afterSlots, afterWordOf, endsOf, type Network, type Path, type Thread } from './network.ts';
+import {
+  afterSlots,
+  afterWordOf,
+  endsOf,
+  type Network,
+  type Path,
+  type Thread,
+  type Threads,
+  threadsOf,
+} from './network.ts';
 
 /** The end of a phrase, with all that its path through the grammar says. */
 export interface Ending {
@@ -15,7 +24,7 @@ export interface Ending {
 
 export interface Branch {
   readonly network: Network;
-  readonly threads: readonly Thread[];
+  readonly threads: Threads;
   readonly endings: readonly Ending[];
   /** null after a word of the grammar that no phrase goes on with here; no map at all before a word was asked after */
   grown: Map<string, Branch | null> | null;
@@ -56,7 +65,8 @@ export function branchesAfterSlots(branch: Branch): ReadonlyMap<string, Branch> 
   return branch.slots;
 }
 
-function branchOf(network: Network, threads: readonly Thread[]): Branch {
+function branchOf(network: Network, all: readonly Thread[]): Branch {
+  const threads = threadsOf(all);
   const endings: Ending[] = [];
   endsOf(threads, (rule, { path }) => {
     const file = rule.slice(0, rule.lastIndexOf('.'));
