@@ -34,12 +34,16 @@ export interface Island {
 }
 
 /** The value of the first tag with this key, or null. */
-export const tagOf = (island: Island, key: string): string | null =>
-  island.tags.find((tag) => tag.key === key)?.value ?? null;
+export function tagOf({ tags }: Island, key: string): string | null {
+  for (const tag of tags) if (tag.key === key) return tag.value;
+  return null;
+}
 
 /** True where the island carries this tag. */
-export const hasTag = (island: Island, key: string, value?: string): boolean =>
-  island.tags.some((tag) => tag.key === key && (value === undefined || tag.value === value));
+export function hasTag({ tags }: Island, key: string, value?: string): boolean {
+  for (const tag of tags) if (tag.key === key && (value === undefined || tag.value === value)) return true;
+  return false;
+}
 
 /** All values of the tags with this key, in the order spoken. */
 export const tagsOf = (island: Island, key: string): readonly string[] =>

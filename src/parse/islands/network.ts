@@ -1,6 +1,7 @@
 // The linked grammar as what may still come after any part of any phrase, walked only where the next word leads.
 
 import type { GrammarSet } from '../../jsgf/index.ts';
+import type { Tag } from './island.ts';
 import { ANY_SLOT, beginsWith, END, type Part, partsOf, sequenceOf, type Word } from './parts.ts';
 
 /** What is still to be said of a phrase that has been begun. */
@@ -49,7 +50,7 @@ export interface Network {
 
 /** What a path through the grammar has collected: its tags (last first), each with the words before it, and its cost. */
 export interface Path {
-  readonly tag: { readonly text: string; readonly before: Path['tag'] } | null;
+  readonly tag: { readonly said: readonly Tag[]; readonly before: Path['tag'] } | null;
   readonly cost: number;
 }
 
@@ -201,16 +202,16 @@ function enter(looked: Walk, part: Part, next: Rest, path: Path, round: Round | 
         go(looked, { type: 'loop', signs: item.signs | next.signs, item, next }, path, round);
       break;
     case 'phrase':
-      for (const item of part.items) enter(looked, item, acceptOf(part.text), path, round);
+      for (const item of part.items) enter(looked, item, acceptOf(part.rule), path, round);
       break;
     case 'words':
       said(looked, part.words, 0, next, path);
       break;
     case 'slot':
-      if (looked.key === ANY_SLOT) looked.found(part.text, { rest: next, path });
+      if (looked.key === ANY_SLOT) looked.found(part.rule, { rest: next, path });
       break;
     case 'tag':
-      go(looked, next, { tag: { text: part.text, before: path.tag }, cost: path.cost }, round);
+      go(looked, next, { tag: { said: part.tags, before: path.tag }, cost: path.cost }, round);
       break;
     case 'empty':
       go(looked, next, path, round);

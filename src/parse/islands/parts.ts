@@ -4,6 +4,8 @@
 import type { Expansion, GrammarSet } from '../../jsgf/index.ts';
 import { lateContraction } from '../contraction.ts';
 import { splitWord } from '../split-word.ts';
+import { readTag } from '../tags.ts';
+import type { Tag } from './island.ts';
 
 /** Stands among the words for any slot that is read in code; no word has this sign. */
 export const SLOT = '<>';
@@ -38,8 +40,9 @@ export interface Part {
   readonly byWord: ReadonlyMap<string, readonly Choice[]>;
   /** the choices that may be empty; they stand in the lists of `byWord` too */
   readonly empty: readonly Choice[];
-  /** the rule of a slot or a phrase; the text of a tag */
-  readonly text: string;
+  /** the rule of a slot or a phrase */
+  readonly rule: string;
+  readonly tags: readonly Tag[];
 }
 
 type Words = Pick<ReadonlySet<string>, 'has' | 'keys'>;
@@ -80,7 +83,7 @@ export const beginsWith = (part: Part, word: Word): boolean =>
 const NO_WORDS: ReadonlySet<string> = new Set();
 const NO_CHOICES: ReadonlyMap<string, readonly Choice[]> = new Map();
 
-type Own = Partial<Pick<Part, 'words' | 'items' | 'tails' | 'byWord' | 'empty' | 'text'>>;
+type Own = Partial<Pick<Part, 'words' | 'items' | 'tails' | 'byWord' | 'empty' | 'rule' | 'tags'>>;
 
 const partOf = (
   type: Part['type'],
@@ -97,7 +100,8 @@ const partOf = (
   tails: own.tails ?? [],
   byWord: own.byWord ?? NO_CHOICES,
   empty: own.empty ?? [],
-  text: own.text ?? '',
+  rule: own.rule ?? '',
+  tags: own.tags ?? [],
 });
 
 const NOTHING = { begins: NO_WORDS, signs: 0 };
@@ -116,7 +120,7 @@ export function partsOf(set: GrammarSet, rules: readonly string[], slots: Readon
     if (known !== undefined) return known;
     const rule = set.rules.get(name);
     const part = slots.has(name)
-      ? partOf('slot', SLOT_OPENS, false, { text: name })
+      ? partOf('slot', SLOT_OPENS, false, { rule: name })
       : rule === undefined
         ? NEVER
         : make(rule.expansion);
@@ -149,7 +153,7 @@ export function partsOf(set: GrammarSet, rules: readonly string[], slots: Readon
       case 'rule':
         return ruleOf(expansion.name);
       case 'tag':
-        return partOf('tag', NOTHING, true, { text: expansion.text });
+        return partOf('tag', NOTHING, true, { tags: readTag(expansion.text) });
       case 'null':
         return EMPTY;
       case 'void':
@@ -179,7 +183,7 @@ export function partsOf(set: GrammarSet, rules: readonly string[], slots: Readon
 const costOf = (weight: number): number => (weight >= 1 ? 0 : -Math.log10(weight));
 
 const phraseOf = (rule: string, item: Part): Part =>
-  partOf('phrase', item, item.mayBeEmpty, { items: [item], text: rule });
+  partOf('phrase', item, item.mayBeEmpty, { items: [item], rule });
 
 /** The part made of these, one after the other. */
 export function sequenceOf(items: readonly Part[]): Part {

@@ -1,6 +1,5 @@
 // A tree of phrases that grows only along the words that are really said, so reading costs the words and not the grammar.
 
-import { readTag } from '../tags.ts';
 import type { Tag } from './island.ts';
 import {
   afterSlots,
@@ -76,7 +75,7 @@ function branchOf(network: Network, all: readonly Thread[]): Branch {
 }
 
 function tagsOf(path: Path): readonly Tag[] {
-  const texts: string[] = [];
-  for (let tag = path.tag; tag !== null; tag = tag.before) texts.push(tag.text);
-  return texts.reverse().flatMap(readTag);
+  const tags: Tag[] = [];
+  for (let tag = path.tag; tag !== null; tag = tag.before) tags.unshift(...tag.said);
+  return tags;
 }

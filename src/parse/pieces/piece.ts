@@ -44,8 +44,10 @@ export interface Piece extends Span {
 }
 
 /** The piece's reading from this rule or file of the grammar, or null. */
-export const readingOf = (piece: Piece, name: string): Island | null =>
-  piece.islands.find((island) => island.rule === name || island.file === name) ?? null;
+export function readingOf({ islands }: Piece, name: string): Island | null {
+  for (const island of islands) if (island.rule === name || island.file === name) return island;
+  return null;
+}
 
 /** True where the words may be a small word of this kind: `article`, `preposition`, `link`, `join`, `person`, `before`. */
 export const isSmall = (piece: Piece, kind: string): boolean => {
@@ -54,8 +56,10 @@ export const isSmall = (piece: Piece, kind: string): boolean => {
 };
 
 /** True where any reading of the piece carries this tag. */
-export const marked = (piece: Piece, key: string, value?: string): boolean =>
-  piece.islands.some((island) => hasTag(island, key, value));
+export function marked({ islands }: Piece, key: string, value?: string): boolean {
+  for (const island of islands) if (hasTag(island, key, value)) return true;
+  return false;
+}
 
 /** The value of this tag in the piece's reading from this rule or file, or null. */
 export const tagIn = (piece: Piece, name: string, key: string): string | null => {

@@ -75,8 +75,8 @@ export function piecesOf(elements: readonly Element[], size: number): readonly P
 
 function pieceOf({ from, to, islands }: Element): Piece {
   for (const [role, fits] of ORDER) {
+    if (!islands.some(fits)) continue;
     const mine = islands.filter(fits);
-    if (mine.length === 0) continue;
     const others = islands.filter((island) => !mine.includes(island));
     return { role, from, to, islands: [...mine, ...others], weak: others.some(isPlain) };
   }

@@ -46,7 +46,7 @@ function groupsOf(found: readonly FoundFinding[]): readonly (readonly FoundFindi
   const groups: FoundFinding[][] = [];
   for (const one of found) {
     const last = groups.at(-1);
-    if (JSON.stringify(last?.[0]?.refs) === JSON.stringify(one.refs)) last?.push(one);
+    if (last !== undefined && JSON.stringify(last[0]?.refs) === JSON.stringify(one.refs)) last.push(one);
     else groups.push([one]);
   }
   return groups;
