@@ -6,7 +6,7 @@ import {
   afterWordOf,
   endsOf,
   type Network,
-  type Path,
+  type Said,
   type Thread,
   type Threads,
   threadsOf,
@@ -31,11 +31,9 @@ export interface Branch {
   slots: ReadonlyMap<string, Branch> | null;
 }
 
-const NO_PATH: Path = { tag: null, cost: 0 };
-
 /** The tree's root for a network. */
 export const plantTree = (network: Network): Branch =>
-  branchOf(network, [{ rest: network.start, path: NO_PATH }]);
+  branchOf(network, [{ rest: network.start, said: null, cost: 0 }]);
 
 /** The branch after one more word, or null where no phrase goes on with it. */
 export function afterWord(branch: Branch, word: string): Branch | null {
@@ -67,15 +65,15 @@ export function branchesAfterSlots(branch: Branch): ReadonlyMap<string, Branch> 
 function branchOf(network: Network, all: readonly Thread[]): Branch {
   const threads = threadsOf(all);
   const endings: Ending[] = [];
-  endsOf(threads, (rule, { path }) => {
+  endsOf(threads, (rule, { said, cost }) => {
     const file = rule.slice(0, rule.lastIndexOf('.'));
-    endings.push({ file, rule, tags: tagsOf(path), cost: path.cost });
+    endings.push({ file, rule, tags: tagsOf(said), cost });
   });
   return { network, threads, endings, grown: null, slots: null };
 }
 
-function tagsOf(path: Path): readonly Tag[] {
+function tagsOf(last: Said | null): readonly Tag[] {
   const tags: Tag[] = [];
-  for (let tag = path.tag; tag !== null; tag = tag.before) tags.unshift(...tag.said);
+  for (let said = last; said !== null; said = said.before) tags.unshift(...said.tags);
   return tags;
 }
