@@ -54,9 +54,9 @@ function isThing(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   );
 }
 
-function order({ piece: { role }, pieces, i, tokens }: Place): Turn | null {
-  if (beginsProblem(pieces, i, tokens)) return begin('problem');
-  if (turnsToPatient(pieces, i, tokens)) return begin('patient');
+function order({ piece: { role }, pieces, i, tokens, addressed }: Place): Turn | null {
+  if (addressed && beginsProblem(pieces, i, tokens)) return begin('problem');
+  if (addressed && turnsToPatient(pieces, i, tokens)) return begin('patient');
   if (role === 'mark' && isThing(pieces, i, tokens)) return null;
   return role === 'strike' || role === 'mark' || role === 'command' ? begin(role) : null;
 }
@@ -65,8 +65,8 @@ function correction({ piece, pieces, i, tokens, asked, full, waiting }: Place): 
   // "Does your left arm hurt?" "No, it's the right": it answers, and takes back nothing that was said before.
   if ((asked || waiting) && marked(piece, 'denies')) return null;
   // "Any pain?" "No no ow": an answer, unless what follows stands in the place of something said.
-  const turns = pieces.slice(i + 1).some(({ role }) => role === 'side' || role === 'site');
-  if (waiting && !full && !turns && isAnswer(piece)) return null;
+  const answers = waiting && !full && isAnswer(piece);
+  if (answers && !pieces.slice(i + 1).some(({ role }) => role === 'side' || role === 'site')) return null;
   if (piece.role !== 'correction') return null;
   const turned = !asked && !waiting && turnsAnswer(pieces, i, tokens);
   return turned || corrects(pieces, i, tokens) ? begin('correction') : null;
@@ -88,10 +88,11 @@ function goingOn({ draft: { mood } }: Place): 'stay' | null {
 
 function intention(place: Place): Turn | 'stay' | null {
   const { piece, pieces, i, full, draft } = place;
+  if (piece.role !== 'intention') return null;
   if (isAskedWhile(place)) return 'stay';
   // "Describes the pain as squeezing": so it feels, and nobody squeezes.
   if (draft.pieces.some((one) => marked(one, 'topic', 'quality'))) return null;
-  if (piece.role !== 'intention' || !(full || draft.mood !== 'statement')) return null;
+  if (!full && draft.mood === 'statement') return null;
   return colour(piece, draft.pieces, pieces, i) === null ? begin('statement') : 'stay';
 }
 
@@ -99,7 +100,7 @@ const WHILE: ReadonlySet<string> = new Set(['when', 'where', 'while', 'if', 'as'
 
 // "Any tenderness when I press on your cheekbones" and "does it hurt where I am pressing on the wrist" ask of these places.
 function isAskedWhile({ piece, pieces, i, tokens, draft }: Place): boolean {
-  if (piece.role !== 'intention' || draft.mood !== 'question') return false;
+  if (draft.mood !== 'question') return false;
   const before = pieces.slice(0, i).findLast((one) => !isSmall(one, 'person') && !isSmall(one, 'link'));
   const said = tokens.slice(before?.to ?? 0, piece.from);
   return WHILE.has(tokens[(before?.to ?? 0) - 1]?.word ?? '') && said.every(({ pause }) => pause === '');

@@ -17,11 +17,19 @@ export function colour(
   // "History of a stent four years ago": a past that is told as such is not talk of long ago.
   if (mood === 'past' && said.some((one) => likelyTag(one, 'topic') === 'past-history')) return null;
   if (mood === 'others' || mood === 'own' || mood === 'past') return mood;
-  const namesOnly = said.some(({ role }) => role === 'site') && !said.some(({ role }) => STATING.has(role));
-  const next = pieces.slice(i + 1).find(({ role }) => role !== 'small');
-  const promised = marked(piece, 'future') && next?.role !== 'site' && next?.role !== 'side';
-  if ((mood === 'plan' || promised || marked(piece, 'mood', 'later')) && namesOnly) return 'plan';
+  const putsOff = mood === 'plan' || isPromised(pieces, i) || marked(piece, 'mood', 'later');
+  if (putsOff && namesOnly(said)) return 'plan';
   return calls(pieces, i) ? 'others' : null;
+}
+
+const namesOnly = (said: readonly Piece[]): boolean =>
+  said.some(({ role }) => role === 'site') && !said.some(({ role }) => STATING.has(role));
+
+function isPromised(pieces: readonly Piece[], i: number): boolean {
+  const piece = pieces[i];
+  if (piece === undefined || !marked(piece, 'future')) return false;
+  const next = pieces.slice(i + 1).find(({ role }) => role !== 'small');
+  return next?.role !== 'site' && next?.role !== 'side';
 }
 
 // "Bram you're bleeding": a name that is called before "you" may be anybody's; what is said to it is kept in words.

@@ -8,7 +8,7 @@ import type { Clause } from './clause.ts';
 import { colour } from './colour.ts';
 import { type Draft, isFull } from './draft.ts';
 import { asksAtTheEnd, withoutTag } from './late-question.ts';
-import { isWholeProblem } from './list-words.ts';
+import { isWholeProblem, mayAddress } from './list-words.ts';
 import { isWholeStrike } from './strikes.ts';
 
 /** What earlier talk left: a question that waits for its answer, or one that was answered a breath ago. */
@@ -24,6 +24,7 @@ export function clausesOf(
   before: Before,
 ): readonly Clause[] {
   const clauses: Clause[] = [];
+  const addressed = pieces.some(mayAddress);
   let sentence = 0;
   let waiting = before.open;
   let draft: Draft = { pieces: [], mood: 'statement', sentence };
@@ -49,7 +50,7 @@ export function clausesOf(
     if (isWholeStrike(draft, piece, pauseBefore(tokens, piece))) close();
     const turn = isOpenEnded(draft)
       ? null
-      : moodAt({ piece, pieces, i, tokens, full, asked, waiting, draft });
+      : moodAt({ piece, pieces, i, tokens, full, asked, waiting, addressed, draft });
     if (turn?.turn === 'begin') close();
     if (turn !== null) draft.mood = turn.mood;
     else if (draft.mood === 'statement') draft.mood = colour(piece, draft.pieces, pieces, i) ?? draft.mood;

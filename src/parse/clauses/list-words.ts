@@ -17,6 +17,10 @@ function afterPause(pieces: readonly Piece[], i: number, tokens: Tokens, stops: 
   return 0;
 }
 
+/** True for words that may be said to the problem list or turn to another patient. Without one of them nothing does. */
+export const mayAddress = (piece: Piece): boolean =>
+  readingOf(piece, 'problems') !== null || readingOf(piece, 'patients') !== null;
+
 const VERB = 'problems.verb';
 const UNMEANT: ReadonlySet<string> = new Set(['negation', 'mood', 'asking', 'intention']);
 

@@ -17,6 +17,8 @@ export interface Place {
   readonly asked: boolean;
   /** an earlier question waits for its answer */
   readonly waiting: boolean;
+  /** some words of the utterance may be for the problem list, or turn to another patient */
+  readonly addressed: boolean;
   readonly draft: Draft;
 }
 

@@ -15,14 +15,14 @@ export const withLimbPulse = (pieces: readonly Piece[]): readonly Piece[] =>
 export const isPulseOfLimb = (
   piece: Piece,
   pieces: readonly Piece[],
-  before: readonly Piece[] = [],
+  before: () => readonly Piece[] = () => [],
 ): boolean =>
   (marked(piece, 'late') || marked(piece, 'spoken-site')) &&
   !pieces.some(({ role }) => role === 'figure') &&
   (pieces.some(isLimb) ||
-    before.slice(-1).some(isLimb) ||
+    before().slice(-1).some(isLimb) ||
     // "Feet: left cold. Right warm with a pulse."
-    (pieces.some(({ role }) => role === 'csm') && before.some(isLimb)));
+    (pieces.some(({ role }) => role === 'csm') && before().some(isLimb)));
 
 const isLimb = (one: Piece): boolean => one.role === 'site' && !one.weak && isOfLimb(one);
 

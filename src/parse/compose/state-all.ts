@@ -85,7 +85,7 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
       while ((pieces[i + 1]?.from ?? end) < end) i++;
     } else if (
       piece.role === 'vital' &&
-      (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces, readBefore(talk, pieces)))
+      (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces, () => readBefore(talk, pieces)))
     )
       stretch.push(asCsm(piece));
     else if (isOfLimbs(pieces, i)) stretch.push({ ...piece, role: 'unknown' });

@@ -13,6 +13,7 @@ import type { SaidTime, Talk } from './talk.ts';
  * a clause of the same sentence.
  */
 export function timesFor(talk: Talk, clause: Clause): readonly SaidTime[] {
+  if (!talk.clauses.some(({ pieces }) => pieces.some(({ role }) => role === 'time'))) return [];
   const whole = spanned(clause.pieces);
   const own = timesIn(talk, clause);
   if (own.length > 0) {

@@ -6,11 +6,11 @@ import { digitRuns } from './digits.ts';
 import { figures } from './figures.ts';
 import { counts, fractions, mixed } from './fraction.ts';
 import { asWhole, type NumberReading, type Piece, type ReadOptions } from './reading.ts';
-import { isArticle, isDenominator, isDozen, isScale, mayBegin } from './words.ts';
+import { isArticle, isDenominator, isDozen, isScale, mayBegin, numeralAt, standsAlone } from './words.ts';
 
 export { isDigit } from './digits.ts';
 export type { NumberReading, ReadOptions } from './reading.ts';
-export { isFigure, mayBegin, mayBeLoose, pastNumberWords } from './words.ts';
+export { isFigure, mayBegin, mayBeLoose, pastNumberWords, standsAlone } from './words.ts';
 
 /** What a whole number becomes with the words after it; these bind, so that "ninety eight point six" is never 98. */
 function completed(words: readonly string[], whole: Piece, loose: boolean): readonly NumberReading[] {
@@ -46,6 +46,7 @@ export function readNumbers(
 ): readonly NumberReading[] {
   const loose = options.loose ?? false;
   if (!mayBegin(words[start], loose)) return [];
+  if (standsAlone(words, start)) return alone(words, start);
   const figure = figures(words, start);
   const wholes: readonly Piece[] = [
     ...(figure?.kind === 'whole' ? [figure] : []),
@@ -67,6 +68,14 @@ export function readNumbers(
     ...fraction,
     ...counted,
   ]);
+}
+
+/** A number of one word, of which nothing more can be said: most are. */
+function alone(words: readonly string[], start: number): readonly NumberReading[] {
+  const figure = figures(words, start);
+  const numeral = numeralAt(words, start, false);
+  if (figure !== null) return [figure];
+  return numeral === null ? [] : [{ end: start + 1, value: numeral.value, kind: 'whole', loose: false }];
 }
 
 /**

@@ -131,6 +131,10 @@ export function pastNumberWords(words: readonly string[], start: number): number
   return at;
 }
 
+/** True for a word from nought to ninety nine with no word after it that could go on with its number. */
+export const standsAlone = (words: readonly string[], at: number): boolean =>
+  NUMERALS.has(words[at] ?? '') && !mayStand(words[at + 1] ?? '');
+
 /** True where a word that only sounds like a number, or an article, may stand in a number that begins at `start`. */
 export function mayBeLoose(words: readonly string[], start: number): boolean {
   for (let at = start; at < start + LONGEST; at++) {

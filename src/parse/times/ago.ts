@@ -19,6 +19,9 @@ const SECONDS: Readonly<Record<string, number>> = Object.fromEntries(
   ).flatMap(([said, seconds]) => said.split(' ').map((word) => [word, seconds])),
 );
 
+/** The words for a stretch of time, of which some may be "ago". */
+export const SPANS: readonly string[] = Object.keys(SECONDS);
+
 const NOW: readonly (readonly string[])[] = [
   ['just', 'now'],
   ['right', 'now'],

@@ -15,7 +15,8 @@ const NAMED: readonly (readonly [said: readonly string[], hour: number])[] = [
   [['mid', 'night'], 0],
 ];
 
-const NAME_BEGINS: ReadonlySet<string> = new Set(NAMED.map(([[first = '']]) => first));
+/** The words that a named hour may begin with. */
+export const NAME_BEGINS: ReadonlySet<string> = new Set(NAMED.map(([[first = '']]) => first));
 
 /** "noon", "midday", "midnight", with a "twelve" before them or without; null where none stands at `start`. */
 export function namedHour(words: readonly string[], start: number): ClockReading | null {

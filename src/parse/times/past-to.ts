@@ -9,6 +9,9 @@ const PAST = new Set(['past', 'after']);
 const TO = new Set(['to', 'till', 'til', 'before']);
 const MINUTES = new Set(['minute', 'minutes', 'min', 'mins']);
 
+/** The words that may stand between the minutes and the hour they are counted from. */
+export const OFFSET_LINKS: readonly string[] = [...PAST, ...TO, ...MINUTES];
+
 interface Offset {
   readonly end: number;
   readonly minutes: number;

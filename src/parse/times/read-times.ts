@@ -1,10 +1,11 @@
 // Every spoken time that begins at a given word, longest first, whatever form it takes.
 
-import { agoTimes } from './ago.ts';
-import { clockTimes } from './clock.ts';
-import { pastToTimes } from './past-to.ts';
+import { standsAlone } from '../numbers/index.ts';
+import { agoTimes, SPANS } from './ago.ts';
+import { clockTimes, NAME_BEGINS } from './clock.ts';
+import { OFFSET_LINKS, pastToTimes } from './past-to.ts';
 import type { SpokenTime, TimeReading } from './spoken-time.ts';
-import { saidAt } from './suffix.ts';
+import { SUFFIX_BEGINS, saidAt } from './suffix.ts';
 
 const ABOUT: readonly (readonly string[])[] = [
   ['just', 'over'],
@@ -26,6 +27,13 @@ const ABOUT: readonly (readonly string[])[] = [
 
 const ABOUT_BEGINS: ReadonlySet<string> = new Set(ABOUT.map(([first = '']) => first));
 
+// What may come after a number of one word that is a time, or part of one.
+const FOLLOWING: ReadonlySet<string> = new Set([...NAME_BEGINS, ...SUFFIX_BEGINS, ...OFFSET_LINKS, ...SPANS]);
+
+/** True for a number of one word after which nothing makes it a time: most numbers are. */
+const isNumberOnly = (words: readonly string[], at: number): boolean =>
+  standsAlone(words, at) && !FOLLOWING.has(words[at + 1] ?? '');
+
 const roughly = (time: SpokenTime): SpokenTime => (time.kind === 'now' ? time : { ...time, about: true });
 
 /**
@@ -37,6 +45,7 @@ export function readTimes(words: readonly string[], start: number): readonly Tim
     ? ABOUT.find((said) => saidAt(words, start, said))
     : undefined;
   const at = start + (about?.length ?? 0);
+  if (isNumberOnly(words, at)) return [];
   const found: TimeReading[] = [...clockTimes(words, at), ...pastToTimes(words, at), ...agoTimes(words, at)];
   const times = about === undefined ? found : found.map(({ end, time }) => ({ end, time: roughly(time) }));
   if (times.length < 2) return times;

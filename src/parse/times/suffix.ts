@@ -21,6 +21,11 @@ const HALVES: readonly (readonly [said: readonly string[], half: DayHalf])[] = [
 ];
 
 const HALF_BEGINS: ReadonlySet<string> = new Set(HALVES.map(([[first = '']]) => first));
+const O_CLOCK: readonly string[] = ["o'clock", 'oclock'];
+const HOURS: readonly string[] = ['hours', 'hrs'];
+
+/** The words that what belongs to a time may begin with. */
+export const SUFFIX_BEGINS: readonly string[] = [...HALF_BEGINS, ...O_CLOCK, 'o', ...HOURS];
 
 // "one twenty over eighty", "five to ten minutes", "twenty thirty minutes ago": measurements, not times of day.
 const MEASURES = new Set(
@@ -42,13 +47,13 @@ export const isMeasured = (words: readonly string[], at: number): boolean => MEA
 
 /** Index past "o'clock" however it was written, or `at` where it is not said. */
 export function pastOClock(words: readonly string[], at: number): number {
-  if (words[at] === "o'clock" || words[at] === 'oclock') return at + 1;
+  if (O_CLOCK.includes(words[at] ?? '')) return at + 1;
   return saidAt(words, at, ['o', 'clock']) ? at + 2 : at;
 }
 
 /** Index past "hours" ("fourteen hundred hours"), or `at`; "hours ago" is another matter. */
 export const pastHours = (words: readonly string[], at: number): number =>
-  (words[at] === 'hours' || words[at] === 'hrs') && words[at + 1] !== 'ago' ? at + 1 : at;
+  HOURS.includes(words[at] ?? '') && words[at + 1] !== 'ago' ? at + 1 : at;
 
 // "two at night" is after midnight, "nine at night" before it.
 const nightHalf = (hour: number): 'am' | 'pm' => (hour === 12 || hour < 5 ? 'am' : 'pm');

@@ -28,16 +28,27 @@ export interface FoundCare extends Span {
   readonly spans: readonly Span[];
 }
 
+/** The care of a clause, with the places of the sites that it took. */
+interface ClauseCare {
+  readonly found: readonly FoundCare[];
+  readonly usedSites: ReadonlySet<number>;
+}
+
+const NONE: ClauseCare = { found: [], usedSites: new Set() };
+
+const isCare = (item: Item): boolean => hasRole(item, 'care');
+
 /** The care in a clause; care that is negated is none and stays for a note. `mind` is the sites in mind. */
 export function careOf(
   talk: Talk,
   items: readonly Item[],
   mind: readonly SiteRef[],
   reach: Reach,
-): { readonly found: readonly FoundCare[]; readonly usedSites: ReadonlySet<number> } {
+): ClauseCare {
+  if (!items.some(isCare)) return NONE;
   const usedSites = new Set<number>();
   const found: FoundCare[] = [];
-  for (const [i, group] of attach(items, talk.tokens, (item) => hasRole(item, 'care'))) {
+  for (const [i, group] of attach(items, talk.tokens, isCare)) {
     const piece = pieceOf(items[i]);
     const island = piece === null ? null : readingOf(piece, 'care');
     if (piece === null || island === null || tagOf(island, 'care') === null) continue;

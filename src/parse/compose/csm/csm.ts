@@ -25,6 +25,8 @@ import { presenceAt, sharePresence } from './presence.ts';
 
 const isCsm = (item: Item): boolean => hasRole(item, 'csm');
 
+const NONE: ClauseCsm = { found: [], usedSites: new Set() };
+
 /** The circulation, sensation and motion findings of a clause; `mind` is the sites in mind. */
 export function csmOf(
   items: readonly Item[],
@@ -32,6 +34,7 @@ export function csmOf(
   mind: readonly SiteRef[],
   reach: Reach,
 ): ClauseCsm {
+  if (!items.some(isCsm)) return NONE;
   const found: FoundCsm[] = [];
   for (const [i, group] of attach(items, tokens, isCsm)) {
     const piece = pieceOf(items[i]);

@@ -27,7 +27,9 @@ export function visitsOf(talk: Talk, items: readonly Item[], used: ReadonlySet<n
 
 /** States the visits of a stretch, or turns the site in mind where only a side was said. */
 export function stateVisits(talk: Talk, items: readonly Item[], used: ReadonlySet<number>): void {
-  const passed = items.flatMap((_, i) => (isPassedBy(items, i) ? [i] : []));
+  const passed = items.flatMap((item, i) =>
+    item.type === 'site' && !used.has(i) && isPassedBy(items, i) ? [i] : [],
+  );
   state(talk, visitsOf(talk, items, new Set([...used, ...passed])));
   turn(talk, items);
 }

@@ -5,7 +5,8 @@ import { marked, type Piece } from '../../pieces/piece.ts';
 import type { Talk } from '../talk.ts';
 
 /** The piece straight before token `before` that names this topic, in whichever clause it stands. */
-export const headingOf = ({ clauses }: Talk, topic: Topic, before: number): Piece | undefined =>
-  clauses
-    .flatMap(({ pieces }) => pieces)
-    .find((piece) => piece.to === before && piece.role === 'history' && marked(piece, 'topic', topic));
+export function headingOf({ clauses }: Talk, topic: Topic, before: number): Piece | undefined {
+  const names = (piece: Piece): boolean =>
+    piece.to === before && piece.role === 'history' && marked(piece, 'topic', topic);
+  return clauses.find(({ pieces }) => pieces.some(names))?.pieces.find(names);
+}
