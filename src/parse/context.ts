@@ -74,7 +74,7 @@ export interface Context {
   readonly looked: string | null;
   /** the examination statements last said as one, for "same on the right" */
   readonly last: readonly Statement[];
-  /** every site and finding stated so far, as "site finding" */
+  /** every finding stated so far with its place, as "site finding side", the latest last */
   readonly found: readonly string[];
   /** what was last stated of any kind but visits and notes, for a correction */
   readonly said: readonly Statement[];

@@ -1,6 +1,6 @@
 // Cuts an utterance into clauses at its full stops, its dashes, and wherever a piece begins something meant another way.
 
-import { marked, type Piece } from '../pieces/piece.ts';
+import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter, pauseBefore } from '../span.ts';
 import type { Pause, Token } from '../token.ts';
 import { moodAt } from './begins.ts';
@@ -43,7 +43,7 @@ export function clausesOf(
     } else if (pause === 'end' || pause === 'ask') {
       sentence++;
       close();
-    } else if (pause === 'dash' && !isOpenEnded(draft)) close();
+    } else if (pause === 'dash' && !isOpenEnded(draft) && !isHowItWas(draft, piece)) close();
     const full = isFull(draft.pieces);
     const asked = draft.mood === 'question' && full;
     if (draft.mood === 'problem' && isWholeProblem(draft.pieces, piece, tokens)) close();
@@ -65,6 +65,15 @@ const leadsOn = ({ mood, pieces }: Draft, pause: Pause): boolean =>
   mood === 'correction' &&
   pieces.every(({ role }) => role === 'correction') &&
   (pause === 'dash' || (pause === 'end' && pieces.every((piece) => marked(piece, 'correct', 'firm'))));
+
+// "Left radial: absent", "pulse in the foot - weak": how it was stands after the colon.
+const isHowItWas = ({ mood, pieces }: Draft, next: Piece): boolean =>
+  mood === 'statement' &&
+  pieces.some((piece) => readingOf(piece, 'csm') !== null && marked(piece, 'noun')) &&
+  pieces.every(({ role }) => CHECKED.has(role)) &&
+  (marked(next, 'state') || marked(next, 'negation', 'after'));
+
+const CHECKED: ReadonlySet<Role> = new Set(['csm', 'vital', 'site', 'side', 'part', 'small']);
 
 // What is marked, what names a problem and what is said after a turn to another patient is meant as it stands, to the end of
 // its sentence.

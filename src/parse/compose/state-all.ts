@@ -1,8 +1,10 @@
 // Everything a stretch of pieces states: vital signs and history by themselves, the examination in between.
 
+import { withPulseOnes } from '../pieces/parted-one.ts';
 import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
+import { echoIn, sayAgain } from './echo.ts';
 import { stateExam } from './exam/exam.ts';
 import { itemsOf } from './exam/items.ts';
 import { stateHistory } from './history/history-said.ts';
@@ -22,7 +24,7 @@ export const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vi
 export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
   const same = sameIn(talk, pieces);
   if (same === null) {
-    stateSides(talk, pieces);
+    if (!stateEcho(talk, pieces)) stateSides(talk, pieces);
     return;
   }
   // What stands before it in the clause is the place it is said of, or a statement of its own.
@@ -33,8 +35,23 @@ export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
   if (after.length > 0) stateAll(talk, after);
 }
 
+// "L three is tender, L four is not": what stands before the echo is stated first, and what stands after it next.
+function stateEcho(talk: Talk, pieces: readonly Piece[]): boolean {
+  const echo = talk.context.asked === null ? echoIn(talk, pieces) : null;
+  if (echo === null) return false;
+  const before = pieces.slice(0, echo.from);
+  const isSaid = before.some(({ role }) => STATING.has(role));
+  // "Belly soft." "The chest is.": a bare "is" answers what was said in the same breath.
+  if (!isSaid && (talk.context.last.length === 0 || echo.says === 'so')) return false;
+  if (isSaid) stateAll(talk, before);
+  if (!sayAgain(talk, pieces, echo)) stateSides(talk, pieces.slice(isSaid ? echo.from : 0));
+  else if (echo.to < pieces.length) stateAll(talk, pieces.slice(echo.to));
+  return true;
+}
+
 // "Strong on the right, weak on the left": what is said of the one side, and then of the other.
-function stateSides(talk: Talk, pieces: readonly Piece[]): void {
+function stateSides(talk: Talk, said: readonly Piece[]): void {
+  const pieces = withPulseOnes(said, talk.tokens);
   // "Pulse in the left foot, none in the right": the pulse of a limb is turned as its other checks are.
   const tail = tailIn(
     withLimbPulse(pieces),
@@ -149,6 +166,8 @@ function isDenied(talk: Talk, pieces: readonly Piece[], i: number, reach: Reach)
   const straight = before !== undefined && marked(before, 'negation', 'before');
   const isName = isLikely(piece, 'noun') || isLikely(piece, 'named');
   if (hasOwnText(talk, pieces, i)) return false;
+  // "Wasn't knocked out, remembers it all": past a pause what has a verb of its own is told.
+  if (!isName && before !== undefined && isPaused(talk.tokens, before)) return false;
   return reach.polarity(piece.from, !straight && !isName) === 'negated';
 }
 

@@ -8,6 +8,7 @@ import { isPaused, spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
 import { lateTime } from './corrections/late-time.ts';
 import { movesWhatWasSaid } from './corrections/not-that.ts';
+import { tellsWrongSide } from './corrections/wrong-side.ts';
 import { calledFine } from './exam/called-fine.ts';
 import { answerFreely } from './history/free-answer.ts';
 import { isLight } from './light.ts';
@@ -48,6 +49,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
     correct(talk, clause, stateAll)
   )
     return;
+  if (asked === null && tellsWrongSide(talk, clause.pieces) && correct(talk, clause, stateAll)) return;
   if (calledFine(talk, clause)) return;
   const before = talk.frames.length;
   stateAll(talk, clause.pieces);

@@ -7,6 +7,7 @@ import type { Frame } from '../frame.ts';
 import type { Span } from '../span.ts';
 import { isAhead } from '../times/index.ts';
 import type { Token } from '../token.ts';
+import { keptOf } from '../told.ts';
 import type { Utterance } from '../utterance.ts';
 
 /** How each slot that was not spoken came to be known. */
@@ -101,8 +102,11 @@ export function state(talk: Talk, said: readonly Said[]): void {
   const statements = said.map(({ statement }) => statement);
   const exam = statements.filter(({ kind }) => kind === 'finding' || kind === 'csm');
   if (exam.length > 0) bear(talk, { last: exam });
-  const found = statements.flatMap((one) => (one.kind === 'finding' ? [`${one.site} ${one.finding}`] : []));
-  if (found.length > 0) bear(talk, { found: [...new Set([...talk.context.found, ...found])] });
+  const found = statements.flatMap((one) => (one.kind === 'finding' ? [keptOf(one)] : []));
+  if (found.length > 0)
+    bear(talk, {
+      found: [...new Set([...talk.context.found.filter((one) => !found.includes(one)), ...found])],
+    });
   const kept = statements.filter(({ kind }) => kind !== 'visit' && kind !== 'note');
   if (kept.length > 0) bear(talk, { said: kept });
 }

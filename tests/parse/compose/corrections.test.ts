@@ -69,6 +69,28 @@ describe('a correction', () => {
       ],
     ],
     ['remembers the fall | no wait he does not', ['present present=false ← last']],
+    [
+      "cut on the left elbow | hang on, that's the right elbow, not the left",
+      ['side side=right ← kind=finding site=elbow finding=laceration side=left'],
+    ],
+    [
+      "right foot | heel bruised | big toe cut | wait, that's the left foot",
+      [
+        'side side=left ← kind=finding site=heel finding=contusion side=right',
+        'side side=left ← kind=finding site=big-toe finding=laceration side=right',
+      ],
+    ],
+    [
+      "right shin bruised | it's the left shin that's bruised",
+      ['side side=left ← kind=finding site=lower-leg finding=contusion side=right'],
+    ],
+    [
+      'graze on the right hip | correction, right knee and right shin',
+      [
+        'site site=knee side=right ← kind=finding finding=abrasion site=hip side=right',
+        'statement abrasion right lower-leg ← kind=finding finding=abrasion site=lower-leg',
+      ],
+    ],
     ['no swelling right elbow | oh wait there is', ['present present=true ← last']],
     [
       'left wrist bruised | correction, not bruised',
@@ -95,6 +117,8 @@ describe('a correction', () => {
     'bruise on the left thigh, not left shin',
     'any elbow pain? | no wait there is',
     'left elbow cut | actually the cut is deeper',
+    "right shin bruised | now that's the left shin done",
+    'left knee fine | right knee sore | that is the right knee',
     'correction',
   ])('is none where nothing follows that could be put in the place of anything: %s', (talk) => {
     expect(corrections(talk)).toEqual([]);

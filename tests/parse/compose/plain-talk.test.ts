@@ -412,3 +412,130 @@ describe('a patient who is rolled', () => {
     ['rolled her quad on the trail', ['mechanism: rolled her quad on the trail']],
   ]);
 });
+
+describe('words of a limb check that tell of something else', () => {
+  checkStatements([
+    ['no sensation over the right calf', ['numbness right lower-leg']],
+    ['sensation on the left shoulder is diminished', ['numbness left shoulder quality=decreased']],
+    ['light touch is normal over the right forearm', ['no numbness right forearm']],
+    [
+      'left elbow | bruise, good movement',
+      ['visit left elbow', 'contusion left elbow', 'no limited-motion left elbow'],
+    ],
+    [
+      'right ankle | I can feel it clicking and crunching',
+      ['visit right ankle', 'crepitus right ankle', 'note: clicking'],
+    ],
+    // Must not: an end of a limb is checked, whatever joint was named before.
+    ['reduced sensation in the right foot', ['no sensation right foot quality=decreased']],
+    ['left hand | good movement', ['visit left hand', 'motion left hand']],
+    ['left hand | he can feel it fine', ['visit left hand', 'sensation left hand']],
+  ]);
+});
+
+describe('the back of a place', () => {
+  checkStatements([
+    ['scalp: a gash on the back', ['visit skull', 'laceration skull part=posterior']],
+    ['left forearm has a blister on the back', ['abnormality left forearm part=posterior quality=blister']],
+    // Must not: what had its say is left, and the trunk has no other back.
+    ['face fine, scrape on the back', ['no abnormality face', 'abrasion back']],
+    ['belly soft, bruise on the back', ['no rigidity abdomen', 'contusion back']],
+  ]);
+});
+
+describe('a place with a bare verb after it', () => {
+  checkStatements([
+    [
+      'tender at L two | L three too',
+      ['tenderness lumbar-spine level=L2', 'tenderness lumbar-spine level=L3'],
+    ],
+    [
+      'C four is sore, C five and C six are not',
+      ['pain cervical-spine level=C4', 'no pain cervical-spine level=C5', 'no pain cervical-spine level=C6'],
+    ],
+    ['right ankle is puffy but the knee is not', ['swelling right ankle', 'no swelling right knee']],
+    ['the left hip is not tender but the knee is', ['no tenderness left hip', 'tenderness left knee']],
+    // Must not: a denial cannot be turned by "is not", nor a place said with its own finding.
+    [
+      'no swelling of the knee | the ankle is not',
+      ['no swelling knee', 'visit ankle', 'note: the ankle is not'],
+    ],
+    [
+      'tender at T four and T five too',
+      ['tenderness thoracic-spine level=T4', 'tenderness thoracic-spine level=T5'],
+    ],
+  ]);
+});
+
+describe('a pulse at a place', () => {
+  checkStatements([
+    ['pulses in both wrists', ['circulation both hand']],
+    ['pulse at the right ankle', ['circulation right foot']],
+    ['right radial: absent', ['no circulation right hand pulse=radial']],
+    ['left foot pulse - weak', ['circulation left foot quality=weak']],
+    [
+      'no radial on the right, one on the left wrist, thready',
+      ['no circulation right hand pulse=radial', 'circulation left hand pulse=radial quality=thready'],
+    ],
+    // Must not: one that is looked for was not found, and a thing that is counted is no pulse.
+    [
+      'checking for a pulse at the right ankle',
+      ['visit right ankle', 'note: checking for a pulse at the right ankle'],
+    ],
+    ['pulse eighty, one graze on the left knee', ['pulse rate=80', 'abrasion left knee count=1']],
+  ]);
+});
+
+describe('how something goes on', () => {
+  checkStatements([
+    [
+      'hives on the belly | right arm fine | the hives are fading',
+      ['rash abdomen', 'no abnormality right arm', 'note: hives are fading'],
+    ],
+    [
+      'left wrist swollen | swelling is coming down',
+      ['swelling left wrist', 'note: swelling is coming down'],
+    ],
+    [
+      'left wrist | bruising is getting worse',
+      ['visit left wrist', 'note: bruising is getting worse', 'contusion left wrist'],
+    ],
+    // Must not: what is gone is denied.
+    ['left wrist swollen | the swelling has gone', ['swelling left wrist', 'no swelling left wrist']],
+  ]);
+});
+
+describe('which place a finding goes to', () => {
+  checkStatements([
+    [
+      'forehead | no bumps, no fluid from the nose',
+      ['visit forehead', 'no swelling forehead', 'no fluid nose'],
+    ],
+    [
+      'forehead | no boggy areas, nothing from the ears',
+      ['visit forehead', 'no swelling forehead', 'no abnormality both ear'],
+    ],
+    ['belly tender left lower quadrant', ['tenderness left lower-quadrant', 'visit abdomen']],
+    ['her left ankle and her shoulder hurt', ['pain left ankle', 'pain shoulder']],
+    // Must not: a list under one "no" goes to the place it ends with.
+    ['no bumps or bleeding from the forehead', ['no swelling forehead', 'no bleeding forehead']],
+    ['left ankle and knee hurt', ['pain left ankle', 'pain left knee']],
+  ]);
+});
+
+describe('what is told after a denial', () => {
+  checkStatements([
+    [
+      "wasn't knocked out, recalls the whole crash",
+      ['no events: knocked out', 'events: recalls the whole crash'],
+    ],
+    ['takes migraine tablets', ['medications: migraine tablets']],
+    ['had a banana at noon', ['last-intake: had a banana at noon']],
+    ['gave her a banana', ['food']],
+    ["pelvis doesn't shift", ['no instability pelvis']],
+    [
+      'left leg | no shortening or rotation',
+      ['visit left leg', 'no deformity left leg quality=shortened', 'no deformity left leg quality=rotated'],
+    ],
+  ]);
+});

@@ -1,7 +1,7 @@
 // A state word that belongs to the limb's check beside it: "pulse in the left foot is weak", "a good pulse".
 
 import { marked, type Piece, type Role } from '../../pieces/piece.ts';
-import { isPaused } from '../../span.ts';
+import { isPaused, pauseAfter } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { stateOf } from './state.ts';
 
@@ -54,7 +54,9 @@ function firstAfter(pieces: readonly Piece[], tokens: readonly Token[], i: numbe
   for (let k = i + 1; k < pieces.length; k++) {
     const [piece, last] = [pieces[k], pieces[k - 1]];
     if (piece === undefined || last === undefined) return null;
-    if (isWord(piece)) return last.role !== 'csm' || !isPaused(tokens, last) ? piece : null;
+    // "Left radial: weak": a colon leads to it, a comma to something else.
+    const isParted = isPaused(tokens, last) && pauseAfter(tokens, last) !== 'dash';
+    if (isWord(piece)) return last.role !== 'csm' || !isParted ? piece : null;
     const stops = piece.role === 'negation' && stateOf(piece) === null;
     if (!PASSED.has(piece.role) && !stops) return null;
     if (isPaused(tokens, last) && piece.role !== 'side' && piece.role !== 'site') return null;

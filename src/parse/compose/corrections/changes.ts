@@ -12,8 +12,10 @@ import { vitalFromFigure } from '../vitals/vital.ts';
 import { type StateAll, wouldSay } from './dry-run.ts';
 import { levelsAnew } from './levels-anew.ts';
 import { notThat } from './not-that.ts';
+import { placesAnew } from './places-anew.ts';
 import { findingIn, presenceIn } from './said-anew.ts';
 import { renamedBy, sameTarget, targetOf } from './target.ts';
+import { wrongSide } from './wrong-side.ts';
 
 export interface Changed {
   readonly change: Change;
@@ -28,9 +30,11 @@ export interface Changed {
 type Way = (talk: Talk, pieces: readonly Piece[], stateAll: StateAll) => readonly Changed[] | null;
 
 const WAYS: readonly Way[] = [
+  wrongSide,
   turned,
   notThat,
   levelsAnew,
+  placesAnew,
   wholly,
   time,
   site,

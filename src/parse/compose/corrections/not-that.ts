@@ -6,6 +6,7 @@ import type { CorrectionTarget, StatementFrame } from '../../frame.ts';
 import { marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
+import { wasTold } from '../../told.ts';
 import { itemsOf } from '../exam/items.ts';
 import { phrasesIn } from '../sites/item.ts';
 import type { Talk } from '../talk.ts';
@@ -64,11 +65,11 @@ export function movesWhatWasSaid(talk: Talk, pieces: readonly Piece[]): boolean 
   const both = parted(talk, pieces);
   if (both === null) return false;
   const finding = findingIn(both.said);
-  const { found, last } = talk.context;
+  const { last } = talk.context;
   return both.wrong.every(({ site }) =>
     finding === null
       ? last.some((one) => one.kind === 'finding' && one.site === site)
-      : found.includes(`${site} ${finding}`),
+      : wasTold(talk.context.found, site, finding),
   );
 }
 

@@ -3,6 +3,7 @@
 import type { Statement } from '../../../terms/index.ts';
 import type { Context } from '../../context.ts';
 import type { CorrectionTarget, StatementFrame } from '../../frame.ts';
+import { wasTold } from '../../told.ts';
 
 /** The earlier entry that a whole statement is to replace. */
 export function targetOf({
@@ -43,7 +44,7 @@ export function renamedBy(context: Context, statements: readonly StatementFrame[
   if (only === undefined || before.length !== context.last.length) return null;
   if (before.some((other) => other.finding !== only.finding)) return null;
   // A finding that the record has there already is the one that is meant.
-  if (context.found.includes(`${site} ${finding}`)) return null;
+  if (wasTold(context.found, site, finding)) return null;
   const samePlace = before.every((other) => other.site === site && (side === null || other.side === side));
   return samePlace && only.finding !== finding ? { kind: 'finding', finding: only.finding, site } : null;
 }

@@ -4,13 +4,13 @@ import type { Side, Site } from '../../../terms/index.ts';
 import type { LimbEnd, SiteRef } from '../../context.ts';
 import { hasTag, type Island, numberOf } from '../../islands/island.ts';
 import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
-import { around } from '../../span.ts';
+import { around, isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { turnedSide } from '../findings/turned-side.ts';
 import type { Reach } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
-import { hasRole, type Item, phraseOf, phrasesAt, pieceOf } from '../sites/item.ts';
-import { looseSide } from '../sites/loose-side.ts';
+import { hasRole, type Item, isSmallItem, phraseOf, phrasesAt, pieceOf, wordsOf } from '../sites/item.ts';
+import { type LooseSide, looseSide } from '../sites/loose-side.ts';
 import { otherSide } from '../sites/side.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { sitesOf } from '../sites/sides.ts';
@@ -22,6 +22,7 @@ import { lateSeconds } from './late-seconds.ts';
 import { ALL_FOUR, endOf, endsOf, endsOfSites, toEnd } from './limb-ends.ts';
 import { GRADES, NO_MOVEMENT } from './limits.ts';
 import { presenceAt, sharePresence } from './presence.ts';
+import { isPulseNamedAt } from './pulse-named.ts';
 
 const isCsm = (item: Item): boolean => hasRole(item, 'csm');
 
@@ -72,7 +73,7 @@ function csmAt(
   const isSided = named.some((ref) => ref.sideKnown === 'spoken');
   // "Left foot warm, the right one cold": a side straight before it turns the limb that was named.
   const side = isSided
-    ? turnedSide(items, tokens, i, group.at(-1) ?? i, mind)
+    ? (sideStraightAfter(items, tokens, i, mind) ?? turnedSide(items, tokens, i, group.at(-1) ?? i, mind))
     : looseSide(items, tokens, i, mind);
   const spoken = isSided && side !== null ? named.map((ref) => ({ ...ref, side: side.side })) : named;
   const limbs = items.findIndex((item) => hasRole(item, 'limbs'));
@@ -124,7 +125,9 @@ function csmAt(
   // "Three seconds left, two right", with no limb in mind: hands or feet nobody knows, and the words stay as a note.
   if (ends.length === 0 && (side?.side === 'left' || side?.side === 'right')) return null;
   const kept = exceptedSide === null ? ends : ends.map((end) => without(end, exceptedSide.side));
-  const presence = presenceAt(items, i, island, reach, seconds);
+  const said = presenceAt(items, i, island, reach, seconds);
+  const isFound = said.present === null && isPulseNamedAt(items, tokens, i);
+  const presence = isFound ? { ...said, present: true, inferred: true } : said;
   const spans = [
     piece,
     ...(isExcepted ? [] : phrases),
@@ -169,6 +172,21 @@ function isSomebody(tokens: readonly Token[], { from }: Piece): boolean {
   return /(^| )(i|he|she|patient|casualty) (is |am |feels |feeling |looks |was |getting |gets |still |very |really |so )*$/.test(
     `${said} `,
   );
+}
+
+// "No pulse on the left, one on top of the right foot": a side straight after it is its own, whatever limb was named.
+function sideStraightAfter(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  mind: readonly SiteRef[],
+): LooseSide | null {
+  const at = items.findIndex((item, k) => k > i && !isSmallItem(item, 'preposition'));
+  const piece = pieceOf(items[at]);
+  const isNear = items.slice(i, at).every((item) => !isPaused(tokens, wordsOf(item)));
+  if (piece?.role !== 'side' || !isNear || items[at + 1]?.type === 'site') return null;
+  const side = looseSide(items, tokens, i, mind);
+  return side?.piece === piece && side.side !== 'both' ? side : null;
 }
 
 const isDigit = (item: Item | undefined): boolean => {

@@ -57,7 +57,7 @@ export function presenceAt(
 function stateAt(items: readonly Item[], i: number, island: Island): Omit<Presence, 'inferred'> | null {
   const aspects = aspectsOf(island);
   const [aspect] = aspects;
-  if (aspect === undefined || aspects.length > 1) return null;
+  if (aspect === undefined || aspects.length > 1 || tagOf(island, 'present') === 'no') return null;
   const next = items.findIndex((item, k) => k > i && hasRole(item, 'csm'));
   const after = items.slice(i + 1, next < 0 ? items.length : next).find((item) => hasRole(item, 'state'));
   const piece = pieceOf(hasRole(items[i - 1], 'state') ? items[i - 1] : after);

@@ -12,13 +12,16 @@ import { place, state, type Talk } from '../talk.ts';
 import { itemsOf } from './items.ts';
 import { rememberSites } from './mind.ts';
 import { statePainScores } from './pain-scores.ts';
+import { withoutProgress } from './progress.ts';
 import { stateVisits } from './visits.ts';
 
 /** States what a stretch of talk says of the examination, and bears its sites in mind. */
 export function stateExam(talk: Talk, pieces: readonly Piece[]): void {
   const items = itemsOf(talk, pieces);
   const mind = talk.context.sites;
-  const { found, usedSites, reach } = findingsOf(items, talk.tokens, mind, pieces.at(-1)?.to ?? 0);
+  const read = findingsOf(items, talk.tokens, mind, pieces.at(-1)?.to ?? 0);
+  const { usedSites, reach } = read;
+  const found = withoutProgress(talk, read.found);
   const used = new Set(usedSites);
   for (const group of groupsOf(found.filter((one) => one.polarity !== 'possible'))) {
     state(talk, group.flatMap(findingsSaid));

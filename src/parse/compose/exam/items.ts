@@ -11,12 +11,14 @@ import { type Item, isSmallItem, pieceOf, type SitePhrase } from '../sites/item.
 import { joinSites } from '../sites/join-sites.ts';
 import { withMirrors } from '../sites/mirrors.ts';
 import { place, type Talk } from '../talk.ts';
+import { isFelt, jointMotion, type SpotSense, spotSense } from './off-limb.ts';
+import { withOwnBacks } from './on-the-back.ts';
 
 /** The items of these pieces, in the light of the sites in mind. */
 export function itemsOf(talk: Talk, pieces: readonly Piece[]): readonly Item[] {
   const mind = talk.context.sites;
   const items = withMirrors(
-    joinSites(withStates(recast(pieces, talk), talk.tokens), talk.tokens, mind),
+    joinSites(withStates(recast(withOwnBacks(talk, pieces), talk), talk.tokens), talk.tokens, mind),
     mind,
   );
   return items.filter(
@@ -29,18 +31,34 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
   const limbCheck = pieces.some(({ role }) => role === 'csm');
   const places = pieces.flatMap((piece) => (piece.role === 'site' ? sitesIn(piece) : []));
   const noLimb = places.length > 0 && places.every((site) => endOf(site) === null);
+  const named = places.length > 0 ? places : talk.context.sites.map(({ site }) => site);
+  const isOnlyCheck = pieces.filter(({ role }) => role === 'csm').length === 1;
+  const spots = pieces.map((piece, i) =>
+    piece.role === 'csm' ? spotSense(pieces, i, talk.tokens, sitesIn) : null,
+  );
   return pieces.map((piece, i): Piece => {
     // "He could not feel swelling" denies the swelling.
     if (piece.role === 'csm' && pieces[i + 1]?.role === 'finding' && readingOf(piece, 'negation') !== null)
       return as(piece, 'negation', 'negation');
+    if (piece.role === 'csm' && isFelt(piece, pieces[i + 1], talk.tokens)) return asWord(piece, talk);
+    const spot = spots[i];
+    if (spot) return numbness(piece, spot);
+    if (spots.some((one) => one?.state === piece)) return asWord(piece, talk);
+    const motion = isOnlyCheck ? jointMotion(piece, named, talk.tokens) : null;
+    if (motion !== null) return motion === 'good' ? movingWell(piece) : limited(piece);
     if (isNil(piece, pieces[i + 1], talk.tokens)) return nothing(piece);
     if (piece.role === 'csm' && isStuckJoint(piece, places, talk)) return limited(piece);
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
     if (piece.role !== 'limbs' || limbCheck) return piece;
     if (!isOfBelly(piece, places, talk)) return allLimbs(piece);
-    place(talk, piece);
-    return { ...piece, role: 'small' };
+    return asWord(piece, talk);
   });
+}
+
+/** The piece as a word of no substance, which has found its place. */
+function asWord(piece: Piece, talk: Talk): Piece {
+  place(talk, piece);
+  return { ...piece, role: 'small' };
 }
 
 // Sites that are a limb's end, or the whole of it: that they do not move is a limb check.
@@ -75,6 +93,17 @@ const asFinding = (piece: Piece, tags: Readonly<Record<string, string>>): Piece 
     tags: Object.entries(tags).map(([key, value]) => ({ key, value })),
   })),
 });
+
+const numbness = (piece: Piece, { numb, quality }: SpotSense): Piece =>
+  asFinding(piece, {
+    finding: 'numbness',
+    ...(numb ? {} : { present: 'false' }),
+    ...(quality === null ? {} : { quality }),
+    adj: '',
+  });
+
+const movingWell = (piece: Piece): Piece =>
+  asFinding(piece, { finding: 'limited-motion', present: 'false', adj: '' });
 
 const limited = (piece: Piece): Piece => asFinding(piece, { finding: 'limited-motion', adj: '' });
 

@@ -40,7 +40,9 @@ export function endOfText(
     if (piece === undefined) break;
     const pause = pauseAfter(tokens, pieces[k - 1] ?? { to: 1 });
     if (pause === 'end' || pause === 'ask') break;
-    const isReason = topic === 'medications' && (namesReason(tokens, piece) || isOfDrug(tokens, piece));
+    const isKind = k > 1 && pause === '' && isMedicine(tokens[piece.from]?.word);
+    const isReason =
+      topic === 'medications' && (isKind || namesReason(tokens, piece) || isOfDrug(tokens, piece));
     // "Is meant to take them but does not": no question.
     const denies = piece.role === 'asking' && pieces[k + 1]?.role === 'negation';
     const isComplaint = topic === 'chief-complaint' && marked(piece, 'topic', 'symptoms') && pause === '';
@@ -80,8 +82,11 @@ export function namesReason(tokens: readonly Token[], { from }: Pick<Piece, 'fro
 }
 
 // "And a blood pressure tablet".
-const isOfDrug = (tokens: readonly Token[], { to }: Piece): boolean =>
-  /^(tablets?|pills?|meds?|medications?|medicine)$/.test(tokens[to]?.word ?? '');
+const isOfDrug = (tokens: readonly Token[], { to }: Piece): boolean => isMedicine(tokens[to]?.word);
+
+// "Takes gout tablets": the word closes the name of what is taken, and opens nothing.
+const isMedicine = (word: string | undefined): boolean =>
+  /^(tablets?|pills?|meds?|medications?|medicines?)$/.test(word ?? '');
 
 // After a comma, a finding or a site that is not part of a plain list begins a statement of its own.
 function startsStatement(pieces: readonly Piece[], k: number): boolean {

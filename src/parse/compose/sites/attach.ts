@@ -6,7 +6,15 @@ import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
 import { anySite, lastSite, nextSite, says } from './near-site.ts';
-import { type Attaches, groupFrom, groupUpTo, isQuiet, LEADING, pauseAfterItem } from './site-group.ts';
+import {
+  type Attaches,
+  groupFrom,
+  groupUpTo,
+  isQuiet,
+  LEADING,
+  ownsWhatFollows,
+  pauseAfterItem,
+} from './site-group.ts';
 
 /** Indexes of the site items a finding belongs to; empty: the site in mind. */
 export type Attachment = readonly number[];
@@ -65,7 +73,12 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
     return after;
   if (before !== null && !used.has(before) && !items.slice(before + 1, i).some(attaches)) {
     // "The left arm has bruising at the elbow": the narrower place that it leads to is the one.
-    if (led && isWithin(items[after], items[before]) && !items.slice(i + 1, after).some(attaches))
+    const straight = led || (after !== null && tellsQuadrant(items, tokens, i, before, after, attaches));
+    if (
+      straight &&
+      isWithin(items[after ?? -1], items[before]) &&
+      !items.slice(i + 1, after ?? i).some(attaches)
+    )
       return after;
     // A heading with a pause after it, or after what was said of it, yields to a site that is led to: "right leg, swelling
     // over the knee", "left forearm bleeding, tourniquet on the left upper arm".
@@ -80,6 +93,21 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
   if (after !== null && findingFirst && isAdjacent(items, tokens, i, after)) return after;
   if (after !== null && isAttributive(items, tokens, i, after)) return after;
   return before;
+}
+
+// "Abdomen tender right lower quadrant" leads to the quadrant by standing straight before it.
+function tellsQuadrant(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  before: number,
+  after: number,
+  attaches: Attaches,
+): boolean {
+  const piece = pieceOf(items[i]);
+  const isBelly = phraseOf(items[before])?.sites.every(({ site }) => site === 'abdomen') === true;
+  if (!isBelly || piece === null || isLikely(piece, 'present', 'false')) return false;
+  return isAdjacent(items, tokens, i, after) && !ownsWhatFollows(items, tokens, after, attaches);
 }
 
 // "Belly soft, tender left lower", "shoulder fine but bruised left elbow": after a pause or a "but" what stands straight

@@ -17,6 +17,8 @@ export interface SitePhrase extends Span {
   readonly doubtful: boolean;
   /** "my" stands before it */
   readonly mine: boolean;
+  /** "my", "his" or "the patient's" stands before it: a place named anew */
+  readonly owned: boolean;
   /** "neither" stands before it */
   readonly denied: boolean;
   /** a word that only sounds like a side or a site was taken for one */

@@ -2,7 +2,7 @@
 
 import { marked, type Role } from '../../pieces/piece.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, isSmallItem, pieceOf } from './item.ts';
+import { hasRole, type Item, isSmallItem, phraseOf, pieceOf } from './item.ts';
 import { type Attaches, ownsWhatFollows, pauseAfterItem } from './site-group.ts';
 
 /** The index of the last site before item `i`, or null. */
@@ -40,14 +40,39 @@ export function nextSite(
     }
     denied = denied ? hasRole(item, 'small') : isDenial(item);
     if (item.type === 'site') {
+      if (isFromIt(items, tokens, i, k)) return null;
       const paused = pauseAfterItem(items, tokens, k - 1) !== '';
       return paused && !item.phrase.led && k - 1 > i ? null : k;
     }
+    // "No boggy bits, nothing from the ears": a "nothing" after a pause begins a statement of its own.
+    if (isNothing(item) && pauseAfterItem(items, tokens, k - 1) !== '') return null;
     if (attaches(item)) continue;
     if (!PASSED.has(item.piece.role) || isSmallItem(item, 'before')) return null;
   }
   return null;
 }
+
+const isNothing = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return piece?.role === 'finding' && marked(piece, 'nothing');
+};
+
+const RUNS: readonly string[] = ['bleeding', 'fluid', 'abnormality'];
+
+// "No lumps, no blood from the ears": only what runs comes from a place, and the lumps are elsewhere.
+function isFromIt(items: readonly Item[], tokens: readonly Token[], i: number, site: number): boolean {
+  const [said, phrase] = [pieceOf(items[i]), phraseOf(items[site])];
+  const words = tokens.slice(Math.max(0, (phrase?.from ?? 0) - 2), phrase?.to).map(({ word }) => word);
+  const between = items.slice(i + 1, site).some(deniesAnew);
+  if (said?.role !== 'finding' || !words.includes('from') || !between) return false;
+  return !RUNS.some((finding) => marked(said, 'finding', finding));
+}
+
+// A "no" between two things denied may stand as an answer would.
+const deniesAnew = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return (piece?.role === 'negation' || piece?.role === 'answer') && marked(piece, 'negation', 'before');
+};
 
 const isDenial = (item: Item): boolean => {
   const piece = pieceOf(item);
@@ -64,6 +89,8 @@ export function anySite(
   let turned = false;
   for (let k = i + 1; k < items.length; k++) {
     const item = items[k];
+    if (item !== undefined && isNothing(item) && pauseAfterItem(items, tokens, k - 1) !== '') return null;
+    if (item?.type === 'site' && isFromIt(items, tokens, i, k)) return null;
     // "Grips strong both sides, right thumb has a cut": what says something of its own takes in nothing before a pause.
     if (item?.type === 'site')
       return ownsWhatFollows(items, tokens, k, says) && pauseAfterItem(items, tokens, k - 1) !== ''

@@ -30,6 +30,7 @@ export function quadrantAt(pieces: readonly Piece[], tokens: readonly Token[], i
     mirrored: false,
     doubtful: false,
     mine: false,
+    owned: false,
     denied: false,
     homophone: null,
   };

@@ -10,11 +10,20 @@ import { limbOf } from './limb.ts';
 export const sitesOf = (phrases: readonly SitePhrase[], mind: readonly SiteRef[]): readonly SiteRef[] => {
   const told = toldAtTheEnd(phrases);
   return shareSides(
-    phrases.flatMap((phrase) =>
-      withSides(phrase, told ? [] : mind).map((ref) => ({ ref, fixed: phrase.mirrored })),
+    phrases.flatMap((phrase, i) =>
+      withSides(phrase, told ? [] : mind).map((ref) => ({
+        ref,
+        fixed: phrase.mirrored || isNamedAnew(phrase, phrases[i - 1]),
+      })),
     ),
   );
 };
+
+// "My right wrist and a bit of my hip": a place of another limb with an owner of its own is on a side that nobody said.
+function isNamedAnew({ owned, sites }: SitePhrase, before: SitePhrase | undefined): boolean {
+  const [one, other] = [sites[0], before?.sites[0]];
+  return owned && one !== undefined && other !== undefined && limbOf(one.site) !== limbOf(other.site);
+}
 
 // "Elbow, forearm and wrist on the right": the side that closes the list is the list's, and not the one in mind.
 function toldAtTheEnd(phrases: readonly SitePhrase[]): boolean {

@@ -40,6 +40,7 @@ export function sitePhrase(
     sideLast: pieces.some((piece) => piece.role === 'side' && piece.from >= site.to),
     mirrored: sides.includes('mirror'),
     doubtful: site.weak && pieces.length === 1 && !owned,
+    owned,
     // "My right" is one phrase of the grammar.
     mine: mine || tokens.slice(from, site.from).some(({ word }) => word === 'my'),
     denied: pieces.some((piece) => piece.role === 'side' && readingOf(piece, 'negation') !== null),

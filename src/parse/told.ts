@@ -1,0 +1,26 @@
+// What the context keeps of each finding that was told: where it was and on which side, as one word of the list.
+
+import { FINDINGS, type Finding, isSite, SIDES, type Side, type Site } from '../terms/index.ts';
+
+export interface Told {
+  readonly site: Site;
+  readonly finding: Finding;
+  readonly side: Side | null;
+}
+
+/** What is kept of a finding: "site finding side". */
+export const keptOf = ({ site, finding, side }: Told): string => `${site} ${finding} ${side ?? ''}`;
+
+/** The findings of such a list, the latest last. */
+export const toldIn = (kept: readonly string[]): readonly Told[] =>
+  kept.flatMap((one) => {
+    const [site = '', finding = '', side = ''] = one.split(' ');
+    return isSite(site) && isFinding(finding) ? [{ site, finding, side: isSide(side) ? side : null }] : [];
+  });
+
+/** True where a finding was told of that place, on whichever side. */
+export const wasTold = (kept: readonly string[], site: Site, finding: Finding): boolean =>
+  kept.some((one) => one.startsWith(`${site} ${finding} `));
+
+const isFinding = (word: string): word is Finding => (FINDINGS as readonly string[]).includes(word);
+const isSide = (word: string): word is Side => (SIDES as readonly string[]).includes(word);
