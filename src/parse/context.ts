@@ -74,7 +74,7 @@ export interface Context {
   readonly looked: string | null;
   /** the examination statements last said as one, for "same on the right" */
   readonly last: readonly Statement[];
-  /** every finding stated so far with its place, as "site finding side", the latest last */
+  /** every finding stated so far with its place, as "site finding side" (and "no" where it was denied), the latest last */
   readonly found: readonly string[];
   /** what was last stated of any kind but visits and notes, for a correction */
   readonly said: readonly Statement[];

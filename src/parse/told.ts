@@ -2,20 +2,25 @@
 
 import { FINDINGS, type Finding, isSite, SIDES, type Side, type Site } from '../terms/index.ts';
 
+/** What is told is there, or was looked for and is not. */
 export interface Told {
   readonly site: Site;
   readonly finding: Finding;
   readonly side: Side | null;
+  readonly present: boolean;
 }
 
-/** What is kept of a finding: "site finding side". */
-export const keptOf = ({ site, finding, side }: Told): string => `${site} ${finding} ${side ?? ''}`;
+/** What is kept of a finding: "site finding side", with a "no" behind it where it was denied. */
+export const keptOf = ({ site, finding, side, present }: Told): string =>
+  `${site} ${finding} ${side ?? ''}${present ? '' : ' no'}`;
 
 /** The findings of such a list, the latest last. */
 export const toldIn = (kept: readonly string[]): readonly Told[] =>
   kept.flatMap((one) => {
-    const [site = '', finding = '', side = ''] = one.split(' ');
-    return isSite(site) && isFinding(finding) ? [{ site, finding, side: isSide(side) ? side : null }] : [];
+    const [site = '', finding = '', side = '', no] = one.split(' ');
+    return isSite(site) && isFinding(finding)
+      ? [{ site, finding, side: isSide(side) ? side : null, present: no === undefined }]
+      : [];
   });
 
 /** True where a finding was told of that place, on whichever side. */

@@ -1,6 +1,6 @@
 // Whether a piece begins a clause of another mood or turns the one in hand; the rules stand in one list and the first counts.
 
-import { isSmall, marked, type Piece } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
 import type { Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
@@ -54,10 +54,21 @@ function isThing(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   );
 }
 
+const SAYING = new Set<Role>(['csm', 'finding', 'asking', 'ask', 'intention', 'mood', 'site']);
+
+function isWithinSaying(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece] = [pieces.slice(0, i).findLast((one) => one.role !== 'small'), pieces[i]];
+  if (before === undefined || piece === undefined || !marked(piece, 'strike', 'named')) return false;
+  const said = tokens.slice(before.from, piece.from);
+  return SAYING.has(before.role) && said.every(({ pause }) => pause === '');
+}
+
 function order({ piece: { role }, pieces, i, tokens, addressed }: Place): Turn | null {
   if (addressed && beginsProblem(pieces, i, tokens)) return begin('problem');
   if (addressed && turnsToPatient(pieces, i, tokens)) return begin('patient');
   if (role === 'mark' && isThing(pieces, i, tokens)) return null;
+  // "He can't feel me scratch the sole": within a breath that says something it strikes nothing.
+  if (role === 'strike' && isWithinSaying(pieces, i, tokens)) return null;
   return role === 'strike' || role === 'mark' || role === 'command' ? begin(role) : null;
 }
 

@@ -149,8 +149,10 @@ const SHRINKS = ['swelling', 'rash', 'bleeding', 'contusion'];
 
 // "Foot pulse better after": said of a check of a limb it tells of no pain.
 const isOfCheck = (pieces: readonly Piece[], i: number): boolean => {
-  const [before, piece] = [pieces[i - 1], pieces[i]];
+  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
   if (piece === undefined || !marked(piece, 'topic', 'provocation')) return false;
+  // "Arms are weak, worse on the left": a side is nothing that makes it worse.
+  if (next?.role === 'side') return true;
   return before?.role === 'csm' || before?.role === 'vital';
 };
 

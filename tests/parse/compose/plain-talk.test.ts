@@ -295,7 +295,11 @@ describe('a distance is no size', () => {
   checkStatements([
     [
       "two puncture wounds on the right calf about a centimeter apart, swelling's up to the ankle",
-      ['puncture right lower-leg count=2', 'swelling right ankle', 'note: about a centimeter apart'],
+      [
+        'puncture right lower-leg count=2',
+        'swelling right lower-leg',
+        "note: about a centimeter apart, swelling's up to the ankle",
+      ],
     ],
     [
       'obvious deformity of the left forearm about two inches above the wrist',
@@ -537,5 +541,111 @@ describe('what is told after a denial', () => {
       'left leg | no shortening or rotation',
       ['visit left leg', 'no deformity left leg quality=shortened', 'no deformity left leg quality=rotated'],
     ],
+  ]);
+});
+
+describe('what a question and its answer say of another place', () => {
+  checkStatements([
+    ['is your wrist sore? no, my elbow', ['no pain wrist', 'pain elbow']],
+    ['does your back hurt? no. ribs? when I breathe', ['no pain back', 'pain ribs']],
+    ['can it straighten? a bit', ['note: can it straighten: a bit']],
+    [
+      'left hand sore | been sick? any blood in it? no',
+      ['pain left hand', 'no symptoms: any blood in it: no', 'note: been sick'],
+    ],
+    // Must not: the no stands where a place of somebody else is named.
+    ['is your wrist sore? no, and the elbow?', ['no pain wrist', 'visit elbow']],
+  ]);
+});
+
+describe('how far something goes', () => {
+  checkStatements([
+    [
+      'burn on the left hand, redness up to the elbow',
+      ['burn left hand', 'discoloration left hand quality=red', 'note: up to the elbow'],
+    ],
+    [
+      'sting on the right shin, two puncture marks, swelling up to the knee',
+      [
+        'sting right lower-leg',
+        'puncture right lower-leg count=2',
+        'swelling right lower-leg',
+        'note: to the knee',
+      ],
+    ],
+    // Must not: the only place that is named is the place.
+    ['swelling up to the elbow', ['swelling elbow']],
+  ]);
+});
+
+describe('a finding that is at one place only', () => {
+  checkStatements([
+    ['no JVD, chest is stable', ['no jugular-distension neck-veins', 'no instability chest']],
+    ['gash above the left ear', ['laceration left skull']],
+    ['belly is rigid, big pain right', ['rigidity abdomen', 'pain right abdomen']],
+
+    [
+      'hands and feet are white',
+      ['discoloration both hand quality=white', 'discoloration both foot quality=white'],
+    ],
+    ['blood running from her left ear', ['bleeding left ear']],
+    ['right knee swollen and warm', ['swelling right knee', 'note: warm']],
+    ['mouth was packed with mud', ['visit mouth', 'note: mouth was packed with mud']],
+    // Must not: the limb's end is what is warm, and packing is care.
+    ['right knee swollen, toes warm', ['swelling right knee', 'circulation right foot warmth=warm']],
+    ['packed the right groin with gauze', ['wound-packing right groin']],
+  ]);
+});
+
+describe('a scratch within a breath', () => {
+  checkStatements([
+    [
+      "right foot | she can't feel me scratch the sole on the right",
+      ['visit right foot', 'no sensation right foot'],
+    ],
+  ]);
+});
+
+describe('sides and places past a pause', () => {
+  checkStatements([
+    [
+      'foot pulses good both sides, sensation fine in the left big toe',
+      ['circulation both foot', 'sensation left foot digit=big-toe'],
+    ],
+    [
+      'Neck: nothing. Back: nothing.',
+      ['visit neck', 'no abnormality neck', 'visit back', 'no abnormality back'],
+    ],
+    ['left ankle sore | rolling her over to the right on three', ['pain left ankle']],
+    [
+      'right arm weak | head fine | the weakness has gone',
+      ['weakness right arm', 'no abnormality head', 'no weakness right arm'],
+    ],
+    // Must not: a "nothing" after a comma says nothing of a place by itself.
+    ['fingers are cold on the right hand', ['no circulation right hand warmth=cold', 'visit right hand']],
+  ]);
+});
+
+describe('what was lost in plain answers and comparisons', () => {
+  checkStatements([
+    ['right leg no worries', ['no abnormality right leg']],
+    ['is your belly sore? only lower left', ['pain left lower-quadrant']],
+    ['legs are weak, worse on the right', ['weakness both leg', 'note: worse on the right']],
+    ['he takes nothing for medication', ['no medications: takes nothing for medication']],
+    ['thirty five point two in the ear', ['temperature celsius=35.2']],
+    [
+      'gash on the right shin | right ankle fine | bleeding freely',
+      [
+        'laceration right lower-leg',
+        'no abnormality right ankle',
+        'bleeding right lower-leg severity=severe',
+      ],
+    ],
+    // Must not: what was found swollen may bleed, and a thing that is worse with walking is told.
+    [
+      'gash on the chin | right ankle swollen | bleeding',
+      ['laceration jaw', 'swelling right ankle', 'bleeding right ankle'],
+    ],
+    ['worse on walking', ['provocation: worse on walking']],
   ]);
 });

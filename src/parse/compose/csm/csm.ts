@@ -86,6 +86,10 @@ function csmAt(
   const exceptedSide = except > i && !isExcepted ? sideIn(piecesAfter(items, except)) : null;
   // "Good pulses except in the right foot": how they are there nobody said.
   if (isExcepted && all === null) return null;
+  // "Sensation normal apart from the little toe": how that one is nobody said, and the rest is not all of the limb's end.
+  const isLast = !items.slice(i + 1, Math.max(i + 1, except)).some(isCsm);
+  const isPartSpared = except > i && isLast && !isExcepted && exceptedSide === null && all === null;
+  if (isPartSpared && items.slice(except).some(({ type }) => type === 'site')) return null;
   // "All fingers except the little finger move": one hand, and only some of it.
   if (except >= 0 && except < i && group.length > 0 && group.every((site) => site < except)) return null;
   const meant = isExcepted
@@ -121,6 +125,9 @@ function csmAt(
     phrases.length === 0 &&
     (isSomebody(tokens, piece) || mind.every(({ site }) => site === 'leg' || site === 'arm'));
   if (hasTag(island, 'csm-warmth') && (owned || isBody)) return null;
+  // "The knee is swollen and it's warm": the joint is, and not the foot.
+  const isOfJoint = near.length > 0 && near.every(({ site }) => WARM_BY_ITSELF.has(site));
+  if (hasTag(island, 'csm-warmth') && hasTag(island, 'warmth', 'warm') && isOfJoint) return null;
   if (ends.length === 0 && (seconds === null || hasTag(island, 'limb-only'))) return null;
   // "Three seconds left, two right", with no limb in mind: hands or feet nobody knows, and the words stay as a note.
   if (ends.length === 0 && (side?.side === 'left' || side?.side === 'right')) return null;
@@ -239,6 +246,9 @@ const ENDS: ReadonlySet<string> = new Set([
 ]);
 
 const AT_TRUNK: ReadonlySet<Site> = new Set(['hip', 'shoulder', 'clavicle', 'scapula']);
+
+// What may be warm of a swelling or an infection, while nothing is said of the limb's end.
+const WARM_BY_ITSELF: ReadonlySet<Site> = new Set(['knee', 'elbow', 'thigh', 'upper-arm', 'shoulder', 'hip']);
 
 // "Sensation and movement" are a check of the limb, whatever joint was named.
 const isListed = (items: readonly Item[], i: number): boolean =>

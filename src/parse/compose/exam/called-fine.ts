@@ -15,7 +15,10 @@ export function calledFine(talk: Talk, clause: Clause): boolean {
   if (word === undefined || before === undefined || before.mood !== 'statement') return false;
   const isPlace =
     before.pieces.some(({ role }) => role === 'site') && before.pieces.every(({ role }) => PLACE.has(role));
-  if (!isPlace || !callsNormal(word) || !isLikely(word, 'finding', 'abnormality')) return false;
+  // "Head: nothing."
+  const isNothing = isLikely(word, 'nothing') && before.pause === 'dash';
+  if (!isPlace || !(callsNormal(word) || isNothing) || !isLikely(word, 'finding', 'abnormality'))
+    return false;
   // After a full stop an "okay" or a "good" may go on to something else.
   if (before.pause !== 'dash' && !SURE.has(talk.tokens[word.to - 1]?.word ?? '')) return false;
   const sites = talk.context.sites;

@@ -50,7 +50,7 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
     if (piece.role === 'csm' && isStuckJoint(piece, places, talk)) return limited(piece);
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
     if (piece.role !== 'limbs' || limbCheck) return piece;
-    if (!isOfBelly(piece, places, talk)) return allLimbs(piece);
+    if (!isOfBelly(piece, places, talk) && !isPronoun(piece, talk)) return limbsNamed(piece, talk);
     return asWord(piece, talk);
   });
 }
@@ -126,8 +126,14 @@ function isOfBelly(piece: Piece, places: readonly Site[], { tokens, context }: T
   return isBare && named.length > 0 && named.every((site) => BELLY.has(site));
 }
 
-// "Of all four extremities" names the limbs themselves where no check of their ends is made.
-const allLimbs = (piece: Piece): Piece => ({
+// "Yes, all of them" names nothing by itself.
+const isPronoun = (piece: Piece, { tokens }: Talk): boolean => tokens[piece.to - 1]?.word === 'them';
+
+// "Of all four extremities" names the limbs themselves where no check of their ends is made, "hands and feet" their ends.
+const limbsNamed = (piece: Piece, { tokens }: Talk): Piece =>
+  namedAs(piece, tokens[piece.to - 1]?.word === 'feet' ? 'hand+foot' : 'arm+leg');
+
+const namedAs = (piece: Piece, sites: string): Piece => ({
   ...piece,
   role: 'site',
   islands: piece.islands.slice(0, 1).map((island) => ({
@@ -135,7 +141,7 @@ const allLimbs = (piece: Piece): Piece => ({
     file: 'sites',
     rule: 'sites.site',
     tags: [
-      { key: 'site', value: 'arm+leg' },
+      { key: 'site', value: sites },
       { key: 'plural', value: '' },
     ],
   })),

@@ -3,6 +3,7 @@
 import type { Span } from '../../span.ts';
 import { toldIn } from '../../told.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
+import { plainSite } from '../sites/site-ref.ts';
 import { note, place, type Talk } from '../talk.ts';
 
 const GOES_ON =
@@ -18,14 +19,53 @@ export function progressOf({ tokens }: Talk, { piece, siteSpoken }: FoundFinding
   return { from: piece.from, to: piece.to + words.length };
 }
 
+const GONE =
+  /^((is|are|has|have) )?((now|all|completely|pretty much) )?(gone|stopped|resolved|cleared|settled|worn off|disappeared|eased)\b/;
+
+/** "The numbness has gone", with a place in mind that never had it: it is gone from where it was told last. */
+function whereItWas(talk: Talk, one: FoundFinding): FoundFinding {
+  const [name] = one.findings;
+  if (one.present || one.siteSpoken || one.sideSpoken || name === undefined) return one;
+  const words = talk.tokens.slice(one.piece.to, one.piece.to + 5).map(({ word }) => word);
+  if (!GONE.test(words.join(' '))) return one;
+  const told = toldIn(talk.context.found).filter(({ finding, present }) => present && finding === name);
+  const last = told.at(-1);
+  if (last === undefined || told.some(({ site }) => one.refs.some((ref) => ref.site === site))) return one;
+  return { ...one, refs: [plainSite(last.site, last.side)], atHome: false };
+}
+
+const WOUNDS: ReadonlySet<string> = new Set([
+  'laceration',
+  'puncture',
+  'avulsion',
+  'amputation',
+  'bite',
+  'abrasion',
+]);
+
+/** "Wrist's good, pulses good. Bleeding a fair bit": what was called normal does not bleed, and the wound told last does. */
+function whereTheWoundIs({ context }: Talk, one: FoundFinding): FoundFinding {
+  if (!one.present || one.siteSpoken || one.sideSpoken || !one.findings.includes('bleeding')) return one;
+  const told = toldIn(context.found);
+  const isNormal = one.refs.every(({ site }) => {
+    const last = told.findLast((other) => other.site === site);
+    return last?.finding === 'abnormality' && !last.present;
+  });
+  const wound = told.findLast(({ finding, present }) => present && WOUNDS.has(finding));
+  if (!isNormal || wound === undefined) return one;
+  return { ...one, refs: [plainSite(wound.site, wound.side)], doubt: [...one.doubt, 'Does it bleed there?'] };
+}
+
 /** Keeps the words of findings that go on, and gives those that are still to be stated: what was told already is not. */
 export function withoutProgress(talk: Talk, found: readonly FoundFinding[]): readonly FoundFinding[] {
   const told = toldIn(talk.context.found);
-  return found.filter((one) => {
-    const words = one.present ? progressOf(talk, one) : null;
-    if (words === null) return true;
-    note(talk, words);
-    place(talk, words);
-    return !one.findings.every((name) => told.some(({ finding }) => finding === name));
-  });
+  return found
+    .map((one) => whereTheWoundIs(talk, whereItWas(talk, one)))
+    .filter((one) => {
+      const words = one.present ? progressOf(talk, one) : null;
+      if (words === null) return true;
+      note(talk, words);
+      place(talk, words);
+      return !one.findings.every((name) => told.some(({ finding, present }) => present && finding === name));
+    });
 }

@@ -4,6 +4,7 @@ import { isPaired } from '../../../terms/index.ts';
 import { marked, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { hasRole, type Item, pieceOf } from '../sites/item.ts';
+import { isExtent } from '../sites/near-site.ts';
 import { isMirror } from '../sites/said-side.ts';
 import { knownSide, otherSide } from '../sites/side.ts';
 import { sideIn } from '../sites/side-in.ts';
@@ -28,7 +29,11 @@ export function visitsOf(talk: Talk, items: readonly Item[], used: ReadonlySet<n
 /** States the visits of a stretch, or turns the site in mind where only a side was said. */
 export function stateVisits(talk: Talk, items: readonly Item[], used: ReadonlySet<number>): void {
   const passed = items.flatMap((item, i) =>
-    item.type === 'site' && !used.has(i) && isPassedBy(items, i) ? [i] : [],
+    item.type === 'site' &&
+    !used.has(i) &&
+    (isPassedBy(items, i) || (used.size > 0 && isExtent(items, talk.tokens, i)))
+      ? [i]
+      : [],
   );
   state(talk, visitsOf(talk, items, new Set([...used, ...passed])));
   turn(talk, items);

@@ -25,7 +25,9 @@ function placed(
   side: Side | null,
 ): readonly SiteRef[] {
   const at = sitesIn(island, 'at');
-  if (at.length > 0 && spoken.every(({ site }) => isInRegionOf(at, site)))
+  // "No JVD, chest stable": it is of the neck's veins, whatever place is named beside it.
+  const isOwn = LOCATED.some((finding) => tagOf(island, 'finding') === finding);
+  if (at.length > 0 && (isOwn || spoken.every(({ site }) => isInRegionOf(at, site))))
     return fixed(
       island,
       at,
@@ -66,6 +68,15 @@ export const isAtHome = (island: Island, refs: readonly SiteRef[], mind: readonl
     ({ site }) => at.includes(site) || (home.includes(site) && !mind.some((one) => one.site === site)),
   );
 };
+
+// Findings that there are at one place only.
+const LOCATED: readonly string[] = [
+  'jugular-distension',
+  'tracheal-deviation',
+  'loose-teeth',
+  'missing-teeth',
+  'priapism',
+];
 
 const isInRegionOf = (sites: readonly Site[], site: Site): boolean =>
   sites.some((one) => regionOf(one) === regionOf(site));

@@ -67,11 +67,16 @@ export function isOnAThing(items: readonly Item[], tokens: readonly Token[], i: 
     return false;
   const [first] = words;
   const piece = pieceOf(first);
-  if (piece === null || !ON.has(tokens[piece.from]?.word ?? '')) return false;
+  const lead = piece === null ? '' : (tokens[piece.from]?.word ?? '');
+  // "Any blood in it?" asks of what was brought up or passed.
+  if (piece !== null && lead === 'in' && IT.test(tokens[piece.to]?.word ?? '')) return true;
+  if (piece === null || !ON.has(lead)) return false;
   if (piece.role === 'talk') return true;
   const next = words.slice(1).find((item) => !isOwnerOrArticle(item));
   return piece.role === 'small' && pieceOf(next)?.role === 'unknown';
 }
+
+const IT = /^(it|that|them)$/;
 
 const isOwnerOrArticle = (item: Item): boolean => {
   const piece = pieceOf(item);

@@ -7,7 +7,7 @@ import { type Attributes, attributesOf, joinAttributes } from '../findings/attri
 import { findingStatement } from '../findings/finding-statement.ts';
 import { isChatter } from '../light.ts';
 import { place, state, type Talk, textOf } from '../talk.ts';
-import { sitesOfAnswer } from './answer-site.ts';
+import { answersElsewhere, sitesOfAnswer } from './answer-site.ts';
 import type { AnswerWord } from './answer-word.ts';
 import { echoedFindings, hasOwnFindings } from './echo.ts';
 import { noteAnswer } from './note-answer.ts';
@@ -70,6 +70,8 @@ export function answerFindings(
       })),
     ),
   );
+  // "Is your hip sore?" "No, my thigh."
+  if (word === 'no' && answersElsewhere(talk, rest, asked)) return [];
   const taken = [...more.pieces, ...echoedFindings(asked, rest)];
   place(talk, ...taken);
   const isPlaceTaken = word === 'yes' || sites !== asked.sites;

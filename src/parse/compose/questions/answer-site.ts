@@ -1,12 +1,13 @@
 // Answers that say themselves where: "just my nose", "a little bit, in the left hand", "yeah, on the right side".
 
+import { holdersOf, type Site } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { itemsOf } from '../exam/items.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
-import { phrasesIn } from '../sites/item.ts';
+import { phrasesIn, type SitePhrase } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { sitesOf } from '../sites/sides.ts';
 import { wholeSite } from '../sites/site-ref.ts';
@@ -39,11 +40,49 @@ const isUnclear = ({ negative, findings }: AskedFindings): boolean =>
   negative || findings.length > 1 || findings.some(({ present }) => !present);
 
 /** "Are you bleeding anywhere?" "Just my nose": a site alone answers where; false where the clause says more or else. */
-export function answersWithSite(talk: Talk, clause: Clause, asked: AskedFindings): boolean {
-  const phrases = phrasesIn(itemsOf(talk, clause.pieces));
-  const plain = clause.pieces.every((piece) => PLAIN.has(piece.role) && !marked(piece, 'negation', 'before'));
-  if (!plain || phrases.length === 0 || isUnclear(asked)) return false;
-  if (asked.sites.length > 0 && !phrases.every((phrase) => phrase.mine)) return false;
+export function answersWithSite(talk: Talk, { pieces }: Clause, asked: AskedFindings): boolean {
+  const phrases = placesAlone(talk, pieces);
+  if (phrases.length === 0 || isUnclear(asked)) return false;
+  const isOwn = phrases.every((phrase) => phrase.mine) || isOnlyWithin(talk, pieces, phrases, asked);
+  if (asked.sites.length > 0 && !isOwn) return false;
+  return isThere(talk, pieces, phrases, asked);
+}
+
+// "Is your tummy tender?" "Only up here, upper right."
+function isOnlyWithin(
+  { tokens }: Talk,
+  pieces: readonly Piece[],
+  phrases: readonly SitePhrase[],
+  asked: AskedFindings,
+): boolean {
+  const { from, to } = spanned(pieces);
+  const says = tokens.slice(from, to).some(({ word }) => word === 'only' || word === 'just');
+  const outer = asked.sites.map(({ site }) => site);
+  return says && phrases.every(({ sites }) => sites.every(({ site }) => isWithinAny(site, outer)));
+}
+
+const isWithinAny = (site: Site, outer: readonly Site[]): boolean =>
+  outer.some((one) => one === site || holdersOf(site).includes(one));
+
+/** "Is your hip sore?" "No, my thigh": after the no, a place of the patient's own says where; false where more is said. */
+export function answersElsewhere(talk: Talk, rest: readonly Piece[], asked: AskedFindings): boolean {
+  const phrases = placesAlone(talk, rest);
+  if (phrases.length === 0 || isUnclear(asked) || !phrases.every((phrase) => phrase.mine)) return false;
+  return isThere(talk, rest, phrases, asked);
+}
+
+/** The places that are all these pieces say; none where they say more. */
+function placesAlone(talk: Talk, pieces: readonly Piece[]): readonly SitePhrase[] {
+  const plain = pieces.every((piece) => PLAIN.has(piece.role) && !marked(piece, 'negation', 'before'));
+  return plain ? phrasesIn(itemsOf(talk, pieces)) : [];
+}
+
+function isThere(
+  talk: Talk,
+  pieces: readonly Piece[],
+  phrases: readonly SitePhrase[],
+  asked: AskedFindings,
+): true {
   const refs = sitesOf(phrases, []);
   bear(talk, { asked: null, sites: refs.map(wholeSite) });
   settle(
@@ -56,11 +95,11 @@ export function answersWithSite(talk: Talk, clause: Clause, asked: AskedFindings
           ...(ref.sideKnown === 'inferred' ? { side: 'inferred' } : {}),
         };
         const statement = findingStatement(finding, { ...ref, level: null }, true, { quality });
-        return { statement, known, ...spanned(clause.pieces) };
+        return { statement, known, ...spanned(pieces) };
       }),
     ),
   );
-  place(talk, ...clause.pieces);
+  place(talk, ...pieces);
   return true;
 }
 

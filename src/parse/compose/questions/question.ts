@@ -2,7 +2,7 @@
 
 import type { Clause } from '../../clauses/clause.ts';
 import type { Asked, SiteRef } from '../../context.ts';
-import type { Role } from '../../pieces/piece.ts';
+import { marked, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { itemsOf } from '../exam/items.ts';
 import { visitsOf } from '../exam/visits.ts';
@@ -29,7 +29,10 @@ export function ask(talk: Talk, said: Clause): void {
   }
   const { from, to } = spanned(clause.pieces);
   const asked = happened ? askedOfEvents(textOf(talk, from, to)) : askedOf(talk, clause, items);
-  const isOfSubstance = clause.pieces.some(({ role, weak }) => !weak && SUBSTANCE.has(role));
+  // "Does it bend?" asks what somebody can do.
+  const isOfSubstance = clause.pieces.some(
+    (piece) => (!piece.weak && SUBSTANCE.has(piece.role)) || marked(piece, 'mood', 'instruction'),
+  );
   // "Here?" after another question asks it again, and its answer is kept beside it.
   const goesOn = talk.context.askedBefore !== null;
   bear(talk, { question: isOfSubstance || goesOn ? textOf(talk, from, to) : null });

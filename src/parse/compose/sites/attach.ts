@@ -5,7 +5,7 @@ import { isLikely, isSmall, marked } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
-import { anySite, lastSite, nextSite, says } from './near-site.ts';
+import { anySite, isExtent, lastSite, nextSite, says } from './near-site.ts';
 import {
   type Attaches,
   groupFrom,
@@ -37,8 +37,10 @@ export function attach(
     if (spared !== null && !items.slice(0, spared).some(({ type }) => type === 'site')) continue;
     const before = lastSite(items, spared ?? i);
     // With no site before it in the clause, a later one is meant rather than the one in mind ("bruise, size of a fist, right hip").
-    const after =
+    const next =
       nextSite(items, tokens, i, attaches) ?? (before === null ? anySite(items, tokens, i, attaches) : null);
+    // "Bite on the calf, swelling up to the knee": so far the swelling goes.
+    const after = before !== null && next !== null && isExtent(items, tokens, next) ? null : next;
     const choice = choose({ items, tokens, i, before, after, used, findingFirst, attaches });
     if (choice === null) {
       result.set(i, []);

@@ -45,7 +45,7 @@ export function joinSites(
     used = end;
   }
   upTo(pieces.length);
-  return lendSides(joinNested(items, tokens));
+  return lendSides(joinNested(items, tokens), tokens);
 }
 
 // "Soft in three quadrants": which ones it does not say.

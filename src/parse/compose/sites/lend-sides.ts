@@ -2,18 +2,20 @@
 
 import { isPaired } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
-import { type Item, phrasesIn } from './item.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { hasRole, type Item, phrasesIn, wordsOf } from './item.ts';
 import { sameLimb } from './limb.ts';
 import { isNested } from './nested-sites.ts';
 
 /** The items with sides lent to the sites that lack one. */
-export function lendSides(items: readonly Item[]): readonly Item[] {
+export function lendSides(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   return items.map((item, i) => {
     if (item.type !== 'site') return item;
     const [ref, ...others] = item.phrase.sites;
     if (ref === undefined || others.length > 0 || ref.side !== null || !isPaired(ref.site)) return item;
     const earlier = phrasesIn(items.slice(0, i)).map(({ sites }) => sites[0]);
-    const later = phrasesIn(items.slice(i + 1)).map(({ sites }) => sites[0]);
+    const later = phrasesIn(upToNewSay(items, tokens, i)).map(({ sites }) => sites[0]);
     const giver =
       [later[0], earlier.at(-1)].find((one) => isSpoken(one) && isOne(ref, one)) ??
       // "Down the right leg, thigh fine, knee swollen": the limb's side holds for what follows of it.
@@ -23,6 +25,17 @@ export function lendSides(items: readonly Item[]): readonly Item[] {
     return { type: 'site', phrase: { ...item.phrase, sites: [{ ...ref, side: giver.side, sideKnown }] } };
   });
 }
+
+// "Foot pulses strong both sides, sensation normal in the right toe": what is said past a pause lends nothing back.
+function upToNewSay(items: readonly Item[], tokens: readonly Token[], i: number): readonly Item[] {
+  const rest = items.slice(i + 1);
+  const pause = rest.findIndex((item) => isPaused(tokens, wordsOf(item)));
+  if (pause < 0 || !rest.slice(0, pause + 1).some(says)) return rest;
+  const next = rest.findIndex((item, k) => k > pause && says(item));
+  return next < 0 ? rest : rest.slice(0, next);
+}
+
+const says = (item: Item): boolean => hasRole(item, 'finding') || hasRole(item, 'csm');
 
 // The same place named twice ("left ribs tender, fifth rib bruised"), or one that holds the other.
 const isOne = (a: SiteRef, b: SiteRef): boolean => a.site === b.site || isNested(a, b);

@@ -83,6 +83,8 @@ function mayBe(
   // "The bruise is not on the left, it is on the right".
   const no = pieceOf(items[k - 1]);
   if (no !== null && k > i && (marked(no, 'negation', 'before') || marked(no, 'answer', 'no'))) return false;
+  // "Abdomen is hard, big pain left": what was said of a place that has no sides has had its say at the pause.
+  if (k > i && isWholeSaid(items, tokens, i, k)) return false;
   // "Weaker than the left" is said of the other side.
   if (isSmallItem(items[k - 1], 'before')) return false;
   const piece = pieceOf(items[k]);
@@ -91,6 +93,13 @@ function mayBe(
   const parted = items.slice(i, k).some((item) => isPaused(tokens, wordsOf(item)));
   const owns = says(items[k + 1]) || hasRole(items[k + 1], 'negation') || hasRole(items[k + 1], 'attribute');
   return !(owns && (parted || sideFirst));
+}
+
+function isWholeSaid(items: readonly Item[], tokens: readonly Token[], i: number, k: number): boolean {
+  const item = items[i];
+  const place = phrasesIn(items.slice(0, i)).at(-1)?.sites ?? [];
+  if (item === undefined || place.length === 0 || place.some(({ site }) => isPaired(site))) return false;
+  return isPaused(tokens, wordsOf(item)) && items.slice(i + 1, k).some((one) => hasRole(one, 'finding'));
 }
 
 function sideAt(

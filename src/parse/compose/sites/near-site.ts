@@ -22,6 +22,14 @@ const PASSED: ReadonlySet<Role> = new Set([
   'small',
 ]);
 
+/** True for "up to the knee", "down to the wrist": how far something goes, and not where it is. */
+export function isExtent(items: readonly Item[], tokens: readonly Token[], site: number): boolean {
+  const phrase = phraseOf(items[site]);
+  if (phrase === null) return false;
+  const words = tokens.slice(Math.max(0, phrase.from - 3), phrase.to).map(({ word }) => word);
+  return /\b(up|down) (to|past)\b|\bas far as\b/.test(words.join(' '));
+}
+
 /** The site that the finding at `i` leads to, or null: only what belongs to the list of findings may stand between the two. */
 export function nextSite(
   items: readonly Item[],
