@@ -19,7 +19,6 @@ import { buildNetwork } from './islands/network.ts';
 import { rootRules } from './islands/roots.ts';
 import { type Branch, plantTree } from './islands/tree.ts';
 import { withoutAdverbs } from './pieces/adverb.ts';
-import { withPartedOnes } from './pieces/parted-one.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { checkTag } from './tags.ts';
 import { tokenise } from './token.ts';
@@ -54,8 +53,7 @@ export function createReader(
 
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
   const tokens = withoutFillers(root, tokenise(utterance.text));
-  const covered = piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length);
-  const pieces = withoutAdverbs(withPartedOnes(covered, tokens), tokens);
+  const pieces = withoutAdverbs(piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length), tokens);
   const clauses = clausesOf(pieces, tokens, { open: context.asked !== null, asking: context.asking });
   const talk: Talk = {
     utterance,

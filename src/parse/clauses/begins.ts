@@ -54,11 +54,11 @@ function isThing(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   );
 }
 
-const SAYING = new Set<Role>(['csm', 'finding', 'asking', 'ask', 'intention', 'mood', 'site']);
+const SAYING = new Set<Role>(['csm', 'finding', 'asking', 'ask', 'intention', 'mood']);
 
 function isWithinSaying(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [before, piece] = [pieces.slice(0, i).findLast((one) => one.role !== 'small'), pieces[i]];
-  if (before === undefined || piece === undefined || !marked(piece, 'strike', 'named')) return false;
+  if (before === undefined || piece === undefined || marked(piece, 'strike', 'last')) return false;
   const said = tokens.slice(before.from, piece.from);
   return SAYING.has(before.role) && said.every(({ pause }) => pause === '');
 }

@@ -1,7 +1,7 @@
 // Everything a stretch of pieces states: vital signs and history by themselves, the examination in between.
 
-import { withPulseOnes } from '../pieces/parted-one.ts';
 import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { withPulseOnes } from '../pieces/pulse-one.ts';
 import { isPaused, spanned } from '../span.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
 import { echoIn, sayAgain } from './echo.ts';

@@ -649,3 +649,28 @@ describe('what was lost in plain answers and comparisons', () => {
     ['worse on walking', ['provocation: worse on walking']],
   ]);
 });
+
+describe('a question of where a pain goes', () => {
+  checkStatements([
+    [
+      'does the back pain run down your legs? no',
+      ['no radiation: does the back pain run down your legs: no', 'visit back', 'visit both leg'],
+    ],
+    // Must not: whether it is there is another question.
+    ['do you have back pain? no', ['no pain back']],
+  ]);
+});
+
+describe('what a place in mind does not get', () => {
+  checkStatements([
+    ['gunshot wound in the left thigh | no exit wounds', ['puncture left thigh', 'note: no exit wounds']],
+    [
+      "windpipe's pushed to the left, neck veins are up",
+      ['tracheal-deviation left trachea', 'jugular-distension neck-veins'],
+    ],
+    ['sats ninety, that is on four litres', ['oxygen-saturation percent=90 onOxygen=true']],
+    ["she's on four litres", ["note: she's on four litres"]],
+    // Must not: where a place is said it is denied there.
+    ['no exit wound on the belly', ['no puncture abdomen']],
+  ]);
+});

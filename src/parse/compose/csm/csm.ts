@@ -117,7 +117,8 @@ function csmAt(
   if (grade !== null && !isWholeWithin(grade, GRADES)) return null;
   if (hasTag(island, 'spoken-site') && !endSpoken) return null;
   // "Toes move" tells of the toes; "move your toes" tells the patient what to do.
-  if (hasTag(island, 'behind') && group.every((site) => site > i)) return null;
+  const isOrder = hasTag(island, 'behind') && !piece.islands.some(isMoving);
+  if (isOrder && group.every((site) => site > i)) return null;
   // "My hands are freezing": a cold hand that is somebody's own is not the patient's.
   const owned = phrases.length === 0 ? ends.length === 0 : phrases.some((phrase) => phrase.mine);
   // "He is cold", "cold though" after the legs: it is the patient who is.
@@ -200,6 +201,10 @@ const isDigit = (item: Item | undefined): boolean => {
   const sites = phraseOf(item)?.sites ?? [];
   return sites.length > 0 && sites.every((ref) => toEnd(ref, null).every(({ digit }) => digit !== undefined));
 };
+
+// "Can wiggle" tells what somebody does, wherever the place stands.
+const isMoving = (island: Island): boolean =>
+  island.rule === 'csm.motion' && hasTag(island, 'ends') && hasTag(island, 'present', 'yes');
 
 const isException = (item: Item): boolean => {
   const piece = pieceOf(item);

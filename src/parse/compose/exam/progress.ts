@@ -56,12 +56,17 @@ function whereTheWoundIs({ context }: Talk, one: FoundFinding): FoundFinding {
   return { ...one, refs: [plainSite(wound.site, wound.side)], doubt: [...one.doubt, 'Does it bleed there?'] };
 }
 
+// "No exit wound" with no place of its own is said of wherever it might have come out, and takes back no wound that was told.
+const isNoExit = ({ tokens }: Talk, { piece, present, siteSpoken }: FoundFinding): boolean =>
+  !present && !siteSpoken && tokens.slice(piece.from, piece.to).some(({ word }) => word === 'exit');
+
 /** Keeps the words of findings that go on, and gives those that are still to be stated: what was told already is not. */
 export function withoutProgress(talk: Talk, found: readonly FoundFinding[]): readonly FoundFinding[] {
   const told = toldIn(talk.context.found);
   return found
     .map((one) => whereTheWoundIs(talk, whereItWas(talk, one)))
     .filter((one) => {
+      if (isNoExit(talk, one)) return false;
       const words = one.present ? progressOf(talk, one) : null;
       if (words === null) return true;
       note(talk, words);

@@ -53,7 +53,8 @@ function placed(
 
 function fixed(island: Island, at: readonly Site[], said: Side | null): readonly SiteRef[] {
   const own = tagOf(island, 'both') === null ? null : 'both';
-  const side = said ?? own;
+  // "Trachea's going to the right" says the side in its own words.
+  const side = said ?? (tagOf(island, 'side') as Side | null) ?? own;
   const inferred = own !== null && side === own;
   return at.map((site) => ({
     ...plainSite(site, side),

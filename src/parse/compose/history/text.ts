@@ -108,6 +108,7 @@ const NO_TEXT =
 export const opensText = (tokens: readonly Token[], next: Piece | undefined): boolean =>
   next !== undefined &&
   !CLOSED.has(next.role) &&
+  !/^(litres?|liters?)$/.test(tokens[next.to]?.word ?? '') &&
   !NO_TEXT.test(tokens[next.from]?.word ?? '') &&
   pauseBefore(tokens, next) === '';
 

@@ -28,7 +28,12 @@ export function ask(talk: Talk, said: Clause): void {
     bear(talk, { sites: sites.map((ref, i) => asSaid(ref, refs[i])) });
   }
   const { from, to } = spanned(clause.pieces);
-  const asked = happened ? askedOfEvents(textOf(talk, from, to)) : askedOf(talk, clause, items);
+  const goesFrom = asksWhereItGoes(talk, said);
+  const asked = happened
+    ? askedOfTopic('events', textOf(talk, from, to))
+    : goesFrom !== null
+      ? askedOfTopic('radiation', textOf(talk, goesFrom, to))
+      : askedOf(talk, clause, items);
   // "Does it bend?" asks what somebody can do.
   const isOfSubstance = clause.pieces.some(
     (piece) => (!piece.weak && SUBSTANCE.has(piece.role)) || marked(piece, 'mood', 'instruction'),
@@ -71,7 +76,25 @@ const PERSON = /^(you|he|she|they)$/;
 const HURT =
   /^(hurt|injured?|break|broken?|fractured?|bruised?|cut|burn(?:ed|t)?|scraped?|grazed?|sprained?|dislocated?|crush(?:ed)?)$/;
 
-const askedOfEvents = (item: string): Asked => ({ about: 'topic', topic: 'events', item });
+// "Does the neck pain shoot down your arms?" asks where it goes, and a "no" leaves the pain where it is.
+function asksWhereItGoes({ tokens, clauses }: Talk, clause: Clause): number | null {
+  // "Does the back pain run down your legs?": "run down" may begin a clause of its own.
+  const before = clauses[clauses.indexOf(clause) - 1];
+  const isOne = before?.mood === 'question' && before.pause === '';
+  const pieces = isOne ? [...before.pieces, ...clause.pieces] : clause.pieces;
+  const { from, to } = spanned(pieces);
+  const words = tokens.slice(from, to).map(({ word }) => word);
+  const isPain = pieces.some((piece) => marked(piece, 'finding', 'pain'));
+  return isPain && GOES.test(words.join(' ')) ? from : null;
+}
+
+const GOES = /\b(shoot|radiate|spread|travel|go|run|move) (down|into|to|up|through|across|along|anywhere)\b/;
+
+const askedOfTopic = (topic: 'events' | 'radiation', item: string): Asked => ({
+  about: 'topic',
+  topic,
+  item,
+});
 
 const SUBSTANCE: ReadonlySet<Role> = new Set([
   'site',

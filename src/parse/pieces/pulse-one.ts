@@ -1,21 +1,7 @@
-// "No pulse on the left, one on the right foot": a comma parts the side from the "one" after it, which stands for something else.
+// "No pulse on the left, one on the right foot": a "one" that stands for a pulse said before it.
 
 import type { Token } from '../token.ts';
 import { isSmall, marked, type Piece, readingOf } from './piece.ts';
-
-/** The pieces with such a "one" as a word of its own. */
-export const withPartedOnes = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
-  pieces.some((piece) => isAcross(piece, tokens))
-    ? pieces.flatMap((piece) => (isAcross(piece, tokens) ? parted(piece) : [piece]))
-    : pieces;
-
-const isAcross = ({ role, from, to }: Piece, tokens: readonly Token[]): boolean =>
-  role === 'side' && to - from > 1 && tokens[to - 1]?.word === 'one' && tokens[to - 2]?.pause === 'pause';
-
-const parted = (piece: Piece): readonly Piece[] => [
-  { ...piece, to: piece.to - 1 },
-  { role: 'small', from: piece.to - 1, to: piece.to, islands: [], weak: true },
-];
 
 /** Checks of a pulse that a "one" stands for. */
 const PULSE = /^(pulse|pulses|radial|femoral|brachial|dp|pt|pedal|pedals|dorsalis|tibial|tib)$/;
