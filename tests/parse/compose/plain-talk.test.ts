@@ -674,3 +674,16 @@ describe('what a place in mind does not get', () => {
     ['no exit wound on the belly', ['no puncture abdomen']],
   ]);
 });
+
+describe('a finding with a part of its own', () => {
+  checkStatements([
+    [
+      'right knee: swollen on the inside, tender at the head of the fibula',
+      ['visit right knee', 'swelling right knee part=medial', 'tenderness right lower-leg part=proximal'],
+    ],
+    ['her cheeks are flushed', ['discoloration both cheek quality=red']],
+    // Must not: a part may lead to its place, and an eye is washed.
+    ['tender over the outside of the left knee', ['tenderness left knee part=lateral']],
+    ['flushed the right eye', ['irrigation right eye']],
+  ]);
+});

@@ -40,6 +40,8 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
     // "He could not feel swelling" denies the swelling.
     if (piece.role === 'csm' && pieces[i + 1]?.role === 'finding' && readingOf(piece, 'negation') !== null)
       return as(piece, 'negation', 'negation');
+    if (isFlushedSkin(pieces, i, talk))
+      return asFinding(piece, { finding: 'discoloration', quality: 'red', adj: '' });
     if (piece.role === 'csm' && isFelt(piece, pieces[i + 1], talk.tokens)) return asWord(piece, talk);
     const spot = spots[i];
     if (spot) return numbness(piece, spot);
@@ -116,6 +118,18 @@ const isNil = (piece: Piece, next: Piece | undefined, tokens: readonly Token[]):
 
 const nothing = (piece: Piece): Piece =>
   asFinding(piece, { finding: 'abnormality', present: 'false', adj: '', predicate: '', nothing: '' });
+
+const BLUSHES: ReadonlySet<Site> = new Set(['face', 'cheek', 'forehead', 'neck', 'chest']);
+
+// "Face flushed": it is red, and nobody washed it.
+function isFlushedSkin(pieces: readonly Piece[], i: number, { tokens }: Talk): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece?.role !== 'care' || piece.to - piece.from > 1 || tokens[piece.from]?.word !== 'flushed')
+    return false;
+  const before = pieces.slice(0, i).findLast(({ role }) => role !== 'small');
+  const isNamed = before?.role === 'site' && sitesIn(before).every((site) => BLUSHES.has(site));
+  return isNamed && (next === undefined || isPaused(tokens, piece) || next.role !== 'small');
+}
 
 const BELLY: ReadonlySet<Site> = new Set(['abdomen', 'upper-quadrant', 'lower-quadrant']);
 

@@ -1,8 +1,9 @@
 // The sites that a finding may belong to by where they stand: the last before it, the next that it leads to, any after it.
 
-import { marked, type Role } from '../../pieces/piece.ts';
+import { marked, type Role, readingOf } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, isSmallItem, phraseOf, pieceOf } from './item.ts';
+import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
 import { type Attaches, ownsWhatFollows, pauseAfterItem } from './site-group.ts';
 
 /** The index of the last site before item `i`, or null. */
@@ -37,6 +38,7 @@ export function nextSite(
   i: number,
   attaches: Attaches,
 ): number | null {
+  if (hasItsPart(items, tokens, i)) return null;
   let denied = false;
   for (let k = i + 1; k < items.length; k++) {
     const item = items[k];
@@ -58,6 +60,16 @@ export function nextSite(
     if (!PASSED.has(item.piece.role) || isSmallItem(item, 'before')) return null;
   }
   return null;
+}
+
+// "Swollen over the outside, tender at the tip of the fibula": with a part of its own before the pause it is of the place in mind.
+function hasItsPart(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const rest = items.slice(i);
+  const end = rest.findIndex((item) => isPaused(tokens, wordsOf(item)));
+  const part = pieceOf(rest[end]);
+  if (end < 1 || part?.role !== 'part' || !rest.slice(1, end).every((item) => hasRole(item, 'small')))
+    return false;
+  return readingOf(part, 'sides.part-after') !== null && hasRole(rest[end + 1], 'finding');
 }
 
 const isNothing = (item: Item): boolean => {
@@ -94,6 +106,7 @@ export function anySite(
   i: number,
   attaches: Attaches,
 ): number | null {
+  if (hasItsPart(items, tokens, i)) return null;
   let turned = false;
   for (let k = i + 1; k < items.length; k++) {
     const item = items[k];
