@@ -687,3 +687,22 @@ describe('a finding with a part of its own', () => {
     ['flushed the right eye', ['irrigation right eye']],
   ]);
 });
+
+describe('a side told late, and places it does not reach', () => {
+  checkStatements([
+    ['my knee | which one? this one, left', ['visit knee', 'visit left knee']],
+    ['sore toe, gone numb, left foot', ['pain left toes', 'numbness left toes', 'visit left foot']],
+    ['left thumb cut | other fingers pink', ['laceration left thumb', 'circulation left hand quality=pink']],
+    [
+      'right arm | no grazes or cuts, shoulder is sore',
+      ['visit right arm', 'no abrasion right arm', 'no laceration right arm', 'pain right shoulder'],
+    ],
+    ['left hip sore | womb is firm', ['pain left hip', 'rigidity abdomen']],
+    ['hands are pale but warming up', ['discoloration both hand quality=pale', 'note: but warming up']],
+    ['no crackles, chest is stable', ['no instability chest', 'note: no crackles']],
+    // Must not: another hand is the other one, and a bone may crackle.
+    ['left thumb cut | other hand pink', ['laceration left thumb', 'circulation right hand quality=pink']],
+    ['right ribs crackle when I press', ['crepitus right ribs', 'note: when I press']],
+    ['warming up her feet', ['warming both foot']],
+  ]);
+});

@@ -1,7 +1,7 @@
 // What sites leave behind when nothing was said of them: they were looked at, and a side alone turns the ones in mind.
 
 import { isPaired } from '../../../terms/index.ts';
-import { marked, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { hasRole, type Item, pieceOf } from '../sites/item.ts';
 import { isExtent } from '../sites/near-site.ts';
@@ -9,6 +9,7 @@ import { isMirror } from '../sites/said-side.ts';
 import { knownSide, otherSide } from '../sites/side.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { withSides } from '../sites/sides.ts';
+import { isAskedWhich } from '../sites/tells-side.ts';
 import { bear, place, type Said, state, type Talk } from '../talk.ts';
 
 /** The visits of the sites named in a stretch that are not among the `used`; their words have found their place. */
@@ -68,10 +69,14 @@ const TURNING: ReadonlySet<Role> = new Set(['side', 'small', 'talk', 'intention'
 // "Now the other side", "starting on the left".
 function turn(talk: Talk, items: readonly Item[]): void {
   const pieces = items.flatMap((item) => pieceOf(item) ?? []);
-  if (pieces.length < items.length || !pieces.every(({ role }) => TURNING.has(role))) return;
+  if (
+    pieces.length < items.length ||
+    !pieces.every((piece) => TURNING.has(piece.role) || isSmall(piece, 'person'))
+  )
+    return;
   const side = pieceOf(items.find((item) => hasRole(item, 'side')));
   const mirrors = pieces.some(isMirror);
-  if (!mirrors && (side === null || side.weak)) return;
+  if (!mirrors && (side === null || (side.weak && !isAskedWhich(talk, pieces)))) return;
   const named = mirrors || side === null ? null : (sideIn([side])?.side ?? null);
   const sites = talk.context.sites.map((ref) => ({
     ...ref,

@@ -3,7 +3,7 @@
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { type Item, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
 
 const REST: ReadonlySet<string> = new Set(['rest', 'else', 'elsewhere', 'remainder']);
 
@@ -45,6 +45,10 @@ const isLead = (piece: Piece | null): boolean =>
 /** True for "his helmet is broken", "the ski has a dent", "glasses broken": what it is said of is nothing that a body has. */
 export function isOfAThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
   if (isBareThing(items, tokens, i)) return true;
+  // "The strap is torn and broken": what "and" joins is said of the same.
+  const [join, other] = [items[i - 1], items[i - 2]];
+  if (isSmallItem(join, 'join') && hasRole(other, 'finding') && !isPaused(tokens, wordsOf(other as Item)))
+    return isOfAThing(items, tokens, i - 2);
   const before = wordsBefore(items, tokens, i);
   const first = before[0];
   const at = items.findIndex((item) => pieceOf(item) === first);

@@ -29,6 +29,9 @@ export function lendSides(items: readonly Item[], tokens: readonly Token[]): rea
 // "Foot pulses strong both sides, sensation normal in the right toe": what is said past a pause lends nothing back.
 function upToNewSay(items: readonly Item[], tokens: readonly Token[], i: number): readonly Item[] {
   const rest = items.slice(i + 1);
+  // "Sore thumb, gone white, right hand": a bare place that closes the list is where all of it is.
+  const [last, before] = [rest.at(-1), rest.at(-2)];
+  if (last?.type === 'site' && before !== undefined && isPaused(tokens, wordsOf(before))) return rest;
   const pause = rest.findIndex((item) => isPaused(tokens, wordsOf(item)));
   if (pause < 0 || !rest.slice(0, pause + 1).some(says)) return rest;
   const next = rest.findIndex((item, k) => k > pause && says(item));

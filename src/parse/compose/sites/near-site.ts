@@ -52,6 +52,8 @@ export function nextSite(
     if (item.type === 'site') {
       if (isFromIt(items, tokens, i, k)) return null;
       const paused = pauseAfterItem(items, tokens, k - 1) !== '';
+      // "No cuts or bruises, groin's sore": past a pause a place that something is said of is that one's.
+      if (paused && !item.phrase.led && ownsWhatFollows(items, tokens, k, says)) return null;
       return paused && !item.phrase.led && k - 1 > i ? null : k;
     }
     // "No boggy bits, nothing from the ears": a "nothing" after a pause begins a statement of its own.

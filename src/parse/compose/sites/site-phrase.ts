@@ -20,9 +20,11 @@ export function sitePhrase(
   const island = readingOf(site, 'sites') as Island;
   const { from } = pieces[0] ?? site;
   const { to } = pieces.at(-1) ?? site;
-  const sides = pieces.flatMap((piece) =>
-    piece.role === 'side' || isMirror(piece) ? [sideBefore(piece)] : [],
-  );
+  const isDigits = /^(fingers|toes)$/.test(tagOf(island, 'site') ?? '');
+  // "Other fingers pink" are the rest of the same hand's.
+  const sides = pieces
+    .flatMap((piece) => (piece.role === 'side' || isMirror(piece) ? [sideBefore(piece)] : []))
+    .filter((side) => !(isDigits && side === 'mirror'));
   const own = tagOf(island, 'side') as Side | null;
   const spoken = sides.find((side): side is Side => side !== null && side !== 'mirror') ?? own;
   const parts = [

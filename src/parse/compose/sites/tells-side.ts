@@ -9,18 +9,29 @@ import { sideIn } from './side-in.ts';
 const TELLING: ReadonlySet<Role> = new Set(['side', 'small', 'talk', 'answer', 'asking']);
 
 /** The side that is all a clause says, where what was last stated lacks one; null otherwise. */
-export function tellsSide(talk: Talk, { pieces }: Clause): 'left' | 'right' | null {
+export function tellsSide(talk: Talk, clause: Clause): 'left' | 'right' | null {
+  const { pieces } = clause;
   const side = sideIn(pieces)?.side;
   if ((side !== 'left' && side !== 'right') || !pieces.every(isTelling)) return null;
   // A bare "right" may be mere talk.
-  if (pieces.every((piece) => piece.role !== 'side' || piece.weak)) return null;
+  if (!isAskedWhich(talk, pieces) && pieces.every((piece) => piece.role !== 'side' || piece.weak))
+    return null;
   const { said } = talk.context;
   return said.length > 0 && said.every(lacksSide) ? side : null;
 }
 
+/** True after "which one?": a bare "right" is the side that was asked for. */
+export function isAskedWhich({ clauses, tokens }: Talk, [first]: readonly Piece[]): boolean {
+  const before = clauses.findLast(({ pieces }) => (pieces.at(-1)?.to ?? 0) <= (first?.from ?? 0));
+  if (before?.mood !== 'question') return false;
+  return before.pieces.some(({ from }) => tokens[from]?.word === 'which');
+}
+
 // "It's the left one" opens as a denial may that ends another.
 const isTelling = (piece: Piece): boolean =>
-  (TELLING.has(piece.role) && !marked(piece, 'answer', 'no') && !isSmall(piece, 'before')) ||
+  ((TELLING.has(piece.role) || isSmall(piece, 'person')) &&
+    !marked(piece, 'answer', 'no') &&
+    !isSmall(piece, 'before')) ||
   marked(piece, 'negation', 'stop');
 
 const lacksSide = (one: Statement): boolean =>
