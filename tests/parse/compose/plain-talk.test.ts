@@ -706,3 +706,21 @@ describe('a side told late, and places it does not reach', () => {
     ['warming up her feet', ['warming both foot']],
   ]);
 });
+
+describe('a question after the signs of the whole body', () => {
+  checkStatements([
+    [
+      'right hip sore | pulse eighty, sats ninety eight | any numbness? no',
+      ['pain right hip', 'pulse rate=80', 'oxygen-saturation percent=98', 'no symptoms: any numbness: no'],
+    ],
+    // Must not: a place named since, and a sign that is taken there.
+    [
+      'pulse eighty | right hip | any numbness? no',
+      ['pulse rate=80', 'visit right hip', 'no numbness right hip'],
+    ],
+    [
+      'right hand | cap refill two seconds | any numbness? no',
+      ['visit right hand', 'circulation right hand capRefillSeconds=2', 'no numbness right hand'],
+    ],
+  ]);
+});

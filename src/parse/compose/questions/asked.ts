@@ -34,7 +34,7 @@ export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Ask
   const text = textOf(talk, from, to);
   const named = [
     ...clause.pieces.flatMap((piece) => askedBy(talk, piece) ?? []),
-    ...askedFindings(clause, found, text),
+    ...askedFindings(talk, clause, found, text),
   ];
   const side = tellsSide(talk, clause);
   const one =
@@ -99,11 +99,16 @@ const topicOf = (talk: Talk, { from, to }: Span, topic: Topic, isItem: boolean):
 });
 
 // Findings of the same places are asked after as one.
-function askedFindings(clause: Clause, found: readonly FoundFinding[], text: string): readonly AskedOne[] {
+function askedFindings(
+  talk: Talk,
+  clause: Clause,
+  found: readonly FoundFinding[],
+  text: string,
+): readonly AskedOne[] {
   const groups = new Map<string, FoundFinding[]>();
   for (const one of found.filter(({ piece }) => piece.role === 'finding')) {
     // "Where does it hurt?" and "any numbness anywhere?" are asked of no site in mind.
-    const refs = one.siteSpoken || !isWhere(clause) ? one.refs : [];
+    const refs = one.siteSpoken || !(isWhere(clause) || isAfterSigns(talk)) ? one.refs : [];
     const key = JSON.stringify(refs);
     groups.set(key, [...(groups.get(key) ?? []), { ...one, refs }]);
   }
@@ -123,6 +128,16 @@ function askedFindings(clause: Clause, found: readonly FoundFinding[], text: str
     text,
   }));
 }
+
+// Signs that are taken at the place in mind, or of it.
+const OF_PLACE: ReadonlySet<Vital> = new Set<Vital>(['pain-score', 'capillary-refill', 'skin', 'pupils']);
+
+/** "Pulse ninety." "Any weakness?": after the signs of the whole body the place looked at before is in mind no longer. */
+const isAfterSigns = ({ context, frames }: Talk): boolean =>
+  context.said.length > 0 &&
+  context.said.every((one) => one.kind === 'vital' && !OF_PLACE.has(one.vital)) &&
+  context.looked === null &&
+  !frames.some((one) => one.frame === 'statement' && one.statement.kind === 'visit');
 
 const withParts = (ref: SiteRef, group: readonly FoundFinding[]): SiteRef => ({
   ...ref,
