@@ -616,7 +616,7 @@ describe('sides and places past a pause', () => {
       'Neck: nothing. Back: nothing.',
       ['visit neck', 'no abnormality neck', 'visit back', 'no abnormality back'],
     ],
-    ['left ankle sore | rolling her over to the right on three', ['pain left ankle']],
+    ['left ankle sore | rolling her over to her right side on three', ['pain left ankle']],
     [
       'right arm weak | head fine | the weakness has gone',
       ['weakness right arm', 'no abnormality head', 'no weakness right arm'],

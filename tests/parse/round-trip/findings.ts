@@ -147,7 +147,11 @@ function denied(sampler: Sampler): Sentence {
 function carried(sampler: Sampler): Sentence {
   const phrase = nounFinding(sampler);
   const place = sidedPlace(sampler);
-  const wants = foundAt(phrase, place, true).map((pattern) => ({ ...pattern, known: { site: 'carried' } }));
+  // What hurts with the breath is in the trunk, whatever limb is in mind.
+  const isTrunk = place.sites.every((site) => /^(chest|abdomen|back)$/.test(regionOf(site)));
+  const at =
+    /\bbreath/.test(phrase.text) && !isTrunk ? { ...place, sites: ['chest' as const], side: null } : place;
+  const wants = foundAt(phrase, at, true).map((pattern) => ({ ...pattern, known: { site: 'carried' } }));
   return { rule: 'findings.finding carried', lines: [place.text, phrase.text], wants };
 }
 
