@@ -108,6 +108,15 @@ export const COMMANDS = [
   'stop-listening',
   'sounds-on',
   'sounds-off',
+  'show-together',
+  'show-close',
+  'show-export',
+  'show-wipe',
+  'show-print',
+  'show-symbols',
+  'show-receive',
+  'reminder-on',
+  'reminder-off',
 ] as const;
 export type Command = (typeof COMMANDS)[number];
 

@@ -134,6 +134,7 @@ const tools: Tools = {
   sheet: signal<Sheet>(storage?.getItem(CAUTIONS_READ) === 'yes' ? null : 'cautions'),
   reading: signal(null),
   way: signal(null),
+  recordsAt: signal<string | null>(null),
   changing: signal<string | null>(null),
 };
 

@@ -165,6 +165,14 @@ describe('where an entry is told, it is a press away', () => {
 });
 
 describe('by words alone', () => {
+  it('several plain ones are shown together, and none of them is confirmed by the words', async () => {
+    const { page } = await arrive({ width: 360, height: 740 });
+    await say(page, 'neck swelling and deformity');
+    await say(page, 'check the plain ones');
+    await page.getByRole('dialog', { name: 'Last said: are all of these right?' }).waitFor();
+    expect(await page.locator('.entry.confirmed').count()).toBe(0);
+  });
+
   it('a panel that is asked for is seen, whatever sheet lay over it', async () => {
     const { page } = await arrive({ width: 360, height: 740 });
     await openFirst(page, 'left forearm swelling');
@@ -180,6 +188,12 @@ describe('by words alone', () => {
     ['show cautions', 'dialog .cautions'],
     ['set up hearing', 'dialog[aria-label="Hearing"]'],
     ['what can I say', 'dialog[aria-label="What can I say?"]'],
+    ['close the record', 'dialog details#close-record[open]'],
+    ['export the record', 'dialog #transfer:focus'],
+    ['wipe the record', 'dialog #record-open-now:focus'],
+    ['print the report', 'dialog[aria-label="Print or save as PDF"]'],
+    ['show the symbols', 'dialog[aria-label="Pass on without a network"]'],
+    ['receive a record', 'dialog[aria-label="Receive a record"]'],
     ['night look', 'html[data-look="night"]'],
   ])('“%s” is done', async (words, shown) => {
     const { page } = await arrive();

@@ -6,6 +6,7 @@ import { dirname, join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { linkGrammars, sampleRule } from '../../src/jsgf/index.ts';
 import { hearingSetup } from '../../src/replay/hearing-setup.ts';
+import { SAYINGS } from '../../src/screens/voice/words.ts';
 import { PHONES, readPronunciations } from '../../src/speech/engine/pronunciations.ts';
 import { hearingGrammar } from '../../src/speech/hearing/network-of-files.ts';
 import { wordsOf } from '../../src/speech/network/network.ts';
@@ -36,6 +37,11 @@ const NETWORK = network();
 describe('the hearing grammar', () => {
   it('has no fault', () => {
     expect(hearingGrammar(files).kind).toBe('grammar');
+  });
+
+  it('lets all be said that the page offers to be asked by', () => {
+    const offered = SAYINGS.flatMap(({ sayings }) => sayings).filter(({ command }) => command !== null);
+    expect(offered.map(({ say }) => say).filter((words) => !says(NETWORK, words.toLowerCase()))).toEqual([]);
   });
 
   it('can be searched in time: some thousands of states and of silent steps, tens of thousands of words', () => {

@@ -89,6 +89,8 @@ export interface Tools {
   readonly reading: Signal<Reading | null>;
   /** the way of handing over that is open: a sheet that stays whatever panels the page has room for */
   readonly way: Signal<WayName | null>;
+  /** the part of the records sheet that was asked for by word, until it is in sight */
+  readonly recordsAt: Signal<string | null>;
   /** the entry that is being changed */
   readonly changing: Signal<string | null>;
 }

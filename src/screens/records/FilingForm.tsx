@@ -34,7 +34,7 @@ export function FilingForm({ record, changed, close }: Props) {
   const { filing } = record.exam.state;
   const value = (name: keyof typeof fields): string => fields[name].current?.value.trim() ?? filing[name];
   return (
-    <details class="fold">
+    <details id="close-record" class="fold" tabIndex={-1}>
       <summary>{whoIs(summaryOf(record))}: label, tag, place; close</summary>
       <form
         class="stacked"

@@ -35,7 +35,7 @@ export function RecordItem({ shown: { facts, summary }, leave, changed }: Props)
     changed();
   };
   return (
-    <li class="record">
+    <li class="record" {...(here ? { id: 'record-open-now', tabIndex: -1 } : {})}>
       <p>
         <span aria-hidden="true">{shapeOf(summary.patient)}</span> <b>{whoIs(summary)}</b>{' '}
         <span class="when">{facts.startedAt.slice(11, 16)}</span> {KIND[facts.kind]} {facts.title}{' '}

@@ -2,6 +2,7 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { Sheet } from '../frame/Sheet.tsx';
+import { sendTo } from '../frame/send-to.ts';
 import { useTools } from '../frame/tools.ts';
 import { Demos } from '../play/Demos.tsx';
 import { SoundChoiceForm } from '../sound/index.ts';
@@ -24,7 +25,7 @@ export interface Listing {
 }
 
 export function RecordsSheet({ close }: { readonly close: () => void }) {
-  const { desk, player, sheet } = useTools();
+  const { desk, player, sheet, recordsAt } = useTools();
   const [listing, setListing] = useState<Listing | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const read = () =>
@@ -34,6 +35,15 @@ export function RecordsSheet({ close }: { readonly close: () => void }) {
       .then(({ records, ...others }) => setListing({ records: records.map(shownOf), ...others }))
       .catch((error) => setFault(`The kept records could not be read: ${whyNot(error)}`));
   useEffect(() => void read(), []);
+  const at = recordsAt.value;
+  // What is folded opens; what is listed is drawn by now.
+  useEffect(() => {
+    if (listing === null || at === null) return;
+    const part = document.getElementById(at);
+    if (part instanceof HTMLDetailsElement) part.open = true;
+    sendTo(at);
+    recordsAt.value = null;
+  }, [listing, at]);
   const record = desk.record.value;
   const leave = (go: () => void) => {
     player.stop();

@@ -31,7 +31,9 @@ export function Transfer({ records, changed }: Props) {
   };
   return (
     <section aria-labelledby="transfer" class="part">
-      <h3 id="transfer">Out and in</h3>
+      <h3 id="transfer" tabIndex={-1}>
+        Out and in
+      </h3>
       {open !== undefined && (
         <PassphraseForm
           title="Export the open record"

@@ -7,6 +7,7 @@ import { sendTo } from '../frame/send-to.ts';
 import type { Sheet, Tools } from '../frame/tools.ts';
 import { canMeasure, stopListening } from '../listen/any-ear.ts';
 import { lockPage } from '../records/lock.ts';
+import type { WayName } from '../report/ways.ts';
 import { entriesOf, lastSaid } from '../talk/became.ts';
 import { isOfConfirm, toldOfConfirm } from './confirmed.ts';
 import { entryAloud } from './echo.ts';
@@ -35,6 +36,20 @@ const SHEET_SHOWN: Readonly<Partial<Record<Command, Sheet>>> = {
   'show-ready': 'ready',
   'show-hearing': 'hearing',
 };
+
+const WAY_OPENED = {
+  'read-report': 'radio',
+  'show-print': 'print',
+  'show-symbols': 'show',
+  'show-receive': 'receive',
+} as const satisfies Partial<Record<Command, WayName>>;
+
+/** The part of the records sheet that is brought into sight. */
+const RECORDS_AT = {
+  'show-close': 'close-record',
+  'show-export': 'transfer',
+  'show-wipe': 'record-open-now',
+} as const satisfies Partial<Record<Command, string>>;
 
 /** Says it and shows it: a sentence that is only heard is lost on whoever did not hear it. */
 function tell(tools: Tools, text: string): void {
@@ -152,8 +167,27 @@ export function answer(tools: Tools, command: Command): void {
       echo.value = command === 'echo-short' ? 'short' : 'full';
       break;
     case 'read-report':
+    case 'show-print':
+    case 'show-symbols':
+    case 'show-receive':
       sheet.value = null;
-      tools.way.value = 'radio';
+      tools.way.value = WAY_OPENED[command];
+      break;
+    case 'show-close':
+    case 'show-export':
+    case 'show-wipe':
+      tools.recordsAt.value = RECORDS_AT[command];
+      sheet.value = 'records';
+      break;
+    case 'show-together':
+      sheet.value = null;
+      panel.value = 'talk';
+      // The panel is drawn first; its button shows which they are, and confirms none.
+      queue.ask({}, () => document.querySelector<HTMLElement>('.panel-talk .together-way')?.click());
+      break;
+    case 'reminder-on':
+    case 'reminder-off':
+      tools.reminder.value = command === 'reminder-on' ? 'on' : 'off';
       break;
     case 'hear-again':
       void hearAgain(tools);

@@ -22,6 +22,11 @@ export const SAYINGS: readonly SayingGroup[] = [
     sayings: [
       to(null, 'correction, right forearm', 'changes the last thing said'),
       to(null, 'make that the left', 'changes its side'),
+      to(
+        'show-together',
+        'check the plain ones',
+        'shows those that may be confirmed together; the press is by hand',
+      ),
       to(null, 'strike the left forearm swelling', 'strikes what it names'),
       to(null, 'disregard that', 'strikes it; it stays in the record as struck'),
       to('restore', 'restore that', 'takes the last strike back'),
@@ -69,6 +74,14 @@ export const SAYINGS: readonly SayingGroup[] = [
       to('show-timeline', 'show the timeline', 'all that was said, by time'),
       to('read-report', 'read the report', 'the report in pieces, for the radio'),
       to('show-records', 'show records', 'the records: open, close, export, wipe'),
+      to('show-close', 'close the record', 'the way to close it'),
+      to('show-export', 'export the record', 'the way to take it out as a file'),
+      to('show-wipe', 'wipe the record', 'the way to wipe it'),
+      to('show-print', 'print the report', 'the way to paper'),
+      to('show-symbols', 'show the symbols', 'the record as symbols or a file'),
+      to('show-receive', 'receive a record', 'takes one from another device'),
+      to('reminder-on', 'remind me of vital signs', 'says when they are due'),
+      to('reminder-off', 'stop reminding me', 'does not'),
       to('show-settings', 'show settings', 'looks, hand, echo and sounds'),
       to('show-ready', 'check readiness', 'what this device still lacks'),
       to('show-hearing', 'set up hearing', 'what hears, and how to get it'),
@@ -97,4 +110,4 @@ export const SAYINGS_ALOUD =
 
 /** What no word does, because it cannot be taken back or opens what is closed to others. */
 export const BY_HAND_ALONE =
-  'By hand alone: several entries confirmed at once, closing, wiping and exporting a record, unlocking the page, and dictation that may send sound away.';
+  'The words lead to it and the last press is by hand: several entries confirmed at once, closing, wiping, exporting and printing a record, unlocking the page, and dictation that may send sound away.';
