@@ -3,8 +3,8 @@
 import type { Benched, Condition } from './sentence.ts';
 
 export const HEADINGS = [
-  '| set | voice | wind | sentences right | slots right | word errors | refused | wrong, unmarked | invented, unmarked | marked | true but asked about | ordinary talk that enters | work / sound | words shown, p50 / p95 | settled, p50 / p95 |',
-  '| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |',
+  '| set | voice | wind | sentences right | slots right | word errors | refused | wrong, unmarked | invented, unmarked | marked | true but asked about | ordinary talk that enters | and is not asked about | work / sound | words shown, p50 / p95 | settled, p50 / p95 |',
+  '| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |',
 ].join('\n');
 
 const percent = (part: number, whole: number): string =>
@@ -31,7 +31,8 @@ export function rowOf(
   const all = [...exam, ...talk];
   const work = all.reduce((total, one) => total + one.work, 0);
   const sound = all.reduce((total, one) => total + one.sound, 0);
-  const enters = talk.filter(({ score }) => score.entries > 0).length;
+  const enters = talk.filter(({ score }) => score.entries > 0);
+  const unasked = enters.filter(({ score }) => score.wrong || score.invented);
   const cells = [
     set,
     voice,
@@ -62,7 +63,8 @@ export function rowOf(
       count(({ score }) => score.asked),
       exam.length,
     ),
-    percent(enters, talk.length),
+    percent(enters.length, talk.length),
+    percent(unasked.length, talk.length),
     (work / sound).toFixed(2),
     times(exam.map(({ shown }) => shown)),
     times(exam.map(({ settled }) => settled)),
