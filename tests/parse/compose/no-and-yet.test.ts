@@ -308,3 +308,30 @@ describe('a side between the no and what it denies', () => {
     ['not the left, the right knee is swollen', ['swelling right knee', 'note: not the left']],
   ]);
 });
+
+describe('what is measured or counted after a denial, which is there', () => {
+  checkStatements([
+    [
+      'right calf | no bruising, graze five cm',
+      ['visit right lower-leg', 'no contusion right lower-leg', 'abrasion right lower-leg size=5+cm'],
+    ],
+    [
+      'no crepitus four centimetre cut on the left hip',
+      ['no crepitus left hip', 'laceration left hip size=4+cm'],
+    ],
+    [
+      'no swelling, two blisters on the left heel',
+      ['no swelling left heel', 'abnormality left heel count=2 quality=blister'],
+    ],
+    [
+      'denies pain, bruise six centimetres across the right thigh',
+      ['no pain right thigh', 'contusion right thigh size=6+cm'],
+    ],
+    // Must not: a list that goes on with "or", and a size that is the first finding's.
+    ['no bruising or laceration of the left hip', ['no contusion left hip', 'no laceration left hip']],
+    [
+      'bruise six centimetres on the left hip, no laceration',
+      ['contusion left hip size=6+cm', 'no laceration left hip'],
+    ],
+  ]);
+});

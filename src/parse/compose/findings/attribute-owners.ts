@@ -1,9 +1,9 @@
 // Which finding each attribute of a clause belongs to: the one straight after it, or else the one before it.
 
-import { isSmall, likelyTag, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
+import { isSmall, likelyTag, marked, type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
+import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
 import { type Attributes, attributesOf, countAt } from './attributes.ts';
 
 export interface Owned {
@@ -75,11 +75,22 @@ function isLateSize(
   i: number,
   attributes: Attributes,
 ): boolean {
-  if (attributes.size === undefined || near(items, tokens, i, -1) === null) return false;
+  const finding = near(items, tokens, i, -1);
+  // "No deformity three centimetre laceration": what is not there has no size.
+  if (attributes.size === undefined || finding === null || isAfterNo(items, finding)) return false;
   const before = items[i - 1];
   const paused = before !== undefined && isPaused(tokens, wordsOf(before));
   return !paused && !isSmallItem(before, 'article');
 }
+
+const isAfterNo = (items: readonly Item[], i: number): boolean => {
+  const piece = pieceOf(
+    items.slice(0, i).findLast((item) => !hasRole(item, 'small') && !hasRole(item, 'attribute')),
+  );
+  return (
+    piece !== null && (tagIn(piece, 'negation', 'negation') === 'before' || marked(piece, 'answer', 'no'))
+  );
+};
 
 // What may stand between an attribute and its finding.
 const CALM: ReadonlySet<Role> = new Set([

@@ -5,6 +5,7 @@ import type { NegationKind, NegationMark } from '../../negation.ts';
 import { isLikely, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
+import { ownedAttributes } from '../findings/attribute-owners.ts';
 import {
   hasRole,
   type Item,
@@ -129,7 +130,20 @@ function unmarkedAt(
     !isInListWithOr(items, i) &&
     isAfterNoun(items, i) &&
     deniedBehind(items, tokens, i) !== 'thing';
-  return begins ? [stopAt(piece.from)] : [];
+  if (begins) return [stopAt(piece.from)];
+  const measured = startOfMeasured(items, tokens, i);
+  return measured === null ? [] : [stopAt(measured)];
+}
+
+// "No bleeding, laceration three centimetres": what is not there has no size and is not counted, so the finding is a stated one.
+function startOfMeasured(items: readonly Item[], tokens: readonly Token[], i: number): number | null {
+  const piece = pieceOf(items[i]);
+  if (piece?.role !== 'finding' || joinedByOr(items, i) || !isAfterNoun(items, i)) return null;
+  const measures = ownedAttributes(items, tokens).filter(
+    ({ finding, attributes: { size, count } }) =>
+      finding === i && (size !== undefined || count !== undefined),
+  );
+  return measures.length === 0 ? null : Math.min(piece.from, ...measures.map((one) => one.piece.from));
 }
 
 const NAMED = /^(the|his|her|my|that|this|it|he|she|they|we|i)$/;
