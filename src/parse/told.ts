@@ -15,13 +15,22 @@ export const keptOf = ({ site, finding, side, present }: Told): string =>
   `${site} ${finding} ${side ?? ''}${present ? '' : ' no'}`;
 
 /** The findings of such a list, the latest last. */
-export const toldIn = (kept: readonly string[]): readonly Told[] =>
-  kept.flatMap((one) => {
-    const [site = '', finding = '', side = '', no] = one.split(' ');
-    return isSite(site) && isFinding(finding)
+export const toldIn = (kept: readonly string[]): readonly Told[] => kept.flatMap(readOnce);
+
+/** There are no more of them than places, findings and sides, and a long talk holds thousands, asked for again and again. */
+const read = new Map<string, readonly Told[]>();
+
+function readOnce(kept: string): readonly Told[] {
+  const known = read.get(kept);
+  if (known !== undefined) return known;
+  const [site = '', finding = '', side = '', no] = kept.split(' ');
+  const told =
+    isSite(site) && isFinding(finding)
       ? [{ site, finding, side: isSide(side) ? side : null, present: no === undefined }]
       : [];
-  });
+  read.set(kept, told);
+  return told;
+}
 
 /** True where a finding was told of that place, on whichever side. */
 export const wasTold = (kept: readonly string[], site: Site, finding: Finding): boolean =>

@@ -62,6 +62,7 @@ const isNoExit = ({ tokens }: Talk, { piece, present, siteSpoken }: FoundFinding
 
 /** Keeps the words of findings that go on, and gives those that are still to be stated: what was told already is not. */
 export function withoutProgress(talk: Talk, found: readonly FoundFinding[]): readonly FoundFinding[] {
+  if (found.length === 0) return found;
   const told = toldIn(talk.context.found);
   return found
     .map((one) => whereTheWoundIs(talk, whereItWas(talk, one)))
