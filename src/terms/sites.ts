@@ -100,6 +100,10 @@ export const isPaired = (site: Site): boolean => SITE_TABLE[site].paired;
 /** The region whose turn in the examination this site belongs to. */
 export const regionOf = (site: Site): Region => SITE_TABLE[site].region;
 
+/** True for the site itself, and for each that it holds. */
+export const isWithin = (site: Site, outer: Site): boolean =>
+  site === outer || holdersOf(site).includes(outer);
+
 /** The sites that hold this one, nearest first: `thumb` gives `hand`, `arm`. */
 export function holdersOf(site: Site): readonly Site[] {
   const holders: Site[] = [];

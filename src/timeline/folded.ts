@@ -6,7 +6,7 @@ import { brief } from './brief.ts';
 import { minuteOf } from './clock.ts';
 import { marksOf } from './marks.ts';
 import { atOf } from './order.ts';
-import { perEntry } from './per-entry.ts';
+import { perThing } from './per-thing.ts';
 
 /** A look is told by what was found or done at that very place this many minutes around it; common practice, no source. */
 const LOOK_MINUTES = 2;
@@ -19,7 +19,7 @@ const tellsOfPlace = (entry: Entry): boolean => entry.kind === 'finding' || entr
 const apart = (one: Entry, other: Entry): number => Math.abs(atOf(one) - atOf(other)) / 60_000;
 
 /** Alike in words, marks and minute. */
-const key = perEntry((entry) =>
+const key = perThing((entry: Entry) =>
   [
     entry.kind,
     entry.state,

@@ -7,9 +7,8 @@ export { type TimelineInput, type TimelineLine, timelineLines } from './lines.ts
 export { careName, findingName, siteName, sitePlural, topicName, vitalName } from './names.ts';
 export { deniesOneAllergy, oneAllergyDenied } from './one-allergy.ts';
 export { bySpokenOrder, inOrder } from './order.ts';
-export { perEntry } from './per-entry.ts';
-export { perList } from './per-list.ts';
 export { perMembers } from './per-members.ts';
+export { perThing } from './per-thing.ts';
 export { readingText } from './reading.ts';
 export { type Series, series, seriesText } from './series.ts';
 export { timelineText } from './text.ts';

@@ -8,8 +8,8 @@ import { type Folded, folded } from './folded.ts';
 import { GAP_MINUTES, gaps } from './gaps.ts';
 import { marksOf } from './marks.ts';
 import { atOf, inOrder } from './order.ts';
-import { perEntry } from './per-entry.ts';
 import { perMembers } from './per-members.ts';
+import { perThing } from './per-thing.ts';
 import { series } from './series.ts';
 import { unheardText } from './unheard.ts';
 
@@ -36,7 +36,7 @@ export interface TimelineLine {
 /** What was said or typed may hold a line break; a line of the timeline may not. */
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
-const briefOf = perEntry(brief);
+const briefOf = perThing(brief);
 
 const lost = (entry: Entry, heir: Entry | undefined): string =>
   entry.state === 'struck'

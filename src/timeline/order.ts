@@ -1,8 +1,7 @@
 // Entries stand in the order in which they were so; where two were so at once, in the order spoken.
 
 import type { Entry } from '../record/entry.ts';
-import { perEntry } from './per-entry.ts';
-import { perList } from './per-list.ts';
+import { perThing } from './per-thing.ts';
 
 interface Placed {
   readonly entry: Entry;
@@ -10,8 +9,8 @@ interface Placed {
   readonly spoken: number;
 }
 
-export const atOf = perEntry(({ at }) => Date.parse(at));
-export const heardOf = perEntry(({ heardAt }) => Date.parse(heardAt));
+export const atOf = perThing(({ at }: Entry) => Date.parse(at));
+export const heardOf = perThing(({ heardAt }: Entry) => Date.parse(heardAt));
 
 /** A record is mostly said in the order in which it was so; then nothing is sorted. */
 const isSorted = (entries: readonly Entry[], when: (entry: Entry) => number): boolean =>
@@ -29,7 +28,7 @@ const sorted = (entries: readonly Entry[], when: (entry: Entry) => number): read
         .map(({ entry }) => entry);
 
 /** The entries by `at`, then by their place in the record; states are not looked at. */
-export const inOrder = perList((entries) => sorted(entries, atOf));
+export const inOrder = perThing((entries: readonly Entry[]) => sorted(entries, atOf));
 
 /** The entries by `heardAt`, then by their place in the record. */
-export const bySpokenOrder = perList((entries) => sorted(entries, heardOf));
+export const bySpokenOrder = perThing((entries: readonly Entry[]) => sorted(entries, heardOf));

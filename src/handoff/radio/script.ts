@@ -2,14 +2,13 @@
 // at the end what to read back. What it leaves out is in the further details.
 
 import { stands } from '../../record/entry.ts';
-import { type Day, dayOf } from '../../timeline/index.ts';
+import { type Day, dayOf, perThing } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { type Chunk, chunks, wordsInChunks } from './chunks.ts';
 import { headlineOf } from './headline.ts';
 import { CLEAN_WORDS, KEEPS, type Keep, RADIO_ORDERS, type RadioOrder, wordBudget } from './keep.ts';
 import { leftOut, NOT_WHOLE } from './left-out.ts';
 import { bare, lineOf, type RadioLine } from './line.ts';
-import { perInput } from './per-input.ts';
 import { candidates, shortWho } from './short.ts';
 import { shortProblems } from './short-problems.ts';
 
@@ -34,9 +33,9 @@ const item =
   (line: RadioLine): Item => ({ keep, line });
 
 const dayIn = ({ startedAt }: HandoffInput): Day => dayOf(startedAt);
-const problemsIn = perInput((input) => shortProblems(input, dayIn(input)));
-const candidatesIn = perInput((input) => candidates(input, dayIn(input)));
-const partsIn = perInput(partsOf);
+const problemsIn = perThing((input: HandoffInput) => shortProblems(input, dayIn(input)));
+const candidatesIn = perThing((input: HandoffInput) => candidates(input, dayIn(input)));
+const partsIn = perThing(partsOf);
 
 /**
  * What a report of a very long record is made of, in pieces that can be worked out one at a time before it is asked for:

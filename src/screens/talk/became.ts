@@ -1,7 +1,7 @@
 // What each of the last utterances became: entries, corrections, strikes, commands, or nothing to record.
 
 import { BY_HAND, type Entry, type RecordEvent, type RecordState } from '../../record/index.ts';
-import { perList } from '../../timeline/index.ts';
+import { perThing } from '../../timeline/index.ts';
 
 export type Outcome =
   | { readonly kind: 'entered'; readonly entry: Entry }
@@ -45,8 +45,9 @@ export function lastSaid(
   return said;
 }
 
-const entriesById = perList(
-  (entries): ReadonlyMap<string, Entry> => new Map(entries.map((entry) => [entry.id, entry])),
+const entriesById = perThing(
+  (entries: readonly Entry[]): ReadonlyMap<string, Entry> =>
+    new Map(entries.map((entry) => [entry.id, entry])),
 );
 
 /** What one event says became of the words; null for what a hand did, which came of no words. */

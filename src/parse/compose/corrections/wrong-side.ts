@@ -1,7 +1,7 @@
 // "That's the right hand, not the left": what was said of a place turns out to be of its other side, and so does all that was
 // said within it since it was named.
 
-import { holdersOf, type Side, type Site } from '../../../terms/index.ts';
+import { isWithin, type Side, type Site } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { type Told, toldIn } from '../../told.ts';
@@ -74,8 +74,6 @@ function opensWithIt({ tokens }: Talk, pieces: readonly Piece[]): boolean {
 }
 
 const isCall = (word: string | undefined): boolean => /^(oh|ah|well|no|okay)$/.test(word ?? '');
-
-const isWithin = (site: Site, outer: Site): boolean => site === outer || holdersOf(site).includes(outer);
 
 // What was told last without a break of that place and its parts on that side.
 function runOf({ context }: Talk, site: Site, side: Side): readonly Told[] {

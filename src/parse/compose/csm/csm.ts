@@ -1,17 +1,15 @@
 // Composes circulation, sensation and motion at a limb's end from the phrases of a clause and the limb they mean.
 
-import type { Side, Site } from '../../../terms/index.ts';
-import type { LimbEnd, SiteRef } from '../../context.ts';
+import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, numberOf } from '../../islands/island.ts';
-import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
-import { around, isPaused } from '../../span.ts';
+import { type Piece, readingOf } from '../../pieces/piece.ts';
+import { around } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { turnedSide } from '../findings/turned-side.ts';
 import type { Reach } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
-import { hasRole, type Item, isSmallItem, phraseOf, phrasesAt, pieceOf, wordsOf } from '../sites/item.ts';
-import { type LooseSide, looseSide } from '../sites/loose-side.ts';
-import { otherSide } from '../sites/side.ts';
+import { hasRole, type Item, phraseOf, phrasesAt, pieceOf } from '../sites/item.ts';
+import { looseSide } from '../sites/loose-side.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { sitesOf } from '../sites/sides.ts';
 import { BOUNDS, isWholeWithin, isWithin } from '../vitals/vital-read.ts';
@@ -19,10 +17,13 @@ import { aspectsOf, detailsOf } from './details.ts';
 import { withEllipses } from './ellipsis.ts';
 import type { ClauseCsm, FoundCsm } from './found-csm.ts';
 import { lateSeconds } from './late-seconds.ts';
-import { ALL_FOUR, endOf, endsOf, endsOfSites, toEnd } from './limb-ends.ts';
+import { ALL_FOUR, endsOf, endsOfSites, toEnd } from './limb-ends.ts';
 import { GRADES, NO_MOVEMENT } from './limits.ts';
+import { AT_TRUNK, isElsewhere, isEndNamed, isSomebody, WARM_BY_ITSELF } from './of-what.ts';
 import { presenceAt, sharePresence } from './presence.ts';
 import { isPulseNamedAt } from './pulse-named.ts';
+import { sideStraightAfter } from './side-after.ts';
+import { isException, othersThan, piecesAfter, without } from './spared.ts';
 
 const isCsm = (item: Item): boolean => hasRole(item, 'csm');
 
@@ -171,32 +172,6 @@ function csmAt(
   };
 }
 
-// "She is getting cold": the person is, and not the limb in mind.
-function isSomebody(tokens: readonly Token[], { from }: Piece): boolean {
-  const said = tokens
-    .slice(Math.max(0, from - 4), from)
-    .map(({ word }) => word)
-    .join(' ');
-  return /(^| )(i|he|she|patient|casualty) (is |am |feels |feeling |looks |was |getting |gets |still |very |really |so )*$/.test(
-    `${said} `,
-  );
-}
-
-// "No pulse on the left, one on top of the right foot": a side straight after it is its own, whatever limb was named.
-function sideStraightAfter(
-  items: readonly Item[],
-  tokens: readonly Token[],
-  i: number,
-  mind: readonly SiteRef[],
-): LooseSide | null {
-  const at = items.findIndex((item, k) => k > i && !isSmallItem(item, 'preposition'));
-  const piece = pieceOf(items[at]);
-  const isNear = items.slice(i, at).every((item) => !isPaused(tokens, wordsOf(item)));
-  if (piece?.role !== 'side' || !isNear || items[at + 1]?.type === 'site') return null;
-  const side = looseSide(items, tokens, i, mind);
-  return side?.piece === piece && side.side !== 'both' ? side : null;
-}
-
 const isDigit = (item: Item | undefined): boolean => {
   const sites = phraseOf(item)?.sites ?? [];
   return sites.length > 0 && sites.every((ref) => toEnd(ref, null).every(({ digit }) => digit !== undefined));
@@ -206,64 +181,12 @@ const isDigit = (item: Item | undefined): boolean => {
 const isMoving = (island: Island): boolean =>
   island.rule === 'csm.motion' && hasTag(island, 'ends') && hasTag(island, 'present', 'yes');
 
-const isException = (item: Item): boolean => {
-  const piece = pieceOf(item);
-  return piece !== null && marked(piece, 'except');
-};
-
-const piecesAfter = (items: readonly Item[], at: number): readonly Piece[] =>
-  items.slice(at + 1).flatMap((item) => pieceOf(item) ?? []);
-
-const without = (end: LimbEnd, excepted: Side): LimbEnd => {
-  const side = end.side === 'both' ? otherSide(excepted) : end.side;
-  return { ...end, side };
-};
-
-/** Both hands and both feet but those. */
-const othersThan = (excepted: readonly LimbEnd[]): readonly LimbEnd[] =>
-  ALL_FOUR.filter(
-    (end) =>
-      !excepted.some(
-        ({ site, side }) => site === end.site && (side === end.side || side === 'both' || side === null),
-      ),
-  );
-
-const isElsewhere = (items: readonly Item[], i: number): boolean => {
-  const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'side'));
-  const phrase = phraseOf(items[at]);
-  return phrase?.led === true && phrase.sites.every(({ site }) => endOf(site) === null);
-};
-
-const ENDS: ReadonlySet<string> = new Set([
-  'hand',
-  'fingers',
-  'palm',
-  'thumb',
-  'index-finger',
-  'middle-finger',
-  'ring-finger',
-  'little-finger',
-  'foot',
-  'toes',
-  'big-toe',
-  'little-toe',
-  'heel',
-]);
-
-const AT_TRUNK: ReadonlySet<Site> = new Set(['hip', 'shoulder', 'clavicle', 'scapula']);
-
-// What may be warm of a swelling or an infection, while nothing is said of the limb's end.
-const WARM_BY_ITSELF: ReadonlySet<Site> = new Set(['knee', 'elbow', 'thigh', 'upper-arm', 'shoulder', 'hip']);
-
-// "Sensation and movement" are a check of the limb, whatever joint was named.
-const isListed = (items: readonly Item[], i: number): boolean =>
-  items.some((item, k) => k !== i && isCsm(item));
-
-const isEndNamed = (refs: readonly SiteRef[]): boolean =>
-  refs.length > 0 && refs.every(({ site }) => ENDS.has(site));
-
 // "All four limbs have pulses and movement, no sensation in the feet": only what stands next to the feet is said of them.
 function isOfAll(items: readonly Item[], i: number, limbs: number, group: Attachment): boolean {
   const site = group[0] ?? i;
   return limbs < i && site > i && items.slice(i + 1, site).some(isCsm);
 }
+
+// "Sensation and movement" are a check of the limb, whatever joint was named.
+const isListed = (items: readonly Item[], i: number): boolean =>
+  items.some((item, k) => k !== i && isCsm(item));

@@ -1,6 +1,6 @@
 // Answers that say themselves where: "just my nose", "a little bit, in the left hand", "yeah, on the right side".
 
-import { holdersOf, type Site } from '../../../terms/index.ts';
+import { isWithin, type Site } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
@@ -61,8 +61,7 @@ function isOnlyWithin(
   return says && phrases.every(({ sites }) => sites.every(({ site }) => isWithinAny(site, outer)));
 }
 
-const isWithinAny = (site: Site, outer: readonly Site[]): boolean =>
-  outer.some((one) => one === site || holdersOf(site).includes(one));
+const isWithinAny = (site: Site, outer: readonly Site[]): boolean => outer.some((one) => isWithin(site, one));
 
 /** "Is your hip sore?" "No, my thigh": after the no, a place of the patient's own says where; false where more is said. */
 export function answersElsewhere(talk: Talk, rest: readonly Piece[], asked: AskedFindings): boolean {

@@ -1,0 +1,22 @@
+// The side straight after a limb check's word, which is its own whatever limb was named before.
+
+import type { SiteRef } from '../../context.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
+import { type LooseSide, looseSide } from '../sites/loose-side.ts';
+
+// "No pulse on the left, one on top of the right foot": a side straight after it is its own, whatever limb was named.
+export function sideStraightAfter(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  mind: readonly SiteRef[],
+): LooseSide | null {
+  const at = items.findIndex((item, k) => k > i && !isSmallItem(item, 'preposition'));
+  const piece = pieceOf(items[at]);
+  const isNear = items.slice(i, at).every((item) => !isPaused(tokens, wordsOf(item)));
+  if (piece?.role !== 'side' || !isNear || items[at + 1]?.type === 'site') return null;
+  const side = looseSide(items, tokens, i, mind);
+  return side?.piece === piece && side.side !== 'both' ? side : null;
+}
