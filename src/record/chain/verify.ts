@@ -1,5 +1,6 @@
 // Says whether a log is whole: every event in its place, each following the one before, none missing at the end.
 
+import { eachOf } from './at-once.ts';
 import { beginChain, type Digest, linkAfter } from './link.ts';
 
 /** What lies at one place of the log. */
@@ -52,9 +53,9 @@ export async function verifyLog(
   const faults: Fault[] = [];
   let hash: string | null = await beginChain(record, digest);
   let place = 0;
-  // All hashes at once: each needs only what stands beside its own event.
-  const hashes = await Promise.all(
-    log.map((one) => (one.kind === 'event' ? linkAfter(one.previous, one.event, digest) : null)),
+  // Many hashes at once: each needs only what stands beside its own event.
+  const hashes = await eachOf(log, async (one) =>
+    one.kind === 'event' ? linkAfter(one.previous, one.event, digest) : null,
   );
   for (const [index, one] of log.entries()) {
     if (one.place > place + 1) {

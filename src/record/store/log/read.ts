@@ -1,6 +1,6 @@
 // Reads a record's log and says what of it is whole; what is not stays where it lies.
 
-import { type Head, type Stored, type Verdict, verifyLog } from '../../chain/index.ts';
+import { eachOf, type Head, type Stored, type Verdict, verifyLog } from '../../chain/index.ts';
 import { sha256 } from '../bytes.ts';
 import { headKey, placeOf, rowKey } from '../places.ts';
 import { type Keys, type Unsealed, unseal } from '../sealed.ts';
@@ -36,12 +36,10 @@ async function openRows(
   keys: Keys,
   rows: readonly Placed[],
 ): Promise<readonly { readonly row: Placed; readonly stored: Stored }[]> {
-  return Promise.all(
-    rows.map(async (row) => {
-      const place = Number(row.key[2]);
-      return { row, stored: storedAt(place, await unseal(keys, placeOf(row.key), row.value)) };
-    }),
-  );
+  return eachOf(rows, async (row) => {
+    const place = Number(row.key[2]);
+    return { row, stored: storedAt(place, await unseal(keys, placeOf(row.key), row.value)) };
+  });
 }
 
 /** The whole log of a record, verified; `witness` is where it had come to at least, as far as that is known. */
