@@ -86,22 +86,39 @@ function unsaidChecks({ frames }: Talk, { pieces, mood }: Clause): readonly Piec
   });
 }
 
-// "Kneecap's off to the side": what an "is" says of a place in nothing but small words, and what no entry took.
-function barePredicate(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
-  const { tokens } = talk;
-  if (mood !== 'statement' || pieces.some((piece) => piece.role !== 'site' && isHeard(talk, piece)))
-    return [];
+// "Kneecap's off to the side, skin is intact": what an "is" says of a place in nothing but small words, and what no entry took.
+const barePredicate = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
+  mood === 'statement'
+    ? partsOf(talk, pieces)
+        .filter((part) => saysInSmallWords(talk, part))
+        .flat()
+    : [];
+
+function saysInSmallWords(talk: Talk, pieces: readonly Piece[]): boolean {
+  if (pieces.some((piece) => piece.role !== 'site' && isHeard(talk, piece))) return false;
   const site = pieces.findIndex(({ role }) => role === 'site');
   const [place, next] = [pieces[site], pieces[site + 1]];
-  if (place === undefined || next === undefined) return [];
+  if (place === undefined || next === undefined) return false;
   const isLink = isSmall(next, 'link') && !isSmall(next, 'having');
   // The "is" of "kneecap's" stands in the word as it was written.
-  const word = tokens[place.to - 1];
+  const word = talk.tokens[place.to - 1];
   const isHeld = word !== undefined && word.to - word.from > word.word.length;
   const said = pieces.slice(site + (isLink ? 2 : 1));
   const says = said.some((piece) => isSmall(piece, 'word') && !isSmall(piece, 'turn'));
-  return (isLink || isHeld) && says && said.every(({ role }) => role === 'small') ? pieces : [];
+  return (isLink || isHeld) && says && said.every(({ role }) => role === 'small');
 }
+
+// The stretches of a clause between its pauses.
+const partsOf = ({ tokens }: Talk, pieces: readonly Piece[]): readonly (readonly Piece[])[] =>
+  pieces.reduce<Piece[][]>(
+    (parts, piece, i) => {
+      const before = pieces[i - 1];
+      if (before !== undefined && isPaused(tokens, before)) parts.push([piece]);
+      else parts.at(-1)?.push(piece);
+      return parts;
+    },
+    [[]],
+  );
 
 // "That's an old injury" says something in the words of its mood alone.
 const bareMood = ({ clauses, context }: Talk, clause: Clause): readonly Piece[] =>
@@ -135,7 +152,9 @@ function withNeighbours(talk: Talk, { pieces }: Clause, owed: readonly Piece[]):
   let from = pieces.indexOf(owed[0] as Piece);
   let to = pieces.indexOf(owed.at(-1) as Piece);
   while (belongs(pieces[from - 1]) && !isPaused(talk.tokens, pieces[from - 1] as Piece)) from--;
-  while (belongs(pieces[to + 1]) && !isPaused(talk.tokens, pieces[to] as Piece)) to++;
+  const goesOn = (piece: Piece | undefined): boolean =>
+    belongs(piece) || (piece?.role === 'talk' && !isPlaced(talk, piece));
+  while (goesOn(pieces[to + 1]) && !isPaused(talk.tokens, pieces[to] as Piece)) to++;
   return spanned(pieces.slice(from, to + 1));
 }
 

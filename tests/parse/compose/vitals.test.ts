@@ -124,6 +124,16 @@ describe('the size of a pupil', () => {
     ['pupils two left four right', ['pupils leftMm=2 rightMm=4']],
     ['pupils five right, three left', ['pupils leftMm=3 rightMm=5']],
     ['pupils four', ['pupils equal=true leftMm=4 rightMm=4']],
+    [
+      'pupils five and five, sluggish',
+      ['pupils equal=true reactive=true leftMm=5 rightMm=5 quality=sluggish'],
+    ],
+    // Two sizes without their sides are none of both pupils.
+    ['pupils two and five', ['pupils equal=false']],
+    [
+      'left pupil larger than the right, they react',
+      ['pupils equal=false reactive=true quality=left-dilated'],
+    ],
   ])('is of the side that is said: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
   });
@@ -184,4 +194,9 @@ describe('a coma scale whose parts do not make its sum', () => {
   ])('and one that fits asks nothing: %s', (talk) => {
     expect(asked(talk)).toEqual([['vital', []]]);
   });
+});
+
+it('asks which pupil is which where two sizes have no sides', () => {
+  const [one] = statementsOf('pupils two and five');
+  expect(one?.doubt).toEqual(['Which pupil is 2 mm, and which 5?']);
 });

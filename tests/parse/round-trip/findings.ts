@@ -16,9 +16,11 @@ const fitting =
   (sites: readonly Site[]): boolean => {
     const only = homesOf(phrase, 'for');
     const exact = homesOf(phrase, 'only');
-    if (exact.length > 0 && !sites.every((site) => exact.includes(site))) return false;
+    if (exact.length > 0) return sites.every((site) => exact.includes(site));
     // "Jugular, distension" is a finding with a name of its own.
     if (phrase.tag('finding') === 'distension' && sites.includes('neck-veins')) return false;
+    // An "ear hole" is a place.
+    if (phrase.text === 'hole' && sites.includes('ear')) return false;
     if (OF_A_LIMB.test(phrase.text) && sites.some((site) => LIMBS.has(regionOf(site)))) return false;
     return (
       only.length === 0 ||
@@ -66,7 +68,7 @@ export function nounFinding(sampler: Sampler): Phrase {
 }
 
 // "Moves fine" has its verb.
-const IS_VERB = /^(?:able|can|moves|moving|bends|turns|rotates)\b/;
+const IS_VERB = /^(?:it|has|he|she|still|able|can|moves|moving|bends|turns|rotates)\b/;
 
 /** One sampled finding of any kind, said of a place it can have. */
 function stated(sampler: Sampler): Sentence {
@@ -91,7 +93,7 @@ function stated(sampler: Sampler): Sentence {
   const never = phrase
     .tags('finding')
     .map((finding) => stating({ kind: 'finding', finding, present: !present }));
-  const is = chance.pick(['is', 'looks', 'feels']);
+  const is = IS_VERB.test(phrase.text) ? '' : `${chance.pick(['is', 'looks', 'feels'])} `;
   if (has(phrase, 'predicate') || !present)
     return {
       rule,
@@ -102,7 +104,7 @@ function stated(sampler: Sampler): Sentence {
   // "A nail in the left palm": its place stands straight after it.
   if (has(phrase, 'before-site'))
     return { rule, lines: [withoutDoubles(`${phrase.text} the ${place.text}`)], wants, never };
-  if (has(phrase, 'adj')) return { rule, lines: [`${place.text} ${is} ${phrase.text}`], wants, never };
+  if (has(phrase, 'adj')) return { rule, lines: [`${place.text} ${is}${phrase.text}`], wants, never };
   const joined = phrase.tags('finding').length > 1 ? `${place.text}, ${phrase.text}` : null;
   const lines = chance.pick([
     [`${place.text} ${phrase.text}`],

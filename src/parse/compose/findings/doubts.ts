@@ -1,11 +1,13 @@
 // What a person must settle of a finding: words that sound like others, and a "no" that was not read as one.
 
+import type { SeverityWord } from '../../../terms/index.ts';
 import { hasTag, type Island } from '../../islands/island.ts';
 import { tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { deniedBehind } from '../negations/denied-behind.ts';
-import { type Item, pieceOf, type SitePhrase } from '../sites/item.ts';
+import { isInListWithOr } from '../negations/or-list.ts';
+import { hasRole, type Item, pieceOf, type SitePhrase, wordsOf } from '../sites/item.ts';
 import { sideAfter } from '../sites/said-side.ts';
 
 /** The doubts of words that were taken for a side, a site or a finding that sounds like them. */
@@ -27,6 +29,44 @@ export function hearsNo(items: readonly Item[], tokens: readonly Token[], i: num
   const isNear = deniedBehind(items, tokens, i) === 'site';
   return isStraight || isNear ? ['Is this there, or not there?'] : [];
 }
+
+/**
+ * "No wounds, graze on the back", "no deformity, severe pain": the second of two goes on denying, or was found. `severity` is what
+ * is said of it.
+ */
+export function hearsList(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  severity: SeverityWord | number | undefined,
+): readonly string[] {
+  const first = items.slice(0, i).findLastIndex((item) => hasRole(item, 'finding'));
+  const before = pieceOf(items[first]);
+  if (before === null || !isPaused(tokens, before) || isInListWithOr(items, i)) return [];
+  if (!items.slice(first + 1, i).every((item) => hasRole(item, 'attribute'))) return [];
+  // Of three or more the last is one of a list.
+  const isSecond = tagIn(pieceOf(lastLoud(items, first)) ?? before, 'negation', 'negation') === 'before';
+  const goesOn = items.slice(i + 1).some((item) => hasRole(item, 'finding'));
+  if (!isSecond || goesOn) return [];
+  const [next, place] = [items[i + 1], items.slice(i + 1).find(({ type }) => type === 'site')];
+  const isPlaced =
+    next !== undefined && place !== undefined && UPON.has(tokens[wordsOf(next).from]?.word ?? '');
+  return isPlaced || severity === 'severe' ? ['Is this denied too, or is it there?'] : [];
+}
+
+const UPON: ReadonlySet<string> = new Set([
+  'on',
+  'over',
+  'across',
+  'behind',
+  'above',
+  'below',
+  'under',
+  'around',
+]);
+
+const lastLoud = (items: readonly Item[], i: number): Item | undefined =>
+  items.slice(0, i).findLast((item) => !hasRole(item, 'small') && !hasRole(item, 'attribute'));
 
 /** A bare "left" straight before a finding that took no side from it is asked about. */
 export function hearsSide(

@@ -15,7 +15,7 @@ import { sitesOf } from '../sites/sides.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import { type Owned, ownedAttributes } from './attribute-owners.ts';
 import { type Attributes, joinAttributes } from './attributes.ts';
-import { hearsNo, hearsSide, soundsLike } from './doubts.ts';
+import { hearsList, hearsNo, hearsSide, soundsLike } from './doubts.ts';
 import { excepted, otherwiseSided } from './exceptions.ts';
 import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
@@ -81,6 +81,13 @@ function mindWithBreath(
     : mind;
 }
 
+// "Pelvis doesn't move": it is stable, and nobody has lost the use of it.
+const isOfStillPelvis = (tokens: readonly Token[], island: Island, refs: readonly SiteRef[]): boolean =>
+  hasTag(island, 'finding', 'limited-motion') &&
+  tagOf(island, 'present') !== 'false' &&
+  refs.every(({ site }) => site === 'pelvis') &&
+  tokens.slice(island.from, island.to).some(({ word }) => /^(move|moving|movement)$/.test(word));
+
 const isShaft = (tokens: readonly Token[], { from, to }: Piece): boolean =>
   tokens.slice(from, to).some(({ word }) => /shaft$/.test(word));
 
@@ -145,13 +152,14 @@ function findingAt(
     ...(side === null ? [] : [side.piece]),
     ...(negation === null ? [] : [negation]),
   ];
-  const base = tagOf(island, 'present') !== 'false';
+  const still = polarity === 'stated' && isOfStillPelvis(tokens, island, refs);
+  const base = !still && tagOf(island, 'present') !== 'false';
   const attributes = mine.map((owner) => owner.attributes).reduce(joinAttributes, ownAttributes(island));
   // "Zero out of ten" says that there is none.
   const none = attributes.severity === 0;
   return {
     piece,
-    findings: tagsOf(island, 'finding') as Finding[],
+    findings: still ? ['instability'] : (tagsOf(island, 'finding') as Finding[]),
     refs,
     siteSpoken: phrases.length > 0,
     atHome: phrases.length === 0 && isAtHome(island, refs, mind),
@@ -168,6 +176,7 @@ function findingAt(
       ...(polarity === 'stated' && base ? hearsNo(items, tokens, i) : []),
       ...hearsSide(items[i - 1], tokens, side !== null),
       ...(polarity === 'negated' && repeats(items, i - 1) ? ['Is this denied too, or is it there?'] : []),
+      ...(polarity === 'negated' ? hearsList(items, tokens, i, attributes.severity) : []),
     ],
   };
 }

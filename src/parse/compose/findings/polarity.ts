@@ -6,7 +6,7 @@ import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { deniedBehind } from '../negations/denied-behind.ts';
 import type { Polarity, Reach } from '../negations/reach.ts';
-import { type Item, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, pieceOf, wordsOf } from '../sites/item.ts';
 
 /** True for an adjective that a bare "no" does not deny, since no thing follows that it is said of. */
 export const isBeyondNo = (
@@ -26,7 +26,8 @@ export function polarityAt(
 ): Polarity {
   if (tagOf(island, 'present') !== 'false') {
     const polarity = reach.polarity(island.from, isBeyondNo(items, tokens, i, island));
-    if (polarity === 'negated') return isWeakened(items, tokens, i) ? 'possible' : polarity;
+    if (polarity === 'negated')
+      return isWeakened(items, tokens, i) || isOnCondition(items, tokens, i) ? 'possible' : polarity;
     return polarity === 'stated' && isAnswered(items, i) ? 'possible' : polarity;
   }
   // "Soft" and "stable" say that something is absent; only a "not" straight before them turns that round.
@@ -38,6 +39,27 @@ export function polarityAt(
   }
   return 'stated';
 }
+
+// "No pain until I press", "no pain unless he lifts it": it is there, in the words that follow; "no pain at rest" leaves the rest
+// open. Neither denies it of the place.
+function isOnCondition(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  for (const [k, item] of items.entries()) {
+    if (k < i) continue;
+    const words = wordsOf(item);
+    if (k > i) {
+      const { from } = words;
+      const [first, second] = [tokens[from]?.word ?? '', tokens[from + 1]?.word ?? ''];
+      if (UNTIL.has(first) || (first === 'at' && second === 'rest')) return true;
+      if (item.type !== 'site' && !hasRole(item, 'side') && !hasRole(item, 'small')) return false;
+    }
+    if (isPaused(tokens, words)) return false;
+    // What is supposed is a clause of its own.
+    if (k === items.length - 1) return UNTIL.has(tokens[words.to]?.word ?? '');
+  }
+  return false;
+}
+
+const UNTIL: ReadonlySet<string> = new Set(['until', 'till', 'unless']);
 
 const MUCH: ReadonlySet<string> = new Set(['much', 'lot', 'badly', 'heavily']);
 

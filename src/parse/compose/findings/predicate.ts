@@ -7,6 +7,7 @@ import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { isNothingSuch } from '../negations/nothing.ts';
 import { hasRole, type Item, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
+import { limbOf } from '../sites/limb.ts';
 
 /**
  * "Fine" counts as what is said of a site straight before it ("the elbow is fine"), "looks fine" of the site in mind too.
@@ -30,8 +31,14 @@ export function isPredicate(
   const nothing = hasTag(island, 'nothing');
   // "Nothing deep" says what there is not nothing of.
   if (nothing && goesOn(piece, pieceOf(items[i + 1]), tokens)) return false;
-  // "Nothing else" is said of what was not named.
-  if (nothing && tokens[piece.to]?.word === 'else' && !isPaused(tokens, piece)) return false;
+  // "Nothing else" is said of what was not named, "nothing from the left hand" of what somebody was asked to do.
+  const after = isPaused(tokens, piece) ? '' : (tokens[piece.to]?.word ?? '');
+  const places = site === null ? mind : (phraseOf(items[site])?.sites ?? []);
+  if (
+    nothing &&
+    (after === 'else' || (after === 'from' && places.every(({ site: one }) => limbOf(one) !== null)))
+  )
+    return false;
   if (nothing && isNothingSuch(items, tokens, i)) return false;
   const soft = hasTag(island, 'soft');
   // "Grey jacket", "normal saline": said of the thing that follows.

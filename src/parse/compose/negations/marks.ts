@@ -2,10 +2,9 @@
 
 import { hasTag } from '../../islands/island.ts';
 import type { NegationKind, NegationMark } from '../../negation.ts';
-import { isLikely, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
+import { likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { ownedAttributes } from '../findings/attribute-owners.ts';
 import {
   hasRole,
   type Item,
@@ -16,8 +15,11 @@ import {
   pieceOf,
   wordsOf,
 } from '../sites/item.ts';
+import { isAfterNoun } from './after-noun.ts';
+import { isCannotWithout } from './cannot-without.ts';
 import { deniedBehind } from './denied-behind.ts';
 import { closesList, joinedByOr } from './list-end.ts';
+import { startOfMeasured } from './measured.ts';
 import { isNothingSuch } from './nothing.ts';
 import { goesOnWithOr, isInListWithOr } from './or-list.ts';
 import { endOfOwnVerb } from './own-verb.ts';
@@ -32,7 +34,9 @@ export interface FoundMark {
 
 /** The marks of a clause's items in order. */
 export const marksIn = (items: readonly Item[], tokens: readonly Token[]): readonly FoundMark[] =>
-  withoutDoubles(items.flatMap((item, i) => marksAt(items, tokens, item, i)));
+  withoutDoubles(items.flatMap((item, i) => marksAt(items, tokens, item, i))).filter(
+    ({ lack, mark }) => lack !== true || !isCannotWithout(items, mark.start),
+  );
 
 // "Not without pain" has pain, and says so weakly: neither word denies it.
 const withoutDoubles = (found: readonly FoundMark[]): readonly FoundMark[] =>
@@ -135,17 +139,6 @@ function unmarkedAt(
   return measured === null ? [] : [stopAt(measured)];
 }
 
-// "No bleeding, laceration three centimetres": what is not there has no size and is not counted, so the finding is a stated one.
-function startOfMeasured(items: readonly Item[], tokens: readonly Token[], i: number): number | null {
-  const piece = pieceOf(items[i]);
-  if (piece?.role !== 'finding' || joinedByOr(items, i) || !isAfterNoun(items, i)) return null;
-  const measures = ownedAttributes(items, tokens).filter(
-    ({ finding, attributes: { size, count } }) =>
-      finding === i && (size !== undefined || count !== undefined),
-  );
-  return measures.length === 0 ? null : Math.min(piece.from, ...measures.map((one) => one.piece.from));
-}
-
 const NAMED = /^(the|his|her|my|that|this|it|he|she|they|we|i)$/;
 
 // "No, the cut is on the cheek": what follows the breath is told anew, with its article.
@@ -188,14 +181,3 @@ function endsFinding(items: readonly Item[], i: number): boolean {
 /** The item before `i` that is no small word. */
 const lastLoud = (items: readonly Item[], i: number): Item | undefined =>
   items.slice(0, i).findLast((item) => !hasRole(item, 'small'));
-
-function isAfterNoun(items: readonly Item[], i: number): boolean {
-  for (let k = i - 1; k >= 0; k--) {
-    const item = items[k];
-    if (item?.type !== 'piece') return false;
-    const { piece } = item;
-    if (piece.role === 'negation') return isLikely(piece, 'nouns');
-    if (piece.role === 'finding') return !marked(piece, 'nothing');
-  }
-  return false;
-}

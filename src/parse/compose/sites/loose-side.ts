@@ -80,9 +80,10 @@ function mayBe(
   // sides").
   if (k > i && items.slice(i + 1, k).some((one) => one.type === 'site' || hasRole(one, 'unknown')))
     return false;
-  // "The bruise is not on the left, it is on the right".
+  // "The bruise is not on the left, it is on the right"; in "nothing on the right" the word that denies is what is said.
   const no = pieceOf(items[k - 1]);
-  if (no !== null && k > i && (marked(no, 'negation', 'before') || marked(no, 'answer', 'no'))) return false;
+  if (no !== null && k > i + 1 && (marked(no, 'negation', 'before') || marked(no, 'answer', 'no')))
+    return false;
   // "Abdomen is hard, big pain left": what was said of a place that has no sides has had its say at the pause.
   if (k > i && isWholeSaid(items, tokens, i, k)) return false;
   // "Weaker than the left" is said of the other side.

@@ -5,14 +5,17 @@ import { BOUNDS, isWithin, type Read } from './vital-read.ts';
 
 /** The pupils of an island; null where a size cannot be or nothing was said. */
 export function pupilsOf(island: Island): Read {
-  const both = numberOf(island, 'both');
+  const [one, other] = [numberOf(island, 'one'), numberOf(island, 'other')];
+  const unlike = one !== null && other !== null && one !== other;
+  if (unlike && !(isWithin(one, BOUNDS.millimetres) && isWithin(other, BOUNDS.millimetres))) return null;
+  const both = numberOf(island, 'both') ?? (unlike ? null : one);
   const leftMm = numberOf(island, 'left') ?? both;
   const rightMm = numberOf(island, 'right') ?? both;
   for (const size of [leftMm, rightMm]) if (size !== null && !isWithin(size, BOUNDS.millimetres)) return null;
   const quality = tagsOf(island, 'quality');
   const slots = {
     // One size said of both makes them equal.
-    equal: saysYes(island, 'equal') ?? (both === null ? null : true),
+    equal: unlike ? false : (saysYes(island, 'equal') ?? (both === null ? null : true)),
     round: saysYes(island, 'round'),
     reactive: saysYes(island, 'reactive'),
     leftReactive: saysYes(island, 'left-reactive'),
@@ -24,8 +27,16 @@ export function pupilsOf(island: Island): Read {
   if (Object.keys(value).length === 0 && quality.length === 0) return null;
   return {
     reading: { vital: 'pupils', value: { ...value, ...(quality.length > 0 ? { quality } : {}) } },
-    known: both !== null && tagOf(island, 'equal') === null ? { equal: 'inferred' } : {},
+    known: (unlike || both !== null) && tagOf(island, 'equal') === null ? { equal: 'inferred' } : {},
   };
+}
+
+/** What must be asked of two sizes that were said without their sides, or null. */
+export function pupilDoubt(island: Island): string | null {
+  const [one, other] = [numberOf(island, 'one'), numberOf(island, 'other')];
+  return one === null || other === null || one === other
+    ? null
+    : `Which pupil is ${String(one)} mm, and which ${String(other)}?`;
 }
 
 function saysYes(island: Island, key: string): boolean | null {

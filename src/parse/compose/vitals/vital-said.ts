@@ -19,6 +19,7 @@ import { misfitIn } from './gcs.ts';
 import { glucoseDoubt } from './glucose.ts';
 import { isBounded, opensRange } from './inexact.ts';
 import { placeAfter, placeBefore } from './measured-at.ts';
+import { pupilDoubt } from './pupils.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
 import type { VitalRead } from './vital-read.ts';
 
@@ -50,10 +51,11 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     if (read === null || (hasTag(reading, 'num', 'both') && isOfOneSide(talk, pieces, i))) continue;
     const [before, after] = [placeBefore(talk.tokens, pieces, i), placeAfter(talk.tokens, pieces, i)];
     const { from, to } = spanned(pieces.slice(i - before, i + after + 1));
-    const decimal = read.statement.vital === 'glucose' ? glucoseDoubt(reading, talk.tokens) : null;
+    const asked =
+      read.statement.vital === 'glucose' ? glucoseDoubt(reading, talk.tokens) : pupilDoubt(reading);
     const doubt = [
       ...(reading.slots.some((slot) => slot.loose) ? ['A number was heard as another word.'] : []),
-      ...(decimal === null ? [] : [decimal]),
+      ...(asked === null ? [] : [asked]),
     ];
     settle(talk, { ...read, from, to, doubt });
     return 1 + after;
