@@ -67,8 +67,13 @@ function stateSides(talk: Talk, said: readonly Piece[]): void {
   const isGone = tail.state === 'none' || tail.state === 'absent';
   if (before.length > 0) stateInOrder(talk, isGone ? before.map(asTurned) : before);
   contrast(talk, pieces, tail);
-  if (after.length > 0) stateAll(talk, after);
+  if (after.length > 0 && !givesCause(talk, after)) stateAll(talk, after);
 }
+
+// "Not with the right because of pain": the pain is why, and of which side it is said must not be guessed.
+const givesCause = ({ tokens }: Talk, after: readonly Piece[]): boolean =>
+  /^(because|due|from)$/.test(tokens[after[0]?.from ?? -1]?.word ?? '') &&
+  after.every(({ role }) => role !== 'site');
 
 // "Pulse left foot, none right": what the other side lacks is there on this one.
 const asTurned = (piece: Piece): Piece => ({

@@ -416,3 +416,31 @@ describe('what is said of a place in small words, beside something else', () => 
     ],
   ]);
 });
+
+describe('what somebody does who was asked to', () => {
+  checkStatements([
+    ['can push down with the right foot', ['motion right foot']],
+    ['pulls up with both feet', ['motion both foot']],
+    ['he grips my hand with the left', ['motion left hand']],
+    ["can't make a fist with the right hand", ['no motion right hand']],
+    ['no squeeze in the right hand', ['no motion right hand']],
+    [
+      'can squeeze with the right hand, not with the left because of pain',
+      ['motion right hand', 'no motion left hand', 'note: because of pain'],
+    ],
+    ['he can raise the left arm', ['no limited-motion left arm']],
+    // Must not: what is done a little of, what is asked for, and what the examiner does.
+    ['he can raise the left arm a little', ['visit left arm', 'note: he can raise the left arm a little']],
+    ['can you raise the left arm', []],
+    ['pushing down on the belly, no pain', ['no pain abdomen']],
+    ['hands | can he feel this? yes, all of them', ['visit both hand', 'sensation both hand']],
+  ]);
+});
+
+describe('a limb that warms by itself', () => {
+  checkStatements([
+    ['left foot is warming up', ['visit left foot', 'note: left foot is warming up']],
+    // Must not: somebody warms it.
+    ['warming up his feet', ['warming both foot']],
+  ]);
+});

@@ -91,8 +91,8 @@ function opened(sampler: Sampler): Sentence {
       wants: [history(topic, { text: 'Tamsin' })],
     };
   if (phrase.tag('takes') !== null || phrase.tag('noun') !== null) {
-    // A topic's name may be a question too ("any allergies"); then nothing is told.
-    if (/^(what|any)\b/.test(phrase.text)) return { rule, lines: [phrase.text], wants: [] };
+    // A topic's name may be a question too ("any allergies", "you had something to eat"); then nothing is told.
+    if (/^(what|any|you had)\b/.test(phrase.text)) return { rule, lines: [phrase.text], wants: [] };
     const text = told(topic, sampler);
     return { rule, lines: [`${phrase.text} ${text}`], wants: [history(topic, { text })] };
   }

@@ -9,6 +9,7 @@ import { withStates } from '../contrast/late-state.ts';
 import { endOf } from '../csm/limb-ends.ts';
 import { type Item, isSmallItem, pieceOf, type SitePhrase } from '../sites/item.ts';
 import { joinSites } from '../sites/join-sites.ts';
+import { limbOf } from '../sites/limb.ts';
 import { withMirrors } from '../sites/mirrors.ts';
 import { place, type Talk } from '../talk.ts';
 import { isFelt, jointMotion, type SpotSense, spotSense } from './off-limb.ts';
@@ -51,6 +52,8 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
     if (isNil(piece, pieces[i + 1], talk.tokens)) return nothing(piece);
     if (piece.role === 'csm' && isStuckJoint(piece, places, talk)) return limited(piece);
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
+    if (warmsByItself(pieces, i, talk)) return { ...piece, role: 'unknown' };
+    if (piece.role === 'limbs' && isPronoun(piece, talk) && !areAllInMind(talk)) return asWord(piece, talk);
     if (piece.role !== 'limbs' || limbCheck) return piece;
     if (!isOfBelly(piece, places, talk) && !isPronoun(piece, talk)) return limbsNamed(piece, talk);
     return asWord(piece, talk);
@@ -138,6 +141,23 @@ function isOfBelly(piece: Piece, places: readonly Site[], { tokens, context }: T
   const named = places.length > 0 ? places : context.sites.map(({ site }) => site);
   const isBare = tokens[piece.to - 1]?.word === 'four' || tokens[piece.to - 1]?.word === '4';
   return isBare && named.length > 0 && named.every((site) => BELLY.has(site));
+}
+
+// "Can he move his fingers?" "All of them.": four limbs are meant only where arms and legs are in mind.
+function areAllInMind({ context }: Talk): boolean {
+  const limbs = new Set(context.sites.map(({ site }) => limbOf(site)));
+  limbs.delete(null);
+  return limbs.size !== 1;
+}
+
+// "The foot is warming up": it does so itself, and nobody warms it.
+function warmsByItself(pieces: readonly Piece[], i: number, { tokens }: Talk): boolean {
+  const [piece, before] = [pieces[i], pieces[i - 1]];
+  if (piece?.role !== 'care' || before === undefined || isPaused(tokens, before)) return false;
+  const said = tokens.slice(piece.from, piece.to).map(({ word }) => word);
+  const isBare = said[0] === 'warming' && said.slice(1).every((word) => word === 'up' || word === 'now');
+  const isTold = /^(is|are)$/.test(tokens[piece.from - 1]?.word ?? '');
+  return isBare && (before.role === 'site' || isTold);
 }
 
 // "Yes, all of them" names nothing by itself.

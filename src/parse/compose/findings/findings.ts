@@ -88,6 +88,29 @@ const isOfStillPelvis = (tokens: readonly Token[], island: Island, refs: readonl
   refs.every(({ site }) => site === 'pelvis') &&
   tokens.slice(island.from, island.to).some(({ word }) => /^(move|moving|movement)$/.test(word));
 
+function isInPart(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  for (const item of items.slice(i)) {
+    const words = wordsOf(item);
+    const piece = pieceOf(item);
+    if (piece !== null && readingOf(piece, 'findings.severity') !== null) return true;
+    if (tokens.slice(words.from, words.to).some(({ word }) => PARTLY.has(word))) return true;
+    if (isPaused(tokens, words)) return false;
+  }
+  return false;
+}
+
+const PARTLY: ReadonlySet<string> = new Set([
+  'halfway',
+  'partly',
+  'partway',
+  'barely',
+  'hardly',
+  'just',
+  'only',
+  'some',
+  'degrees',
+]);
+
 const isShaft = (tokens: readonly Token[], { from, to }: Piece): boolean =>
   tokens.slice(from, to).some(({ word }) => /shaft$/.test(word));
 
@@ -140,6 +163,8 @@ function findingAt(
   );
   if (refs.length === 0) return null;
   const mine = owned.filter((owner) => owner.finding === i);
+  // "Can lift it a bit" is neither the whole movement nor none of it.
+  if (hasTag(island, 'whole') && isInPart(items, tokens, i)) return null;
   // "Deformity mid shaft", with a foot in mind: a shaft is a long bone's.
   const isBehind = group.every((site) => items.slice(site, i).some((item) => hasRole(item, 'finding')));
   if (isBehind && mine.some(({ piece: part }) => isShaft(tokens, part)) && !refs.every(isLong)) return null;
