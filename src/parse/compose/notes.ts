@@ -41,6 +41,7 @@ export function noteLeftovers(talk: Talk): void {
       ...unheardDenials(talk, clause),
       ...unsaidChecks(talk, clause),
       ...barePredicate(talk, clause),
+      ...calledRest(talk, clause),
       ...bareMood(talk, clause),
       ...bareAble(talk, clause),
     ]);
@@ -119,6 +120,30 @@ const partsOf = ({ tokens }: Talk, pieces: readonly Piece[]): readonly (readonly
     },
     [[]],
   );
+
+const REST: ReadonlySet<string> = new Set([
+  'rest',
+  'else',
+  'elsewhere',
+  'remainder',
+  'otherwise',
+  'other',
+  'below',
+  'above',
+]);
+
+// "Everything else is fine", "all below the waist is fine" call normal what nobody named: no entry, and not lost.
+const calledRest = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
+  mood === 'statement'
+    ? partsOf(talk, pieces)
+        .filter((part) => isOfRest(talk, part))
+        .flat()
+    : [];
+
+const isOfRest = (talk: Talk, pieces: readonly Piece[]): boolean =>
+  pieces.some((piece) => piece.role === 'finding' && !isPlaced(talk, piece)) &&
+  talk.tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).some(({ word }) => REST.has(word)) &&
+  !pieces.some((piece) => isHeard(talk, piece));
 
 // "That's an old injury" says something in the words of its mood alone.
 const bareMood = ({ clauses, context }: Talk, clause: Clause): readonly Piece[] =>

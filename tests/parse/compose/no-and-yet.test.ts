@@ -444,3 +444,56 @@ describe('a limb that warms by itself', () => {
     ['warming up his feet', ['warming both foot']],
   ]);
 });
+
+describe('none of', () => {
+  checkStatements([
+    ['none of the toes are swollen', ['no swelling toes']],
+    ['none of his ribs hurt', ['no pain ribs']],
+    ['no part of the left shin is tender', ['no tenderness left lower-leg']],
+    ['none of the toes hurt, heel sore', ['no pain toes', 'pain heel']],
+    ['nothing on the right shoulder is sore', ['no pain right shoulder']],
+    // Must not: what only bounds a place is no place.
+    ['everything below the waist is fine', ['visit abdomen', 'note: everything below the waist is fine']],
+  ]);
+
+  it('says of a limb that is not cold no more than that', () => {
+    expect(read("left foot isn't cold")).toEqual(['circulation left foot']);
+  });
+});
+
+describe('one side after the other', () => {
+  checkStatements([
+    ['left ankle fine, sore on the right', ['no abnormality left ankle', 'pain right ankle']],
+    ['right ear clear, blood on the left', ['no abnormality right ear', 'bleeding left ear']],
+    ['left elbow no pain, pain on the right', ['no pain left elbow', 'pain right elbow']],
+    ['nothing on the left knee, swollen on the right', ['no abnormality left knee', 'swelling right knee']],
+    ['jaw pushed over to the left, some bruising', ['contusion jaw', 'note: pushed over to the left']],
+    // Must not: a part of the same one.
+    ['left ankle fine, sore on the outside', ['pain left ankle part=lateral']],
+  ]);
+
+  it('asks of a side that may be a part of the limb', () => {
+    const asked = statementsOf('left calf bruised, graze on the right side').map(({ doubt }) => doubt.length);
+    expect(asked).toEqual([0, 1]);
+  });
+});
+
+describe('the rest, which nobody named', () => {
+  checkStatements([
+    ['everything else is fine', ['note: everything else is fine']],
+    ['left arm fine, rest okay', ['no abnormality left arm', 'note: rest okay']],
+    // Must not: a question, and plain talk.
+    ['anything else hurt?', []],
+    ['okay, fine', []],
+  ]);
+});
+
+describe('a place that a new clause leads to', () => {
+  checkStatements([
+    ["left hip is low and there's bruising in the groin", ['contusion groin', 'visit left hip']],
+    [
+      'right shoulder is low, lump at the end of the collarbone',
+      ['swelling right clavicle', 'visit right shoulder', 'note: right shoulder is low'],
+    ],
+  ]);
+});

@@ -1,5 +1,6 @@
 // Composes circulation, sensation and motion at a limb's end from the phrases of a clause and the limb they mean.
 
+import type { CsmStatement } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, numberOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
@@ -153,7 +154,7 @@ function csmAt(
     endSpoken,
     group: isExcepted ? [] : group,
     details: {
-      ...detailsOf(island),
+      ...warmthLess(detailsOf(island), presence.negation !== null),
       ...(presence.quality === undefined ? {} : { quality: presence.quality }),
       ...(presence.strength === undefined ? {} : { strength: presence.strength }),
       ...(seconds === null ? {} : { capRefillSeconds: seconds }),
@@ -170,6 +171,12 @@ function csmAt(
     negatedFrom: presence.negation?.from ?? null,
     leads: hasTag(island, 'leads') || (presence.negation?.from ?? piece.to) < piece.from,
   };
+}
+
+// "The toes aren't cold": how warm they are instead nobody said.
+function warmthLess(details: Partial<CsmStatement>, denied: boolean): Partial<CsmStatement> {
+  const { warmth: _, ...rest } = details;
+  return denied ? rest : details;
 }
 
 const isDigit = (item: Item | undefined): boolean => {

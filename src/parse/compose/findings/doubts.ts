@@ -49,8 +49,8 @@ export function hearsList(
   const goesOn = items.slice(i + 1).some((item) => hasRole(item, 'finding'));
   if (!isSecond || goesOn) return [];
   const [next, place] = [items[i + 1], items.slice(i + 1).find(({ type }) => type === 'site')];
-  const isPlaced =
-    next !== undefined && place !== undefined && UPON.has(tokens[wordsOf(next).from]?.word ?? '');
+  const isLed = next !== undefined && UPON.has(tokens[wordsOf(next).from]?.word ?? '');
+  const isPlaced = isLed && (place !== undefined || hasRole(next, 'side'));
   return isPlaced || severity === 'severe' ? ['Is this denied too, or is it there?'] : [];
 }
 

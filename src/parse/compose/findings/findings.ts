@@ -1,6 +1,6 @@
 // Composes the findings of a clause: each with its site and side, whether it is there, and what is said of it.
 
-import { type Finding, regionOf, type SeverityWord } from '../../../terms/index.ts';
+import type { Finding, SeverityWord } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
@@ -9,19 +9,20 @@ import type { Token } from '../../token.ts';
 import { repeats } from '../negations/list-end.ts';
 import { type Reach, reachIn } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
-import { hasRole, type Item, phrasesAt, pieceOf, wordsOf } from '../sites/item.ts';
+import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
 import { looseSide } from '../sites/loose-side.ts';
 import { sitesOf } from '../sites/sides.ts';
-import { plainSite } from '../sites/site-ref.ts';
 import { type Owned, ownedAttributes } from './attribute-owners.ts';
 import { type Attributes, joinAttributes } from './attributes.ts';
+import { mindWithBreath } from './breath.ts';
 import { hearsList, hearsNo, hearsSide, soundsLike } from './doubts.ts';
 import { excepted, otherwiseSided } from './exceptions.ts';
 import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
+import { isInPart } from './in-part.ts';
 import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
-import { isAllOver, isOfAThing, isOfTheRest, isOnAThing } from './subject.ts';
+import { isAllOver, isOfARegion, isOfAThing, isOfTheRest, isOnAThing } from './subject.ts';
 import { turnedSide } from './turned-side.ts';
 
 /** The clause in hand; `mind` is the site or sites in mind where it names none. */
@@ -64,52 +65,12 @@ export function findingsOf(
   return { found: consistent(found), usedSites, reach };
 }
 
-// "Sore on the right when I breathe in", with a hand in mind: breath hurts in the trunk, and mostly in the chest.
-function mindWithBreath(
-  island: Island,
-  items: readonly Item[],
-  tokens: readonly Token[],
-  mind: readonly SiteRef[],
-): readonly SiteRef[] {
-  const hurts = hasTag(island, 'finding', 'pain') || hasTag(island, 'finding', 'tenderness');
-  if (!hurts || mind.some(({ site }) => TRUNK.has(regionOf(site)))) return mind;
-  const [first, last] = [items[0], items.at(-1)];
-  if (first === undefined || last === undefined) return mind;
-  const words = tokens.slice(wordsOf(first).from, wordsOf(last).to);
-  return words.some(({ word }) => /^(breath|breathe|breathing|inspiration)$/.test(word))
-    ? [plainSite('chest', null)]
-    : mind;
-}
-
 // "Pelvis doesn't move": it is stable, and nobody has lost the use of it.
 const isOfStillPelvis = (tokens: readonly Token[], island: Island, refs: readonly SiteRef[]): boolean =>
   hasTag(island, 'finding', 'limited-motion') &&
   tagOf(island, 'present') !== 'false' &&
   refs.every(({ site }) => site === 'pelvis') &&
   tokens.slice(island.from, island.to).some(({ word }) => /^(move|moving|movement)$/.test(word));
-
-function isInPart(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
-  for (const item of items.slice(i)) {
-    const words = wordsOf(item);
-    const piece = pieceOf(item);
-    if (piece !== null && readingOf(piece, 'findings.severity') !== null) return true;
-    if (tokens.slice(words.from, words.to).some(({ word }) => PARTLY.has(word))) return true;
-    if (isPaused(tokens, words)) return false;
-  }
-  return false;
-}
-
-const PARTLY: ReadonlySet<string> = new Set([
-  'halfway',
-  'partly',
-  'partway',
-  'barely',
-  'hardly',
-  'just',
-  'only',
-  'some',
-  'degrees',
-]);
 
 const isShaft = (tokens: readonly Token[], { from, to }: Piece): boolean =>
   tokens.slice(from, to).some(({ word }) => /shaft$/.test(word));
@@ -126,8 +87,6 @@ const LONG: ReadonlySet<string> = new Set([
 
 const isLong = ({ site }: SiteRef): boolean => LONG.has(site);
 
-const TRUNK: ReadonlySet<string> = new Set(['chest', 'abdomen', 'back']);
-
 function findingAt(
   { items, tokens, mind, reach, owned }: InHand,
   i: number,
@@ -142,7 +101,8 @@ function findingAt(
   // "No other injuries" is said of all the rest, and of no site in mind.
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
   if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return null;
-  if (isOfTheRest(items, tokens, i) || isOfAThing(items, tokens, i)) return null;
+  if (isOfTheRest(items, tokens, i) || isOfAThing(items, tokens, i) || isOfARegion(items, tokens, i))
+    return null;
   const phrases = phrasesAt(items, group);
   // "Opens her eyes when I pinch her, groans, pulls away": what she pulls away from is not the eyes.
   const near = group.at(-1) ?? -1;

@@ -23,6 +23,24 @@ export const isAllOver = (tokens: readonly Token[], { to }: Piece): boolean => {
   );
 };
 
+const ALL: ReadonlySet<string> = new Set([
+  'everything',
+  'nothing',
+  'anything',
+  'all',
+  'feeling',
+  'sensation',
+]);
+const PAST: ReadonlySet<string> = new Set(['above', 'below', 'beyond']);
+
+/** True for "everything below the waist is normal": what a place only bounds is no place of the record. */
+export const isOfARegion = (items: readonly Item[], tokens: readonly Token[], i: number): boolean =>
+  items.slice(0, i).some((item) => {
+    const { from } = wordsOf(item);
+    const isLed = PAST.has(tokens[from]?.word ?? '') && item.type === 'piece';
+    return isLed && ALL.has(tokens[from - 1]?.word ?? '');
+  });
+
 const THINGS: ReadonlySet<Role> = new Set(['unknown', 'vital', 'care']);
 
 /** What a thing can be as well as a bone or a limb. */

@@ -1,9 +1,15 @@
-// A side between the site and what is said of it: "no deformity to either thigh, though the left is swollen".
+// A side that turns the site which was named to the other one: "no deformity to either thigh, though the left is swollen", "left hip
+// fine, tender on the right".
 
+import type { Side } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
+import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, isSmallItem } from '../sites/item.ts';
+import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
 import { type LooseSide, looseSide } from '../sites/loose-side.ts';
+import { sideAfter } from '../sites/said-side.ts';
+import { otherSide } from '../sites/side.ts';
+import { startsWithPreposition } from '../sites/site-phrase.ts';
 
 /** The side that turns the site at `site` for the finding at `i` after it, or null. */
 export function turnedSide(
@@ -15,7 +21,7 @@ export function turnedSide(
 ): LooseSide | null {
   if (site >= i) return null;
   const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'side'));
-  if (at <= site) return null;
+  if (at <= site) return sideBehind(items, tokens, i, site);
   const straight = items
     .slice(at + 1, i)
     .every((item) => hasRole(item, 'small') || isSmallItem(item, 'article'));
@@ -23,3 +29,34 @@ export function turnedSide(
   // "Right ankle and left hip are both sore": each keeps its side.
   return turned?.side === 'both' ? null : turned;
 }
+
+// "Left hip fine, tender on the right": of the left one everything was said before the pause.
+function sideBehind(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  site: number,
+): LooseSide | null {
+  const named = oneSideOf(items[site]);
+  const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'attribute'));
+  const piece = pieceOf(items[at]);
+  if (named === null || piece?.role !== 'side' || !startsWithPreposition([piece], tokens)) return null;
+  if (
+    sideAfter(piece) !== otherSide(named) ||
+    items.slice(i, at).some((item) => isPaused(tokens, wordsOf(item)))
+  )
+    return null;
+  const before = items.slice(site + 1, i);
+  const isDone = before.some((item) => hasRole(item, 'finding') || hasRole(item, 'csm'));
+  if (!isDone && !items.slice(site, i).some((item) => isPaused(tokens, wordsOf(item)))) return null;
+  // "Cut on the right side" may be one side of the left thigh.
+  const isAspect = tokens[piece.to - 1]?.word === 'side';
+  const side = sideAfter(piece) as Side;
+  return { side, piece, doubt: isAspect ? [`Was "${side}" said as the side?`] : [] };
+}
+
+const oneSideOf = (item: Item | undefined): 'left' | 'right' | null => {
+  const sides = (phraseOf(item)?.sites ?? []).map(({ side }) => side);
+  const [side] = sides;
+  return (side === 'left' || side === 'right') && sides.every((one) => one === side) ? side : null;
+};

@@ -2,9 +2,13 @@
 
 import { hasTag } from '../../islands/island.ts';
 import { likelyTag, marked, readingOf, tagIn } from '../../pieces/piece.ts';
-import { hasRole, type Item, isSmallItem, pieceOf } from '../sites/item.ts';
+import { type Item, isSmallItem, pieceOf } from '../sites/item.ts';
 
-const isFinding = (item: Item | undefined): boolean => hasRole(item, 'finding');
+// A "nothing" opens what is denied and is no member of its list.
+function isFinding(item: Item | undefined): boolean {
+  const piece = pieceOf(item);
+  return piece?.role === 'finding' && !marked(piece, 'nothing');
+}
 
 /** True where "or" stands straight before item `i`. */
 export const joinedByOr = (items: readonly Item[], i: number): boolean => isOr(items[i - 1]);

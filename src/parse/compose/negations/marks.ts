@@ -22,7 +22,7 @@ import { closesList, joinedByOr } from './list-end.ts';
 import { startOfMeasured } from './measured.ts';
 import { isNothingSuch } from './nothing.ts';
 import { goesOnWithOr, isInListWithOr } from './or-list.ts';
-import { endOfOwnVerb } from './own-verb.ts';
+import { endOfEach, endOfOwnVerb } from './own-verb.ts';
 
 export interface FoundMark {
   readonly mark: NegationMark;
@@ -89,7 +89,12 @@ function marksAt(
     return [{ mark: { start: piece.from, end: piece.to, kind }, nouns: false }, stopAt(turned)];
   // "None loose": a "none" with an adjective straight after it and no finding before it denies what follows.
   const ahead = kind === 'after' && !follows && isAdjective(items[i + 1]);
-  const end = kind === 'before' ? endOfOwnVerb(items, tokens, i) : null;
+  const end =
+    kind !== 'before'
+      ? null
+      : hasTag(island, 'each')
+        ? endOfEach(items, tokens, i)
+        : endOfOwnVerb(items, tokens, i);
   return [
     {
       mark: { start: piece.from, end: piece.to, kind: ahead ? 'before' : kind },
@@ -134,9 +139,17 @@ function unmarkedAt(
     !isInListWithOr(items, i) &&
     isAfterNoun(items, i) &&
     deniedBehind(items, tokens, i) !== 'thing';
-  if (begins) return [stopAt(piece.from)];
+  if (begins || isSaidAgain(items, tokens, i)) return [stopAt(piece.from)];
   const measured = startOfMeasured(items, tokens, i);
   return measured === null ? [] : [stopAt(measured)];
+}
+
+// "No pain, pain on the right": what was just denied is not denied again.
+function isSaidAgain(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [before, here] = [pieceOf(items[i - 1]), pieceOf(items[i])];
+  if (before?.role !== 'finding' || here?.role !== 'finding' || !isPaused(tokens, before)) return false;
+  const wordsIn = ({ from, to }: Piece) => tokens.slice(from, to).map(({ word }) => word);
+  return wordsIn(before).join(' ') === wordsIn(here).join(' ');
 }
 
 const NAMED = /^(the|his|her|my|that|this|it|he|she|they|we|i)$/;

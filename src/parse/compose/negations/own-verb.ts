@@ -1,4 +1,4 @@
-// Where a "not" ends that denies a verb of its own: "the probe will not read, hands cold", "she won't let me, knee deformed".
+// Where a "not" or a "none of" ends that denies what one verb says: "the probe will not read, hands cold", "none of the toes hurt, heel sore".
 
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
@@ -14,6 +14,13 @@ export function endOfOwnVerb(items: readonly Item[], tokens: readonly Token[], i
   if (last === undefined || !verb.every(isPlainWord)) return null;
   const isPronoun = /^(this|that|these|those)$/.test(tokens[wordsOf(last).to - 1]?.word ?? '');
   return !isPronoun && OPEN_ENDED.some((kind) => isSmallItem(last, kind)) ? null : wordsOf(last).to;
+}
+
+/** The token past the pause after what a "none of" at item `i` denies: "none of the fingers are numb, tender at the wrist". */
+export function endOfEach(items: readonly Item[], tokens: readonly Token[], i: number): number | null {
+  const said = items.findIndex((item, k) => k > i && (hasRole(item, 'finding') || hasRole(item, 'csm')));
+  const last = said < 0 ? undefined : items.slice(said).find((item) => isPaused(tokens, wordsOf(item)));
+  return last === undefined ? null : wordsOf(last).to;
 }
 
 const isPlainWord = (item: Item): boolean => hasRole(item, 'small') || hasRole(item, 'unknown');

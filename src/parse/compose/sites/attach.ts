@@ -87,7 +87,11 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
     const heading = items.slice(before, i).some((_, k) => pauseAfterItem(items, tokens, before + k) !== '');
     // "Both eyes open, no bleeding from the nose": a denial begins anew, and leads to its own site.
     const denied = items.slice(before + 1, i).some(isNo);
-    return led && (heading || denied) ? after : before;
+    // "Right hip is high and there's swelling in the groin".
+    const anew = items
+      .slice(before + 2, i)
+      .some((item) => isSmallItem(item, 'exists') || isThere(item, tokens));
+    return led && (heading || denied || anew) ? after : before;
   }
   // "Right hip swollen and tender, deformity of the right thigh": a pause ends what is said of the hip.
   if (led && before !== null && after !== null && endsGroup(items, tokens, i, attaches)) return before;
@@ -186,6 +190,9 @@ function sparedFrom(items: readonly Item[], tokens: readonly Token[], i: number)
     return null;
   return items.slice(at, i).some((item) => isNewClause(item, tokens)) ? null : at;
 }
+
+const isThere = (item: Item, tokens: readonly Token[]): boolean =>
+  tokens[wordsOf(item).from]?.word === 'there';
 
 // "Which is swollen", "there is a bruise".
 const isNewClause = (item: Item, tokens: readonly Token[]): boolean =>

@@ -89,12 +89,31 @@ function mayBe(
   // "Weaker than the left" is said of the other side.
   if (isSmallItem(items[k - 1], 'before')) return false;
   const piece = pieceOf(items[k]);
+  if (k < i && piece !== null && isDirection(tokens, piece)) return false;
   if (k < i || piece === null || isPaused(tokens, piece)) return true;
   // "Swollen, left is fine": after a pause a side that something is said of is that one's.
   const parted = items.slice(i, k).some((item) => isPaused(tokens, wordsOf(item)));
   const owns = says(items[k + 1]) || hasRole(items[k + 1], 'negation') || hasRole(items[k + 1], 'attribute');
   return !(owns && (parted || sideFirst));
 }
+
+const TURNED: ReadonlySet<string> = new Set([
+  'off',
+  'bent',
+  'deviated',
+  'shifted',
+  'pushed',
+  'leaning',
+  'turned',
+  'rotated',
+  'pointing',
+]);
+
+// "Nose is off to the left, some blood": where something went is no side of what is said next.
+const isDirection = (tokens: readonly Token[], { from, to }: Piece): boolean => {
+  const at = tokens.findIndex(({ word }, k) => k >= from - 1 && k < to && word === 'to');
+  return at > 0 && [tokens[at - 1], tokens[at - 2]].some((one) => TURNED.has(one?.word ?? ''));
+};
 
 function isWholeSaid(items: readonly Item[], tokens: readonly Token[], i: number, k: number): boolean {
   const item = items[i];
