@@ -42,6 +42,7 @@ export function noteLeftovers(talk: Talk): void {
       ...unsaidChecks(talk, clause),
       ...barePredicate(talk, clause),
       ...calledRest(talk, clause),
+      ...bareRemoval(talk, clause),
       ...bareMood(talk, clause),
       ...bareAble(talk, clause),
     ]);
@@ -144,6 +145,16 @@ const isOfRest = (talk: Talk, pieces: readonly Piece[]): boolean =>
   pieces.some((piece) => piece.role === 'finding' && !isPlaced(talk, piece)) &&
   talk.tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).some(({ word }) => REST.has(word)) &&
   !pieces.some((piece) => isHeard(talk, piece));
+
+// "Took it off": of what, the talk before tells; that something was ended must not be lost.
+const bareRemoval = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
+  mood === 'statement' && pieces.some((piece) => endsCare(talk, piece) && !isHeard(talk, piece))
+    ? pieces.filter((piece) => !isHeard(talk, piece))
+    : [];
+
+// "Rechecked at ten" leads to what was checked.
+const endsCare = ({ tokens }: Talk, piece: Piece): boolean =>
+  marked(piece, 'removal') && !/^(re(?!moved|moving|leas)|adjusted)/.test(tokens[piece.from]?.word ?? '');
 
 // "That's an old injury" says something in the words of its mood alone.
 const bareMood = ({ clauses, context }: Talk, clause: Clause): readonly Piece[] =>

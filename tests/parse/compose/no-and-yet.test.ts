@@ -488,8 +488,31 @@ describe('the rest, which nobody named', () => {
   ]);
 });
 
+describe('what looked so and is not', () => {
+  checkStatements([
+    [
+      "the left wrist looks bent but it isn't",
+      ['visit left wrist', "note: the left wrist looks bent but it isn't"],
+    ],
+    ["right knee was swollen but isn't now", ['visit right knee', "note: right knee was swollen but isn't"]],
+    // Must not: something else is denied.
+    ["right knee is swollen but it isn't bruised", ['swelling right knee', 'no contusion right knee']],
+  ]);
+});
+
+describe('care that is taken off again', () => {
+  checkStatements([
+    ['splint on the left arm | had to take that off', ['splint left arm', 'note: had to take that off']],
+    ['splint on the left arm | put it back on', ['splint left arm', 'note: put it back on']],
+  ]);
+});
+
 describe('a place that a new clause leads to', () => {
   checkStatements([
+    [
+      'pressing on the breastbone causes pain in the back',
+      ['pain back', 'visit sternum', 'note: pressing on the breastbone causes'],
+    ],
     ["left hip is low and there's bruising in the groin", ['contusion groin', 'visit left hip']],
     [
       'right shoulder is low, lump at the end of the collarbone',

@@ -94,6 +94,7 @@ function ended(sampler: Sampler): Sentence {
     before: `${word.text} the tourniquet on the left thigh`,
     after: `tourniquet on the left thigh ${word.text}`,
     worn: word.text,
+    again: word.text,
   };
   return {
     rule: 'care.removal',

@@ -23,6 +23,7 @@ import { isInPart } from './in-part.ts';
 import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
 import { isAllOver, isOfARegion, isOfAThing, isOfTheRest, isOnAThing } from './subject.ts';
+import { isTakenBack } from './taken-back.ts';
 import { turnedSide } from './turned-side.ts';
 
 /** The clause in hand; `mind` is the site or sites in mind where it names none. */
@@ -103,6 +104,7 @@ function findingAt(
   if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return null;
   if (isOfTheRest(items, tokens, i) || isOfAThing(items, tokens, i) || isOfARegion(items, tokens, i))
     return null;
+  if (isTakenBack(tokens, piece)) return null;
   const phrases = phrasesAt(items, group);
   // "Opens her eyes when I pinch her, groans, pulls away": what she pulls away from is not the eyes.
   const near = group.at(-1) ?? -1;

@@ -89,7 +89,7 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
     const denied = items.slice(before + 1, i).some(isNo);
     // "Right hip is high and there's swelling in the groin".
     const anew = items
-      .slice(before + 2, i)
+      .slice(before + 1, i)
       .some((item) => isSmallItem(item, 'exists') || isThere(item, tokens));
     return led && (heading || denied || anew) ? after : before;
   }
@@ -191,8 +191,9 @@ function sparedFrom(items: readonly Item[], tokens: readonly Token[], i: number)
   return items.slice(at, i).some((item) => isNewClause(item, tokens)) ? null : at;
 }
 
+// "Pressing on the breastbone causes pain in the ribs", too.
 const isThere = (item: Item, tokens: readonly Token[]): boolean =>
-  tokens[wordsOf(item).from]?.word === 'there';
+  /^(there|causes|gives|produces|reproduces|brings)$/.test(tokens[wordsOf(item).from]?.word ?? '');
 
 // "Which is swollen", "there is a bruise".
 const isNewClause = (item: Item, tokens: readonly Token[]): boolean =>
