@@ -6,7 +6,7 @@ import { lookedOnly, noteBareNo } from './compose/bare-no.ts';
 import { readClause } from './compose/clause.ts';
 import { placeIntroduction } from './compose/introduction.ts';
 import { noteLeftovers } from './compose/notes.ts';
-import { askedNext } from './compose/questions/standing.ts';
+import { askedNext, standOn } from './compose/questions/standing.ts';
 import { state, type Talk } from './compose/talk.ts';
 import { mergeGcs } from './compose/vitals/merge-gcs.ts';
 import { type Context, NOTHING_SAID } from './context.ts';
@@ -69,7 +69,10 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   };
   const earlier = context.asked;
   const { question } = context;
-  for (const clause of clauses) readClause(talk, clause);
+  for (const clause of clauses) {
+    readClause(talk, clause);
+    standOn(talk, clause);
+  }
   talk.times = [];
   state(talk, talk.asking);
   placeIntroduction(talk, clauses);
@@ -86,7 +89,10 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     talk.context.question !== question;
   if (talk.frames.length > 0 || asking) talk.context = { ...talk.context, asking };
   const looked = lookedOnly(talk);
-  const asked = askedNext(talk.context, looked);
+  // Past its breath it waits for a place in mind again.
+  const answered = clauses.some(({ mood }) => mood === 'answer');
+  const open = answered && talk.context.asked === talk.context.askedBefore ? null : talk.context.asked;
+  const asked = askedNext({ ...talk.context, asked: open }, looked);
   talk.context = { ...talk.context, asked, looked: looked ? utterance.text : null };
   return { frames: mergeGcs(talk.frames, utterance.text), context: talk.context };
 }

@@ -1,29 +1,13 @@
 // Keeps as a note every word of substance that found no place, so that nothing said is lost.
 
 import type { Clause } from '../clauses/clause.ts';
-import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
 import { answeredPlace } from './bare-no.ts';
-import { aspectsOf } from './csm/details.ts';
+import { saidInSmallWords } from './small-words.ts';
+import { SUBSTANCE } from './substance.ts';
 import { isPlaced, note, type Talk } from './talk.ts';
 import { isHeard, unheardDenials } from './unheard-denials.ts';
-
-// These say something by themselves; a clause that leaves one unplaced is kept in words.
-const SUBSTANCE: ReadonlySet<Role> = new Set([
-  'unknown',
-  'vital',
-  'history',
-  'care',
-  'csm',
-  'limbs',
-  'finding',
-  'site',
-  'figure',
-  'attribute',
-  'time',
-  'same',
-  'problem',
-]);
 
 const PLACES: ReadonlySet<Role> = new Set(['side', 'part', 'same']);
 
@@ -39,12 +23,7 @@ export function noteLeftovers(talk: Talk): void {
     const kept = new Set([
       ...clause.pieces.filter((piece) => isOwed(talk, piece) || isOwedPlace(talk, clause, piece)),
       ...unheardDenials(talk, clause),
-      ...unsaidChecks(talk, clause),
-      ...barePredicate(talk, clause),
-      ...calledRest(talk, clause),
-      ...bareRemoval(talk, clause),
-      ...bareMood(talk, clause),
-      ...bareAble(talk, clause),
+      ...saidInSmallWords(talk, clause),
     ]);
     const owed = clause.pieces.filter((piece) => kept.has(piece) || isRunOn(clause));
     if (owed.length === 0 || !keeps(clause, owed)) continue;
@@ -71,109 +50,6 @@ const LONGEST_QUESTION = 20;
 function isRunOn({ mood, pieces }: Clause): boolean {
   const { from, to } = spanned(pieces);
   return mood === 'question' && to - from > LONGEST_QUESTION;
-}
-
-// "Left foot, sensation but no movement": of the sensation nobody said how it is, and no entry tells of it.
-function unsaidChecks({ frames }: Talk, { pieces, mood }: Clause): readonly Piece[] {
-  const checks = mood === 'statement' ? pieces.filter(({ role }) => role === 'csm') : [];
-  if (checks.length < 2) return [];
-  const said = new Set(
-    frames.flatMap((one) =>
-      one.frame === 'statement' && one.statement.kind === 'csm' ? [one.statement.aspect] : [],
-    ),
-  );
-  return checks.filter((piece) => {
-    const island = readingOf(piece, 'csm');
-    return island !== null && aspectsOf(island).every((aspect) => !said.has(aspect));
-  });
-}
-
-// "Kneecap's off to the side, skin is intact": what an "is" says of a place in nothing but small words, and what no entry took.
-const barePredicate = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
-  mood === 'statement'
-    ? partsOf(talk, pieces)
-        .filter((part) => saysInSmallWords(talk, part))
-        .flat()
-    : [];
-
-function saysInSmallWords(talk: Talk, pieces: readonly Piece[]): boolean {
-  if (pieces.some((piece) => piece.role !== 'site' && isHeard(talk, piece))) return false;
-  const site = pieces.findIndex(({ role }) => role === 'site');
-  const [place, next] = [pieces[site], pieces[site + 1]];
-  if (place === undefined || next === undefined) return false;
-  const isLink = isSmall(next, 'link') && !isSmall(next, 'having');
-  // The "is" of "kneecap's" stands in the word as it was written.
-  const word = talk.tokens[place.to - 1];
-  const isHeld = word !== undefined && word.to - word.from > word.word.length;
-  const said = pieces.slice(site + (isLink ? 2 : 1));
-  const says = said.some((piece) => isSmall(piece, 'word') && !isSmall(piece, 'turn'));
-  return (isLink || isHeld) && says && said.every(({ role }) => role === 'small');
-}
-
-// The stretches of a clause between its pauses.
-const partsOf = ({ tokens }: Talk, pieces: readonly Piece[]): readonly (readonly Piece[])[] =>
-  pieces.reduce<Piece[][]>(
-    (parts, piece, i) => {
-      const before = pieces[i - 1];
-      if (before !== undefined && isPaused(tokens, before)) parts.push([piece]);
-      else parts.at(-1)?.push(piece);
-      return parts;
-    },
-    [[]],
-  );
-
-const REST: ReadonlySet<string> = new Set([
-  'rest',
-  'else',
-  'elsewhere',
-  'remainder',
-  'otherwise',
-  'other',
-  'below',
-  'above',
-]);
-
-// "Everything else is fine", "all below the waist is fine" call normal what nobody named: no entry, and not lost.
-const calledRest = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
-  mood === 'statement'
-    ? partsOf(talk, pieces)
-        .filter((part) => isOfRest(talk, part))
-        .flat()
-    : [];
-
-const isOfRest = (talk: Talk, pieces: readonly Piece[]): boolean =>
-  pieces.some((piece) => piece.role === 'finding' && !isPlaced(talk, piece)) &&
-  talk.tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).some(({ word }) => REST.has(word)) &&
-  !pieces.some((piece) => isHeard(talk, piece));
-
-// "Took it off": of what, the talk before tells; that something was ended must not be lost.
-const bareRemoval = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
-  mood === 'statement' && pieces.some((piece) => endsCare(talk, piece) && !isHeard(talk, piece))
-    ? pieces.filter((piece) => !isHeard(talk, piece))
-    : [];
-
-// "Rechecked at ten" leads to what was checked.
-const endsCare = ({ tokens }: Talk, piece: Piece): boolean =>
-  marked(piece, 'removal') && !/^(re(?!moved|moving|leas)|adjusted)/.test(tokens[piece.from]?.word ?? '');
-
-// "That's an old injury" says something in the words of its mood alone.
-const bareMood = ({ clauses, context }: Talk, clause: Clause): readonly Piece[] =>
-  clause.mood === 'past' &&
-  (clause.pieces.some((piece) => isSmall(piece, 'link')) ||
-    // "Does he smoke?" "Gave up years ago."
-    context.question !== null ||
-    clauses.some(({ mood }, k) => mood === 'question' && clauses[k + 1] === clause)) &&
-  clause.pieces.every(({ role, weak }) => weak || !SUBSTANCE.has(role))
-    ? clause.pieces
-    : [];
-
-// "She can look up and down": what somebody can do, in words that could tell them to.
-function bareAble(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
-  const [who, can] = pieces;
-  if (mood !== 'statement' || who === undefined || can === undefined || !isSmall(who, 'person')) return [];
-  const isAble = /^(he|she|they)$/.test(talk.tokens[who.from]?.word ?? '');
-  const says = /^(can|could)$/.test(talk.tokens[can.from]?.word ?? '') && pieces.length > 2;
-  return isAble && says && !pieces.some((piece) => isHeard(talk, piece)) ? pieces : [];
 }
 
 // A place that was looked at says where the words that were left belong.

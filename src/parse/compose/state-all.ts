@@ -3,6 +3,7 @@
 import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { withPulseOnes } from '../pieces/pulse-one.ts';
 import { isPaused, spanned } from '../span.ts';
+import type { Token } from '../token.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
 import { echoIn, sayAgain } from './echo.ts';
 import { stateExam } from './exam/exam.ts';
@@ -110,7 +111,7 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
       (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces, () => readBefore(talk, pieces)))
     )
       stretch.push(asCsm(piece));
-    else if (isOfLimbs(pieces, i)) stretch.push({ ...piece, role: 'unknown' });
+    else if (isOfLimbs(pieces, i, talk.tokens)) stretch.push({ ...piece, role: 'unknown' });
     else if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
       const isNow = !isFormer(talk, pieces, i) && !isDeniedSign(talk, pieces, i);
       const taken = isNow ? stateVital(talk, pieces, i) : 0;
@@ -186,7 +187,11 @@ function hasOwnText({ tokens }: Talk, pieces: readonly Piece[], i: number): bool
 }
 
 // "No response in the legs" is said of the legs and not of how awake somebody is.
-const isOfLimbs = (pieces: readonly Piece[], i: number): boolean => {
+const isOfLimbs = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
+  const unanswered = pieces[i];
+  // "No response to my questions" is none to pain before that was tried.
+  if (unanswered !== undefined && marked(unanswered, 'avpu', 'U') && !isPaused(tokens, unanswered))
+    if (tokens[unanswered.to]?.word === 'to') return true;
   const [piece, next] = [pieces[i], pieces.slice(i + 1).find((one) => !isSmall(one, 'article'))];
   if (piece === undefined || !marked(piece, 'vital', 'responsiveness') || next === undefined) return false;
   return (

@@ -15,7 +15,27 @@ describe('a question that stands', () => {
       ],
     ],
     ['lower back, tell me if it hurts | no | yeah there', ['visit back', 'no pain back', 'pain back']],
+    [
+      'say something if anything is sore. left knee. no. left ankle. yes. left foot. no',
+      [
+        'visit left knee',
+        'no pain left knee',
+        'visit left ankle',
+        'pain left ankle',
+        'visit left foot',
+        'no pain left foot',
+      ],
+    ],
+    // One press hurt, and the next one does not take that back.
+    [
+      'pressing down the back, say yes if it hurts | no | no | yes | no',
+      ['visit back', 'no pain back', 'pain back', 'note: no'],
+    ],
     // Must not: another question, understood or not, takes its place.
+    [
+      'lower back, tell me if it hurts | is that an old scar | no',
+      ['visit back', 'note: is that an old scar', 'note: is that an old scar: no'],
+    ],
     [
       'tell me if it hurts | right shin | is that an old scar | no',
       ['visit right lower-leg', 'note: is that an old scar', 'note: is that an old scar: no'],
@@ -61,5 +81,39 @@ describe('what a plain talk got wrong', () => {
       ['laceration left cheek', 'bleeding left cheek quality=controlled'],
     ],
     ['allergic to latex and takes ramipril', ['allergies: latex', 'medications: ramipril']],
+  ]);
+});
+
+describe('how a place is, asked and answered in a word', () => {
+  checkStatements([
+    ["how's the left wrist? fine", ['no abnormality left wrist']],
+    ['what about the right ear? good', ['no abnormality right ear']],
+    // Must not: what was asked is something else.
+    ['does the left wrist hurt? fine', ['visit left wrist', 'note: fine']],
+    ['how is your breathing? fine', ['note: how is your breathing', 'note: fine']],
+  ]);
+});
+
+describe('what was asked about and only told of', () => {
+  checkStatements([
+    [
+      'he shakes his head when I ask about neck pain',
+      ['visit head', 'visit neck', 'note: he shakes his head when I ask about neck pain'],
+    ],
+    ['asked about back pain, he said no', ['visit back', 'note: asked about back pain, he said no']],
+    // Must not: what he says himself.
+    ['he says no to neck pain', ['no pain neck']],
+  ]);
+});
+
+describe('no response to something', () => {
+  checkStatements([
+    ['no response to my questions', ['note: no response to my questions']],
+    ['no response', ['responsiveness avpu=U']],
+    [
+      'pulls away when I pinch the left hand',
+      ['visit left hand', 'note: pulls away when I pinch the left hand'],
+    ],
+    ['pulls away when I touch the left hand', ['tenderness left hand']],
   ]);
 });

@@ -4,6 +4,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import { isLikely, type Piece, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
+import { settledOf } from '../questions/settle.ts';
 import { place, state, type Talk } from '../talk.ts';
 
 const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small']);
@@ -12,15 +13,18 @@ const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small']);
 export function calledFine(talk: Talk, clause: Clause): boolean {
   const before = talk.clauses[talk.clauses.indexOf(clause) - 1];
   const word = clause.pieces.length === 1 ? clause.pieces[0] : undefined;
-  if (word === undefined || before === undefined || before.mood !== 'statement') return false;
+  if (word === undefined || before === undefined) return false;
+  const isAsked = before.mood === 'question' && asksHowItIs(talk, before);
+  if (before.mood !== 'statement' && !isAsked) return false;
   const isPlace =
-    before.pieces.some(({ role }) => role === 'site') && before.pieces.every(({ role }) => PLACE.has(role));
+    before.pieces.some(({ role }) => role === 'site') &&
+    before.pieces.every(({ role }) => PLACE.has(role) || (isAsked && ASKING.has(role)));
   // "Head: nothing."
   const isNothing = isLikely(word, 'nothing') && before.pause === 'dash';
   if (!isPlace || !(callsNormal(word) || isNothing) || !isLikely(word, 'finding', 'abnormality'))
     return false;
   // After a full stop an "okay" or a "good" may go on to something else.
-  if (before.pause !== 'dash' && !SURE.has(talk.tokens[word.to - 1]?.word ?? '')) return false;
+  if (!isAsked && before.pause !== 'dash' && !SURE.has(talk.tokens[word.to - 1]?.word ?? '')) return false;
   const sites = talk.context.sites;
   state(
     talk,
@@ -30,9 +34,30 @@ export function calledFine(talk: Talk, clause: Clause): boolean {
       ...spanned(clause.pieces),
     })),
   );
+  if (isAsked) talk.asking = settledOf(talk, talk.asking);
   place(talk, word);
   return sites.length > 0;
 }
+
+const ASKING: ReadonlySet<Role> = new Set(['asking', 'talk']);
+
+// "How's the elbow?", "what about the left knee?": what is asked is how it is, and nothing of what it can do.
+function asksHowItIs({ tokens }: Talk, { pieces }: Clause): boolean {
+  const asking = pieces.filter(({ role }) => role === 'asking');
+  return (
+    asking.length > 0 &&
+    asking.every(({ from, to }) =>
+      HOW.test(
+        tokens
+          .slice(from, to)
+          .map(({ word }) => word)
+          .join(' '),
+      ),
+    )
+  );
+}
+
+const HOW = /^(how|what) (is|are|about)( (the|your|his|her|this|that))?$/;
 
 const SURE: ReadonlySet<string> = new Set(['fine', 'normal', 'clear', 'unremarkable']);
 

@@ -22,7 +22,7 @@ import type { ClauseFindings, FoundFinding } from './found-finding.ts';
 import { isInPart } from './in-part.ts';
 import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
-import { isAllOver, isOfARegion, isOfAThing, isOfTheRest, isOnAThing } from './subject.ts';
+import { isAllOver, isAskedAbout, isOfARegion, isOfAThing, isOfTheRest, isOnAThing } from './subject.ts';
 import { isTakenBack } from './taken-back.ts';
 import { turnedSide } from './turned-side.ts';
 
@@ -102,13 +102,24 @@ function findingAt(
   // "No other injuries" is said of all the rest, and of no site in mind.
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
   if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return null;
-  if (isOfTheRest(items, tokens, i) || isOfAThing(items, tokens, i) || isOfARegion(items, tokens, i))
+  if (
+    isOfTheRest(items, tokens, i) ||
+    isOfAThing(items, tokens, i) ||
+    isOfARegion(items, tokens, i) ||
+    isAskedAbout(items, tokens, i)
+  )
     return null;
   if (isTakenBack(tokens, piece)) return null;
   const phrases = phrasesAt(items, group);
   // "Opens her eyes when I pinch her, groans, pulls away": what she pulls away from is not the eyes.
   const near = group.at(-1) ?? -1;
   if (hasTag(island, 'patient') && near >= 0 && near < i && hasUnknown(items, near, i)) return null;
+  // "Pulls away when I pinch the hand" answers to pain, and nothing was sore before.
+  if (
+    hasTag(island, 'patient') &&
+    tokens.slice(piece.to, piece.to + 5).some(({ word }) => /^pinch/.test(word))
+  )
+    return null;
   // "A nail in the left palm", and nothing where no place follows ("the needle is in").
   if (hasTag(island, 'before-site') && (group[0] ?? -1) < i) return null;
   // "Push against my hands, good": the examiner's own.

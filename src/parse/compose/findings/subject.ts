@@ -23,6 +23,25 @@ export const isAllOver = (tokens: readonly Token[], { to }: Piece): boolean => {
   );
 };
 
+/** True for "when asked about neck pain": what somebody was asked after is not told by it. */
+export function isAskedAbout(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  for (let k = i - 1; k >= 0; k--) {
+    const words = items[k] === undefined ? null : wordsOf(items[k] as Item);
+    if (words === null || isPaused(tokens, words)) return false;
+    const isAbout = tokens.slice(words.from, words.to).some(({ word }) => word === 'about');
+    if (isAbout && ASKED.test(wordsUpTo(tokens, words.from))) return true;
+  }
+  return false;
+}
+
+const ASKED = /\b(asked|ask|asks|asking)( (him|her|them|you))?$/;
+
+const wordsUpTo = (tokens: readonly Token[], at: number): string =>
+  tokens
+    .slice(Math.max(0, at - 2), at)
+    .map(({ word }) => word)
+    .join(' ');
+
 const ALL: ReadonlySet<string> = new Set([
   'everything',
   'nothing',

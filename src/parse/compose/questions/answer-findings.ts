@@ -6,12 +6,13 @@ import type { Span } from '../../span.ts';
 import { type Attributes, attributesOf, joinAttributes } from '../findings/attributes.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import { isChatter } from '../light.ts';
-import { place, state, type Talk, textOf } from '../talk.ts';
+import { place, type Said, state, type Talk, textOf } from '../talk.ts';
 import { answersElsewhere, sitesOfAnswer } from './answer-site.ts';
 import type { AnswerWord } from './answer-word.ts';
 import { echoedFindings, hasOwnFindings } from './echo.ts';
 import { noteAnswer } from './note-answer.ts';
 import { type AskedFindings, settle } from './settle.ts';
+import { isOtherPress, isSaidAlready } from './standing.ts';
 
 interface FindingsAnswer {
   readonly word: AnswerWord;
@@ -49,27 +50,30 @@ export function answerFindings(
   const more = word === 'yes' ? moreOf(rest) : NOTHING_MORE;
   const sites = word === 'yes' ? sitesOfAnswer(talk, rest, asked.sites) : asked.sites;
   const { quality, ...others } = joinAttributes(severity === null ? {} : { severity }, more.attributes);
-  settle(
-    talk,
-    sites.flatMap((ref) =>
-      asked.findings.map((one) => ({
-        statement: findingStatement(one.finding, ref, (word === 'yes') === one.present, {
-          ...others,
-          quality: word === 'yes' ? [...one.quality, ...(quality ?? [])] : [],
-        }),
-        known: {
-          site: 'carried',
-          finding: 'carried',
-          ...(sites === asked.sites && ref.side !== null ? { side: 'carried' } : {}),
-        } as const,
-        from: span.from,
-        to: Math.max(
-          span.to,
-          ...[...more.pieces, ...placesIn(rest, sites !== asked.sites)].map(({ to }) => to),
-        ),
-      })),
-    ),
+  const said: readonly Said[] = sites.flatMap((ref) =>
+    asked.findings.map((one) => ({
+      statement: findingStatement(one.finding, ref, (word === 'yes') === one.present, {
+        ...others,
+        quality: word === 'yes' ? [...one.quality, ...(quality ?? [])] : [],
+      }),
+      known: {
+        site: 'carried',
+        finding: 'carried',
+        ...(sites === asked.sites && ref.side !== null ? { side: 'carried' } : {}),
+      } as const,
+      from: span.from,
+      to: Math.max(
+        span.to,
+        ...[...more.pieces, ...placesIn(rest, sites !== asked.sites)].map(({ to }) => to),
+      ),
+    })),
   );
+  if (isSaidAlready(talk, asked, said)) return rest;
+  if (isOtherPress(talk, asked, said)) {
+    noteAnswer(talk, span);
+    return rest;
+  }
+  settle(talk, said);
   // "Is your hip sore?" "No, my thigh."
   if (word === 'no' && answersElsewhere(talk, rest, asked)) return [];
   const taken = [...more.pieces, ...echoedFindings(asked, rest)];

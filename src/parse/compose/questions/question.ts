@@ -43,7 +43,7 @@ export function ask(talk: Talk, said: Clause): void {
   bear(talk, { question: isOfSubstance || goesOn ? textOf(talk, from, to) : null });
   if (asked === null) {
     // "Is that new?" "No.": what was asked before is not answered by it.
-    if (isOfSubstance) bear(talk, { asked: null });
+    if (isOfSubstance) bear(talk, { asked: null, ...(isStanding(talk) ? { askedBefore: null } : {}) });
     return;
   }
   place(talk, ...clause.pieces);
@@ -51,6 +51,9 @@ export function ask(talk: Talk, said: Clause): void {
   bear(talk, { asked, askedBefore: asked, sites: turnedTo(asked, mind) });
   if (asked.about === 'findings') talk.questions = [...talk.questions, asked];
 }
+
+const isStanding = ({ context: { askedBefore } }: Talk): boolean =>
+  askedBefore?.about === 'findings' && askedBefore.standing === true;
 
 // "And on the right?": what comes next is of that side.
 function turnedTo(asked: Asked, mind: readonly SiteRef[]): readonly SiteRef[] {
