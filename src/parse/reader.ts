@@ -6,7 +6,7 @@ import { lookedOnly, noteBareNo } from './compose/bare-no.ts';
 import { readClause } from './compose/clause.ts';
 import { placeIntroduction } from './compose/introduction.ts';
 import { noteLeftovers } from './compose/notes.ts';
-import { askedNext, standOn } from './compose/questions/standing.ts';
+import { askedNext, looksAnswered, standOn } from './compose/questions/standing.ts';
 import { state, type Talk } from './compose/talk.ts';
 import { mergeGcs } from './compose/vitals/merge-gcs.ts';
 import { type Context, NOTHING_SAID } from './context.ts';
@@ -70,8 +70,10 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   const earlier = context.asked;
   const { question } = context;
   for (const clause of clauses) {
-    readClause(talk, clause);
-    standOn(talk, clause);
+    for (const one of looksAnswered(talk, clause) ?? [clause]) {
+      readClause(talk, one);
+      standOn(talk, one);
+    }
   }
   talk.times = [];
   state(talk, talk.asking);

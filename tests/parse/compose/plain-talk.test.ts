@@ -219,7 +219,7 @@ describe('after an instruction', () => {
         'circulation left hand',
         'visit left arm',
         'visit left clavicle',
-        "note: Left arm he doesn't want to lift because of the collarbone, but",
+        "note: Left arm he doesn't want to lift because of the collarbone",
       ],
     ],
   ]);

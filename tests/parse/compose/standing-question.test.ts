@@ -26,6 +26,10 @@ describe('a question that stands', () => {
         'no pain left foot',
       ],
     ],
+    [
+      'tell me if it hurts | right wrist no, left wrist yes a little',
+      ['visit right wrist', 'no pain right wrist', 'visit left wrist', 'pain left wrist severity=mild'],
+    ],
     // One press hurt, and the next one does not take that back.
     [
       'pressing down the back, say yes if it hurts | no | no | yes | no',
@@ -115,5 +119,18 @@ describe('no response to something', () => {
       ['visit left hand', 'note: pulls away when I pinch the left hand'],
     ],
     ['pulls away when I touch the left hand', ['tenderness left hand']],
+  ]);
+});
+
+describe('somebody who will not, and somebody else', () => {
+  checkStatements([
+    ['left arm, he refuses to move it', ['visit left arm', 'note: he refuses to move it']],
+    ['the skier below has a broken arm', ['note: the skier below has a broken arm']],
+    // A denial goes to the place that it is said of, and the next finding to its own.
+    [
+      'belly no swelling no bruising, small cut on the hip',
+      ['no swelling abdomen', 'no contusion abdomen', 'laceration hip severity=mild'],
+    ],
+    ["left arm, he can't move it", ['no motion left hand']],
   ]);
 });

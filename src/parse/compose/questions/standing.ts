@@ -2,6 +2,7 @@
 
 import type { Clause } from '../../clauses/clause.ts';
 import type { Asked, Context } from '../../context.ts';
+import { marked, type Piece } from '../../pieces/piece.ts';
 import { isChatter } from '../light.ts';
 import { bear, type Said, type Talk } from '../talk.ts';
 import type { AskedFindings } from './settle.ts';
@@ -23,20 +24,51 @@ export function askedNext(context: Context, looked: boolean): Asked | null {
 /** Opens a question that stands again after a clause of the same breath that answered it, or that only named a place. */
 export function standOn(talk: Talk, clause: Clause): void {
   const standing = standingIn(talk.context);
-  if (standing === null || talk.context.asked !== null) return;
+  const { asked: open } = talk.context;
+  if (standing === null || (open !== null && open !== standing)) return;
   if (isLook(clause) && talk.context.sites.length > 0) {
     const asked = { ...standing, sites: talk.context.sites, either: false };
     bear(talk, { asked, askedBefore: asked });
-  } else if (clause.mood === 'answer') bear(talk, { asked: standing });
+  } else if (open === null && clause.mood === 'answer') bear(talk, { asked: standing });
 }
+
+/**
+ * The looks and answers of "left hip no, right hip yes" under a question that stands, each as a clause of its own; null where the
+ * clause is anything else.
+ */
+export function looksAnswered(talk: Talk, clause: Clause): readonly Clause[] | null {
+  if (clause.mood !== 'statement' || standingIn(talk.context) === null) return null;
+  const parts: Clause[] = [];
+  let look: Piece[] = [];
+  let said: Piece[] = [];
+  const close = () => {
+    if (said.length > 0) parts.push({ ...clause, pieces: look }, { ...clause, mood: 'answer', pieces: said });
+    if (said.length > 0) [look, said] = [[], []];
+  };
+  for (const piece of clause.pieces) {
+    if (marked(piece, 'answer', 'yes') || marked(piece, 'answer', 'no')) said.push(piece);
+    else if (said.length > 0 && (piece.role === 'attribute' || isChatter(piece))) said.push(piece);
+    else if (isPlace(piece)) {
+      close();
+      look.push(piece);
+    } else return null;
+  }
+  close();
+  const isWhole =
+    look.length === 0 && parts.every(({ mood, pieces }) => mood === 'answer' || pieces.some(isSite));
+  return isWhole && parts.length > 0 ? parts : null;
+}
+
+const isSite = ({ role }: Piece): boolean => role === 'site';
+
+const isPlace = (piece: Piece): boolean =>
+  isSite(piece) || piece.role === 'side' || piece.role === 'part' || isChatter(piece);
 
 const standingIn = ({ askedBefore }: Context): (Asked & AskedFindings) | null =>
   askedBefore?.about === 'findings' && askedBefore.standing === true ? askedBefore : null;
 
 const isLook = ({ mood, pieces }: Clause): boolean =>
-  (mood === 'statement' || mood === 'question') &&
-  pieces.some(({ role }) => role === 'site') &&
-  pieces.every((piece) => piece.role === 'site' || piece.role === 'side' || isChatter(piece));
+  (mood === 'statement' || mood === 'question') && pieces.some(isSite) && pieces.every(isPlace);
 
 /** True where one more "no" to a question that stands would say the same again. */
 export const isSaidAlready = ({ context }: Talk, asked: AskedFindings, said: readonly Said[]): boolean =>

@@ -91,7 +91,9 @@ function choose({ items, tokens, i, before, after, used, findingFirst, attaches 
     const anew = items
       .slice(before + 1, i)
       .some((item) => isSmallItem(item, 'exists') || isThere(item, tokens));
-    return led && (heading || denied || anew) ? after : before;
+    // "Back no tenderness, graze at the sacrum": past a pause the place is the next finding's.
+    const isOthers = denied && !heading && !anew && isParted(items, tokens, i, after ?? i, attaches);
+    return led && (heading || denied || anew) && !isOthers ? after : before;
   }
   // "Right hip swollen and tender, deformity of the right thigh": a pause ends what is said of the hip.
   if (led && before !== null && after !== null && endsGroup(items, tokens, i, attaches)) return before;
@@ -190,6 +192,21 @@ function sparedFrom(items: readonly Item[], tokens: readonly Token[], i: number)
     return null;
   return items.slice(at, i).some((item) => isNewClause(item, tokens)) ? null : at;
 }
+
+const isParted = (
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  site: number,
+  attaches: Attaches,
+): boolean =>
+  items.some(
+    (item, k) =>
+      k > i &&
+      k < site &&
+      attaches(item) &&
+      items.slice(i, k).some((_, at) => pauseAfterItem(items, tokens, i + at) !== ''),
+  );
 
 // "Pressing on the breastbone causes pain in the ribs", too.
 const isThere = (item: Item, tokens: readonly Token[]): boolean =>
