@@ -117,11 +117,35 @@ export const COMMANDS = [
   'show-receive',
   'reminder-on',
   'reminder-off',
+  'question-next',
+  'question-holds',
+  'question-again',
+  'misheard',
+  'misheard-first',
+  'misheard-second',
+  'misheard-third',
+  'order-radio',
+  'order-atmist',
+  'order-imist-ambo',
+  'order-sbar',
+  'order-soap',
+  'open-record',
+  'new-incident',
+  'show-link',
+  'show-front',
+  'show-back',
+  'close-sheet',
 ] as const;
 export type Command = (typeof COMMANDS)[number];
 
 /** Which patient is turned to: by number (the first is 1), or from the one in hand. */
 export type PatientMeant = number | 'next' | 'previous' | 'new';
+
+/** Which kept record is to be opened: by its number in the list, by its patient's number, or by words it is known by. */
+export type RecordMeant =
+  | { readonly place: number }
+  | { readonly patient: number }
+  | { readonly words: string };
 
 /** Something asked of the tool; it makes no entry but is acted on (or, in the terminal, ignored). */
 export interface CommandFrame extends FrameFacts {
@@ -131,6 +155,8 @@ export interface CommandFrame extends FrameFacts {
   readonly patient?: PatientMeant;
   /** for `patient`: the words said after it in the same breath, to be heard in that patient's record */
   readonly rest?: string;
+  /** for `open-record`: which one */
+  readonly record?: RecordMeant;
 }
 
 /** Something done to the problem list; it touches no entry. */

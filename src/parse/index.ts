@@ -11,6 +11,7 @@ export type {
   PatientMeant,
   ProblemFrame,
   Reading,
+  RecordMeant,
   StatementFrame,
 } from './frame.ts';
 export { createReader, type Reader, type ReaderMade } from './reader.ts';

@@ -1,6 +1,6 @@
 // The events of the log: immutable, in the order they came, and enough to rebuild the record from nothing.
 
-import type { Change, Command, CorrectionTarget, PatientMeant } from '../parse/frame.ts';
+import type { Change, Command, CorrectionTarget, PatientMeant, RecordMeant } from '../parse/frame.ts';
 import type { Known, SaidProblemChange, Statement } from '../terms/index.ts';
 import type { Filed } from './filing.ts';
 import type { HandoverStep } from './handover.ts';
@@ -89,6 +89,8 @@ export type Happening =
         readonly patient?: PatientMeant;
         /** for `patient`: what was said after it in the same breath */
         readonly rest?: string;
+        /** for `open-record`: which one */
+        readonly record?: RecordMeant;
         readonly heard: string;
         readonly utterance: string;
       };

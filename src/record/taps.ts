@@ -22,13 +22,13 @@ export function confirmEntries<C>(exam: Exam<C>, ids: readonly string[], time: n
   }));
 }
 
-/** The examination with those of the entries struck that stand; `time` in milliseconds since the epoch. */
-export function strikeEntries<C>(exam: Exam<C>, ids: readonly string[], time: number): Exam<C> {
+/** The examination with those of the entries struck that stand; `time` in milliseconds since the epoch, `by` the words that did it. */
+export function strikeEntries<C>(exam: Exam<C>, ids: readonly string[], time: number, by = BY_HAND): Exam<C> {
   const entries = standingIds(exam, ids);
   if (entries.length === 0) return exam;
   return append(exam, formatIso(time, exam.zone), () => ({
     kind: 'struck',
-    payload: { entries, by: BY_HAND },
+    payload: { entries, by },
   }));
 }
 

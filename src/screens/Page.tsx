@@ -7,6 +7,7 @@ import { Header } from './frame/Header.tsx';
 import { More } from './frame/More.tsx';
 import { Notices, StandingNotices } from './frame/Notices.tsx';
 import { PANEL_NAMES, PANELS, shown } from './frame/panels.ts';
+import { Sheet } from './frame/Sheet.tsx';
 import { useTools } from './frame/tools.ts';
 import { LinkSheet } from './link/LinkSheet.tsx';
 import { HearingSheet } from './listen/HearingSheet.tsx';
@@ -16,7 +17,6 @@ import { Records } from './records/Records.tsx';
 import { OpenWay } from './report/OpenWay.tsx';
 import { LastSaid } from './talk/LastSaid.tsx';
 import { Talk } from './talk/Talk.tsx';
-import { WordsSheet } from './voice/WordsSheet.tsx';
 
 export function Page() {
   const { panel, columns, later } = useTools();
@@ -58,7 +58,7 @@ export function Page() {
 const Waiting = () => <p class="empty">Getting ready …</p>;
 
 function Sheets() {
-  const { sheet, changing, way } = useTools();
+  const { sheet, changing, way, later } = useTools();
   const close = () => {
     sheet.value = null;
   };
@@ -74,7 +74,13 @@ function Sheets() {
     case 'link':
       return <LinkSheet close={close} />;
     case 'words':
-      return <WordsSheet close={close} />;
+      return later.value === null ? (
+        <Sheet title="What can I say?" close={close}>
+          <Waiting />
+        </Sheet>
+      ) : (
+        <later.value.Words close={close} />
+      );
     case 'more':
       return <More close={close} />;
     case null:

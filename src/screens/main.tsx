@@ -135,6 +135,9 @@ const tools: Tools = {
   reading: signal(null),
   way: signal(null),
   recordsAt: signal<string | null>(null),
+  recordWanted: signal(null),
+  order: signal('radio'),
+  bodyView: signal('front'),
   changing: signal<string | null>(null),
 };
 

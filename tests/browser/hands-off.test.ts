@@ -155,6 +155,114 @@ describe('by voice alone', () => {
   });
 });
 
+describe('a question between entries', () => {
+  const question = (page: Page, text: string) => page.locator('.question.block', { hasText: text });
+
+  it('is settled by a word only where it was read aloud or stands alone; one of several never is', async () => {
+    const { page } = await visit();
+    await say(page, 'left forearm swelling');
+    await say(page, 'no swelling of the left forearm');
+    await question(page, 'left forearm').waitFor();
+    await say(page, 'right knee deformity');
+    await say(page, 'no deformity of the right knee');
+    await question(page, 'right knee').waitFor();
+    await say(page, 'it holds');
+    expect((await spokenAll(page, 1))[0]).toMatch(/^Nothing was settled: 2 questions are open/);
+    expect(await page.locator('.question.block').count()).toBe(2);
+    await say(page, 'next question');
+    expect((await spokenAll(page, 2))[1]).toMatch(
+      /One: left forearm, swelling\. Two: .*: no\. Say “both hold”/,
+    );
+    await question(page, 'Read aloud').waitFor();
+    await say(page, 'next question');
+    expect((await spokenAll(page, 3))[2]).toMatch(/One: right knee/);
+    // What is entered meanwhile takes the question out of mind.
+    await say(page, 'pulse ninety two');
+    await question(page, 'Read aloud').waitFor({ state: 'detached' });
+    await say(page, 'both hold');
+    expect((await spokenAll(page, 4))[3]).toMatch(/^Nothing was settled/);
+    await say(page, 'next question');
+    await question(page, 'Read aloud').waitFor();
+    await say(page, 'both hold');
+    await question(page, 'left forearm').waitFor({ state: 'detached' });
+    await question(page, 'right knee').waitFor();
+    await page.getByText(/^Settled, and nothing confirmed: left forearm/).waitFor();
+    expect(await page.locator('.panel-entries .entry.confirmed').count()).toBe(0);
+    await say(page, 'ask that again');
+    await question(page, 'left forearm').waitFor();
+  });
+
+  it('strikes by a word the entry that was misheard, and that is taken back', async () => {
+    const { page } = await visit();
+    await say(page, 'left forearm swelling');
+    await say(page, 'no swelling of the left forearm');
+    await question(page, 'left forearm').waitFor();
+    // Neither of two is meant by it: it is read, and asked which.
+    await say(page, 'misheard');
+    expect((await spokenAll(page, 1))[0]).toMatch(/“the first was misheard” or “the second was misheard”/);
+    await say(page, 'the second was misheard');
+    await question(page, 'left forearm').waitFor({ state: 'detached' });
+    await entry(page, 'heard', 'NO').waitFor({ state: 'detached' });
+    await entry(page, 'heard', 'LEFT forearm: swelling').waitFor();
+    await say(page, 'restore that');
+    await question(page, 'left forearm').waitFor();
+  });
+});
+
+describe('a kept record', () => {
+  it('is opened by its number only from the list, and none where two fit', async () => {
+    const { page } = await visit();
+    const list = page.getByRole('dialog', { name: 'Records on this device' });
+    await say(page, 'left forearm swelling');
+    await say(page, 'next patient');
+    await page.locator('.patient-now', { hasText: 'Patient 2' }).waitFor();
+    await say(page, 'right knee swelling');
+    await entry(page, 'heard', 'RIGHT knee').waitFor();
+    await say(page, 'open record one');
+    await list
+      .getByText(/^Record 1: Patient 1, .* Say “open record 1” to open it and leave Patient 2\.$/)
+      .waitFor();
+    await sayBehind(page, 'open record one');
+    await page.locator('.patient-now', { hasText: 'Patient 1' }).waitFor();
+    await entry(page, 'heard', 'LEFT forearm').waitFor();
+    await say(page, 'new incident');
+    await list.getByText('Say “new incident” once more to begin it and leave Patient 1.').waitFor();
+    await sayBehind(page, 'new incident');
+    await list.waitFor({ state: 'detached' });
+    await say(page, 'left wrist swelling');
+    await entry(page, 'heard', 'LEFT wrist').waitFor();
+    await say(page, 'open the record of patient one');
+    await list.getByText(/^2 records fit; none was opened\. Record 1: .* Record 2: Patient 1/).waitFor();
+    await sayBehind(page, 'close the sheet');
+    await list.waitFor({ state: 'detached' });
+    await entry(page, 'heard', 'LEFT wrist').waitFor();
+  });
+});
+
+describe('the order of a report', () => {
+  it('is chosen by a word, on its panel and over the radio, where the next one begins', async () => {
+    const { page } = await visit();
+    await say(page, 'left forearm swelling');
+    await say(page, 'show the SOAP report');
+    await page.getByRole('region', { name: 'SOAP' }).waitFor();
+    await say(page, 'read the report');
+    const radio = page.getByRole('dialog', { name: 'Over the radio' });
+    await radio.getByRole('button', { name: /ATMIST/, pressed: true }).waitFor();
+    await sayBehind(page, 'show SBAR');
+    await radio.getByRole('button', { name: /SBAR/, pressed: true }).waitFor();
+    await sayBehind(page, 'next piece');
+    await radio.getByRole('heading', { name: /^Report, piece 1 of/ }).waitFor();
+    await sayBehind(page, 'close the sheet');
+    await radio.waitFor({ state: 'detached' });
+    await page.getByRole('region', { name: 'SBAR' }).waitFor();
+    await say(page, 'show the back of the body');
+    // Where both sides have room, the ways between them are not shown.
+    await page
+      .locator('.view-ways [aria-pressed="true"]', { hasText: 'Back' })
+      .waitFor({ state: 'attached' });
+  });
+});
+
 describe('a report that is read over the radio', () => {
   it('is opened by words and goes on at “next piece”; the same piece comes again at “say again”', async () => {
     const { page } = await visit();

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { UNFILED } from '../../src/record/index.ts';
 import { byIncident, matches } from '../../src/screens/records/search.ts';
 import { type Shown, shownOf } from '../../src/screens/records/summary.ts';
+import { inListOrder, notOne, recordInWords, recordsMeant } from '../../src/screens/records/wanted.ts';
 import { shapeOf, whoIs } from '../../src/screens/records/who.ts';
 
 /** Invented. */
@@ -58,5 +59,40 @@ describe('the patients', () => {
     expect(whoIs(BEA.summary)).toBe('Patient 2, the tall one');
     expect(whoIs({ ...UNFILED, name: '' })).toBe('Patient 1');
     expect(new Set([1, 2, 3, 4, 5, 6, 7, 8, 9, 10].map(shapeOf)).size).toBe(10);
+  });
+});
+
+describe('a record that is asked for by word', () => {
+  const listed = inListOrder([OLD, BEA, ADA]);
+
+  it('is numbered as it stands in the list: the latest incident first, and in it the first patient', () => {
+    expect(listed).toEqual([ADA, BEA, OLD]);
+    expect(recordInWords(listed, BEA)).toBe('Record 2: Patient 2, the tall one, 2031-04-05, 10:20');
+  });
+
+  it.each([
+    [{ place: 2 }, [BEA]],
+    [{ place: 4 }, []],
+    [{ place: 0 }, []],
+    [{ patient: 2 }, [BEA]],
+    [{ patient: 1 }, [ADA, OLD]],
+    [{ words: 'Ada Quindelo' }, [ADA]],
+    [{ words: 'the tall one' }, [BEA]],
+    [{ words: 'north gully, April' }, [ADA]],
+    // Half a word, or a figure that only begins one, is none.
+    [{ words: 'quin' }, []],
+    [{ words: '203' }, []],
+    [{ words: 'Bruno' }, []],
+    [{ words: '…' }, []],
+  ])('is found by %j where all of it fits', (meant, found) => {
+    expect(recordsMeant(listed, meant)).toEqual(found);
+  });
+
+  it('is not guessed: where two fit, both are named', () => {
+    expect(notOne(listed, recordsMeant(listed, { patient: 1 }))).toBe(
+      '2 records fit; none was opened. Record 1: Patient 1, Ada Quindélo, 2031-04-05, 10:00. ' +
+        'Record 3: Patient 1, by the stream, 2030-12-31, 23:59. Say “open record”, and its number.',
+    );
+    expect(notOne(listed, [])).toBe('No record here is that one; none was opened.');
   });
 });

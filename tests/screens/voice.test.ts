@@ -50,6 +50,32 @@ describe('what can be said', () => {
     },
   );
 
+  it.each([
+    ['yes, both hold', 'question-holds'],
+    ['okay, all of it holds, thanks', 'question-holds'],
+    ['Leave it as it is.', 'question-holds'],
+    ['misheard the second one', 'misheard-second'],
+    ['first one is misheard', 'misheard-first'],
+    ['read the question', 'question-next'],
+    ['handover in SBAR order', 'order-sbar'],
+    ['show me the report as soap', 'order-soap'],
+    ['show the IMIST-AMBO', 'order-imist-ambo'],
+    ['begin a new incident', 'new-incident'],
+    ['put this list away', 'close-sheet'],
+  ])('“%s” is “%s”', (said, command) => {
+    expect(framesOf(said)).toMatchObject([{ frame: 'command', command }]);
+  });
+
+  it.each([
+    ['reopen record 12', { place: 12 }],
+    ['open record number twenty three', { place: 23 }],
+    ['open the record for casualty four', { patient: 4 }],
+    // Whatever the words are, they are the name's.
+    ['open the record of Mark Ankle, left knee', { words: 'Mark Ankle, left knee' }],
+  ])('“%s” means that record', (said, record) => {
+    expect(framesOf(said)).toMatchObject([{ frame: 'command', command: 'open-record', record }]);
+  });
+
   it('is offered for every command that the page knows', () => {
     const offered = new Set(sayings.map(({ command }) => command));
     // Turning to another patient has many forms, told with the records.
@@ -67,6 +93,27 @@ describe('what can be said', () => {
     'he was ready for the mountain hut and fell',
     'he makes gurgling sounds on breathing out',
     'stop, listen to his chest',
+    'that holds',
+    'both hold still',
+    'it holds well',
+    'does it hold',
+    'it holds?',
+    'the splint, it holds',
+    'leave it as it is and splint the left wrist',
+    'left wrist, leave it as it is',
+    'i misheard him',
+    'the first thing he said was misheard',
+    'can you ask that again',
+    'next question is for the wife',
+    'next question, does your neck hurt',
+    'wash it with soap and water',
+    'show me the soap dish',
+    'the hospital wants a report in order',
+    'we have an open record of that',
+    'open record two is missing',
+    'a new incident came in on the radio',
+    'close the sheet over his legs',
+    'show me the back of the hand',
   ])('“%s” asks nothing of the page', (said) => {
     expect(framesOf(said).filter(({ frame }) => frame === 'command')).toEqual([]);
   });

@@ -5,6 +5,7 @@ import type { Command } from '../frame.ts';
 import { marked, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { wouldSay } from './corrections/dry-run.ts';
+import { openRecord } from './open-record.ts';
 import { patient } from './patient.ts';
 import { problem } from './problem.ts';
 import { ask, askQuietly } from './questions/question.ts';
@@ -63,6 +64,10 @@ function command(talk: Talk, clause: Clause): void {
   const [piece, ...rest] = clause.pieces;
   const said = piece === undefined ? null : (tagIn(piece, 'commands.command', 'command') as Command | null);
   if (piece === undefined || said === null) return;
+  if (said === 'open-record') {
+    openRecord(talk, piece);
+    return;
+  }
   talk.frames.push({
     frame: 'command',
     command: said,

@@ -60,7 +60,20 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
 // "Feel that?" asks; "I feel that it gives" does not. "The bruise is on the left shin" tells of no drug.
 const holds = (island: Island, tokens: readonly Token[]): boolean =>
   !(hasTag(island, 'closing') && !closes(tokens, island)) &&
-  !(hasTag(island, 'place') && leadsToPlace(tokens, island.to));
+  !(hasTag(island, 'place') && leadsToPlace(tokens, island.to)) &&
+  !(hasTag(island, 'heads') && !isBeside(tokens.slice(0, island.from))) &&
+  !(hasTag(island, 'whole') && !isWhole(tokens, island));
+
+/** Words that may stand beside what asks something of the page without making another sentence of it. */
+const BESIDE =
+  /^(?:yes|yeah|yep|ok|okay|all|right|roger|affirm|affirmative|copy|and|then|please|thanks|thank|you)$/;
+
+const isBeside = (tokens: readonly Token[]): boolean =>
+  tokens.every(({ word, pause }) => pause !== 'ask' && BESIDE.test(word));
+
+// "Both hold" is asked of the page; "both hold still", "it holds well" and "it holds?" are said to somebody.
+const isWhole = (tokens: readonly Token[], { from, to }: Island): boolean =>
+  tokens[to - 1]?.pause !== 'ask' && isBeside(tokens.slice(0, from)) && isBeside(tokens.slice(to));
 
 const OF_PLACE =
   /^(the|his|her|their|its|my|your|this|that|left|right|both|either|each|top|one|other|front|back|inside|outside|inner|outer)$/;

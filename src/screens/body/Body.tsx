@@ -13,8 +13,7 @@ const VIEW_NAMES = { front: 'Front', back: 'Back' } as const;
 
 export function Body() {
   const { reckoning } = useWorked();
-  const { derived } = useTools();
-  const view = useSignal<(typeof VIEWS)[number]>('front');
+  const { derived, bodyView: view } = useTools();
   const zone = useSignal<Zone | null>(null);
   const { coverage } = reckoning.value;
   return (

@@ -19,6 +19,9 @@ export interface Waiting extends Said {
 /** Where the sound of an utterance goes once its words are in a record. */
 export type KeepSound = (record: string, utterance: string, sound: Clip) => void;
 
+/** Another patient of the incident, or a record by its identifier. */
+export type TurnedTo = PatientMeant | { readonly record: string };
+
 export type Aside = (heard: { readonly text: string; readonly engine: string }) => boolean;
 /** A record of which not everything could be read. */
 export interface Damage {
@@ -41,8 +44,8 @@ export interface Desk {
   readonly aside: Signal<Aside | null>;
   /** wall clock, epoch ms; moves on by itself */
   readonly wall: Signal<number>;
-  /** the patient that was just turned to; until that record is open, what is said waits */
-  readonly turning: Signal<PatientMeant | null>;
+  /** the patient, or the kept record, that was just turned to; until that record is open, what is said waits */
+  readonly turning: Signal<TurnedTo | null>;
   /** whether this page writes or follows another one */
   readonly role: Signal<Role>;
   /** what is wrong with the open record, or null */

@@ -22,11 +22,11 @@ export function confirm(desk: Desk, ids: readonly string[]): void {
   setRecord(desk, { ...record, exam: confirmEntries(record.exam, ids, timeIn(record, desk.clock())) });
 }
 
-/** Strikes those of the entries that stand; they stay in the record as struck. */
-export function strike(desk: Desk, ids: readonly string[]): void {
+/** Strikes those of the entries that stand; they stay in the record as struck. `by`: the words, where no hand did it. */
+export function strike(desk: Desk, ids: readonly string[], by?: string): void {
   const record = desk.record.value;
   if (record === null) return;
-  setRecord(desk, { ...record, exam: strikeEntries(record.exam, ids, timeIn(record, desk.clock())) });
+  setRecord(desk, { ...record, exam: strikeEntries(record.exam, ids, timeIn(record, desk.clock()), by) });
 }
 
 /** Lets those of the struck entries stand again; they wait to be confirmed anew. */

@@ -2,7 +2,15 @@
 
 export { beginRecord, recordToUse } from './begin.ts';
 export { type Derived, derive } from './derived.ts';
-export { type Aside, createDesk, type Desk, type DeskParts, type KeepSound, setRecord } from './desk.ts';
+export {
+  type Aside,
+  createDesk,
+  type Desk,
+  type DeskParts,
+  type KeepSound,
+  setRecord,
+  type TurnedTo,
+} from './desk.ts';
 export { type Changed, change, confirm, passOn, restate, restore, retime, strike } from './hand.ts';
 export { done, type Notice, trouble } from './notice.ts';
 export {

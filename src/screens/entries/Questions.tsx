@@ -1,5 +1,6 @@
 // Entries that are at odds with each other, each as a question that one press settles.
 
+import type { ComponentChildren } from 'preact';
 import type { Conflict } from '../../clinical/index.ts';
 import type { Entry } from '../../record/index.ts';
 import { clock, dayOf } from '../../timeline/index.ts';
@@ -7,9 +8,11 @@ import { strike } from '../desk/index.ts';
 import { useTools, useWorked } from '../frame/tools.ts';
 import { EntryLine } from './EntryLine.tsx';
 import { sentenceText } from './sentence.ts';
+import { nameOf } from './settled.ts';
 
 export function Questions() {
   const { settled } = useTools();
+  const { readAloud } = settled;
   const { reckoning } = useWorked();
   const conflicts = reckoning.value.conflicts.filter((one) => !settled.isSettled(one));
   if (conflicts.length === 0) return null;
@@ -20,12 +23,30 @@ export function Questions() {
       </h3>
       <ul class="plain-list">
         {conflicts.map((one) => (
-          <li key={one.question + one.evidence.join()} class="question block">
+          <Asked key={one.question + one.evidence.join()} isReadAloud={nameOf(one) === readAloud.value}>
             <Question of={one} />
-          </li>
+          </Asked>
         ))}
       </ul>
     </section>
+  );
+}
+
+interface AskedProps {
+  readonly isReadAloud: boolean;
+  readonly children: ComponentChildren;
+}
+
+/** The one that was read aloud last is marked: a word answers it and no other. */
+function Asked({ isReadAloud, children }: AskedProps) {
+  return (
+    <li
+      class={`question block ${isReadAloud ? 'read-aloud' : ''}`}
+      {...(isReadAloud ? { id: 'question-read-aloud', tabIndex: -1 } : {})}
+    >
+      {isReadAloud && <p class="small-print">Read aloud: a word answers this one.</p>}
+      {children}
+    </li>
   );
 }
 
@@ -42,13 +63,14 @@ function Question({ of }: { readonly of: Conflict }) {
         </span>{' '}
         {of.question}
       </p>
-      <ul class="plain-list question-entries">
+      {/* Numbered for "the second was misheard". */}
+      <ol class={`plain-list question-entries ${entries.length > 1 ? 'numbered' : ''}`}>
         {entries.map((entry) => (
           <li key={entry.id}>
             <AtOdds entry={entry} />
           </li>
         ))}
-      </ul>
+      </ol>
       <button
         type="button"
         class="button wide"

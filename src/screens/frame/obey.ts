@@ -1,15 +1,24 @@
 // What the page does when it is asked by voice or in words, and what it says back of what it heard.
 
 import { effect, untracked } from '@preact/signals';
+import type { Command } from '../../parse/index.ts';
 import type { RecordEvent } from '../../record/index.ts';
 import { lastSaid } from '../talk/became.ts';
-import { answer, forgetConfirm } from '../voice/answer.ts';
+import { forgetConfirm } from '../voice/confirmed.ts';
 import { echoOf, soundOf } from '../voice/echo.ts';
 import type { Tools } from './tools.ts';
 
+/** What may be asked for while a report is read over the radio, beside its own words. */
+const OF_THE_RADIO: ReadonlySet<Command> = new Set([
+  'close-sheet',
+  'order-atmist',
+  'order-imist-ambo',
+  'order-sbar',
+]);
+
 /** Follows the record and acts on each new command. Commands of a played or reopened talk are passed over. */
 export function obeyCommands(tools: Tools): void {
-  const { desk, player, panel, reading, echo, sounds, earcons, speaker, standby } = tools;
+  const { desk, later, settled, player, panel, reading, echo, sounds, earcons, speaker, standby } = tools;
   let seen: { readonly record: string; readonly events: number } | null = null;
   effect(() => {
     const record = desk.record.value;
@@ -25,6 +34,8 @@ export function obeyCommands(tools: Tools): void {
     if (player.playing.peek() !== null) return;
     const news = fresh > 0 ? events.slice(-fresh) : begun;
     if (news.length > 0) untracked(() => forgetConfirm(tools.desk));
+    // After anything else a word would answer a question that nobody has in mind any more.
+    if (news.some(({ kind }) => kind !== 'utterance' && kind !== 'command')) settled.readAloud.value = null;
     for (const event of news) obey(event);
     if (news.some(({ kind }) => kind === 'utterance')) sayBack(events, state);
   });
@@ -45,9 +56,10 @@ export function obeyCommands(tools: Tools): void {
 
   function obey(event: RecordEvent): void {
     if (event.kind !== 'command') return;
+    const { payload } = event;
     // Whoever reads over the radio is asked for nothing else, and is not taken off the page.
     const open = reading.peek();
-    switch (event.payload.command) {
+    switch (payload.command) {
       case 'next-piece':
         if (open === null) panel.value = 'report';
         else open.next();
@@ -56,10 +68,12 @@ export function obeyCommands(tools: Tools): void {
         open?.back();
         return;
       case 'say-again':
-        if (open === null) answer(tools, 'say-again');
-        else open.again();
-        return;
+        if (open !== null) {
+          open.again();
+          return;
+        }
     }
-    if (open === null) answer(tools, event.payload.command);
+    if (open === null || OF_THE_RADIO.has(payload.command))
+      untracked(() => later.peek()?.answer(tools, payload));
   }
 }

@@ -15,6 +15,8 @@ import type { Install } from '../ready/install.ts';
 import type { WakeState } from '../ready/wake.ts';
 import type { IdleMinutes } from '../records/idle.ts';
 import type { Persistence } from '../records/storage.ts';
+import type { Wanted } from '../records/wanted.ts';
+import type { ReportOrder } from '../report/report-orders.ts';
 import type { WayName } from '../report/ways.ts';
 import type { Playback, SoundChoice, Sounds } from '../sound/index.ts';
 import type { Earcons } from '../voice/earcons.ts';
@@ -91,6 +93,12 @@ export interface Tools {
   readonly way: Signal<WayName | null>;
   /** the part of the records sheet that was asked for by word, until it is in sight */
   readonly recordsAt: Signal<string | null>;
+  /** what was asked of the list of records by word, until it is answered there */
+  readonly recordWanted: Signal<Wanted | null>;
+  /** the order of the report panel */
+  readonly order: Signal<ReportOrder>;
+  /** the side from which the body panel shows it */
+  readonly bodyView: Signal<'front' | 'back'>;
   /** the entry that is being changed */
   readonly changing: Signal<string | null>;
 }

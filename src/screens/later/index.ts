@@ -8,7 +8,9 @@ import { Entries } from '../entries/Entries.tsx';
 import type { Panel } from '../frame/panels.ts';
 import { Report } from '../report/Report.tsx';
 import { Signs } from '../signs/Signs.tsx';
+import { answer } from '../voice/answer.ts';
 import type { VitalsPace } from '../voice/reminding.ts';
+import { WordsSheet } from '../voice/WordsSheet.tsx';
 import { type BuiltReader, buildReader } from './build-reader.ts';
 import { type Worked, workOut } from './worked.ts';
 
@@ -17,6 +19,9 @@ export { remindOfVitals } from '../voice/reminder.ts';
 export interface Later {
   readonly worked: Worked;
   readonly views: Readonly<Record<Exclude<Panel, 'talk'>, FunctionComponent>>;
+  /** does what a command asks for: none can come before the reader is there */
+  readonly answer: typeof answer;
+  readonly Words: typeof WordsSheet;
 }
 
 /** The panels and the reader, built now. */
@@ -27,5 +32,7 @@ export const makeReady = (
 ): Later & BuiltReader => ({
   worked: workOut(desk, derived, pace),
   views: { entries: Entries, body: Body, signs: Signs, report: Report },
+  answer,
+  Words: WordsSheet,
   ...buildReader(),
 });

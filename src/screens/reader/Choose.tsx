@@ -1,7 +1,7 @@
 // Where the radio work begins: which report, in which order, how fast, and what was sent so far.
 
 import type { Signal } from '@preact/signals';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { RADIO_ORDERS, type RadioOrder } from '../../handoff/index.ts';
 import { formatIso } from '../../parse/times/index.ts';
 import type { ReportPart } from '../../record/index.ts';
@@ -19,6 +19,10 @@ const ORDER_NAMES: Readonly<Record<RadioOrder, string>> = {
 };
 const ORDERS = Object.keys(RADIO_ORDERS) as readonly RadioOrder[];
 
+/** The radio order of the same name as that of the report panel; null where the radio has none. */
+const radioOrder = (name: string): RadioOrder | null =>
+  ORDERS.find((order) => ORDER_NAMES[order] === name) ?? null;
+
 interface Props {
   readonly pace: Signal<number>;
   readonly read: (report: MadeReport) => void;
@@ -27,9 +31,15 @@ interface Props {
 }
 
 export function Choose({ pace, read, check, questions }: Props) {
-  const { desk } = useTools();
+  const tools = useTools();
+  const { desk, reading } = tools;
   const { report } = useWorked();
   const [order, setOrder] = useState<RadioOrder>('atmist');
+  // As it was chosen for the report, or as it is said now.
+  const chosen = radioOrder(tools.order.value);
+  useEffect(() => {
+    if (chosen !== null) setOrder(chosen);
+  }, [chosen]);
   const exam = desk.record.value?.exam;
   const steps = exam?.state.handover ?? [];
   const input = report.value;
@@ -48,6 +58,18 @@ export function Choose({ pace, read, check, questions }: Props) {
     ...(told === null ? [] : [make('update')]),
     make('details'),
   ];
+  // "Next piece" begins with the report, as it stands when that is said.
+  const begin = useRef(() => {});
+  begin.current = () => {
+    const [script] = offered;
+    if (script !== undefined && script.pieces.length > 0) read(script);
+  };
+  useEffect(() => {
+    reading.value = { next: () => begin.current(), back: () => {}, again: () => {} };
+    return () => {
+      reading.value = null;
+    };
+  }, [reading]);
   const open = steps.filter(
     ({ id, step }) =>
       step === 'question' && !steps.some((one) => one.step === 'answer' && one.question === id),
@@ -92,6 +114,10 @@ export function Choose({ pace, read, check, questions }: Props) {
           Their questions{open === 0 ? '' : ` (${open} open)`}
         </button>
       </div>
+      <p class="small-print">
+        By voice: “show SBAR” and the like choose the order, “next piece” begins the report, “close the sheet”
+        ends it.
+      </p>
       <PaceControl pace={pace} />
       <SentList steps={steps} day={day} />
     </>

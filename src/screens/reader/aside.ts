@@ -4,7 +4,15 @@ import type { Command } from '../../parse/index.ts';
 import { type Desk, passOn } from '../desk/index.ts';
 
 /** What may be asked of the reader by voice; anything else that sounds like a command may have come over the radio. */
-const OBEYED: readonly Command[] = ['next-piece', 'last-piece', 'say-again'];
+const OBEYED: readonly Command[] = [
+  'next-piece',
+  'last-piece',
+  'say-again',
+  'order-atmist',
+  'order-imist-ambo',
+  'order-sbar',
+  'close-sheet',
+];
 
 /** Ways of saying something by hand: whoever types, pastes or touches means it. */
 const BY_HAND: readonly string[] = ['typed', 'pasted', 'touched'];

@@ -1,29 +1,31 @@
 // One kept record in the list: who it is of, and what can be done with it.
 
 import { useTools } from '../frame/tools.ts';
-import { reopen } from './close.ts';
-import { openKept } from './restore.ts';
 import type { Shown } from './summary.ts';
 import { newRecord } from './switch.ts';
 import { TypedConfirm } from './TypedConfirm.tsx';
+import { idOf, OPEN_NOW } from './use-wanted.ts';
 import { shapeOf, whoIs } from './who.ts';
 
 const KIND = { live: '', invented: 'Invented.', opened: 'From a file.' } as const;
 
 interface Props {
   readonly shown: Shown;
+  /** its place in the list, for "open record two" */
+  readonly number: number;
+  /** what a word asked of it, or null */
+  readonly told: string | null;
   readonly leave: (go: () => void) => void;
   readonly changed: () => void;
 }
 
-export function RecordItem({ shown: { facts, summary }, leave, changed }: Props) {
+export function RecordItem({ shown: { facts, summary }, number, told, leave, changed }: Props) {
   const { desk, player, playback, heardSounds } = useTools();
   const here = desk.record.value?.facts.id === facts.id;
-  const open = () => {
-    const reader = desk.reader.value;
-    if (reader === null) return;
-    leave(() => void (summary.closed ? reopen(desk, reader, facts.id) : openKept(desk, reader, facts.id)));
-  };
+  const open = () =>
+    leave(() => {
+      desk.turning.value = { record: facts.id };
+    });
   const wipe = async () => {
     if (here) {
       player.stop();
@@ -35,8 +37,14 @@ export function RecordItem({ shown: { facts, summary }, leave, changed }: Props)
     changed();
   };
   return (
-    <li class="record" {...(here ? { id: 'record-open-now', tabIndex: -1 } : {})}>
+    <li class="record" id={here ? OPEN_NOW : idOf(facts.id)} tabIndex={-1}>
+      {told !== null && (
+        <p class="notice" role="status">
+          {told}
+        </p>
+      )}
       <p>
+        <span class="record-number">{number}.</span>{' '}
         <span aria-hidden="true">{shapeOf(summary.patient)}</span> <b>{whoIs(summary)}</b>{' '}
         <span class="when">{facts.startedAt.slice(11, 16)}</span> {KIND[facts.kind]} {facts.title}{' '}
         <span class="small-print unbroken">

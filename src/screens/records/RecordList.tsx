@@ -7,9 +7,12 @@ import { RecordItem } from './RecordItem.tsx';
 import type { Listing } from './RecordsSheet.tsx';
 import { openKept } from './restore.ts';
 import { byIncident, matches } from './search.ts';
+import type { Told } from './use-wanted.ts';
+import { inListOrder, KEPT_RECORDS } from './wanted.ts';
 
 interface Props {
   readonly listing: Listing;
+  readonly told: Told | null;
   /** goes to another record and closes the sheet */
   readonly leave: (go: () => void) => void;
   readonly changed: () => void;
@@ -18,14 +21,15 @@ interface Props {
 /** Fewer are found faster by looking. */
 const MANY = 3;
 
-export function RecordList({ listing: { records, unnamed, gone }, leave, changed }: Props) {
+export function RecordList({ listing: { records, unnamed, gone }, told, leave, changed }: Props) {
   const { desk } = useTools();
   const [typed, setTyped] = useState('');
+  const listed = inListOrder(records);
   const found = records.filter((one) => matches(one, typed));
   if (records.length === 0 && unnamed.length === 0 && gone.length === 0)
     return <p class="empty">No record is kept yet.</p>;
   return (
-    <section aria-label="Kept records" class="part">
+    <section id={KEPT_RECORDS} aria-label="Kept records" class="part">
       {records.length >= MANY && (
         <div class="field">
           <label for="find-record">Find by name, day or place</label>
@@ -48,7 +52,14 @@ export function RecordList({ listing: { records, unnamed, gone }, leave, changed
           <h3>{nameOf(inIt[0])}</h3>
           <ul class="plain-list spaced">
             {inIt.map((one) => (
-              <RecordItem key={one.facts.id} shown={one} leave={leave} changed={changed} />
+              <RecordItem
+                key={one.facts.id}
+                shown={one}
+                number={listed.indexOf(one) + 1}
+                told={told?.record === one.facts.id ? told.text : null}
+                leave={leave}
+                changed={changed}
+              />
             ))}
           </ul>
         </section>

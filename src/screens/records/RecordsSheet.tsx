@@ -14,6 +14,7 @@ import { Safety } from './Safety.tsx';
 import { type Shown, shownOf } from './summary.ts';
 import { newRecord } from './switch.ts';
 import { Transfer } from './Transfer.tsx';
+import { TOLD_AT, useWanted } from './use-wanted.ts';
 import { WipeAll } from './WipeAll.tsx';
 import { whyNot } from './words.ts';
 
@@ -50,8 +51,14 @@ export function RecordsSheet({ close }: { readonly close: () => void }) {
     go();
     close();
   };
+  const told = useWanted(listing?.records ?? null, leave);
   return (
     <Sheet title="Records on this device" close={close}>
+      {told !== null && told.record === null && (
+        <p class="notice" role="status" id={TOLD_AT} tabIndex={-1}>
+          {told.text}
+        </p>
+      )}
       {record !== null && (
         <>
           <button
@@ -74,7 +81,9 @@ export function RecordsSheet({ close }: { readonly close: () => void }) {
       )}
       {record === null && <p class="small-print">A new record begins with the first words that are said.</p>}
       {fault !== null && <p class="notice trouble">{fault}</p>}
-      {listing !== null && <RecordList listing={listing} leave={leave} changed={() => void read()} />}
+      {listing !== null && (
+        <RecordList listing={listing} told={told} leave={leave} changed={() => void read()} />
+      )}
       {listing !== null && <Transfer records={listing.records} changed={() => void read()} />}
       <button
         type="button"

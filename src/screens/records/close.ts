@@ -31,8 +31,9 @@ export async function closeOpen(
   newRecord(desk);
 }
 
-/** Opens a closed record again. */
+/** Opens a kept record; one that was closed is closed no longer. */
 export async function reopen(desk: Desk, reader: TalkReader, id: string): Promise<void> {
   await openKept(desk, reader, id);
-  if (desk.record.value?.facts.id === id) fileOpen(desk, { closed: false });
+  const record = desk.record.value;
+  if (record?.facts.id === id && record.exam.state.filing.closed) fileOpen(desk, { closed: false });
 }

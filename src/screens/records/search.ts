@@ -13,12 +13,16 @@ function dayWords(iso: string): string {
   return `${iso.slice(0, 10)} ${Number(day)} ${MONTHS[Number(month) - 1] ?? ''} ${year}`;
 }
 
-const plain = (text: string): string => text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
+/** Without accents, in small letters. */
+export const plain = (text: string): string => text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
+
+/** The words that a record is known by, in plain small letters. */
+export const wordsOf = ({ facts, summary }: Shown): readonly string[] =>
+  plain(`${whoIs(summary)} ${summary.place} ${facts.title} ${dayWords(facts.startedAt)}`).split(/[\s,]+/);
 
 /** True where every word that was typed begins a word of the record. */
-export function matches({ facts, summary }: Shown, typed: string): boolean {
-  const text = plain(`${whoIs(summary)} ${summary.place} ${facts.title} ${dayWords(facts.startedAt)}`);
-  const words = text.split(/[\s,]+/);
+export function matches(shown: Shown, typed: string): boolean {
+  const words = wordsOf(shown);
   return plain(typed)
     .split(/[\s,]+/)
     .filter((word) => word !== '')

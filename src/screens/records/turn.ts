@@ -1,7 +1,6 @@
 // Turns to another patient of the same incident, by voice or by touch; who is in mind is said at the turn.
 
 import { batch, effect, untracked } from '@preact/signals';
-import type { PatientMeant } from '../../parse/index.ts';
 import { fileExam, turnTo } from '../../record/index.ts';
 import {
   beginRecord,
@@ -10,10 +9,12 @@ import {
   type OpenRecord,
   sayWaiting,
   setRecord,
+  type TurnedTo,
   timeIn,
   trouble,
 } from '../desk/index.ts';
 import type { Tools } from '../frame/tools.ts';
+import { reopen } from './close.ts';
 import { openKept } from './restore.ts';
 import { type Shown, shownOf, summaryOf } from './summary.ts';
 import { whoIs } from './who.ts';
@@ -41,7 +42,7 @@ export function followTurns(tools: Tools): void {
     if (meant !== null) untracked(() => void turn(meant));
   });
 
-  async function turn(meant: PatientMeant): Promise<void> {
+  async function turn(meant: TurnedTo): Promise<void> {
     const { desk } = tools;
     const here = desk.record.peek();
     const current = here === null ? null : summaryOf(here);
@@ -59,11 +60,19 @@ export function followTurns(tools: Tools): void {
   }
 }
 
-/** Opens or begins the record of the patient meant. */
-async function turnToPatient(tools: Tools, meant: PatientMeant, before: number | undefined): Promise<void> {
+/** Opens or begins the record of the patient meant, or opens the record itself. */
+async function turnToPatient(tools: Tools, meant: TurnedTo, before: number | undefined): Promise<void> {
   const { desk, player } = tools;
   const [here, reader] = [desk.record.value, desk.reader.value];
-  if (here === null || reader === null) return;
+  if (reader === null) return;
+  if (typeof meant === 'object') {
+    player.stop();
+    await reopen(desk, reader, meant.record);
+    // Where it could not be read, that was told.
+    if (desk.record.value?.facts.id === meant.record) announce(tools, true);
+    return;
+  }
+  if (here === null) return;
   const patients = await patientsHere(desk);
   const current = summaryOf(here).patient;
   const turned = turnTo(
@@ -97,11 +106,13 @@ export function beginPatient(desk: Desk, beside: OpenRecord, patient: number): O
   return { ...begun, exam: fileExam(begun.exam, { incident, patient, place }, startedAt) };
 }
 
-/** Says who is in mind now, on the screen and aloud where a voice is on the device. */
-export function announce({ desk, speaker }: Tools): void {
+/** Says who is in mind now, on the screen and aloud where a voice is on the device; with the time, where it may be of another incident. */
+export function announce({ desk, speaker }: Tools, withTime = false): void {
   const record = desk.record.value;
   if (record === null) return;
-  const who = whoIs(summaryOf(record));
+  const { startedAt } = record.facts;
+  const time = withTime ? `, ${startedAt.slice(0, 10)}, ${startedAt.slice(11, 16)}` : '';
+  const who = `${whoIs(summaryOf(record))}${time}`;
   const notice = done(`Now: ${who}.`);
   desk.notice.value = notice;
   // On a phone it lies over the head of the page, where the patient in mind stands anyway.

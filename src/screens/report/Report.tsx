@@ -1,30 +1,21 @@
 // The report panel: the radio script above the timeline, or the handover in one of the written orders.
 
-import { useSignal } from '@preact/signals';
 import { Fragment } from 'preact';
 import { imistAmbo, mist, sbar, soap } from '../../handoff/index.ts';
 import { useTools, useWorked } from '../frame/tools.ts';
 import { useAfterPaint } from '../later/after-paint.ts';
 import { RadioScript } from './RadioScript.tsx';
+import { REPORT_ORDERS } from './report-orders.ts';
 import { Timeline } from './Timeline.tsx';
 import { Written } from './Written.tsx';
 import { WAYS, type WayName } from './ways.ts';
-
-const VIEWS = [
-  ['radio', 'Radio, timeline'],
-  ['ATMIST', 'ATMIST'],
-  ['IMIST-AMBO', 'IMIST-AMBO'],
-  ['SBAR', 'SBAR'],
-  ['SOAP', 'SOAP'],
-] as const;
 
 const WAY_NAMES = Object.keys(WAYS) as readonly WayName[];
 
 const WRITTEN = { ATMIST: mist, 'IMIST-AMBO': imistAmbo, SBAR: sbar, SOAP: soap } as const;
 
 export function Report() {
-  const { desk } = useTools();
-  const view = useSignal<(typeof VIEWS)[number][0]>('radio');
+  const { desk, order: view } = useTools();
   const record = desk.record.value;
   if (record === null)
     return (
@@ -37,7 +28,7 @@ export function Report() {
     <>
       <Ways names={WAY_NAMES} />
       <div class="choices thirds">
-        {VIEWS.map(([id, name]) => (
+        {REPORT_ORDERS.map(([id, name]) => (
           <button
             key={id}
             type="button"

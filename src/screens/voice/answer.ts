@@ -1,16 +1,21 @@
 // What each command does to the page, and what is said in answer to it; where no voice is on the device it is shown all the same.
 
 import type { Command } from '../../parse/index.ts';
+import type { RecordEvent } from '../../record/index.ts';
 import { done } from '../desk/index.ts';
 import type { Panel } from '../frame/panels.ts';
 import { sendTo } from '../frame/send-to.ts';
 import type { Sheet, Tools } from '../frame/tools.ts';
 import { canMeasure, stopListening } from '../listen/any-ear.ts';
 import { lockPage } from '../records/lock.ts';
+import { KEPT_RECORDS } from '../records/wanted.ts';
+import type { ReportOrder } from '../report/report-orders.ts';
 import type { WayName } from '../report/ways.ts';
 import { entriesOf, lastSaid } from '../talk/became.ts';
-import { isOfConfirm, toldOfConfirm } from './confirmed.ts';
+import { forgetConfirm, toldOfConfirm } from './confirmed.ts';
 import { entryAloud } from './echo.ts';
+import { answerQuestion } from './questions.ts';
+import { tell } from './tell.ts';
 import { SAYINGS_ALOUD } from './words.ts';
 
 const PANEL_SHOWN: Readonly<Partial<Record<Command, Panel>>> = {
@@ -21,6 +26,8 @@ const PANEL_SHOWN: Readonly<Partial<Record<Command, Panel>>> = {
   'show-report': 'report',
   'show-timeline': 'report',
   'show-questions': 'entries',
+  'show-front': 'body',
+  'show-back': 'body',
 };
 
 /** Where on its panel a thing stands that was asked for. */
@@ -35,6 +42,7 @@ const SHEET_SHOWN: Readonly<Partial<Record<Command, Sheet>>> = {
   'show-cautions': 'cautions',
   'show-ready': 'ready',
   'show-hearing': 'hearing',
+  'show-link': 'link',
 };
 
 const WAY_OPENED = {
@@ -44,19 +52,20 @@ const WAY_OPENED = {
   'show-receive': 'receive',
 } as const satisfies Partial<Record<Command, WayName>>;
 
+const ORDER_CHOSEN: Readonly<Partial<Record<Command, ReportOrder>>> = {
+  'order-radio': 'radio',
+  'order-atmist': 'ATMIST',
+  'order-imist-ambo': 'IMIST-AMBO',
+  'order-sbar': 'SBAR',
+  'order-soap': 'SOAP',
+};
+
 /** The part of the records sheet that is brought into sight. */
 const RECORDS_AT = {
   'show-close': 'close-record',
   'show-export': 'transfer',
   'show-wipe': 'record-open-now',
 } as const satisfies Partial<Record<Command, string>>;
-
-/** Says it and shows it: a sentence that is only heard is lost on whoever did not hear it. */
-function tell(tools: Tools, text: string): void {
-  tools.desk.notice.value = done(text);
-  tools.lastTold.value = text;
-  tools.speaker.speak(text);
-}
 
 /** The entries of the last words that gave any, in full. */
 function readBack({ desk }: Tools): string {
@@ -87,11 +96,6 @@ async function hearAgain(tools: Tools): Promise<void> {
     tell(tools, 'The sound of that is not kept.');
 }
 
-/** Takes away what was told of a confirm: after anything else, another entry would be confirmed next. */
-export function forgetConfirm({ notice }: Tools['desk']): void {
-  if (isOfConfirm(notice.peek()?.text ?? '')) notice.value = null;
-}
-
 /** What was confirmed and what waits next is told, lest an entry be taken for confirmed that is not. */
 function tellOfConfirm({ desk, echo, standby, speaker, lastTold }: Tools): void {
   const exam = desk.record.peek()?.exam;
@@ -103,16 +107,43 @@ function tellOfConfirm({ desk, echo, standby, speaker, lastTold }: Tools): void 
   if (!standby.peek()) speaker.speak(spoken);
 }
 
+/** Shows a panel; whatever lies over it goes, so that it is to be seen. */
+function showPanel({ sheet, way, changing, panel }: Tools, shown: Panel): void {
+  sheet.value = null;
+  way.value = null;
+  changing.value = null;
+  panel.value = shown;
+}
+
+/** The order is that of the radio work where that is open, and else of the report panel. */
+function choose(tools: Tools, order: ReportOrder): void {
+  tools.order.value = order;
+  if (tools.way.peek() !== 'radio') showPanel(tools, 'report');
+}
+
+/** As its own button does: the sheet that lies over all others says itself what goes with it. */
+function closeSheet(): void {
+  const open = [...document.querySelectorAll<HTMLDialogElement>('dialog.sheet[open]')];
+  open.at(-1)?.dispatchEvent(new Event('cancel'));
+}
+
+/** What a command event asks for. */
+type Asked = Extract<RecordEvent, { readonly kind: 'command' }>['payload'];
+
 /** Does what was asked for. */
-export function answer(tools: Tools, command: Command): void {
-  const { panel, sheet, look, echo, standby, speaker, lastTold, queue } = tools;
+export function answer(tools: Tools, { command, heard, record }: Asked): void {
+  const { sheet, look, echo, standby, speaker, lastTold, queue, panel } = tools;
+  if (answerQuestion(tools, command, heard)) return;
+  const order = ORDER_CHOSEN[command];
+  if (order !== undefined) {
+    choose(tools, order);
+    return;
+  }
   const shown = PANEL_SHOWN[command];
   if (shown !== undefined) {
-    // Whatever lies over the panels goes: the panel that was asked for is to be seen.
-    sheet.value = null;
-    tools.way.value = null;
-    tools.changing.value = null;
-    panel.value = shown;
+    if (command === 'show-front' || command === 'show-back')
+      tools.bodyView.value = command === 'show-front' ? 'front' : 'back';
+    showPanel(tools, shown);
     const place = PLACE[command];
     // The panel is drawn first.
     if (place !== undefined) queue.ask({}, () => sendTo(place));
@@ -191,6 +222,17 @@ export function answer(tools: Tools, command: Command): void {
       break;
     case 'hear-again':
       void hearAgain(tools);
+      break;
+    case 'open-record':
+    case 'new-incident': {
+      const meant = command === 'new-incident' ? 'new' : record;
+      tools.recordWanted.value =
+        meant === undefined ? null : { meant, isListed: document.getElementById(KEPT_RECORDS) !== null };
+      sheet.value = 'records';
+      break;
+    }
+    case 'close-sheet':
+      closeSheet();
       break;
     case 'measure-sound':
       sheet.value = 'hearing';

@@ -1,6 +1,7 @@
 // What the page tells after a spoken "confirm": what it confirmed, what the next one would, and where it confirmed nothing, why.
 
 import { type Entry, nextToConfirm, type RecordEvent, type RecordState } from '../../record/index.ts';
+import type { Desk } from '../desk/index.ts';
 import { entriesOf, lastSaid } from '../talk/became.ts';
 import { type Echo, entryAloud } from './echo.ts';
 
@@ -18,7 +19,12 @@ const list = (entries: readonly Entry[], echo: Exclude<Echo, 'off'>): string =>
 const bare = (entry: Entry): Entry => ({ ...entry, state: 'heard' });
 
 /** True of what is shown after a confirm. */
-export const isOfConfirm = (text: string): boolean => /^(?:Confirmed|Nothing was confirmed): /.test(text);
+const isOfConfirm = (text: string): boolean => /^(?:Confirmed|Nothing was confirmed): /.test(text);
+
+/** Takes away what was told of a confirm: after anything else, another entry would be confirmed next. */
+export function forgetConfirm({ notice }: Pick<Desk, 'notice'>): void {
+  if (isOfConfirm(notice.peek()?.text ?? '')) notice.value = null;
+}
 
 /** Of the latest words, which asked to confirm; what was confirmed is said again only where entries are. */
 export function toldOfConfirm(events: readonly RecordEvent[], state: RecordState, echo: Echo): ToldOfConfirm {

@@ -52,11 +52,39 @@ export const SAYINGS: readonly SayingGroup[] = [
     ],
   },
   {
+    title: 'Questions: what is at odds',
+    sayings: [
+      to('show-questions', 'show questions', 'shows them'),
+      to('question-next', 'next question', 'reads one aloud with its entries; the words below answer it'),
+      to(
+        'question-holds',
+        'it holds',
+        'or “both hold”, “all of it holds”, “leave it as it is”, said by itself: settles it and confirms nothing',
+      ),
+      to('misheard', 'it was misheard', 'strikes the one entry that it is about'),
+      to('misheard-first', 'the first was misheard', 'strikes that entry'),
+      to('misheard-second', 'the second was misheard', 'strikes that one'),
+      to('misheard-third', 'the third was misheard', 'strikes that one'),
+      to('question-again', 'ask that again', 'asks once more what was settled last'),
+    ],
+  },
+  {
     title: 'Patients and problems',
     sayings: [
       to('patient', 'next patient', 'goes on to the next one’s record, or begins one'),
       to('patient', 'new patient', 'begins a record in the same incident'),
       to('patient', 'back to patient one', 'opens that one’s record'),
+      to(
+        'open-record',
+        'open record two',
+        'shows it in the list by its number; said while the list is open, opens it',
+      ),
+      to(
+        'open-record',
+        'open the record of patient two',
+        'or of a name, a tag, a place; where two fit, none is opened',
+      ),
+      to('new-incident', 'new incident', 'leads to it; said while the list is open, begins it'),
       to(null, 'top problem is left forearm', 'puts it first in what is handed over'),
       to(null, 'add hypothermia to the problem list', 'adds what no finding says'),
     ],
@@ -68,10 +96,16 @@ export const SAYINGS: readonly SayingGroup[] = [
       to('show-exam', 'show the exam', 'the exam'),
       to('show-entries', 'show entries', 'all entries'),
       to('show-body', 'show the body', 'the body'),
+      to('show-front', 'show the front of the body', 'its front'),
+      to('show-back', 'show the back of the body', 'its back'),
       to('show-signs', 'show signs', 'vital signs, scores and criteria'),
-      to('show-questions', 'show questions', 'what is at odds'),
       to('show-report', 'show the report', 'the report'),
       to('show-timeline', 'show the timeline', 'all that was said, by time'),
+      to('order-radio', 'show the radio script', 'the report as it is read, and the timeline'),
+      to('order-atmist', 'show ATMIST', 'the report in that order, and the radio’s'),
+      to('order-imist-ambo', 'show IMIST AMBO', 'the same'),
+      to('order-sbar', 'show SBAR', 'the same'),
+      to('order-soap', 'show the SOAP report', 'the report in that order'),
       to('read-report', 'read the report', 'the report in pieces, for the radio'),
       to('show-records', 'show records', 'the records: open, close, export, wipe'),
       to('show-close', 'close the record', 'the way to close it'),
@@ -95,18 +129,23 @@ export const SAYINGS: readonly SayingGroup[] = [
       to('echo-full', 'full echo', 'entries are said back with what was not spoken'),
       to('sounds-on', 'short sounds on', 'for heard, not understood and question'),
       to('sounds-off', 'short sounds off', 'none of them'),
+      to('show-link', 'show the team link', 'one incident with others'),
+      to('close-sheet', 'close the sheet', 'what lies over the page'),
       to('lock', 'lock the page', 'locks it'),
     ],
   },
   {
     title: 'While a report is read over the radio',
-    sayings: [to('next-piece', 'next piece', 'goes on'), to('last-piece', 'previous piece', 'goes back')],
+    sayings: [
+      to('next-piece', 'next piece', 'begins, and goes on'),
+      to('last-piece', 'previous piece', 'goes back'),
+    ],
   },
 ];
 
 /** What a voice says to "what can I say": the shortest list that gets a person on. */
 export const SAYINGS_ALOUD =
-  "You can say: confirm. Correction. Disregard that. Restore that. Read back. Say again. Hear that again. What's left. Mark that. Next patient. Back to patient one. Stand by. Go ahead. Echo off, short or full. Night look, sun look, or plain look. Show entries, body, signs, questions, timeline, report, records or settings. Read the report. Check readiness. Stop listening.";
+  "You can say: confirm. Correction. Disregard that. Restore that. Read back. Say again. Hear that again. What's left. Mark that. Next patient. Back to patient one. Stand by. Go ahead. Echo off, short or full. Night look, sun look, or plain look. Next question. It holds. The first was misheard. Open record two. Show entries, body, signs, questions, timeline, report, A T MIST, S BAR, SOAP, records or settings. Close the sheet. Read the report. Check readiness. Stop listening.";
 
 /** What no word does, because it cannot be taken back or opens what is closed to others. */
 export const BY_HAND_ALONE =
