@@ -171,7 +171,7 @@ describe('a question between entries', () => {
     expect(await page.locator('.question.block').count()).toBe(2);
     await say(page, 'next question');
     expect((await spokenAll(page, 2))[1]).toMatch(
-      /One: left forearm, swelling\. Two: .*: no\. Say “both hold”/,
+      /One: left forearm, swelling\. Two: .*: no\. If both hold, say/,
     );
     await question(page, 'Read aloud').waitFor();
     await say(page, 'next question');

@@ -57,7 +57,7 @@ describe('a question that is read aloud', () => {
 
   it('has each entry with its side and its yes or no, and the words that answer it', () => {
     expect(questionAloud(KNEE, ENTRIES)).toMatch(
-      /Changed, or misheard\? One: right knee, swelling\. Two: right knee, swelling: no\. Say “both hold”, or “the first was misheard” or “the second was misheard”\.$/,
+      /Changed, or misheard\? One: right knee, swelling\. Two: right knee, swelling: no\. If both hold, say “settle the question”; else “the first was misheard” or “the second was misheard”\.$/,
     );
   });
 });

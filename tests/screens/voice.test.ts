@@ -51,6 +51,7 @@ describe('what can be said', () => {
   );
 
   it.each([
+    ['it holds', 'question-holds'],
     ['yes, both hold', 'question-holds'],
     ['okay, all of it holds, thanks', 'question-holds'],
     ['Leave it as it is.', 'question-holds'],
@@ -93,6 +94,7 @@ describe('what can be said', () => {
     'he was ready for the mountain hut and fell',
     'he makes gurgling sounds on breathing out',
     'stop, listen to his chest',
+    'settle the question of the rope first',
     'that holds',
     'both hold still',
     'it holds well',

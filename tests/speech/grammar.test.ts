@@ -59,6 +59,9 @@ describe('the hearing grammar', () => {
   });
 
   it.each([
+    'it holds',
+    'both hold',
+    'open record seven',
     'next patient',
     'switch to patient two',
     'back to patient one',

@@ -48,7 +48,8 @@ export function waysToAnswer(many: number): string {
       : ORDINALS.slice(0, many)
           .map((nth) => `“the ${nth} was misheard”`)
           .join(' or ');
-  return `Say “${many === 1 ? 'it holds' : many === 2 ? 'both hold' : 'all of it holds'}”, or ${misheard}.`;
+  // The recogniser hears the longer words surest.
+  return `If ${many === 1 ? 'it holds' : many === 2 ? 'both hold' : 'all of it holds'}, say “settle the question”; else ${misheard}.`;
 }
 
 /** More than so many are counted: nobody keeps a longer list in the ear. Our choice, no source. */

@@ -58,8 +58,8 @@ export const SAYINGS: readonly SayingGroup[] = [
       to('question-next', 'next question', 'reads one aloud with its entries; the words below answer it'),
       to(
         'question-holds',
-        'it holds',
-        'or “both hold”, “all of it holds”, “leave it as it is”, said by itself: settles it and confirms nothing',
+        'settle the question',
+        'or “it holds”, “both hold”, “leave it as it is”, said by itself: all of it holds; confirms nothing',
       ),
       to('misheard', 'it was misheard', 'strikes the one entry that it is about'),
       to('misheard-first', 'the first was misheard', 'strikes that entry'),
@@ -145,7 +145,7 @@ export const SAYINGS: readonly SayingGroup[] = [
 
 /** What a voice says to "what can I say": the shortest list that gets a person on. */
 export const SAYINGS_ALOUD =
-  "You can say: confirm. Correction. Disregard that. Restore that. Read back. Say again. Hear that again. What's left. Mark that. Next patient. Back to patient one. Stand by. Go ahead. Echo off, short or full. Night look, sun look, or plain look. Next question. It holds. The first was misheard. Open record two. Show entries, body, signs, questions, timeline, report, A T MIST, S BAR, SOAP, records or settings. Close the sheet. Read the report. Check readiness. Stop listening.";
+  "You can say: confirm. Correction. Disregard that. Restore that. Read back. Say again. Hear that again. What's left. Mark that. Next patient. Back to patient one. Stand by. Go ahead. Echo off, short or full. Night look, sun look, or plain look. Next question. Settle the question. The first was misheard. Open record two. Show entries, body, signs, questions, timeline, report, A T MIST, S BAR, SOAP, records or settings. Close the sheet. Read the report. Check readiness. Stop listening.";
 
 /** What no word does, because it cannot be taken back or opens what is closed to others. */
 export const BY_HAND_ALONE =
