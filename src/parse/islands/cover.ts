@@ -61,8 +61,8 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
 const holds = (island: Island, tokens: readonly Token[]): boolean =>
   !(hasTag(island, 'closing') && !closes(tokens, island)) &&
   !(hasTag(island, 'place') && leadsToPlace(tokens, island.to)) &&
-  !(hasTag(island, 'heads') && !isBeside(tokens.slice(0, island.from))) &&
-  !(hasTag(island, 'whole') && !isWhole(tokens, island));
+  !(hasTag(island, 'first-said') && !isBeside(tokens.slice(0, island.from))) &&
+  !(hasTag(island, 'all-said') && !isWhole(tokens, island));
 
 /** Words that may stand beside what asks something of the page without making another sentence of it. */
 const BESIDE =
