@@ -164,6 +164,9 @@ describe('a short sound', () => {
     ['show the body', 'heard'],
     ['confirm', 'not-understood'],
     ['restore that', 'not-understood'],
+    ['it holds', null],
+    ['misheard the second', null],
+    ['open record two', null],
   ])('for “%s” is %s', (line, sound) => {
     expect(soundOf(latest(line))).toBe(sound);
   });

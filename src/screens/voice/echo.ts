@@ -75,12 +75,17 @@ const entriesIn = (outcomes: readonly Outcome[]): readonly Entry[] =>
 
 export type Sound = 'heard' | 'not-understood' | 'question';
 
+/** Commands that are done or not done, and say which. */
+const TELLS = /^(?:question|misheard|open-record|new-incident)/;
+
 /** Which short sound an utterance gets; null for small talk of which nothing came. */
 export function soundOf({ outcomes }: Became): Sound | null {
   const entries = entriesIn(outcomes);
   if (entries.some(({ doubt = [] }) => doubt.length > 0)) return 'question';
   if (entries.some(({ kind }) => kind === 'note')) return 'not-understood';
   if (didNothing(outcomes)) return 'not-understood';
+  // What was done, or why nothing was, is told: "heard" would sound as if it had been done.
+  if (outcomes.some((outcome) => outcome.kind === 'command' && TELLS.test(outcome.command))) return null;
   return outcomes.length === 0 ? null : 'heard';
 }
 
