@@ -4,6 +4,8 @@ import type { FindingStatement, Level } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
 import type { Piece } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
+import { csmStatement } from './csm/csm-statement.ts';
+import { toEnd } from './csm/limb-ends.ts';
 import { itemsOf } from './exam/items.ts';
 import { phrasesAt, wordsOf } from './sites/item.ts';
 import { sitesOf } from './sites/sides.ts';
@@ -76,6 +78,8 @@ function echoAt(talk: Talk, pieces: readonly Piece[], i: number, { to, says }: V
 /** States of the echo's places what was last said; false, and nothing is stated, where that cannot be. */
 export function sayAgain(talk: Talk, pieces: readonly Piece[], { from, to, refs, says }: Echo): boolean {
   const last = talk.context.last.filter((one) => one.kind === 'finding');
+  if (last.length === 0 && talk.context.last.length > 0)
+    return checkAgain(talk, pieces, { from, to, refs, says });
   if (last.length === 0 || last.length !== talk.context.last.length) return false;
   // What is not there is not there either: "the knee is not swollen, the hip isn't" says too little to turn it.
   if (says === 'not' && !last.every(({ present }) => present)) return false;
@@ -93,6 +97,32 @@ export function sayAgain(talk: Talk, pieces: readonly Piece[], { from, to, refs,
         };
         return isSamePlace(one, ref) ? [] : [{ statement, known, ...span }];
       }),
+  );
+  if (said.length === 0) return false;
+  state(talk, said);
+  place(talk, ...words);
+  bear(talk, { sites: refs.map(wholeSite) });
+  return true;
+}
+
+// "Arms move, legs don't": the same check of other limbs.
+function checkAgain(talk: Talk, pieces: readonly Piece[], { from, to, refs, says }: Echo): boolean {
+  const last = talk.context.last.filter((one) => one.kind === 'csm');
+  const [model] = last;
+  if (model === undefined || last.length !== talk.context.last.length) return false;
+  if (says === 'not' && !last.every(({ present }) => present)) return false;
+  const ends = refs.flatMap((ref) => toEnd(ref, null));
+  const words = pieces.slice(from, to);
+  const span = { from: words[0]?.from ?? 0, to: words.at(-1)?.to ?? 0 };
+  const aspects = [...new Set(last.map(({ aspect }) => aspect))];
+  const said = ends.flatMap((end) =>
+    aspects.map(
+      (aspect): Said => ({
+        statement: csmStatement(end, aspect, says === 'too' ? model.present : says === 'so'),
+        known: { aspect: 'carried', ...(says === 'too' ? { present: 'carried' as const } : {}) },
+        ...span,
+      }),
+    ),
   );
   if (said.length === 0) return false;
   state(talk, said);

@@ -61,7 +61,8 @@ const partsOf = ({ tokens }: Talk, pieces: readonly Piece[]): readonly (readonly
   pieces.reduce<Piece[][]>(
     (parts, piece, i) => {
       const before = pieces[i - 1];
-      if (before !== undefined && isPaused(tokens, before)) parts.push([piece]);
+      const isCut = (before !== undefined && isPaused(tokens, before)) || marked(piece, 'contrast');
+      if (isCut) parts.push([piece]);
       else parts.at(-1)?.push(piece);
       return parts;
     },

@@ -5,6 +5,7 @@ import { withPulseOnes } from '../pieces/pulse-one.ts';
 import { isPaused, spanned } from '../span.ts';
 import type { Token } from '../token.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
+import { toEnd } from './csm/limb-ends.ts';
 import { echoIn, sayAgain } from './echo.ts';
 import { stateExam } from './exam/exam.ts';
 import { itemsOf } from './exam/items.ts';
@@ -108,7 +109,9 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
       while ((pieces[i + 1]?.from ?? end) < end) i++;
     } else if (
       piece.role === 'vital' &&
-      (isOfSite(piece, pieces) || isPulseOfLimb(piece, pieces, () => readBefore(talk, pieces)))
+      (isOfSite(piece, pieces) ||
+        isOfLimbLookedAt(talk, pieces, i) ||
+        isPulseOfLimb(piece, pieces, () => readBefore(talk, pieces)))
     )
       stretch.push(asCsm(piece));
     else if (isOfLimbs(pieces, i, talk.tokens)) stretch.push({ ...piece, role: 'unknown' });
@@ -210,6 +213,17 @@ const isOfSite = (piece: Piece, pieces: readonly Piece[]): boolean =>
   marked(piece, 'bare') &&
   marked(piece, 'vital', 'skin') &&
   pieces.some(({ role, weak }) => role === 'site' && !weak);
+
+// "Right foot: pink, warm, pulse present".
+function isOfLimbLookedAt({ clauses, context }: Talk, pieces: readonly Piece[], i: number): boolean {
+  const piece = pieces[i];
+  if (piece === undefined || !marked(piece, 'bare') || !marked(piece, 'vital', 'skin')) return false;
+  const before = clauses.findLast((one) => one.pieces.every(({ to }) => to <= piece.from));
+  const isLook =
+    before?.pause === 'dash' &&
+    before.pieces.every(({ role }) => role === 'site' || role === 'side' || role === 'small');
+  return isLook && context.sites.some((ref) => toEnd(ref, null).length > 0);
+}
 
 // "One hundred over sixty, was one ten over seventy", "he was unresponsive when we came": what was before is no reading of
 // now, and stays in words; said with its time it is one of then.

@@ -520,3 +520,35 @@ describe('a place that a new clause leads to', () => {
     ],
   ]);
 });
+
+describe('whose side and whose place', () => {
+  checkStatements([
+    [
+      'she pointed at the right ankle but I found swelling on the left',
+      ['swelling left ankle', 'note: she pointed'],
+    ],
+    ['soreness on the right, graze on the left side of the ribs', ['pain right ribs', 'abrasion left ribs']],
+    ['cut on the left ear and right eye bruised', ['laceration left ear', 'contusion right eye']],
+    ["right foot moves, left foot doesn't", ['motion right foot', 'no motion left foot']],
+    ['left the groin alone', ['note: left the groin alone']],
+    [
+      'left hand: pale, cold, no pulse',
+      ['visit left hand', 'no circulation left hand warmth=cold quality=pale', 'no circulation left hand'],
+    ],
+    // Must not: one place that two findings share.
+    ['cut on the left ear and the left cheek', ['laceration left ear', 'laceration left cheek']],
+  ]);
+
+  it('asks where no pause says which side is meant', () => {
+    expect(statementsOf('left calf pain on the right').map(({ doubt }) => doubt.length)).toEqual([1, 0]);
+  });
+});
+
+describe('care that was not given', () => {
+  checkStatements([
+    ['collar was not needed', ['note: collar was not needed']],
+    ['vacuum mattress not available', ['note: vacuum mattress not available']],
+    // Must not: it is on, and something else is denied.
+    ['collar on, not too tight', ['collar', 'note: not too tight']],
+  ]);
+});

@@ -18,7 +18,7 @@ describe('a list of sites without commas', () => {
     // Must not: what has something of its own said of it is no part of the list.
     [
       'swelling of the left knee ankle and foot are fine',
-      ['swelling left knee', 'note: ankle and foot are fine'],
+      ['swelling left knee', 'no abnormality left ankle', 'no abnormality left foot'],
     ],
   ]);
 });

@@ -16,7 +16,7 @@ import { type HowKnown, type Talk, textOf } from '../talk.ts';
 import { earlierIn } from './earlier.ts';
 import { isGiven, isInstrument } from './given.ts';
 import { textOfCare } from './remedy.ts';
-import { isRemoved } from './removed.ts';
+import { isNotUsed, isRemoved } from './removed.ts';
 
 export interface FoundCare extends Span {
   readonly statements: readonly {
@@ -57,7 +57,7 @@ export function careOf(
       for (const index of group) usedSites.add(index);
       continue;
     }
-    if (reach.polarity(piece.from, false) !== 'stated') continue;
+    if (reach.polarity(piece.from, false) !== 'stated' || isNotUsed(talk.tokens, piece)) continue;
     const last = found.at(-1);
     // "Packing the wound on the thigh with gauze": what it was done with is no care of its own.
     if (last !== undefined && isInstrument(talk.tokens, piece, island)) {

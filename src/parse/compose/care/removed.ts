@@ -1,7 +1,7 @@
 // Whether a clause says that care was ended: "released the tourniquet on the right arm", "collar off".
 
 import { marked, type Role } from '../../pieces/piece.ts';
-import { isPaused } from '../../span.ts';
+import { isPaused, type Span } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { type Item, pieceOf, wordsOf } from '../sites/item.ts';
 
@@ -10,6 +10,16 @@ const PASSED: ReadonlySet<Role> = new Set(['small', 'side', 'part', 'time', 'fig
 /** True where the care at item `i` was taken off, let go or stopped. */
 export const isRemoved = (items: readonly Item[], tokens: readonly Token[], i: number): boolean =>
   endsBefore(items, tokens, i) || endsAfter(items, tokens, i);
+
+/** True for "spine board not used", "collar wasn't needed": care that was not given, in words after its name. */
+export function isNotUsed(tokens: readonly Token[], { to }: Span): boolean {
+  if (tokens[to - 1]?.pause !== '') return false;
+  const words = tokens.slice(to, to + 4).map(({ word }) => word);
+  return NOT_USED.test(words.join(' '));
+}
+
+const NOT_USED =
+  /^((is|was|are|were|has|have|had) )?not (been )?(used|needed|required|applied|put|placed|given|available|possible|done|tolerated|fitted|necessary|started|on|indicated)\b/;
 
 function endsBefore(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
   for (let k = i - 1; k >= 0; k--) {

@@ -3,7 +3,7 @@
 import { isPaired } from '../../../terms/index.ts';
 import { isSmall, marked, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
-import { hasRole, type Item, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, pieceOf, wordsOf } from '../sites/item.ts';
 import { isExtent } from '../sites/near-site.ts';
 import { isMirror } from '../sites/said-side.ts';
 import { knownSide, otherSide } from '../sites/side.ts';
@@ -32,7 +32,7 @@ export function stateVisits(talk: Talk, items: readonly Item[], used: ReadonlySe
   const passed = items.flatMap((item, i) =>
     item.type === 'site' &&
     !used.has(i) &&
-    (isPassedBy(items, i) || (used.size > 0 && isExtent(items, talk.tokens, i)))
+    (isPassedBy(items, i) || isLeftAlone(talk, items) || (used.size > 0 && isExtent(items, talk.tokens, i)))
       ? [i]
       : [],
   );
@@ -50,6 +50,14 @@ function isPassedBy(items: readonly Item[], i: number): boolean {
   const before = items.slice(0, i);
   const no = before.findLastIndex((item) => denies(pieceOf(item)));
   return no >= 0 && !before.slice(no + 1).some((item) => SAYING.has(pieceOf(item)?.role ?? 'small'));
+}
+
+// "Left the pelvis alone".
+function isLeftAlone({ tokens }: Talk, items: readonly Item[]): boolean {
+  const [first, last] = [items[0], items.at(-1)];
+  if (first === undefined || last === undefined) return false;
+  const words = tokens.slice(wordsOf(first).from, wordsOf(last).to).map(({ word }) => word);
+  return /\b(left|leave|leaving|let)\b.*\balone\b/.test(words.join(' '));
 }
 
 const isMarked = (item: Item, key: string, value?: string): boolean => {

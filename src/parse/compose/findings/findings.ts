@@ -24,7 +24,7 @@ import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
 import { isAllOver, isAskedAbout, isOfARegion, isOfAThing, isOfTheRest, isOnAThing } from './subject.ts';
 import { isTakenBack } from './taken-back.ts';
-import { turnedSide } from './turned-side.ts';
+import { hearsOtherSide, turnedSide } from './turned-side.ts';
 
 /** The clause in hand; `mind` is the site or sites in mind where it names none. */
 interface InHand {
@@ -173,6 +173,7 @@ function findingAt(
       ...(hasTag(island, 'possible') ? ['Said as possible: was it found?'] : []),
       ...(polarity === 'stated' && base ? hearsNo(items, tokens, i) : []),
       ...hearsSide(items[i - 1], tokens, side !== null),
+      ...(side === null ? hearsOtherSide(items, tokens, i, refs) : []),
       ...(polarity === 'negated' && repeats(items, i - 1) ? ['Is this denied too, or is it there?'] : []),
       ...(polarity === 'negated' ? hearsList(items, tokens, i, attributes.severity) : []),
     ],

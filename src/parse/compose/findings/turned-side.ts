@@ -3,6 +3,7 @@
 
 import type { Side } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
+import { marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
@@ -19,7 +20,8 @@ export function turnedSide(
   site: number,
   mind: readonly SiteRef[],
 ): LooseSide | null {
-  if (site >= i) return null;
+  if (site > i) return ownSide(items, tokens, i, site);
+  if (site === i) return null;
   const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'side'));
   if (at <= site) return sideBehind(items, tokens, i, site);
   const straight = items
@@ -47,12 +49,48 @@ function sideBehind(
   )
     return null;
   const before = items.slice(site + 1, i);
-  const isDone = before.some((item) => hasRole(item, 'finding') || hasRole(item, 'csm'));
+  const isDone = before.some(
+    (item) => hasRole(item, 'finding') || hasRole(item, 'csm') || isContrast(pieceOf(item)),
+  );
   if (!isDone && !items.slice(site, i).some((item) => isPaused(tokens, wordsOf(item)))) return null;
   // "Cut on the right side" may be one side of the left thigh.
   const isAspect = tokens[piece.to - 1]?.word === 'side';
   const side = sideAfter(piece) as Side;
   return { side, piece, doubt: isAspect ? [`Was "${side}" said as the side?`] : [] };
+}
+
+/** Asks of "left hip tenderness on the right": no pause says that the other one is meant. */
+export function hearsOtherSide(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  refs: readonly SiteRef[],
+): readonly string[] {
+  const here = pieceOf(items[i]);
+  const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'attribute'));
+  const piece = pieceOf(items[at]);
+  if (here === null || piece?.role !== 'side' || !startsWithPreposition([piece], tokens)) return [];
+  const side = sideAfter(piece);
+  const isParted = items.slice(i, at).some((item) => isPaused(tokens, wordsOf(item)));
+  const isOther = (side === 'left' || side === 'right') && refs.some((ref) => ref.side === otherSide(side));
+  return isOther && !isParted ? [`Was "${side}" said as the side?`] : [];
+}
+
+const isContrast = (piece: Piece | null): boolean => piece !== null && marked(piece, 'contrast');
+
+// "Pain on the left, bruising on the right side of the ribs": the pain has a side of its own before the place that both are at.
+function ownSide(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  site: number,
+): LooseSide | null {
+  const named = oneSideOf(items[site]);
+  const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'attribute'));
+  const piece = pieceOf(items[at]);
+  if (named === null || at >= site || piece?.role !== 'side' || !isPaused(tokens, piece)) return null;
+  const side = sideAfter(piece);
+  return side === otherSide(named) ? { side: side as Side, piece, doubt: [] } : null;
 }
 
 const oneSideOf = (item: Item | undefined): 'left' | 'right' | null => {

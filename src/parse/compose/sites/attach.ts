@@ -48,7 +48,10 @@ export function attach(
     }
     if (choice === after) findingFirst = true;
     const group =
-      choice === after ? groupFrom(items, tokens, choice, attaches) : groupUpTo(items, tokens, choice);
+      choice === after
+        ? groupFrom(items, tokens, choice, attaches)
+        : // "A bruise on the right cheek and the left eye swollen": the cheek is the bruise's.
+          groupUpTo(items, tokens, choice).filter((at) => at === choice || !findingFirst || !used.has(at));
     for (const index of group) used.add(index);
     result.set(i, group);
   }
