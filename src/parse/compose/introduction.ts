@@ -9,7 +9,9 @@ const MOST_NAMES = 2;
 /** Marks the name in an introduction as understood; without the team or the offer of help beside it, it is left alone. */
 export function placeIntroduction(talk: Talk, clauses: readonly Clause[]): void {
   if (!clauses.some(({ pieces }) => pieces.some((piece) => marked(piece, 'introduces')))) return;
-  for (const { pieces } of clauses) {
+  for (const { pieces, mood } of clauses) {
+    // "If I'm late" introduces nobody.
+    if (mood === 'supposing') continue;
     const at = pieces.findIndex((piece) => leads(talk, piece, pieces));
     const [lead] = pieces.slice(at < 0 ? pieces.length : at);
     if (lead === undefined) continue;

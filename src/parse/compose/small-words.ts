@@ -17,6 +17,8 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...bareRemoval(talk, clause),
   ...bareMood(talk, clause),
   ...bareAble(talk, clause),
+  ...bareTelling(talk, clause),
+  ...bareMoving(talk, clause),
 ];
 
 // "Left foot, sensation but no movement": of the sensation nobody said how it is, and no entry tells of it.
@@ -131,3 +133,32 @@ function bareAble(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
   const says = /^(can|could)$/.test(talk.tokens[can.from]?.word ?? '') && pieces.length > 2;
   return isAble && says && !pieces.some((piece) => isHeard(talk, piece)) ? pieces : [];
 }
+
+// "It's getting worse", "he won't let us": what is told of the patient in words that say nothing one by one.
+function bareTelling(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
+  const [first, last] = [pieces[0], pieces.at(-1)];
+  if (mood !== 'statement' || first === undefined || last === undefined) return [];
+  if (pieces.some((piece) => isHeard(talk, piece) || piece.role === 'talk')) return [];
+  const words = talk.tokens.slice(first.from, last.to).map(({ word }) => word);
+  return words.length >= FEWEST_TOLD && TELLS.test(words.join(' ')) ? pieces : [];
+}
+
+// "He is fine" and "it is okay" may be mere courtesy.
+const FEWEST_TOLD = 4;
+const TELLS =
+  /^((and|but|so|now|then|because) )*(he|she|they|it|patient|casualty) (is|are|was|were|has|have|had|will|would|can|could|does|did|do|says|said|feels|felt|looks|looked|seems|keeps|kept|gets|got|wants|needs|never|still|just)\b/;
+
+// "Both wrists move": a joint that is no limb's end.
+const bareMoving = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
+  mood === 'statement'
+    ? partsOf(talk, pieces)
+        .filter(
+          (part) =>
+            part
+              .slice(part.findIndex(({ role }) => role === 'site') + 1)
+              .some((piece) => piece.role === 'csm' && !isPlaced(talk, piece)) &&
+            part.some(({ role }) => role === 'site') &&
+            !part.some((piece) => isHeard(talk, piece)),
+        )
+        .flat()
+    : [];

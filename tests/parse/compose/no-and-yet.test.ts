@@ -552,3 +552,23 @@ describe('care that was not given', () => {
     ['collar on, not too tight', ['collar', 'note: not too tight']],
   ]);
 });
+
+describe('what is told in words that say nothing one by one', () => {
+  checkStatements([
+    ["she's a bit better than before", ["note: she's a bit better than before"]],
+    ["he won't let me near it", ["note: he won't let me near it"]],
+    ['both elbows move', ['visit both elbow', 'note: both elbows move']],
+    ['knees bend fine', ['no limited-motion both knee']],
+    // Must not: courtesy.
+    ["it's okay", []],
+    ["he's fine", []],
+  ]);
+});
+
+describe('stings and blisters', () => {
+  checkStatements([
+    ['wasp stings make his face swell', ['allergies: wasp stings make his face swell']],
+    ['wasp sting on the neck', ['sting neck']],
+    ['left heel blistered', ['abnormality left heel quality=blister']],
+  ]);
+});

@@ -18,6 +18,8 @@ const RANGES: Readonly<Record<string, readonly [number, number]>> = {
   orientation: [1, 4],
   liters: [2, 15],
   both: [2, 7],
+  one: [2, 7],
+  other: [2, 7],
   left: [2, 7],
   right: [2, 7],
   eye: [1, 4],
@@ -49,6 +51,9 @@ export const inRange =
       const whole = Math.floor(values.degrees ?? 37);
       values.degrees = whole % 10 === 0 ? whole + 1 : whole;
     }
+    // Two sizes agree with what is said of them.
+    if (values.one !== undefined && tag('equal') === 'yes') values.other = values.one;
+    if (values.one !== undefined && tag('equal') === 'no') values.other = values.one === 7 ? 2 : 7;
     // Two numbers without "over" between them must not read as one, nor lie close to each other.
     if (tag('split') !== null) values.systolic = chance.whole(101, 199);
     if (names.includes('glucose'))
@@ -115,9 +120,9 @@ function valueFor(vital: string, phrase: Phrase): Pattern {
       });
     case 'pupils':
       return given({
-        leftMm: n.left ?? n.both,
-        rightMm: n.right ?? n.both,
-        equal: yes(phrase, 'equal'),
+        leftMm: n.left ?? n.both ?? (n.one === n.other ? n.one : undefined),
+        rightMm: n.right ?? n.both ?? (n.one === n.other ? n.one : undefined),
+        equal: n.one === undefined ? yes(phrase, 'equal') : n.one === n.other,
         round: yes(phrase, 'round'),
         reactive: yes(phrase, 'reactive'),
         leftReactive: yes(phrase, 'left-reactive'),

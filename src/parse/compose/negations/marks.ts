@@ -148,6 +148,7 @@ function unmarkedAt(
 function isSaidAgain(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
   const [before, here] = [pieceOf(items[i - 1]), pieceOf(items[i])];
   if (before?.role !== 'finding' || here?.role !== 'finding' || !isPaused(tokens, before)) return false;
+  if (goesOnWithOr(items, i)) return false;
   const wordsIn = ({ from, to }: Piece) => tokens.slice(from, to).map(({ word }) => word);
   return wordsIn(before).join(' ') === wordsIn(here).join(' ');
 }

@@ -8,6 +8,8 @@ export function pupilsOf(island: Island): Read {
   const [one, other] = [numberOf(island, 'one'), numberOf(island, 'other')];
   const unlike = one !== null && other !== null && one !== other;
   if (unlike && !(isWithin(one, BOUNDS.millimetres) && isWithin(other, BOUNDS.millimetres))) return null;
+  // "Three and five, equal" says two things, of which nobody knows which holds.
+  if (unlike && saysYes(island, 'equal') === true) return null;
   const both = numberOf(island, 'both') ?? (unlike ? null : one);
   const leftMm = numberOf(island, 'left') ?? both;
   const rightMm = numberOf(island, 'right') ?? both;
