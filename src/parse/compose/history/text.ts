@@ -110,7 +110,17 @@ export const opensText = (tokens: readonly Token[], next: Piece | undefined): bo
   !CLOSED.has(next.role) &&
   !/^(litres?|liters?)$/.test(tokens[next.to]?.word ?? '') &&
   !NO_TEXT.test(tokens[next.from]?.word ?? '') &&
+  !isOnAThing(tokens, next.from) &&
   pauseBefore(tokens, next) === '';
+
+// "He's on a mountain" takes nothing; "on a new tablet" does.
+const isOnAThing = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at - 1]?.word === 'on' &&
+  /^(a|an)$/.test(tokens[at]?.word ?? '') &&
+  !tokens.slice(at + 1, at + 7).some(({ word }) => REMEDY.test(word));
+
+const REMEDY =
+  /^(tablets?|pills?|medicines?|medications?|meds?|drugs?|inhalers?|courses?|patch|doses?|drops|injections?|blockers?|thinners?|statins?|steroids?|antibiotics?|diuretic|sedative|painkillers?|antidepressants?|insulin|puffer|spray)$/;
 
 const LEAD = /^(is|are|was|to|of|that|includes?|um|well|yeah|yes|it|just|only)$/;
 

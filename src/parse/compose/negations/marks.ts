@@ -79,6 +79,15 @@ function marksAt(
   const follows = endsFinding(items, i);
   // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
   if (piece.role === 'finding' && !(kind === 'after' && follows)) return unmarkedAt(items, tokens, piece, i);
+  // "Gone grey" and "gone to the hut" deny nothing.
+  if (hasTag(island, 'ends-it') && !closes(items, tokens, i)) return [];
+  // "Bleeding from the nose, stopped" was there, and is no finding of none.
+  if (
+    kind === 'after' &&
+    tokens.slice(piece.from, piece.to).some(({ word }) => word === 'stopped') &&
+    bled(items, i)
+  )
+    return [];
   // "Pain with movement, none at rest": nothing of what was said before is denied.
   if (kind === 'after' && follows && isElsewhere(items, i)) return [];
   // "Not the left, the right knee" takes back a side and denies nothing of the other.
@@ -143,6 +152,17 @@ function unmarkedAt(
   const measured = startOfMeasured(items, tokens, i);
   return measured === null ? [] : [stopAt(measured)];
 }
+
+function closes(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [piece, next] = [pieceOf(items[i]), items[i + 1]];
+  if (piece === null || next === undefined || isPaused(tokens, piece)) return true;
+  return isSmallItem(next, 'preposition') || phraseOf(next)?.led === true;
+}
+
+const bled = (items: readonly Item[], i: number): boolean => {
+  const finding = pieceOf(items.slice(0, i).findLast((item) => hasRole(item, 'finding')));
+  return finding !== null && marked(finding, 'finding', 'bleeding');
+};
 
 // "No pain, pain on the right": what was just denied is not denied again.
 function isSaidAgain(items: readonly Item[], tokens: readonly Token[], i: number): boolean {

@@ -152,7 +152,7 @@ function sideAt(
   if (!opens) return sure;
   // "Knees: left swollen": both are in mind, so a side that opens is one of them.
   const both = mind.some((ref) => ref.side === 'both' || (ref.side === null && isPaired(ref.site)));
-  if (both && !paused && (says(next) || hasRole(next, 'negation'))) return sure;
+  if (both && !paused && (says(next) || hasRole(next, 'negation') || hasRole(next, 'unknown'))) return sure;
   if (inMind !== null && otherSide(side) === inMind)
     return { side, piece, doubt: [`Was "${side}" said as the side?`] };
   return side === 'left' && inMind !== null ? sure : null;

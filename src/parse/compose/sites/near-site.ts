@@ -28,7 +28,11 @@ export function isExtent(items: readonly Item[], tokens: readonly Token[], site:
   const phrase = phraseOf(items[site]);
   if (phrase === null) return false;
   const words = tokens.slice(Math.max(0, phrase.from - 3), phrase.to).map(({ word }) => word);
-  return /\b(up|down) (to|past)\b|\bas far as\b/.test(words.join(' '));
+  if (/\b(up|down) (to|past)\b|\bas far as\b/.test(words.join(' '))) return true;
+  // "Numb from the elbow down".
+  return (
+    words.includes('from') && /^(down|up|downwards|upwards|onwards)$/.test(tokens[phrase.to]?.word ?? '')
+  );
 }
 
 /** The site that the finding at `i` leads to, or null: only what belongs to the list of findings may stand between the two. */

@@ -72,6 +72,11 @@ function isSure({ tokens }: Talk, pieces: readonly Piece[], i: number, reading: 
     next === undefined || isPaused(tokens, piece) || next.role === 'vital' || isSmall(next, 'join');
   if (hasTag(reading, 'bare-liters'))
     return closes && (reading.slots.at(-1)?.value ?? MOST_LITERS + 1) <= MOST_LITERS;
+  // "Elbow locked at ninety degrees", "turned out by forty".
+  if (hasTag(reading, 'bare-degrees')) {
+    const isAngle = /^(at|to|by|of|about|around|angle|roughly)$/.test(tokens[piece.from - 1]?.word ?? '');
+    return !isAngle && !pieces.some(({ role }) => role === 'site' || role === 'finding' || role === 'part');
+  }
   if (!hasTag(reading, 'split')) return true;
   const [upper, lower] = reading.slots.slice(-2);
   if (upper === undefined || lower === undefined || isPaused(tokens, upper)) return false;

@@ -1,0 +1,154 @@
+// Of which side, place and person something is said, and what is kept where nobody can tell. All talk here is invented.
+
+import { describe, expect, it } from 'vitest';
+import { statementsOf } from '../read.ts';
+import { checkStatements } from '../rows.ts';
+
+describe('one side after the other', () => {
+  checkStatements([
+    ['left ankle fine, sore on the right', ['no abnormality left ankle', 'pain right ankle']],
+    ['right ear clear, blood on the left', ['no abnormality right ear', 'bleeding left ear']],
+    ['left elbow no pain, pain on the right', ['no pain left elbow', 'pain right elbow']],
+    ['nothing on the left knee, swollen on the right', ['no abnormality left knee', 'swelling right knee']],
+    ['jaw pushed over to the left, some bruising', ['contusion jaw', 'note: pushed over to the left']],
+    // Must not: a part of the same one.
+    ['left ankle fine, sore on the outside', ['pain left ankle part=lateral']],
+  ]);
+
+  it('asks of a side that may be a part of the limb', () => {
+    const asked = statementsOf('left calf bruised, graze on the right side').map(({ doubt }) => doubt.length);
+    expect(asked).toEqual([0, 1]);
+  });
+});
+
+describe('the rest, which nobody named', () => {
+  checkStatements([
+    ['everything else is fine', ['note: everything else is fine']],
+    ['left arm fine, rest okay', ['no abnormality left arm', 'note: rest okay']],
+    // Must not: a question, and plain talk.
+    ['anything else hurt?', []],
+    ['okay, fine', []],
+  ]);
+});
+
+describe('what looked so and is not', () => {
+  checkStatements([
+    [
+      "the left wrist looks bent but it isn't",
+      ['visit left wrist', "note: the left wrist looks bent but it isn't"],
+    ],
+    ["right knee was swollen but isn't now", ['visit right knee', "note: right knee was swollen but isn't"]],
+    // Must not: something else is denied.
+    ["right knee is swollen but it isn't bruised", ['swelling right knee', 'no contusion right knee']],
+  ]);
+});
+
+describe('care that is taken off again', () => {
+  checkStatements([
+    ['splint on the left arm | had to take that off', ['splint left arm', 'note: had to take that off']],
+    ['splint on the left arm | put it back on', ['splint left arm', 'note: put it back on']],
+  ]);
+});
+
+describe('a place that a new clause leads to', () => {
+  checkStatements([
+    [
+      'pressing on the breastbone causes pain in the back',
+      ['pain back', 'visit sternum', 'note: pressing on the breastbone causes'],
+    ],
+    ["left hip is low and there's bruising in the groin", ['contusion groin', 'visit left hip']],
+    [
+      'right shoulder is low, lump at the end of the collarbone',
+      ['swelling right clavicle', 'visit right shoulder', 'note: right shoulder is low'],
+    ],
+  ]);
+});
+
+describe('whose side and whose place', () => {
+  checkStatements([
+    [
+      'she pointed at the right ankle but I found swelling on the left',
+      ['swelling left ankle', 'note: she pointed'],
+    ],
+    ['soreness on the right, graze on the left side of the ribs', ['pain right ribs', 'abrasion left ribs']],
+    ['cut on the left ear and right eye bruised', ['laceration left ear', 'contusion right eye']],
+    ["right foot moves, left foot doesn't", ['motion right foot', 'no motion left foot']],
+    ['left the groin alone', ['note: left the groin alone']],
+    [
+      'left hand: pale, cold, no pulse',
+      ['visit left hand', 'no circulation left hand warmth=cold quality=pale', 'no circulation left hand'],
+    ],
+    // Must not: one place that two findings share.
+    ['cut on the left ear and the left cheek', ['laceration left ear', 'laceration left cheek']],
+  ]);
+
+  it('asks where no pause says which side is meant', () => {
+    expect(statementsOf('left calf pain on the right').map(({ doubt }) => doubt.length)).toEqual([1, 0]);
+  });
+});
+
+describe('care that was not given', () => {
+  checkStatements([
+    ['collar was not needed', ['note: collar was not needed']],
+    ['vacuum mattress not available', ['note: vacuum mattress not available']],
+    // Must not: it is on, and something else is denied.
+    ['collar on, not too tight', ['collar', 'note: not too tight']],
+  ]);
+});
+
+describe('what is told in words that say nothing one by one', () => {
+  checkStatements([
+    ["she's a bit better than before", ["note: she's a bit better than before"]],
+    ["he won't let me near it", ["note: he won't let me near it"]],
+    ['both elbows move', ['visit both elbow', 'note: both elbows move']],
+    ['knees bend fine', ['no limited-motion both knee']],
+    // Must not: courtesy.
+    ["it's okay", []],
+    ["he's fine", []],
+  ]);
+});
+
+describe('stings and blisters', () => {
+  checkStatements([
+    ['wasp stings make his face swell', ['allergies: wasp stings make his face swell']],
+    ['wasp sting on the neck', ['sting neck']],
+    ['left heel blistered', ['abnormality left heel quality=blister']],
+  ]);
+});
+
+describe('what has gone again', () => {
+  checkStatements([
+    ['numbness in the left hand, gone now', ['no numbness left hand']],
+    ['pins and needles gone in the right foot', ['no tingling right foot']],
+    // Must not: it went down, it stopped, and something else has gone.
+    ['swelling of the knee, gone down', ['swelling knee', 'note: gone down']],
+    ['bleeding from the left ear, stopped now', ['bleeding left ear', 'note: stopped now']],
+    ['graze on the chin and he has gone grey', ['abrasion jaw', 'discoloration jaw quality=grey']],
+  ]);
+});
+
+describe('degrees', () => {
+  checkStatements([
+    ['thirty seven degrees', ['temperature celsius=37']],
+    // Must not: an angle.
+    ['knee stuck at ninety degrees', ['visit knee', 'note: knee stuck at ninety degrees']],
+    ['left foot twisted, forty degrees', ['deformity left foot', 'note: forty degrees']],
+  ]);
+});
+
+describe('on a thing, and on a drug', () => {
+  checkStatements([
+    ['she is on a ledge', ['note: she is on a ledge']],
+    ['he is on a new blood pressure tablet', ['medications: a new blood pressure tablet']],
+  ]);
+});
+
+describe('how far it goes, and of both which', () => {
+  checkStatements([
+    ['left arm numb from the elbow down', ['numbness left arm', 'note: from the elbow down']],
+    [
+      'hips: left flexed and turned in',
+      ['visit both hip', 'deformity left hip quality=rotated', 'note: flexed'],
+    ],
+  ]);
+});
