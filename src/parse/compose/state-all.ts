@@ -174,6 +174,8 @@ function isDenied(talk: Talk, pieces: readonly Piece[], i: number, reach: Reach)
   const [or, one] = [before, pieces[i - 2]];
   if (or !== undefined && isSmall(or, 'or') && one?.role === 'history' && !isSmall(or, 'before'))
     return marked(one, 'denied') || isDenied(talk, pieces, i - 2, reach);
+  // "Takes nothing, last ate at noon": what was denied was told by itself.
+  if (before?.role === 'history' && marked(piece, 'topic', 'last-intake')) return false;
   const straight = before !== undefined && marked(before, 'negation', 'before');
   const isName = isLikely(piece, 'noun') || isLikely(piece, 'named');
   if (hasOwnText(talk, pieces, i)) return false;

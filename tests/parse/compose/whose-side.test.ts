@@ -152,3 +152,26 @@ describe('how far it goes, and of both which', () => {
     ],
   ]);
 });
+
+describe('a finger of the hand that was just named', () => {
+  checkStatements([
+    [
+      'right hand index finger cut, left hand thumb sore',
+      ['laceration right index-finger', 'pain left thumb', 'visit right hand', 'visit left hand'],
+    ],
+    [
+      'right foot little toe bent left foot big toe bruised',
+      ['deformity right little-toe', 'contusion left big-toe', 'visit right foot', 'visit left foot'],
+    ],
+    // Must not: the hand that is led to holds it.
+    ['fingers numb on the right hand', ['numbness right fingers', 'visit right hand']],
+  ]);
+});
+
+describe('elsewhere', () => {
+  checkStatements([
+    ['pain in the back, none elsewhere', ['pain back', 'note: none elsewhere']],
+    ['sore left lower belly soft elsewhere', ['pain left abdomen part=lower', 'note: soft elsewhere']],
+    ['belly no tenderness one graze over the hip', ['no tenderness abdomen', 'abrasion hip']],
+  ]);
+});

@@ -102,6 +102,8 @@ function findingAt(
   // "No other injuries" is said of all the rest, and of no site in mind.
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
   if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return null;
+  // "Tender upper right, soft elsewhere".
+  if (tokens[piece.to]?.word === 'elsewhere' && !isPaused(tokens, piece)) return null;
   if (
     isOfTheRest(items, tokens, i) ||
     isOfAThing(items, tokens, i) ||

@@ -90,6 +90,7 @@ function marksAt(
     return [];
   // "Pain with movement, none at rest": nothing of what was said before is denied.
   if (kind === 'after' && follows && isElsewhere(items, i)) return [];
+  if (kind === 'after' && /^(elsewhere|anywhere)$/.test(tokens[piece.to]?.word ?? '')) return [];
   // "Not the left, the right knee" takes back a side and denies nothing of the other.
   const next = items[i + 1];
   if (kind === 'before' && hasRole(next, 'side') && !leadsToFinding(items, tokens, i + 1)) return [];

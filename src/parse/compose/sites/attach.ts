@@ -208,7 +208,10 @@ const isParted = (
       k > i &&
       k < site &&
       attaches(item) &&
-      items.slice(i, k).some((_, at) => pauseAfterItem(items, tokens, i + at) !== ''),
+      (items.slice(i, k).some((_, at) => pauseAfterItem(items, tokens, i + at) !== '') ||
+        // "Back no tenderness one graze over the shoulder blade".
+        isSmallItem(items[k - 1], 'article') ||
+        hasRole(items[k - 1], 'figure')),
   );
 
 // "Pressing on the breastbone causes pain in the ribs", too.

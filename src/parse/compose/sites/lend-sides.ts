@@ -16,14 +16,26 @@ export function lendSides(items: readonly Item[], tokens: readonly Token[]): rea
     if (ref === undefined || others.length > 0 || ref.side !== null || !isPaired(ref.site)) return item;
     const earlier = phrasesIn(items.slice(0, i)).map(({ sites }) => sites[0]);
     const later = phrasesIn(upToNewSay(items, tokens, i)).map(({ sites }) => sites[0]);
+    // "Left hand third finger cut, right hand thumb numb": the hand straight before a finger holds it.
+    const isHeld = holdsStraight(items, tokens, i);
+    const near = isHeld ? [earlier.at(-1), later[0]] : [later[0], earlier.at(-1)];
     const giver =
-      [later[0], earlier.at(-1)].find((one) => isSpoken(one) && isOne(ref, one)) ??
+      near.find((one) => isSpoken(one) && isOne(ref, one)) ??
       // "Down the right leg, thigh fine, knee swollen": the limb's side holds for what follows of it.
       earlier.findLast((one) => isSpoken(one) && sameLimb(one.site, ref.site));
     if (giver?.side == null) return item;
     const sideKnown = isOne(ref, giver) ? 'spoken' : 'carried';
     return { type: 'site', phrase: { ...item.phrase, sites: [{ ...ref, side: giver.side, sideKnown }] } };
   });
+}
+
+function holdsStraight(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const at = items.slice(0, i).findLastIndex((item) => item.type === 'site');
+  const between = items.slice(at + 1, i);
+  if (at < 0 || !between.every((item) => hasRole(item, 'small'))) return false;
+  const isParted = items.slice(at, i).some((item) => isPaused(tokens, wordsOf(item)));
+  const next = phrasesIn(items.slice(i + 1))[0];
+  return !isParted || next?.led !== true;
 }
 
 // "Foot pulses strong both sides, sensation normal in the right toe": what is said past a pause lends nothing back.
