@@ -2,9 +2,9 @@
 
 import type { Token } from '../token.ts';
 import { fillsOf } from './fill.ts';
-import { hasTag, type Island } from './island.ts';
-import { islandsAt } from './match.ts';
-import type { Branch } from './tree.ts';
+import type { Bound, FilledSlot, Island } from './island.ts';
+import { type Stop, stopsFrom } from './match.ts';
+import type { Branch, Ending } from './tree.ts';
 
 /** Islands over exactly the same words, most likely first: the composer takes the one that makes sense there. */
 export interface Element {
@@ -21,21 +21,24 @@ const COST = 4;
 // "Strong radial, good sensation": of equal covers the one whose phrases end where the speaker paused.
 const ACROSS = 1;
 
-const worth = (island: Island): number => WORD * (island.to - island.from) - EACH - COST * island.cost;
-
-const likelyFirst = (a: Island, b: Island): number => worth(b) - worth(a);
+/** Phrases over the same words, of which none was made an island yet: few of them come to stand in the best cover. */
+interface Group {
+  readonly from: number;
+  readonly to: number;
+  readonly stops: Stop[];
+}
 
 /** The elements in the order spoken; words between them are known to no phrase. Linear in the number of words. */
 export function cover(root: Branch, tokens: readonly Token[], words: readonly string[]): readonly Element[] {
   const size = tokens.length;
   const scores: number[] = [0];
-  const by: (readonly Island[] | null)[] = [null];
+  const by: (Group | null)[] = [null];
   for (let at = 1; at <= size; at++) {
     scores.push(-1);
     by.push(null);
   }
   const fills = fillsOf(tokens, words);
-  const reach = (to: number, score: number, group: readonly Island[] | null): void => {
+  const reach = (to: number, score: number, group: Group | null): void => {
     // Of equal covers the one whose longer phrase comes first is kept: "does your | left knee".
     if (score < (scores[to] ?? score + 1)) return;
     scores[to] = score;
@@ -44,25 +47,69 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
   for (let at = 0; at < size; at++) {
     const score = scores[at] ?? 0;
     reach(at + 1, score, null);
-    const islands = islandsAt(root, tokens, words, at, fills).filter((island) => holds(island, tokens));
-    for (const group of byEnd(islands)) {
-      const [best] = group;
-      if (best === undefined) continue;
-      const across = isAcross(tokens, at, best.to);
+    for (const group of byEnd(at, stopsFrom(root, tokens, words, at, fills))) {
+      const best = likeliest(group, tokens);
+      if (best === null) continue;
+      const across = isAcross(tokens, at, group.to);
       // "Bent back" is one phrase, and "bent, back is fine" is not.
-      if (across && hasTag(best, 'unbroken')) continue;
-      reach(best.to, score + worth(best) - (across ? ACROSS : 0), group);
+      if (across && best.bounds.includes('unbroken')) continue;
+      reach(group.to, score + worth(group, best) - (across ? ACROSS : 0), group);
     }
   }
-  return trace(by);
+  return trace(by, tokens);
 }
 
+const worth = ({ from, to }: Group, { cost }: Pick<Ending, 'cost'>): number =>
+  WORD * (to - from) - EACH - COST * cost;
+
+/** The phrases that end at the same word together. */
+function byEnd(from: number, stops: readonly Stop[]): readonly Group[] {
+  const groups: Group[] = [];
+  for (const stop of stops) {
+    const group = groups.find(({ to }) => to === stop.to);
+    if (group === undefined) groups.push({ from, to: stop.to, stops: [stop] });
+    else group.stops.push(stop);
+  }
+  return groups;
+}
+
+/** The first of the most likely phrases that hold; null where none does. */
+function likeliest(group: Group, tokens: readonly Token[]): Ending | null {
+  let best: Ending | null = null;
+  for (const { endings } of group.stops)
+    for (const ending of endings)
+      if (holds(ending, group, tokens) && (best === null || worth(group, ending) > worth(group, best)))
+        best = ending;
+  return best;
+}
+
+/** The phrases that hold as islands, the likely ones first. */
+function islandsOf(group: Group, tokens: readonly Token[]): readonly Island[] {
+  const islands: Island[] = [];
+  for (const { endings, slots } of group.stops)
+    for (const ending of endings)
+      if (holds(ending, group, tokens)) islands.push(islandOf(group, ending, slots));
+  return islands.length < 2 ? islands : islands.sort((a, b) => worth(group, b) - worth(group, a));
+}
+
+const islandOf = (
+  { from, to }: Group,
+  { file, rule, tags, cost }: Ending,
+  slots: readonly FilledSlot[],
+): Island => ({ file, rule, from, to, tags, slots, cost });
+
 // "Feel that?" asks; "I feel that it gives" does not. "The bruise is on the left shin" tells of no drug.
-const holds = (island: Island, tokens: readonly Token[]): boolean =>
-  !(hasTag(island, 'closing') && !closes(tokens, island)) &&
-  !(hasTag(island, 'place') && leadsToPlace(tokens, island.to)) &&
-  !(hasTag(island, 'first-said') && !isBeside(tokens.slice(0, island.from))) &&
-  !(hasTag(island, 'all-said') && !isWhole(tokens, island));
+const HOLDS: Readonly<Record<Bound, (tokens: readonly Token[], group: Group) => boolean>> = {
+  closing: closes,
+  place: (tokens, { to }) => !leadsToPlace(tokens, to),
+  'first-said': (tokens, { from }) => isBeside(tokens.slice(0, from)),
+  'all-said': isWhole,
+  // Asked of the likeliest phrase alone.
+  unbroken: () => true,
+};
+
+const holds = ({ bounds }: Ending, group: Group, tokens: readonly Token[]): boolean =>
+  bounds.length === 0 || bounds.every((bound) => HOLDS[bound](tokens, group));
 
 /** Words that may stand beside what asks something of the page without making another sentence of it. */
 const BESIDE =
@@ -72,8 +119,9 @@ const isBeside = (tokens: readonly Token[]): boolean =>
   tokens.every(({ word, pause }) => pause !== 'ask' && BESIDE.test(word));
 
 // "Both hold" is asked of the page; "both hold still", "it holds well" and "it holds?" are said to somebody.
-const isWhole = (tokens: readonly Token[], { from, to }: Island): boolean =>
-  tokens[to - 1]?.pause !== 'ask' && isBeside(tokens.slice(0, from)) && isBeside(tokens.slice(to));
+function isWhole(tokens: readonly Token[], { from, to }: Group): boolean {
+  return tokens[to - 1]?.pause !== 'ask' && isBeside(tokens.slice(0, from)) && isBeside(tokens.slice(to));
+}
 
 const OF_PLACE =
   /^(the|his|her|their|its|my|your|this|that|left|right|both|either|each|top|one|other|front|back|inside|outside|inner|outer)$/;
@@ -84,7 +132,7 @@ function leadsToPlace(tokens: readonly Token[], to: number): boolean {
 }
 
 // Said with its question mark, or as all of its sentence.
-function closes(tokens: readonly Token[], { from, to }: Island): boolean {
+function closes(tokens: readonly Token[], { from, to }: Group): boolean {
   const pause = tokens[to - 1]?.pause;
   const opens = from === 0 || /^(ask|end)$/.test(tokens[from - 1]?.pause ?? '');
   return pause === 'ask' || (opens && (pause === 'end' || to === tokens.length));
@@ -95,26 +143,12 @@ function isAcross(tokens: readonly Token[], from: number, to: number): boolean {
   return false;
 }
 
-/** The islands that end at the same word together, the likely ones first. */
-function byEnd(islands: readonly Island[]): readonly (readonly Island[])[] {
-  const groups: Island[][] = [];
-  for (const island of islands) {
-    if (island.to <= island.from) continue;
-    const group = groups.find(([one]) => one?.to === island.to);
-    if (group === undefined) groups.push([island]);
-    else group.push(island);
-  }
-  for (const group of groups) if (group.length > 1) group.sort(likelyFirst);
-  return groups;
-}
-
-function trace(by: readonly (readonly Island[] | null)[]): readonly Element[] {
+function trace(by: readonly (Group | null)[], tokens: readonly Token[]): readonly Element[] {
   const elements: Element[] = [];
   for (let at = by.length - 1; at > 0; ) {
-    const islands = by[at] ?? null;
-    const from = islands?.[0]?.from ?? at - 1;
-    if (islands !== null) elements.push({ from, to: at, islands });
-    at = from;
+    const group = by[at] ?? null;
+    if (group !== null) elements.push({ from: group.from, to: at, islands: islandsOf(group, tokens) });
+    at = group?.from ?? at - 1;
   }
   return elements.reverse();
 }

@@ -21,6 +21,11 @@ export interface Tag {
   readonly value: string;
 }
 
+/** Tags of a phrase that counts only where the words around it, or a pause within it, let it. */
+export const BOUNDS = ['closing', 'place', 'first-said', 'all-said', 'unbroken'] as const;
+
+export type Bound = (typeof BOUNDS)[number];
+
 export interface Island {
   /** the file of the grammar it came from: `sites`, `findings`, … */
   readonly file: string;

@@ -1,8 +1,8 @@
-// Every island that begins at a word, by walking the phrase tree and the readers of numbers and times.
+// Where every phrase that begins at a word ends, by walking the phrase tree and the readers of numbers and times.
 
 import type { Token } from '../token.ts';
 import { type Fills, fillAt, mayBeFilled } from './fill.ts';
-import type { FilledSlot, Island } from './island.ts';
+import type { FilledSlot } from './island.ts';
 import { afterWord, type Branch, branchesAfterSlots, type Ending } from './tree.ts';
 
 /** The words of the tokens once, since every reader wants them. */
@@ -14,28 +14,36 @@ interface Way {
   readonly words: readonly string[];
   readonly start: number;
   readonly fills: Fills;
-  readonly islands: Island[];
+  readonly stops: Stop[];
+}
+
+/** A place where phrases end that came by the same way. */
+export interface Stop {
+  readonly to: number;
+  readonly endings: readonly Ending[];
+  readonly slots: readonly FilledSlot[];
 }
 
 const NONE: readonly FilledSlot[] = [];
 
-/** All islands that begin at `start`, any length. A phrase never runs over a full stop or a question mark. */
-export function islandsAt(
+/** Where phrases end that begin at `start`, any length. A phrase never runs over a full stop or a question mark. */
+export function stopsFrom(
   root: Branch,
   tokens: readonly Token[],
   words: readonly string[],
   start: number,
   fills: Fills,
-): readonly Island[] {
-  const islands: Island[] = [];
-  follow({ tokens, words, start, fills, islands }, root, start, NONE);
-  return islands;
+): readonly Stop[] {
+  const stops: Stop[] = [];
+  follow({ tokens, words, start, fills, stops }, root, start, NONE);
+  return stops;
 }
 
 function follow(way: Way, branch: Branch, at: number, slots: readonly FilledSlot[]): void {
-  const { tokens, words, start, fills, islands } = way;
-  if (!endsLoose(slots, words, at))
-    for (const ending of branch.endings) islands.push(islandOf(ending, start, at, slots));
+  const { tokens, words, start, fills, stops } = way;
+  const { endings } = branch;
+  if (at > start && endings.length > 0 && !endsLoose(slots, words, at))
+    stops.push({ to: at, endings, slots });
   if (at > start && breaks(tokens[at - 1])) return;
   const word = words[at];
   if (word === undefined) return;
@@ -59,10 +67,3 @@ function endsLoose(slots: readonly FilledSlot[], words: readonly string[], at: n
 const JOINING: ReadonlySet<string> = new Set(['to', 'too', 'for']);
 
 const breaks = (token: Token | undefined): boolean => token?.pause === 'end' || token?.pause === 'ask';
-
-const islandOf = (
-  { file, rule, tags, cost }: Ending,
-  from: number,
-  to: number,
-  slots: readonly FilledSlot[],
-): Island => ({ file, rule, from, to, tags, slots, cost });

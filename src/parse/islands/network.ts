@@ -13,17 +13,19 @@ export interface Network {
   readonly vocabulary: ReadonlyMap<string, Word>;
 }
 
-/** The tags of a phrase under way, last first, each with those before it. */
+/** What a phrase under way has passed that says or costs something, last first, each with what was before it. */
 export interface Said {
   readonly tags: readonly Tag[];
+  /** what the phrase costs up to here */
+  readonly cost: number;
   readonly before: Said | null;
 }
 
 /** A phrase under way. */
 export interface Thread {
   readonly rest: Rest;
+  /** null where nothing was passed yet */
   readonly said: Said | null;
-  readonly cost: number;
 }
 
 /** The phrases of every rule in `rules`; rules named in `slots` are left open for a reader in code. */
@@ -36,39 +38,26 @@ export function buildNetwork(set: GrammarSet, rules: readonly string[], slots: R
 /** What a walk found: the rule of a phrase that ends, the name of a slot, or the next word, and what comes after it. */
 type Found = (what: string, thread: Thread) => void;
 
-/** Phrases under way together, with the signs of each side by side, since most are asked in vain. */
-export interface Threads {
-  readonly all: readonly Thread[];
-  readonly signs: readonly number[];
-}
-
-export const threadsOf = (all: readonly Thread[]): Threads => ({
-  all,
-  signs: all.map(({ rest }) => rest.signs),
-});
-
 /** The phrases among these that may end here, in the order of the grammar. */
-export const endsOf = (threads: Threads, found: Found): void => follow(threads, END, found);
+export const endsOf = (threads: readonly Thread[], found: Found): void => follow(threads, END, found);
 
 /** What comes after the slots that may stand here, each with its rule's name, in the order of the grammar. */
-export const afterSlots = (threads: Threads, found: Found): void => follow(threads, ANY_SLOT, found);
+export const afterSlots = (threads: readonly Thread[], found: Found): void =>
+  follow(threads, ANY_SLOT, found);
 
 /** What comes after this word, in the order of the grammar. */
-export const afterWordOf = (threads: Threads, word: Word, found: Found): void => follow(threads, word, found);
+export const afterWordOf = (threads: readonly Thread[], word: Word, found: Found): void =>
+  follow(threads, word, found);
 
-function follow({ all, signs }: Threads, key: Word, found: Found): void {
-  for (let i = 0; i < signs.length; i++) {
-    const thread = ((signs[i] ?? 0) & key.sign) === 0 ? undefined : all[i];
-    if (thread === undefined) continue;
-    for (const step of stepsOf(thread.rest, key)) found(step.what, after(thread, step));
+function follow(threads: readonly Thread[], key: Word, found: Found): void {
+  for (const { rest, said } of threads) {
+    if ((rest.signs & key.sign) === 0) continue;
+    for (const step of stepsOf(rest, key)) found(step.what, { rest: step.rest, said: saidAfter(said, step) });
   }
 }
 
-function after({ said, cost }: Thread, { rest, passed }: Step): Thread {
-  const { tags, costs } = passed;
-  return {
-    rest,
-    said: tags.length === 0 ? said : { tags, before: said },
-    cost: costs.reduce((sum, one) => sum + one, cost),
-  };
+function saidAfter(said: Said | null, { passed: { tags, costs } }: Step): Said | null {
+  if (tags.length === 0 && costs.length === 0) return said;
+  const before = said === null ? 0 : said.cost;
+  return { tags, cost: costs.reduce((sum, one) => sum + one, before), before: said };
 }

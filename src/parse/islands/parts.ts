@@ -34,7 +34,7 @@ export interface Part {
   readonly words: readonly Word[];
   /** the items of a sequence; the one item of an option, a repeat or a phrase */
   readonly items: readonly Part[];
-  /** how the items of a sequence from each on can begin, and one more past the last */
+  /** how the items of a sequence from each on can begin, and one more past the last; how a token's words can */
   readonly tails: readonly Tail[];
   /** the choices by the word that they can begin with, each list in the order written */
   readonly byWord: ReadonlyMap<string, readonly Choice[]>;
@@ -53,7 +53,7 @@ export interface Choice {
   readonly cost: number;
 }
 
-/** What the last items of a sequence can begin with, and whether they may all be passed. */
+/** What the last items of a sequence, or words of a token, can begin with, and whether they may all be passed. */
 export type Tail = Pick<Part, 'signs' | 'mayBeEmpty'>;
 
 /** A word of the grammar. Its sign is one bit, shared by many words: it is asked first, since that costs least. */
@@ -166,7 +166,8 @@ export function partsOf(set: GrammarSet, rules: readonly string[], slots: Readon
     const words = said.map(wordOf);
     const [first] = words;
     if (first === undefined) return EMPTY;
-    return partOf('words', { begins: new Set([first.text]), signs: first.sign }, false, { words });
+    const tails = words.map(({ sign }) => ({ signs: sign, mayBeEmpty: false }));
+    return partOf('words', { begins: new Set([first.text]), signs: first.sign }, false, { words, tails });
   };
 
   const wordOf = (text: string): Word => {

@@ -2,7 +2,7 @@
 // word is worked out once for each, however many ways led there.
 
 import type { Tag } from './island.ts';
-import { END, type Part, type Word } from './parts.ts';
+import { END, type Part, type Tail, type Word } from './parts.ts';
 
 /** What is still to be said of a phrase that has been begun. There is one for each place of the grammar, its callers told apart. */
 export interface Rest {
@@ -16,8 +16,8 @@ export interface Rest {
   readonly next: Rest | null;
   /** the signs of all that it can go on with, `END`'s among them where the phrase may end here */
   readonly signs: number;
-  /** the rests that this one comes after, by their part and by how far that was said; null before there are any */
-  inner: Map<Part, Rest[]> | null;
+  /** the rests that this one comes after, by what is left of their part; null before there are any */
+  inner: Map<Tail | Part, Rest> | null;
   /** what was found to come after a word so far; null before one was asked for */
   steps: Map<Word, readonly Step[]> | null;
 }
@@ -39,15 +39,11 @@ export interface Passed {
 /** What is left of a part from `at` on, and then `next`: the same one whenever it is asked for. */
 export function restOf(part: Part, at: number, next: Rest): Rest {
   next.inner ??= new Map();
-  let rests = next.inner.get(part);
-  if (rests === undefined) {
-    rests = [];
-    next.inner.set(part, rests);
-  }
-  const known = rests[at];
+  const place = part.tails[at] ?? part;
+  const known = next.inner.get(place);
   if (known !== undefined) return known;
   const made = restMade(part, at, next);
-  rests[at] = made;
+  next.inner.set(place, made);
   return made;
 }
 
@@ -63,17 +59,16 @@ export const restMade = (part: Part, at: number, next: Rest | null): Rest => ({
 function signsOf(part: Part, at: number, next: Rest): number {
   switch (part.type) {
     case 'sequence':
+    case 'words':
       return signsFrom(part, at, next);
     case 'repeat':
       return part.signs | next.signs;
-    case 'words':
-      return part.words[at]?.sign ?? 0;
     default:
       return END.sign;
   }
 }
 
-/** The signs of all that the items from `at` on can begin with, or what comes next where they may be passed. */
+/** The signs of all that the items or words from `at` on can begin with, or what comes next where they may be passed. */
 export function signsFrom({ tails }: Part, at: number, next: Rest): number {
   const tail = tails[at];
   if (tail === undefined) return next.signs;

@@ -12,12 +12,15 @@ interface Round {
 
 /** What comes after this word, after a slot or where the phrase ends, worked out when it is first asked for. */
 export function stepsOf(rest: Rest, key: Word): readonly Step[] {
-  rest.steps ??= new Map();
-  const known = rest.steps.get(key);
+  const known = rest.steps?.get(key);
   if (known !== undefined) return known;
   const steps: Step[] = [];
   go({ key, steps }, rest, NOTHING_PASSED, null);
-  rest.steps.set(key, steps);
+  // A sign is shared by many words, so most rests that are asked have no such step: to keep that costs more than to find it.
+  if (steps.length === 0) return steps;
+  rest.steps ??= new Map();
+  // A list that grew one by one has room for more, and thousands are kept.
+  rest.steps.set(key, steps.slice());
   return steps;
 }
 
