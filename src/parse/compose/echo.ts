@@ -23,7 +23,7 @@ export interface Echo {
 }
 
 const VERBS: readonly (readonly [Echo['says'], RegExp])[] = [
-  ['too', /^(is |are )?(too|as well)$/],
+  ['too', /^(is |are )?(too|as well|also)$/],
   ['not', /^(is|are|does|do) not( though)?$/],
   ['so', /^(is|are|does|do)( though)?$/],
 ];

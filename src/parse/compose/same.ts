@@ -15,7 +15,11 @@ import { bear, type HowKnown, place, type Said, state, type Talk } from './talk.
 /** The piece that says "the same", where what was last said can be said again; null where it is mere talk. */
 export function sameIn(talk: Talk, pieces: readonly Piece[]): Piece | null {
   const piece = pieces.find((one) => one.role === 'same' || readingOf(one, 'sides.again') !== null) ?? null;
-  if (piece === null || talk.context.last.length === 0) return null;
+  // "Right elbow swollen, same on the left": what is said again may stand in the same breath.
+  const isSaidHere = pieces
+    .slice(0, piece === null ? 0 : pieces.indexOf(piece))
+    .some(({ role }) => role === 'finding' || role === 'csm');
+  if (piece === null || (talk.context.last.length === 0 && !isSaidHere)) return null;
   if (piece.role === 'same' && readingOf(piece, 'sides.same') !== null) return piece;
   const before = pieces.slice(0, pieces.indexOf(piece));
   // "Both sides of the chest rise the same": they do as each other, and not as what was said before.

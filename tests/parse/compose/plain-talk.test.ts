@@ -106,7 +106,7 @@ describe('the belly by its quadrants', () => {
       "belly: all four quadrants soft, except he's guarding left upper",
       [
         'visit abdomen',
-        'no rigidity both upper-quadrant',
+        'no rigidity right upper-quadrant',
         'no rigidity both lower-quadrant',
         'guarding left upper-quadrant',
       ],

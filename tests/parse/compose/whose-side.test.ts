@@ -172,6 +172,40 @@ describe('elsewhere', () => {
   checkStatements([
     ['pain in the back, none elsewhere', ['pain back', 'note: none elsewhere']],
     ['sore left lower belly soft elsewhere', ['pain left abdomen part=lower', 'note: soft elsewhere']],
-    ['belly no tenderness one graze over the hip', ['no tenderness abdomen', 'abrasion hip']],
+    ['belly no tenderness one graze over the hip', ['no tenderness abdomen', 'abrasion hip count=1']],
+  ]);
+});
+
+describe('what an exception leaves out', () => {
+  checkStatements([
+    ['both ankles fine except the right', ['no abnormality left ankle', 'note: except the right']],
+    [
+      'all four quadrants soft apart from the right upper',
+      [
+        'no rigidity left upper-quadrant',
+        'no rigidity both lower-quadrant',
+        'note: apart from the right upper',
+      ],
+    ],
+    [
+      'right upper quadrant tender, the other three soft',
+      ['tenderness right upper-quadrant', 'note: the other three soft'],
+    ],
+    // Must not: what is denied is there at what is left out.
+    ['neither ankle swollen except the right', ['no swelling both ankle', 'swelling right ankle']],
+  ]);
+});
+
+describe('the other one too', () => {
+  checkStatements([
+    ['left wrist sore, right wrist also', ['pain left wrist', 'pain right wrist']],
+    ['left wrist sore, same on the right', ['pain left wrist', 'pain right wrist']],
+    ['left wrist sore and so is the right', ['pain left wrist', 'pain right wrist']],
+    ['swollen left wrist, normal right', ['swelling left wrist', 'no abnormality right wrist']],
+    ['pain over the right kidney, none over the left', ['pain right flank', 'no pain left flank']],
+    [
+      'inner side of the left calf sore outer side fine',
+      ['pain left lower-leg part=medial', 'note: outer side fine'],
+    ],
   ]);
 });

@@ -160,7 +160,7 @@ function isTail(
   // "Radial strong on the right": the first side of a clause is that of what is said there.
   // "Grips equal, left weak" turns back what was said of both.
   const isTurnedBack = model !== undefined && marked(model, 'strength', 'equal');
-  const isSided = before.some(({ role }) => role === 'side') || saysThatSide(tokens, before);
+  const isSided = before.some((piece) => isOfSide(tokens, piece)) || saysThatSide(tokens, before);
   if (model !== undefined && !isSided && !isTurnedBack) return false;
   const csm =
     model === undefined
@@ -173,6 +173,11 @@ function isTail(
   if (!csm) return tail.site === null && DENIALS.has(tail.state) && (!bare || tail.turned);
   return !bare || tail.turned || isPaused(tokens, { to: pieces[tail.from]?.from ?? 0 });
 }
+
+// "Over the left kidney" has its side within the place.
+const isOfSide = (tokens: readonly Token[], { role, from, to }: Piece): boolean =>
+  role === 'side' ||
+  (role === 'site' && tokens.slice(from, to).some(({ word }) => word === 'left' || word === 'right'));
 
 // "Five seconds on that side, two on the other": the side in mind, without its name.
 const saysThatSide = (tokens: readonly Token[], before: readonly Piece[]): boolean =>

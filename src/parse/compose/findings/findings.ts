@@ -20,8 +20,10 @@ import { excepted, otherwiseSided } from './exceptions.ts';
 import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
 import { isInPart } from './in-part.ts';
+import { isOfOtherPart } from './other-part.ts';
 import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
+import { withoutSpared } from './spared.ts';
 import { isAllOver, isAskedAbout, isOfARegion, isOfAThing, isOfTheRest, isOnAThing } from './subject.ts';
 import { isTakenBack } from './taken-back.ts';
 import { hearsOtherSide, turnedSide } from './turned-side.ts';
@@ -55,6 +57,7 @@ export function findingsOf(
     for (const index of group) usedSites.add(index);
     found.push(one);
   }
+  found.splice(0, found.length, ...withoutSpared(items, found));
   const exceptions = excepted(items, found, mind);
   if (exceptions.site !== null && exceptions.found.length > 0) usedSites.add(exceptions.site);
   // "No swelling except over the left forearm": the forearm is what was not denied.
@@ -137,7 +140,8 @@ function findingAt(
     side?.side ?? null,
   );
   if (refs.length === 0) return null;
-  const mine = owned.filter((owner) => owner.finding === i);
+  // "Outer side of the calf tender, inner side fine": a part that the place named is not is another thing's.
+  const mine = owned.filter((owner) => owner.finding === i && !isOfOtherPart(owner, piece, refs));
   // "Can lift it a bit" is neither the whole movement nor none of it.
   if (hasTag(island, 'whole') && isInPart(items, tokens, i)) return null;
   // "Deformity mid shaft", with a foot in mind: a shaft is a long bone's.

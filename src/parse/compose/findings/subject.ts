@@ -9,8 +9,18 @@ const REST: ReadonlySet<string> = new Set(['rest', 'else', 'elsewhere', 'remaind
 
 /** True for "tender upper right, rest is soft": what is said of the rest is said of no place that was named. */
 export const isOfTheRest = (items: readonly Item[], tokens: readonly Token[], i: number): boolean =>
+  isOfOthers(tokens, wordsOf(items[i] as Item).from) ||
   wordsBefore(items, tokens, i).some((piece) =>
     tokens.slice(piece.from, piece.to).some(({ word }) => REST.has(word)),
+  );
+
+// "The other three soft", "the others are fine".
+const isOfOthers = (tokens: readonly Token[], from: number): boolean =>
+  /\b(?:others|other (?:two|three|four|ones))(?: is| are| look| looks| feel)?$/.test(
+    tokens
+      .slice(Math.max(0, from - 3), from)
+      .map(({ word }) => word)
+      .join(' '),
   );
 
 /** True for "tender everywhere", "sore all over": it is said of no place in mind. */

@@ -42,7 +42,10 @@ function sideBehind(
   const named = oneSideOf(items[site]);
   const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'attribute'));
   const piece = pieceOf(items[at]);
-  if (named === null || piece?.role !== 'side' || !startsWithPreposition([piece], tokens)) return null;
+  if (named === null || piece?.role !== 'side') return null;
+  // "Unstable right knee, stable left": without its "on the" a side must close what is said.
+  const closes = at === i + 1 && (at === items.length - 1 || isPaused(tokens, piece));
+  if (!startsWithPreposition([piece], tokens) && !closes) return null;
   if (
     sideAfter(piece) !== otherSide(named) ||
     items.slice(i, at).some((item) => isPaused(tokens, wordsOf(item)))
