@@ -1,7 +1,7 @@
 // Of which side, place and person something is said, and what is kept where nobody can tell. All talk here is invented.
 
 import { describe, expect, it } from 'vitest';
-import { statementsOf } from '../read.ts';
+import { corrections, statementsOf } from '../read.ts';
 import { checkStatements } from '../rows.ts';
 
 describe('one side after the other', () => {
@@ -208,4 +208,20 @@ describe('the other one too', () => {
       ['pain left lower-leg part=medial', 'note: outer side fine'],
     ],
   ]);
+});
+
+describe('which side, asked and answered in a word', () => {
+  it.each([
+    'wrist is sore. left or right? right',
+    'wrist is sore | right or left? | right',
+    'wrist is sore. which side? right',
+  ])('is the side of what was said: %s', (talk) => {
+    expect(corrections(talk).join()).toContain('right');
+  });
+
+  it('is no side where nothing of the kind was asked', () => {
+    expect(corrections('wrist is sore. is that new? right')).toEqual([]);
+  });
+
+  checkStatements([['knee. does it hurt? bit', ['visit knee', 'pain knee severity=mild']]]);
 });

@@ -3,6 +3,7 @@
 import { isPaired, type Statement } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { spanned } from '../../span.ts';
 import type { Talk } from '../talk.ts';
 import { sideIn } from './side-in.ts';
 
@@ -21,11 +22,16 @@ export function tellsSide(talk: Talk, clause: Clause): 'left' | 'right' | null {
 }
 
 /** True after "which one?": a bare "right" is the side that was asked for. */
-export function isAskedWhich({ clauses, tokens }: Talk, [first]: readonly Piece[]): boolean {
+export function isAskedWhich({ clauses, tokens, context }: Talk, [first]: readonly Piece[]): boolean {
   const before = clauses.findLast(({ pieces }) => (pieces.at(-1)?.to ?? 0) <= (first?.from ?? 0));
-  if (before?.mood !== 'question') return false;
-  return before.pieces.some(({ from }) => tokens[from]?.word === 'which');
+  if (before === undefined) return context.asking && WHICH.test(context.question?.toLowerCase() ?? '');
+  if (before.mood !== 'question') return false;
+  const { from, to } = spanned(before.pieces);
+  const words = tokens.slice(from, to).map(({ word }) => word);
+  return WHICH.test(words.join(' '));
 }
+
+const WHICH = /\bwhich\b|\b(left or right|right or left)\b/;
 
 // "It's the left one" opens as a denial may that ends another.
 const isTelling = (piece: Piece): boolean =>
