@@ -111,6 +111,7 @@ function changeLevel(desk: Desk, entry: Entry, level: string | null): Changed {
 
 function changePupils(desk: Desk, entry: Entry, left: number, right: number): Changed {
   if (entry.kind !== 'vital' || entry.vital !== 'pupils') return MISSING;
+  // What a hand can set: 1 to 10 mm, as pupil gauges have them (common practice, no source).
   if ([left, right].some((size) => size < 1 || size > 10))
     return { kind: 'unchanged', why: 'a pupil is 1 to 10 mm wide' };
   const value = pupilsOf(entry.value, left, right);
