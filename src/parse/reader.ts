@@ -2,6 +2,7 @@
 
 import { type GrammarError, linkGrammars } from '../jsgf/index.ts';
 import { clausesOf } from './clauses/cut.ts';
+import { withNone } from './clauses/said-none.ts';
 import { lookedOnly, noteBareNo } from './compose/bare-no.ts';
 import { readClause } from './compose/clause.ts';
 import { placeIntroduction } from './compose/introduction.ts';
@@ -54,7 +55,9 @@ export function createReader(
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
   const tokens = withoutFillers(root, tokenise(utterance.text));
   const pieces = withoutAdverbs(piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length), tokens);
-  const clauses = clausesOf(pieces, tokens, { open: context.asked !== null, asking: context.asking });
+  const clauses = withNone(
+    clausesOf(pieces, tokens, { open: context.asked !== null, asking: context.asking }),
+  );
   const talk: Talk = {
     utterance,
     tokens,

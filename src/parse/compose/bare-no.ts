@@ -32,11 +32,14 @@ export function answeredPlace(talk: Talk, place: Clause | undefined, clause: Cla
   const isPlace =
     place.pieces.some(({ role }) => role === 'site') && place.pieces.every(({ role }) => PLACE.has(role));
   if (!isPlace || first === undefined || isHeard(talk, first)) return null;
-  const answers = (piece: Piece): boolean =>
-    isPlain(piece) || (place.mood === 'question' && callsNormal(piece));
+  const answers = (piece: Piece): boolean => isNo(piece) || (place.mood === 'question' && callsNormal(piece));
   const says = clause.pieces.some((piece) => answers(piece) && !isHeard(talk, piece));
-  const isAll = clause.pieces.every((piece) => isPlain(piece) || callsNormal(piece) || isChatter(piece));
+  const isAll = clause.pieces.every((piece) => isNo(piece) || callsNormal(piece) || isChatter(piece));
   return says && isAll ? { from: spanned(place.pieces).from, to: spanned(clause.pieces).to } : null;
 }
 
 const isPlain = (piece: Piece): boolean => marked(piece, 'plain');
+
+// "Left hip: none."
+const isNo = (piece: Piece): boolean =>
+  isPlain(piece) || (piece.role === 'answer' && marked(piece, 'negation', 'after'));

@@ -225,3 +225,40 @@ describe('which side, asked and answered in a word', () => {
 
   checkStatements([['knee. does it hurt? bit', ['visit knee', 'pain knee severity=mild']]]);
 });
+
+describe('the other one, and what is free of it', () => {
+  checkStatements([
+    ['a cut on the right, other ear fine', ['no abnormality left ear', 'note: a cut on the right']],
+    [
+      'ache in the right arm, none in the chest',
+      ['pain right arm', 'visit chest', 'note: none in the chest'],
+    ],
+    [
+      'ankles: none swollen, graze on the left',
+      ['visit both ankle', 'no swelling left ankle', 'abrasion left ankle'],
+    ],
+    [
+      'neck: sore, no midline tenderness, hurts on the right',
+      ['visit neck', 'pain neck', 'no tenderness midline neck', 'pain right neck'],
+    ],
+    [
+      'no other injuries, old tattoo right hip',
+      ['visit right hip', 'note: no other injuries, old tattoo right hip'],
+    ],
+    // Must not: the same place on the other side.
+    ['ache in the right arm, none in the left', ['pain right arm', 'no pain left arm']],
+  ]);
+});
+
+describe('none behind a colon', () => {
+  checkStatements([
+    ['deformity of the right hip: none', ['no deformity right hip']],
+    [
+      'left hip. bruising — none. swelling: slight',
+      ['visit left hip', 'no contusion left hip', 'swelling left hip', 'note: slight'],
+    ],
+    ['no teeth missing', ['no missing-teeth teeth']],
+    // Must not: a place alone has nothing that it denies.
+    ['left hip: none', ['visit left hip', 'note: left hip: none']],
+  ]);
+});

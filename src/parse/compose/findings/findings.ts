@@ -129,7 +129,10 @@ function findingAt(
   if (hasTag(island, 'before-site') && (group[0] ?? -1) < i) return null;
   // "Push against my hands, good": the examiner's own.
   if (hasTag(island, 'soft') && phrases.length > 0 && phrases.every(({ mine }) => mine)) return null;
-  const sideless = phrases.every(({ sites }) => sites.every(({ sideKnown }) => sideKnown !== 'spoken'));
+  // "Cut on the left, the other eye is fine": the other has its side.
+  const sideless = phrases.every(({ mirrored, sites }) =>
+    sites.every(({ side, sideKnown }) => sideKnown !== 'spoken' && !(mirrored && side !== null)),
+  );
   const side = sideless
     ? looseSide(items, tokens, i, mind)
     : turnedSide(items, tokens, i, group.at(-1) ?? i, mind);

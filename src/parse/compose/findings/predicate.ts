@@ -36,7 +36,8 @@ export function isPredicate(
   const places = site === null ? mind : (phraseOf(items[site])?.sites ?? []);
   if (
     nothing &&
-    (after === 'else' || (after === 'from' && places.every(({ site: one }) => limbOf(one) !== null)))
+    (/^(else|till|until)$/.test(after) ||
+      (after === 'from' && places.every(({ site: one }) => limbOf(one) !== null)))
   )
     return false;
   if (nothing && isNothingSuch(items, tokens, i)) return false;

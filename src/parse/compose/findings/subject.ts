@@ -60,7 +60,7 @@ const ALL: ReadonlySet<string> = new Set([
   'feeling',
   'sensation',
 ]);
-const PAST: ReadonlySet<string> = new Set(['above', 'below', 'beyond']);
+const PAST: ReadonlySet<string> = new Set(['above', 'below', 'beyond', 'till', 'until']);
 
 /** True for "everything below the waist is normal": what a place only bounds is no place of the record. */
 export const isOfARegion = (items: readonly Item[], tokens: readonly Token[], i: number): boolean =>

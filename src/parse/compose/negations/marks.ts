@@ -90,6 +90,7 @@ function marksAt(
     return [];
   // "Pain with movement, none at rest": nothing of what was said before is denied.
   if (kind === 'after' && follows && isElsewhere(items, i)) return [];
+  if (kind === 'after' && isAtAnother(items, i)) return [];
   if (kind === 'after' && /^(elsewhere|anywhere)$/.test(tokens[piece.to]?.word ?? '')) return [];
   // "Not the left, the right knee" takes back a side and denies nothing of the other.
   const next = items[i + 1];
@@ -99,12 +100,9 @@ function marksAt(
     return [{ mark: { start: piece.from, end: piece.to, kind }, nouns: false }, stopAt(turned)];
   // "None loose": a "none" with an adjective straight after it and no finding before it denies what follows.
   const ahead = kind === 'after' && !follows && isAdjective(items[i + 1]);
-  const end =
-    kind !== 'before'
-      ? null
-      : hasTag(island, 'each')
-        ? endOfEach(items, tokens, i)
-        : endOfOwnVerb(items, tokens, i);
+  const isOfEach = ahead || (kind === 'before' && hasTag(island, 'each'));
+  const ownEnd = kind === 'before' ? endOfOwnVerb(items, tokens, i) : null;
+  const end = isOfEach ? endOfEach(items, tokens, i) : ownEnd;
   return [
     {
       mark: { start: piece.from, end: piece.to, kind: ahead ? 'before' : kind },
@@ -164,6 +162,16 @@ const bled = (items: readonly Item[], i: number): boolean => {
   const finding = pieceOf(items.slice(0, i).findLast((item) => hasRole(item, 'finding')));
   return finding !== null && marked(finding, 'finding', 'bleeding');
 };
+
+// "Pain in the left arm, none in the chest": what has its own place is there, and the chest is free of it.
+function isAtAnother(items: readonly Item[], i: number): boolean {
+  const last = lastLoud(items, i);
+  const next = items
+    .slice(i + 1)
+    .find((item) => !isSmallItem(item, 'preposition') && !isSmallItem(item, 'article'));
+  if (last?.type !== 'site' || next?.type !== 'site') return false;
+  return !next.phrase.sites.some(({ site }) => last.phrase.sites.some((one) => one.site === site));
+}
 
 // "No pain, pain on the right": what was just denied is not denied again.
 function isSaidAgain(items: readonly Item[], tokens: readonly Token[], i: number): boolean {

@@ -24,7 +24,7 @@ export function looseSide(
   i: number,
   mind: readonly SiteRef[],
 ): LooseSide | null {
-  for (const k of candidates(items, tokens, i)) {
+  for (const k of candidates(items, tokens, i, mind)) {
     const piece = pieceOf(items[k]);
     if (piece === null) continue;
     const read = sideAt(items, tokens, k, piece, mind);
@@ -47,7 +47,12 @@ const says = (item: Item | undefined): boolean =>
 const FAR = 24;
 
 /** The places of the sides that may be meant at `i`, likely first. */
-function candidates(items: readonly Item[], tokens: readonly Token[], i: number): readonly number[] {
+function candidates(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  mind: readonly SiteRef[],
+): readonly number[] {
   const pauses = (k: number): number =>
     items.slice(Math.min(k, i), Math.max(k, i)).filter((item) => isPaused(tokens, wordsOf(item))).length;
   // "Left swollen, right normal": where a side opens, each says what comes after it; "swollen left, normal right" the other
@@ -64,7 +69,7 @@ function candidates(items: readonly Item[], tokens: readonly Token[], i: number)
     .slice(from, i + FAR)
     .flatMap((item, at) => {
       const k = from + at;
-      return k !== i && isSide(item) && mayBe(items, tokens, i, k, sideFirst) ? [k] : [];
+      return k !== i && isSide(item) && mayBe(items, tokens, i, k, sideFirst, mind) ? [k] : [];
     })
     .sort((a, b) => rank(a) - rank(b));
 }
@@ -75,6 +80,7 @@ function mayBe(
   i: number,
   k: number,
   sideFirst: boolean,
+  mind: readonly SiteRef[],
 ): boolean {
   // A side past the next site is that site's; past words that nobody knows it may be anything's ("stable, lungs clear both
   // sides").
@@ -85,7 +91,7 @@ function mayBe(
   if (no !== null && k > i + 1 && (marked(no, 'negation', 'before') || marked(no, 'answer', 'no')))
     return false;
   // "Abdomen is hard, big pain left": what was said of a place that has no sides has had its say at the pause.
-  if (k > i && isWholeSaid(items, tokens, i, k)) return false;
+  if (k > i && isWholeSaid(items, tokens, i, k, mind)) return false;
   // "Weaker than the left" is said of the other side.
   if (isSmallItem(items[k - 1], 'before')) return false;
   const piece = pieceOf(items[k]);
@@ -115,9 +121,15 @@ const isDirection = (tokens: readonly Token[], { from, to }: Piece): boolean => 
   return at > 0 && [tokens[at - 1], tokens[at - 2]].some((one) => TURNED.has(one?.word ?? ''));
 };
 
-function isWholeSaid(items: readonly Item[], tokens: readonly Token[], i: number, k: number): boolean {
+function isWholeSaid(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  k: number,
+  mind: readonly SiteRef[],
+): boolean {
   const item = items[i];
-  const place = phrasesIn(items.slice(0, i)).at(-1)?.sites ?? [];
+  const place = phrasesIn(items.slice(0, i)).at(-1)?.sites ?? mind;
   if (item === undefined || place.length === 0 || place.some(({ site }) => isPaired(site))) return false;
   return isPaused(tokens, wordsOf(item)) && items.slice(i + 1, k).some((one) => hasRole(one, 'finding'));
 }

@@ -1,6 +1,6 @@
 // The sites that a finding may belong to by where they stand: the last before it, the next that it leads to, any after it.
 
-import { marked, type Role, readingOf } from '../../pieces/piece.ts';
+import { isLikely, marked, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
@@ -129,9 +129,17 @@ export function anySite(
     if (isSmallItem(items[k], 'before')) return null;
     // "I see no bleeding but his jeans are soaked on the thigh" is not said of the thigh.
     turned = turned || (item !== undefined && isContrast(item));
-    if (turned && hasRole(item, 'unknown')) return null;
+    // "No new injuries, old scar left knee": what is called normal goes no further than its own words.
+    if ((turned || isFree(items, i)) && hasRole(item, 'unknown')) return null;
   }
   return null;
+}
+
+function isFree(items: readonly Item[], i: number): boolean {
+  const piece = pieceOf(items[i]);
+  const before = items.slice(0, i).findLast((item) => !hasRole(item, 'attribute'));
+  if (piece?.role !== 'finding' || !marked(piece, 'finding', 'abnormality')) return false;
+  return isLikely(piece, 'present', 'false') || (before !== undefined && deniesAnew(before));
 }
 
 const isContrast = (item: Item): boolean => {
