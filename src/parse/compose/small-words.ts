@@ -39,7 +39,7 @@ function unsaidChecks({ frames }: Talk, { pieces, mood }: Clause): readonly Piec
 // "Kneecap's off to the side, skin is intact": what an "is" says of a place in nothing but small words, and what no entry took.
 const barePredicate = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
   mood === 'statement'
-    ? partsOf(talk, pieces)
+    ? breathsOf(talk, pieces)
         .filter((part) => saysInSmallWords(talk, part))
         .flat()
     : [];
@@ -59,7 +59,7 @@ function saysInSmallWords(talk: Talk, pieces: readonly Piece[]): boolean {
 }
 
 // The stretches of a clause between its pauses.
-const partsOf = ({ tokens }: Talk, pieces: readonly Piece[]): readonly (readonly Piece[])[] =>
+const breathsOf = ({ tokens }: Talk, pieces: readonly Piece[]): readonly (readonly Piece[])[] =>
   pieces.reduce<Piece[][]>(
     (parts, piece, i) => {
       const before = pieces[i - 1];
@@ -85,7 +85,7 @@ const REST: ReadonlySet<string> = new Set([
 // "Everything else is fine", "all below the waist is fine" call normal what nobody named: no entry, and not lost.
 const calledRest = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
   mood === 'statement'
-    ? partsOf(talk, pieces)
+    ? breathsOf(talk, pieces)
         .filter((part) => isOfRest(talk, part))
         .flat()
     : [];
@@ -151,7 +151,7 @@ const TELLS =
 // "Both wrists move": a joint that is no limb's end.
 const bareMoving = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
   mood === 'statement'
-    ? partsOf(talk, pieces)
+    ? breathsOf(talk, pieces)
         .filter(
           (part) =>
             part

@@ -1,21 +1,21 @@
 // Everything a stretch of pieces states: vital signs and history by themselves, the examination in between.
 
-import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { withPulseOnes } from '../pieces/pulse-one.ts';
-import { isPaused, spanned } from '../span.ts';
-import type { Token } from '../token.ts';
+import { spanned } from '../span.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
-import { toEnd } from './csm/limb-ends.ts';
 import { echoIn, sayAgain } from './echo.ts';
 import { stateExam } from './exam/exam.ts';
 import { itemsOf } from './exam/items.ts';
 import { stateHistory } from './history/history-said.ts';
+import { isComingOff, isDenied, isOfCheck, isOfSwelling } from './history/not-told.ts';
 import { splitOnset } from './history/split-onset.ts';
 import { asCsm, isPulseOfLimb, withLimbPulse } from './limb-pulse.ts';
-import { type Reach, reachIn } from './negations/reach.ts';
+import { reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
-import { isPlaced, type Talk, timeOf } from './talk.ts';
-import { isBefore } from './vitals/before.ts';
+import { isPlaced, type Talk } from './talk.ts';
+import { isDeniedSign, isFormer } from './vitals/not-now.ts';
+import { isNoResponseOfAll, isOfLimbLookedAt, isOfSite } from './vitals/of-a-place.ts';
 import { stateUnnamed } from './vitals/unnamed.ts';
 import { stateVital } from './vitals/vital-said.ts';
 
@@ -114,7 +114,7 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
         isPulseOfLimb(piece, pieces, () => readBefore(talk, pieces)))
     )
       stretch.push(asCsm(piece));
-    else if (isOfLimbs(pieces, i, talk.tokens)) stretch.push({ ...piece, role: 'unknown' });
+    else if (isNoResponseOfAll(pieces, i, talk.tokens)) stretch.push({ ...piece, role: 'unknown' });
     else if (piece.role === 'vital' && piece.islands[0]?.rule !== 'vitals.pain-score') {
       const isNow = !isFormer(talk, pieces, i) && !isDeniedSign(talk, pieces, i);
       const taken = isNow ? stateVital(talk, pieces, i) : 0;
@@ -135,130 +135,3 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
 // The pieces of this utterance before these.
 const readBefore = ({ clauses }: Talk, [first]: readonly Piece[]): readonly Piece[] =>
   first === undefined ? [] : clauses.flatMap(({ pieces }) => pieces.filter(({ to }) => to <= first.from));
-
-// "The tourniquet came off": said of care it tells how nobody was hurt.
-const isComingOff = (pieces: readonly Piece[], i: number): boolean => {
-  const piece = pieces[i];
-  return (
-    piece?.role === 'history' &&
-    marked(piece, 'removal', 'after') &&
-    pieces.slice(0, i).some(({ role }) => role === 'care')
-  );
-};
-
-// "Swelling of the lips going down": what is no pain goes nowhere, it changes.
-const isOfSwelling = (pieces: readonly Piece[], i: number): boolean => {
-  const piece = pieces[i];
-  if (piece === undefined || !marked(piece, 'topic', 'radiation')) return false;
-  const found = pieces.slice(0, i).filter(({ role }) => role === 'finding');
-  return found.length > 0 && found.every((one) => SHRINKS.some((finding) => marked(one, 'finding', finding)));
-};
-
-const SHRINKS = ['swelling', 'rash', 'bleeding', 'contusion'];
-
-// "Foot pulse better after": said of a check of a limb it tells of no pain.
-const isOfCheck = (pieces: readonly Piece[], i: number): boolean => {
-  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
-  if (piece === undefined || !marked(piece, 'topic', 'provocation')) return false;
-  // "Arms are weak, worse on the left": a side is nothing that makes it worse.
-  if (next?.role === 'side') return true;
-  return before?.role === 'csm' || before?.role === 'vital';
-};
-
-// A "no" before a list reaches its names ("no allergies, medications or history"), and what is told in words only where it
-// stands straight before them.
-function isDenied(talk: Talk, pieces: readonly Piece[], i: number, reach: Reach): boolean {
-  const [piece, before] = [pieces[i], pieces[i - 1]];
-  if (piece === undefined) return false;
-  // "Not dizzy or nauseous".
-  const [or, one] = [before, pieces[i - 2]];
-  if (or !== undefined && isSmall(or, 'or') && one?.role === 'history' && !isSmall(or, 'before'))
-    return marked(one, 'denied') || isDenied(talk, pieces, i - 2, reach);
-  // "Takes nothing, last ate at noon": what was denied was told by itself.
-  if (before?.role === 'history' && marked(piece, 'topic', 'last-intake')) return false;
-  const straight = before !== undefined && marked(before, 'negation', 'before');
-  const isName = isLikely(piece, 'noun') || isLikely(piece, 'named');
-  if (hasOwnText(talk, pieces, i)) return false;
-  // "Wasn't knocked out, remembers it all": past a pause what has a verb of its own is told.
-  if (!isName && before !== undefined && isPaused(talk.tokens, before)) return false;
-  return reach.polarity(piece.from, !straight && !isName) === 'negated';
-}
-
-// "No allergies, meds ramipril": what has words of its own is told.
-function hasOwnText({ tokens }: Talk, pieces: readonly Piece[], i: number): boolean {
-  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
-  if (piece === undefined || next?.role !== 'unknown' || !isLikely(piece, 'noun')) return false;
-  return before?.role === 'history' && !isPaused(tokens, piece);
-}
-
-// "No response in the legs" is said of the legs and not of how awake somebody is.
-const isOfLimbs = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
-  const unanswered = pieces[i];
-  // "No response to my questions" is none to pain before that was tried.
-  if (unanswered !== undefined && marked(unanswered, 'avpu', 'U') && !isPaused(tokens, unanswered))
-    if (tokens[unanswered.to]?.word === 'to') return true;
-  const [piece, next] = [pieces[i], pieces.slice(i + 1).find((one) => !isSmall(one, 'article'))];
-  if (piece === undefined || !marked(piece, 'vital', 'responsiveness') || next === undefined) return false;
-  return (
-    isSmall(next, 'preposition') &&
-    pieces[pieces.indexOf(next) + 1] !== undefined &&
-    leadsToSite(pieces, next)
-  );
-};
-
-const leadsToSite = (pieces: readonly Piece[], from: Piece): boolean =>
-  pieces.slice(pieces.indexOf(from) + 1).find(({ role }) => role !== 'small' && role !== 'side')?.role ===
-  'site';
-
-// "Left foot pale and cool" is said of the foot and not of the skin as a vital sign.
-const isOfSite = (piece: Piece, pieces: readonly Piece[]): boolean =>
-  marked(piece, 'bare') &&
-  marked(piece, 'vital', 'skin') &&
-  pieces.some(({ role, weak }) => role === 'site' && !weak);
-
-// "Right foot: pink, warm, pulse present".
-function isOfLimbLookedAt({ clauses, context }: Talk, pieces: readonly Piece[], i: number): boolean {
-  const piece = pieces[i];
-  if (piece === undefined || !marked(piece, 'bare') || !marked(piece, 'vital', 'skin')) return false;
-  const before = clauses.findLast((one) => one.pieces.every(({ to }) => to <= piece.from));
-  const isLook =
-    before?.pause === 'dash' &&
-    before.pieces.every(({ role }) => role === 'site' || role === 'side' || role === 'small');
-  return isLook && context.sites.some((ref) => toEnd(ref, null).length > 0);
-}
-
-// "One hundred over sixty, was one ten over seventy", "he was unresponsive when we came": what was before is no reading of
-// now, and stays in words; said with its time it is one of then.
-function isFormer(talk: Talk, pieces: readonly Piece[], i: number): boolean {
-  const [before, piece] = [pieces[i - 1], pieces[i]];
-  const isWord = piece !== undefined && marked(piece, 'avpu') && piece.islands[0]?.slots.length === 0;
-  if (isWord && /^(was|were|been)$/.test(talk.tokens[piece.from - 1]?.word ?? ''))
-    return timeOf(talk, piece) === undefined;
-  if (piece !== undefined && (isBefore(talk, pieces, i) || isSuperseded(talk, pieces, i)))
-    return timeOf(talk, piece) === undefined;
-  const earlier = pieces.slice(0, i - 1).some((one) => one.role === 'vital' && isPlaced(talk, one));
-  return before !== undefined && earlier && isSmall(before, 'was') && marked(pieces[i] as Piece, 'bare');
-}
-
-// "Sats were seventy nine when I put the probe on, they're ninety five now": the figure with "now" is the reading.
-function isSuperseded({ tokens }: Talk, pieces: readonly Piece[], i: number): boolean {
-  const [piece, rest] = [pieces[i], pieces.slice(i + 1)];
-  if (piece === undefined || rest.length === 0) return false;
-  const words = tokens.slice(piece.from, piece.to + 2).map(({ word }) => word);
-  if (!words.some((word) => /^(was|were)$/.test(word)) || marked(piece, 'num', 'former')) return false;
-  const next = rest.findIndex(({ role }) => role === 'vital');
-  const mine = next < 0 ? rest : rest.slice(0, next);
-  return mine.some(
-    ({ role, from, to }) =>
-      role === 'figure' && [tokens[from - 1], tokens[to]].some((beside) => beside?.word === 'now'),
-  );
-}
-
-// "Not alert", "does not respond to voice": a sign that is denied is none, and nobody can say what there is instead.
-function isDeniedSign({ tokens }: Talk, pieces: readonly Piece[], i: number): boolean {
-  const piece = pieces[i];
-  if (piece === undefined || (piece.islands[0]?.slots.length ?? 0) > 0) return false;
-  const before = pieces.slice(0, i).findLast((one) => one.role !== 'small');
-  if (before === undefined || isPaused(tokens, before) || marked(before, 'plain')) return false;
-  return marked(before, 'negation', 'before') || marked(before, 'answer', 'no');
-}

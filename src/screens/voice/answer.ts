@@ -1,71 +1,21 @@
 // What each command does to the page, and what is said in answer to it; where no voice is on the device it is shown all the same.
 
-import type { Command } from '../../parse/index.ts';
 import type { RecordEvent } from '../../record/index.ts';
 import { done } from '../desk/index.ts';
 import type { Panel } from '../frame/panels.ts';
 import { sendTo } from '../frame/send-to.ts';
-import type { Sheet, Tools } from '../frame/tools.ts';
+import type { Tools } from '../frame/tools.ts';
 import { canMeasure, stopListening } from '../listen/any-ear.ts';
 import { lockPage } from '../records/lock.ts';
 import { KEPT_RECORDS } from '../records/wanted.ts';
 import type { ReportOrder } from '../report/report-orders.ts';
-import type { WayName } from '../report/ways.ts';
 import { entriesOf, lastSaid } from '../talk/became.ts';
 import { forgetConfirm, toldOfConfirm } from './confirmed.ts';
 import { entryAloud } from './echo.ts';
 import { answerQuestion } from './questions.ts';
+import { ORDER_CHOSEN, PANEL_SHOWN, PLACE, RECORDS_AT, SHEET_SHOWN, WAY_OPENED } from './shown.ts';
 import { tell } from './tell.ts';
 import { SAYINGS_ALOUD } from './words.ts';
-
-const PANEL_SHOWN: Readonly<Partial<Record<Command, Panel>>> = {
-  'show-exam': 'talk',
-  'show-entries': 'entries',
-  'show-body': 'body',
-  'show-signs': 'signs',
-  'show-report': 'report',
-  'show-timeline': 'report',
-  'show-questions': 'entries',
-  'show-front': 'body',
-  'show-back': 'body',
-};
-
-/** Where on its panel a thing stands that was asked for. */
-const PLACE: Readonly<Partial<Record<Command, string>>> = {
-  'show-timeline': 'timeline-title',
-  'show-questions': 'questions-title',
-};
-
-const SHEET_SHOWN: Readonly<Partial<Record<Command, Sheet>>> = {
-  'show-records': 'records',
-  'show-settings': 'more',
-  'show-cautions': 'cautions',
-  'show-ready': 'ready',
-  'show-hearing': 'hearing',
-  'show-link': 'link',
-};
-
-const WAY_OPENED = {
-  'read-report': 'radio',
-  'show-print': 'print',
-  'show-symbols': 'show',
-  'show-receive': 'receive',
-} as const satisfies Partial<Record<Command, WayName>>;
-
-const ORDER_CHOSEN: Readonly<Partial<Record<Command, ReportOrder>>> = {
-  'order-radio': 'radio',
-  'order-atmist': 'ATMIST',
-  'order-imist-ambo': 'IMIST-AMBO',
-  'order-sbar': 'SBAR',
-  'order-soap': 'SOAP',
-};
-
-/** The part of the records sheet that is brought into sight. */
-const RECORDS_AT = {
-  'show-close': 'close-record',
-  'show-export': 'transfer',
-  'show-wipe': 'record-open-now',
-} as const satisfies Partial<Record<Command, string>>;
 
 /** The entries of the last words that gave any, in full. */
 function readBack({ desk }: Tools): string {

@@ -40,26 +40,21 @@ function sideBehind(
   site: number,
 ): LooseSide | null {
   const named = oneSideOf(items[site]);
-  const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'attribute'));
-  const piece = pieceOf(items[at]);
-  if (named === null || piece?.role !== 'side') return null;
+  const next = sideNext(items, i);
+  if (named === null || next === null) return null;
+  const { at, piece, side } = next;
   // "Unstable right knee, stable left": without its "on the" a side must close what is said.
   const closes = at === i + 1 && (at === items.length - 1 || isPaused(tokens, piece));
   if (!startsWithPreposition([piece], tokens) && !closes) return null;
-  if (
-    sideAfter(piece) !== otherSide(named) ||
-    items.slice(i, at).some((item) => isPaused(tokens, wordsOf(item)))
-  )
-    return null;
+  if (side !== otherSide(named) || pausesIn(items.slice(i, at), tokens)) return null;
   const before = items.slice(site + 1, i);
   const isDone = before.some(
     (item) => hasRole(item, 'finding') || hasRole(item, 'csm') || isContrast(pieceOf(item)),
   );
-  if (!isDone && !items.slice(site, i).some((item) => isPaused(tokens, wordsOf(item)))) return null;
+  if (!isDone && !pausesIn(items.slice(site, i), tokens)) return null;
   // "Cut on the right side" may be one side of the left thigh.
   const isAspect = tokens[piece.to - 1]?.word === 'side';
-  const side = sideAfter(piece) as Side;
-  return { side, piece, doubt: isAspect ? [`Was "${side}" said as the side?`] : [] };
+  return { side, piece, doubt: isAspect ? [wasSide(side)] : [] };
 }
 
 /** Asks of "left hip tenderness on the right": no pause says that the other one is meant. */
@@ -69,15 +64,30 @@ export function hearsOtherSide(
   i: number,
   refs: readonly SiteRef[],
 ): readonly string[] {
-  const here = pieceOf(items[i]);
+  const next = sideNext(items, i);
+  if (next === null || !startsWithPreposition([next.piece], tokens)) return [];
+  const isOther = refs.some((ref) => ref.side === otherSide(next.side));
+  return isOther && !pausesIn(items.slice(i, next.at), tokens) ? [wasSide(next.side)] : [];
+}
+
+interface NextSide {
+  readonly at: number;
+  readonly piece: Piece;
+  readonly side: 'left' | 'right';
+}
+
+// The left or the right that comes after the finding at `i`, with nothing but small words and attributes between.
+function sideNext(items: readonly Item[], i: number): NextSide | null {
   const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'attribute'));
   const piece = pieceOf(items[at]);
-  if (here === null || piece?.role !== 'side' || !startsWithPreposition([piece], tokens)) return [];
-  const side = sideAfter(piece);
-  const isParted = items.slice(i, at).some((item) => isPaused(tokens, wordsOf(item)));
-  const isOther = (side === 'left' || side === 'right') && refs.some((ref) => ref.side === otherSide(side));
-  return isOther && !isParted ? [`Was "${side}" said as the side?`] : [];
+  const side = piece?.role === 'side' ? sideAfter(piece) : null;
+  return piece !== null && (side === 'left' || side === 'right') ? { at, piece, side } : null;
 }
+
+const pausesIn = (items: readonly Item[], tokens: readonly Token[]): boolean =>
+  items.some((item) => isPaused(tokens, wordsOf(item)));
+
+const wasSide = (side: Side): string => `Was "${side}" said as the side?`;
 
 const isContrast = (piece: Piece | null): boolean => piece !== null && marked(piece, 'contrast');
 
@@ -89,11 +99,10 @@ function ownSide(
   site: number,
 ): LooseSide | null {
   const named = oneSideOf(items[site]);
-  const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'attribute'));
-  const piece = pieceOf(items[at]);
-  if (named === null || at >= site || piece?.role !== 'side' || !isPaused(tokens, piece)) return null;
-  const side = sideAfter(piece);
-  return side === otherSide(named) ? { side: side as Side, piece, doubt: [] } : null;
+  const next = sideNext(items, i);
+  if (named === null || next === null || next.at >= site || !isPaused(tokens, next.piece)) return null;
+  const { side, piece } = next;
+  return side === otherSide(named) ? { side, piece, doubt: [] } : null;
 }
 
 const oneSideOf = (item: Item | undefined): 'left' | 'right' | null => {

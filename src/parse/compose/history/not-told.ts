@@ -1,0 +1,63 @@
+// Words of the history that tell none: they are denied, or said of care, of a swelling or of a limb's check.
+
+import { isLikely, isSmall, marked, type Piece } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Reach } from '../negations/reach.ts';
+import type { Talk } from '../talk.ts';
+
+/** True for "the tourniquet came off": said of care it tells how nobody was hurt. */
+export const isComingOff = (pieces: readonly Piece[], i: number): boolean => {
+  const piece = pieces[i];
+  return (
+    piece?.role === 'history' &&
+    marked(piece, 'removal', 'after') &&
+    pieces.slice(0, i).some(({ role }) => role === 'care')
+  );
+};
+
+/** True for "swelling of the lips going down": what is no pain goes nowhere, it changes. */
+export const isOfSwelling = (pieces: readonly Piece[], i: number): boolean => {
+  const piece = pieces[i];
+  if (piece === undefined || !marked(piece, 'topic', 'radiation')) return false;
+  const found = pieces.slice(0, i).filter(({ role }) => role === 'finding');
+  return found.length > 0 && found.every((one) => SHRINKS.some((finding) => marked(one, 'finding', finding)));
+};
+
+const SHRINKS = ['swelling', 'rash', 'bleeding', 'contusion'];
+
+/** True for "foot pulse better after": said of a check of a limb it tells of no pain. */
+export const isOfCheck = (pieces: readonly Piece[], i: number): boolean => {
+  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
+  if (piece === undefined || !marked(piece, 'topic', 'provocation')) return false;
+  // "Arms are weak, worse on the left": a side is nothing that makes it worse.
+  if (next?.role === 'side') return true;
+  return before?.role === 'csm' || before?.role === 'vital';
+};
+
+/**
+ * True where the history at `i` is denied: a "no" before a list reaches its names ("no allergies, medications or history"), and
+ * what is told in words only where it stands straight before them.
+ */
+export function isDenied(talk: Talk, pieces: readonly Piece[], i: number, reach: Reach): boolean {
+  const [piece, before] = [pieces[i], pieces[i - 1]];
+  if (piece === undefined) return false;
+  // "Not dizzy or nauseous".
+  const [or, one] = [before, pieces[i - 2]];
+  if (or !== undefined && isSmall(or, 'or') && one?.role === 'history' && !isSmall(or, 'before'))
+    return marked(one, 'denied') || isDenied(talk, pieces, i - 2, reach);
+  // "Takes nothing, last ate at noon": what was denied was told by itself.
+  if (before?.role === 'history' && marked(piece, 'topic', 'last-intake')) return false;
+  const straight = before !== undefined && marked(before, 'negation', 'before');
+  const isName = isLikely(piece, 'noun') || isLikely(piece, 'named');
+  if (hasOwnText(talk, pieces, i)) return false;
+  // "Wasn't knocked out, remembers it all": past a pause what has a verb of its own is told.
+  if (!isName && before !== undefined && isPaused(talk.tokens, before)) return false;
+  return reach.polarity(piece.from, !straight && !isName) === 'negated';
+}
+
+// "No allergies, meds ramipril": what has words of its own is told.
+function hasOwnText({ tokens }: Talk, pieces: readonly Piece[], i: number): boolean {
+  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
+  if (piece === undefined || next?.role !== 'unknown' || !isLikely(piece, 'noun')) return false;
+  return before?.role === 'history' && !isPaused(tokens, piece);
+}
