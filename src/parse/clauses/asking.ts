@@ -37,6 +37,8 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
     isDenial(pieces, i, tokens) ||
     isDeniedAny(piece, draft) ||
     isSaidThere(pieces, i, tokens) ||
+    isBehindModal(pieces, i, tokens) ||
+    isDone(pieces, i, tokens) ||
     isPointed(pieces, i, tokens)
   )
     return 'stay';
@@ -71,6 +73,25 @@ function isSaidThere(pieces: readonly Piece[], i: number, tokens: readonly Token
     return false;
   return tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause !== 'ask';
 }
+
+// "He can't do it with the right", "wants to have it looked at": the verb of what is told.
+function isBehindModal(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece] = [pieces[i - 1], pieces[i]];
+  if (piece === undefined || before === undefined || isPaused(tokens, before)) return false;
+  const said = tokens.slice(Math.max(0, before.to - 2), before.to).map(({ word }) => word);
+  return /^(do|have|be)$/.test(tokens[piece.from]?.word ?? '') && MODAL.test(said.join(' '));
+}
+
+// "Thumb to little finger, does that on the right": with nothing to ask after, that is what somebody does.
+function isDone(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined || next?.role !== 'side') return false;
+  const words = tokens.slice(piece.from, piece.to).map(({ word }) => word);
+  if (!/^does (that|it|this|so)$/.test(words.join(' '))) return false;
+  return tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause !== 'ask';
+}
+
+const MODAL = /(^| )(can|could|will|would|should|might|must|to|does|did|do)( not)?$/;
 
 // "That is the left, not the right" points and does not ask.
 function isPointed(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {

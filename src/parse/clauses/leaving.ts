@@ -1,7 +1,8 @@
 // Where what was supposed, planned or told ends, and something is stated again.
 
-import { isSmall, marked, type Role, readingOf } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseBefore } from '../span.ts';
+import type { Token } from '../token.ts';
 import { answers } from './answers.ts';
 import type { Draft } from './draft.ts';
 import { moodOf } from './mood-words.ts';
@@ -23,11 +24,21 @@ export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | 
   if (draft.mood !== 'instruction' || pauseBefore(tokens, piece) === '') return null;
   const end = pieces.findIndex((one, k) => k >= i && isPaused(tokens, one));
   const breath = pieces.slice(i, end < 0 ? pieces.length : end + 1);
-  const says = breath.some(({ role, weak }) => STATED.has(role) && !weak);
-  const tells = breath.some((one) => isSmall(one, 'you') || moodOf(one) !== null || one.role === 'asking');
+  const says = breath.some(({ role, weak }) => STATED.has(role) && !weak) || isToldOfPlace(breath, tokens);
+  const tells = breath.some(
+    (one) => isSmall(one, 'you') || (moodOf(one) !== null && !one.weak) || one.role === 'asking',
+  );
   return says && !tells ? begin('statement') : null;
 }
-const STATED: ReadonlySet<Role> = new Set(['finding', 'csm', 'history', 'negation', 'care']);
+// "Hold your arms out, the left one drops": of a place or a side a verb of the third person tells something.
+const isToldOfPlace = (breath: readonly Piece[], tokens: readonly Token[]): boolean =>
+  breath.some((piece, k) => {
+    const { word = '' } = tokens[piece.from] ?? {};
+    const ofPlace = breath.slice(0, k).some(({ role }) => role === 'side' || role === 'site');
+    return ofPlace && piece.role === 'unknown' && /([^su]s|ed)$/.test(word) && !/wards$/.test(word);
+  });
+
+const STATED: ReadonlySet<Role> = new Set(['finding', 'csm', 'history', 'negation', 'care', 'vital']);
 
 // What was done or measured, after a pause, is no part of what was told or planned before it.
 export function done({ piece, tokens, draft }: Place): Turn | null {

@@ -6,13 +6,16 @@ import type { Token } from '../token.ts';
 import { colour } from './colour.ts';
 import type { Draft } from './draft.ts';
 import { moodOf } from './mood-words.ts';
-import { begin, type Place, type Turn } from './place.ts';
+import { become, begin, type Place, type Turn } from './place.ts';
 
 export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn | 'stay' | null {
   const mood = isPlanned(piece, pieces, i) ? 'plan' : moodOf(piece);
   if (mood === 'supposing' && isHedge(pieces, i, tokens)) return 'stay';
   // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
   if (mood !== 'supposing' && mood !== 'plan' && mood !== 'instruction') return null;
+  // "Eyes open for me": to whom it is said comes last.
+  if (mood === 'instruction' && isForMe(piece, tokens) && isBareTelling(draft, pieces, i, tokens))
+    return become('instruction');
   if (mood === 'instruction' && (!mayTell(pieces, i, tokens) || isAskedOn(pieces, i, tokens, draft)))
     return isTellingIf(piece) ? begin('supposing') : 'stay';
   const coloured =
@@ -22,6 +25,27 @@ export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn 
     draft.mood === 'instruction' || ((draft.mood === 'supposing' || draft.mood === 'question') && !full);
   return coloured || within ? 'stay' : begin(mood);
 }
+
+const isForMe = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
+  to - from === 2 && tokens[from]?.word === 'for' && /^(me|us)$/.test(tokens[to - 1]?.word ?? '');
+
+const isBareTelling = (
+  { mood, pieces: said }: Draft,
+  pieces: readonly Piece[],
+  i: number,
+  tokens: readonly Token[],
+): boolean => {
+  const before = pieces[i - 1];
+  return (
+    mood === 'statement' &&
+    before !== undefined &&
+    !isPaused(tokens, before) &&
+    said.some(({ role }) => role === 'mood') &&
+    said.every(
+      ({ role, weak }) => weak || role === 'site' || role === 'side' || role === 'mood' || role === 'small',
+    )
+  );
+};
 
 // "He will tell me if his leg hurts": it is not said that it does.
 const isTellingIf = (piece: Piece): boolean => marked(piece, 'conditional');
@@ -51,9 +75,13 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   const last = tokens[before.to - 1];
   if (before.role === 'unknown' && last !== undefined && last.to - last.from > last.word.length) return false;
   if (isSmall(before, 'person') && !isSmall(before, 'you')) return false;
+  // "But the bones don't hurt": so it is with them.
+  if (before.role === 'unknown' && isDoNot(pieces[i], tokens) && isNamed(pieces, i - 1)) return false;
   // "The airway is open", "he can bend it".
   if (isSmall(before, 'link')) return false;
   const earlier = pieces[i - 2];
+  // "Can bite down okay": so somebody is able to, and nobody is told to; "you can lie back" tells.
+  if (isAble(before, tokens) && !(earlier !== undefined && isSmall(earlier, 'you'))) return false;
   if (
     earlier !== undefined &&
     before.role === 'small' &&
@@ -76,6 +104,19 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
     role === 'mood'
   );
 }
+
+const isDoNot = (piece: Piece | undefined, tokens: readonly Token[]): boolean =>
+  piece !== undefined && tokens[piece.from]?.word === 'do' && tokens[piece.from + 1]?.word === 'not';
+
+// A thing with its article: "the bones", "his muscles".
+function isNamed(pieces: readonly Piece[], noun: number): boolean {
+  const start = pieces.slice(0, noun).findLastIndex(({ role }) => role !== 'unknown');
+  const article = pieces[start];
+  return article !== undefined && isSmall(article, 'article');
+}
+
+const isAble = ({ role, to }: Piece, tokens: readonly Token[]): boolean =>
+  role === 'small' && /^(can|could)$/.test(tokens[to - 1]?.word ?? '');
 
 // "Any pain when you breathe" asks on.
 function isAskedOn(pieces: readonly Piece[], i: number, tokens: readonly Token[], draft: Draft): boolean {

@@ -13,6 +13,7 @@ import { readCorrection, readStrike } from './repair.ts';
 import { stateAll } from './state-all.ts';
 import { readAnswer, readStatement } from './statement.ts';
 import { bear, isPlaced, place, spanOf, state, type Talk, textOf } from './talk.ts';
+import { tellsOfSomebody } from './tells-of-somebody.ts';
 import { timesFor } from './times.ts';
 
 // Supposed, planned, somebody else's, the examiner's own, long ago: no finding, and not lost either.
@@ -87,6 +88,7 @@ function instruction(talk: Talk, clause: Clause): void {
     const { from, to } = spanned(clause.pieces);
     bear(talk, { asked: null, askedBefore: null, question: textOf(talk, from, to), asking: true });
   }
+  if (tellsOfSomebody(talk, clause)) return;
   place(talk, ...clause.pieces.filter(({ role }) => role !== 'unknown' && role !== 'vital'));
 }
 

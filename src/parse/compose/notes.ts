@@ -7,6 +7,7 @@ import { answeredPlace } from './bare-no.ts';
 import { saidInSmallWords } from './small-words.ts';
 import { SUBSTANCE } from './substance.ts';
 import { isPlaced, note, type Talk } from './talk.ts';
+import { tellsOfSomebody } from './tells-of-somebody.ts';
 import { isHeard, unheardDenials } from './unheard-denials.ts';
 
 const PLACES: ReadonlySet<Role> = new Set(['side', 'part', 'same']);
@@ -26,7 +27,7 @@ export function noteLeftovers(talk: Talk): void {
       ...saidInSmallWords(talk, clause),
     ]);
     const owed = clause.pieces.filter((piece) => kept.has(piece) || isRunOn(clause));
-    if (owed.length === 0 || !keeps(clause, owed)) continue;
+    if (owed.length === 0 || !keeps(talk, clause, owed)) continue;
     const gave = clause.pieces.some(
       (piece) => !owed.includes(piece) && SUBSTANCE.has(piece.role) && isPlaced(talk, piece),
     );
@@ -97,10 +98,10 @@ function isOwedPlace(talk: Talk, clause: Clause, piece: Piece): boolean {
 }
 
 // An instruction is kept only where it holds a reading or several words that nobody knows: then it may be none.
-function keeps(clause: Clause, owed: readonly Piece[]): boolean {
+function keeps(talk: Talk, clause: Clause, owed: readonly Piece[]): boolean {
   if (clause.mood !== 'instruction') return true;
   // "Don't give him aspirin": what is forbidden is no talk to the patient.
-  if (clause.pieces.some((piece) => marked(piece, 'forbids'))) return true;
+  if (clause.pieces.some((piece) => marked(piece, 'forbids')) || tellsOfSomebody(talk, clause)) return true;
   const unknown = owed.filter((piece) => piece.role === 'unknown').length;
   return unknown > 1 || owed.some((piece) => piece.role === 'vital' && piece.islands[0]?.slots.length !== 0);
 }

@@ -4,6 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
 import { aspectsOf } from './csm/details.ts';
+import { pointedPlace } from './sites/pointed-place.ts';
 import { SUBSTANCE } from './substance.ts';
 import { isPlaced, type Talk } from './talk.ts';
 import { isHeard } from './unheard-denials.ts';
@@ -19,7 +20,18 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...bareAble(talk, clause),
   ...bareTelling(talk, clause),
   ...bareMoving(talk, clause),
+  ...pointedPlace(talk, clause),
+  ...bareAttributes(talk, clause),
 ];
+
+// "They look alike. A bit big.": of what it is said the breath before tells.
+function bareAttributes({ clauses, tokens }: Talk, { pieces, mood, sentence }: Clause): readonly Piece[] {
+  const before = clauses.findLast((one) => (one.pieces.at(-1)?.to ?? 0) <= (pieces[0]?.from ?? 0));
+  const isSaid = pieces.every(({ role }) => role === 'attribute' || role === 'small');
+  const goesOn = before?.sentence === sentence && before.mood !== 'statement';
+  const says = pieces.filter(({ role }) => role === 'attribute').length > 1;
+  return mood === 'statement' && isSaid && goesOn && says && tokens.length > 0 ? pieces : [];
+}
 
 // "Left foot, sensation but no movement": of the sensation nobody said how it is, and no entry tells of it.
 function unsaidChecks({ frames }: Talk, { pieces, mood }: Clause): readonly Piece[] {
@@ -125,22 +137,31 @@ const bareMood = ({ clauses, context }: Talk, clause: Clause): readonly Piece[] 
     ? clause.pieces
     : [];
 
-// "She can look up and down": what somebody can do, in words that could tell them to.
+// "She can look up and down", "can bite down okay": what somebody can do, in words that could tell them to.
+const ABLE = /^((he|she|they) )?(can|could) (?!not$)(?!not )\w+ \w+/;
+
 function bareAble(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
-  const [who, can] = pieces;
-  if (mood !== 'statement' || who === undefined || can === undefined || !isSmall(who, 'person')) return [];
-  const isAble = /^(he|she|they)$/.test(talk.tokens[who.from]?.word ?? '');
-  const says = /^(can|could)$/.test(talk.tokens[can.from]?.word ?? '') && pieces.length > 2;
-  return isAble && says && !pieces.some((piece) => isHeard(talk, piece)) ? pieces : [];
+  const [first, last] = [pieces[0], pieces.at(-1)];
+  if (mood !== 'statement' || first === undefined || last === undefined) return [];
+  if (pieces.some(({ role }) => role === 'talk')) return [];
+  const words = talk.tokens.slice(first.from, last.to).map(({ word }) => word);
+  return ABLE.test(words.join(' ')) && !pieces.some((piece) => isHeard(talk, piece)) ? pieces : [];
 }
 
 // "It's getting worse", "he won't let us": what is told of the patient in words that say nothing one by one.
-function bareTelling(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
+const bareTelling = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
+  mood === 'statement'
+    ? breathsOf(talk, pieces)
+        .filter((part) => tells(talk, part))
+        .flat()
+    : [];
+
+function tells(talk: Talk, pieces: readonly Piece[]): boolean {
   const [first, last] = [pieces[0], pieces.at(-1)];
-  if (mood !== 'statement' || first === undefined || last === undefined) return [];
-  if (pieces.some((piece) => isHeard(talk, piece) || piece.role === 'talk')) return [];
+  if (first === undefined || last === undefined || first.role === 'talk') return false;
+  if (pieces.some((piece) => isHeard(talk, piece))) return false;
   const words = talk.tokens.slice(first.from, last.to).map(({ word }) => word);
-  return words.length >= FEWEST_TOLD && TELLS.test(words.join(' ')) ? pieces : [];
+  return words.length >= FEWEST_TOLD && TELLS.test(words.join(' '));
 }
 
 // "He is fine" and "it is okay" may be mere courtesy.
@@ -148,7 +169,10 @@ const FEWEST_TOLD = 4;
 const TELLS =
   /^((and|but|so|now|then|because) )*(he|she|they|it|patient|casualty) (is|are|was|were|has|have|had|will|would|can|could|does|did|do|says|said|feels|felt|looks|looked|seems|keeps|kept|gets|got|wants|needs|never|still|just)\b/;
 
-// "Both wrists move": a joint that is no limb's end.
+// "Both wrists move": a joint that is no limb's end. "Both knees bend": nobody is told to.
+const moves = ({ role, weak, from, to }: Piece): boolean =>
+  role === 'csm' || (role === 'mood' && !weak && to - from === 1);
+
 const bareMoving = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
   mood === 'statement'
     ? breathsOf(talk, pieces)
@@ -156,8 +180,9 @@ const bareMoving = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
           (part) =>
             part
               .slice(part.findIndex(({ role }) => role === 'site') + 1)
-              .some((piece) => piece.role === 'csm' && !isPlaced(talk, piece)) &&
+              .some((piece) => moves(piece) && !isPlaced(talk, piece)) &&
             part.some(({ role }) => role === 'site') &&
+            !part.some((piece) => isSmall(piece, 'you')) &&
             !part.some((piece) => isHeard(talk, piece)),
         )
         .flat()

@@ -57,8 +57,31 @@ export function readStatement(talk: Talk, clause: Clause): void {
     .slice(before)
     .some((frame) => frame.frame === 'statement' && frame.statement.kind !== 'visit');
   if (stated) bear(talk, { asked: null });
-  else if (asked?.about === 'csm' && talk.frames.length === before) keepFree(talk, clause);
+  else if (talk.frames.length === before && answersFreely(talk, clause, asked)) keepFree(talk, clause);
 }
+
+// "Which toe am I touching?" "The big one." "Any double vision?" "Only looking down." "Other foot?" "Can't.": it settles nothing.
+function answersFreely({ tokens, context, clauses }: Talk, clause: Clause, asked: Asked | null): boolean {
+  const { pieces } = clause;
+  if (asked?.about === 'csm') return true;
+  const isAfter = clauses[clauses.indexOf(clause) - 1]?.mood === 'question';
+  if (context.question === null || (asked === null && !isAfter)) return false;
+  const words = tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).map(({ word }) => word);
+  return ONLY.test(words.join(' ')) || isCannot(pieces, words) || isSideAlone(pieces);
+}
+
+const ONLY =
+  /^(only|just|mostly|mainly|sometimes|here|there|right here|right there|after|before|when|not when)\b/;
+
+const isCannot = (pieces: readonly Piece[], words: readonly string[]): boolean =>
+  pieces.every(({ role }) => role === 'small' || role === 'negation') &&
+  /^(no )?((he|she|i|they|it) )?(can|could|will|would|does|did) not( (at all|really|quite|now))?$/.test(
+    words.join(' '),
+  );
+
+const isSideAlone = (pieces: readonly Piece[]): boolean =>
+  pieces.some(({ role }) => role === 'side') &&
+  pieces.every(({ role }) => role === 'side' || role === 'small');
 
 // "Any tenderness? Neck, no. Back, no.": the question of the same utterance goes on.
 const askedHere = ({ clauses, context }: Talk, clause: Clause): Asked | null =>

@@ -177,7 +177,7 @@ describe('an answer with its side', () => {
     ['does it hurt anywhere else? my knee, the right one', ['pain right knee']],
     [
       'does it hurt if I push here? no. here? no. here? yes a bit',
-      ['no symptoms: does it hurt if I push here: no', 'note: here: no', 'note: here: yes a bit'],
+      ['note: does it hurt if I push here: no', 'note: here: no', 'note: here: yes a bit'],
     ],
     [
       'Did you pass out at all? No, I remember everything',

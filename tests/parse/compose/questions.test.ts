@@ -89,7 +89,7 @@ describe('an answer to a question after findings', () => {
     ['any pain in your neck or your hip | yes', ['note: any pain in your neck or your hip: yes']],
     ['any pain in either wrist | yes', ['note: any pain in either wrist: yes']],
     ['does your belly hurt when I press | not sure', ['note: not sure']],
-    ['where does it hurt | here', []],
+    ['where does it hurt | here', ['note: where does it hurt: here']],
     ['any back pain? no. shoulder, no', ['no pain back', 'note: shoulder, no']],
   ])('settles nothing where it may mean either: %s', (talk, expected) => {
     expect(said(talk)).toEqual(expected);

@@ -121,12 +121,14 @@ function asked(sampler: Sampler): Sentence {
 /** "Toes move", "the pulse in the left foot is there": what is said stands after its limb. */
 function afterItsLimb(sampler: Sampler, rule: 'csm.moves' | 'states.found'): Sentence {
   const side = sampler.chance.pick(['left', 'right'] as const);
-  const { text } = sampler.say(rule);
+  const said = sampler.say(rule);
+  const { text } = said;
   const aspect = rule === 'csm.moves' ? 'motion' : 'circulation';
+  const present = rule !== 'csm.moves' || said.tag('present') === 'yes';
   return {
     rule,
     lines: [rule === 'csm.moves' ? `${side} toes ${text}` : `pulse in the ${side} foot ${text}`],
-    wants: [stating({ kind: 'csm', site: 'foot', side, aspect, present: true })],
+    wants: [stating({ kind: 'csm', site: 'foot', side, aspect, present })],
   };
 }
 

@@ -135,7 +135,7 @@ function csmAt(
   // "Three seconds left, two right", with no limb in mind: hands or feet nobody knows, and the words stay as a note.
   if (ends.length === 0 && (side?.side === 'left' || side?.side === 'right')) return null;
   const kept = exceptedSide === null ? ends : ends.map((end) => without(end, exceptedSide.side));
-  const said = presenceAt(items, i, island, reach, seconds);
+  const said = presenceAt(items, i, island, reach, seconds, tokens);
   const isFound = said.present === null && isPulseNamedAt(items, tokens, i);
   const presence = isFound ? { ...said, present: true, inferred: true } : said;
   const spans = [

@@ -3,7 +3,8 @@
 import type { CsmStatement } from '../../../terms/index.ts';
 import { hasTag, type Island, tagOf } from '../../islands/island.ts';
 import { marked, readingOf } from '../../pieces/piece.ts';
-import type { Span } from '../../span.ts';
+import { isPaused, type Span } from '../../span.ts';
+import type { Token } from '../../token.ts';
 import { inState, stateOf } from '../contrast/index.ts';
 import type { Reach } from '../negations/reach.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
@@ -28,6 +29,7 @@ export function presenceAt(
   island: Island,
   reach: Reach,
   seconds: number | null,
+  tokens: readonly Token[],
 ): Presence {
   if (seconds !== null) return { present: seconds <= REFILL_LIMIT_SECONDS, inferred: true, negation: null };
   const negation = negationAt(items, island.from, reach) ?? lostBefore(items, i);
@@ -46,7 +48,7 @@ export function presenceAt(
   if (hasTag(island, 'noun')) {
     if (negated) return said(false, negation);
     if (isHad(items, i)) return said(true, null);
-    const normal = normalAfter(items, i);
+    const normal = normalAfter(items, i, tokens);
     if (normal !== null) return said(true, normal);
   }
   if (hasTag(island, 'turned')) return { present: true, inferred: true, negation: null };
@@ -131,8 +133,12 @@ function isHad(items: readonly Item[], i: number): boolean {
 }
 
 // "Sensation in the left hand is normal": the first finding after the noun calls it so.
-function normalAfter(items: readonly Item[], i: number): Span | null {
-  const piece = pieceOf(items.slice(i + 1).find((item) => hasRole(item, 'finding')));
+function normalAfter(items: readonly Item[], i: number, tokens: readonly Token[]): Span | null {
+  const at = items.findIndex((item, k) => k > i && hasRole(item, 'finding'));
+  const piece = pieceOf(items[at]);
+  // "Pulse in the left foot, shoulders okay": past a pause another place is called so.
+  const pause = items.findIndex((item, k) => k >= i && k < at && isPaused(tokens, wordsOf(item)));
+  if (pause >= 0 && items.slice(pause + 1, at).some(({ type }) => type === 'site')) return null;
   const finding = piece === null ? null : readingOf(piece, 'findings.finding');
   const normal =
     finding !== null && tagOf(finding, 'present') === 'false' && tagOf(finding, 'finding') === 'abnormality';

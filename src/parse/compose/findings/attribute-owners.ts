@@ -24,12 +24,23 @@ export const ownedAttributes = (items: readonly Item[], tokens: readonly Token[]
       piece.role === 'part' || isLateSize(items, tokens, i, attributes)
         ? ([-1, 1] as const)
         : ([1, -1] as const);
-    const finding = near(items, tokens, i, ways[0]) ?? near(items, tokens, i, ways[1]);
+    const finding = beginsNext(items, tokens, i)
+      ? near(items, tokens, i, 1)
+      : (near(items, tokens, i, ways[0]) ?? near(items, tokens, i, ways[1]));
     if (finding === null || (isArea(piece) && !isBurn(items[finding]))) return [];
     if (attributes.size !== undefined && isDistance(tokens, piece)) return [];
     if (finding < i && piece.role === 'attribute' && leadsOn(items, tokens, i)) return [];
     return [{ finding, piece, attributes }];
   });
+
+// "Inside bone tender, outside bone fine": past a pause the part is that of the finding straight behind it.
+function beginsNext(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [before, piece] = [items[i - 1], pieceOf(items[i])];
+  if (piece?.role !== 'part' || before === undefined || !isPaused(tokens, wordsOf(before))) return false;
+  if (isPaused(tokens, piece)) return false;
+  const next = items.slice(i + 1).find((item) => !isSmallItem(item, 'link') && !isSmallItem(item, 'article'));
+  return next !== undefined && hasRole(next, 'finding');
+}
 
 const AWAY: ReadonlySet<string> = new Set([
   'apart',

@@ -2,7 +2,11 @@
 
 import { hasTag } from '../../islands/island.ts';
 import { likelyTag, marked, readingOf, tagIn } from '../../pieces/piece.ts';
-import { type Item, isSmallItem, pieceOf } from '../sites/item.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { type Item, isAdjective, isSmallItem, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
+import { isQuiet } from '../sites/site-group.ts';
+import { isInListWithOr } from './or-list.ts';
 
 // A "nothing" opens what is denied and is no member of its list.
 function isFinding(item: Item | undefined): boolean {
@@ -59,4 +63,38 @@ function goesOn(items: readonly Item[], i: number): boolean {
   if (!joined || !isFinding(items[i + 1])) return false;
   const finding = items.slice(0, i).findLastIndex(isFinding);
   return items[finding - 1]?.type === 'site';
+}
+
+/**
+ * True for a finding or a check past a pause that leads to a place of its own, after a denial of what a place is:
+ * "jaw not tender, graze to the right elbow".
+ */
+export function beginsAtOwnPlace(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const role = pieceOf(items[i])?.role;
+  if ((role !== 'finding' && role !== 'csm') || isAdjective(items[i]) || joinedByOr(items, i)) return false;
+  const start = items.slice(0, i).findLastIndex((item) => !isSmallItem(item, 'article'));
+  const before = items[start];
+  if (before === undefined || !isPaused(tokens, wordsOf(before))) return false;
+  const denial = items.slice(0, i).findLastIndex(isDenial);
+  const denied = items.findIndex((item, k) => k > denial && k < i && isFinding(item));
+  if (denial < 0 || denied < 0 || isInListWithOr(items, denied + 1)) return false;
+  const isOfPlace = items.slice(0, denial).some(({ type }) => type === 'site');
+  const isWhole = isAdjective(items[denied]) || isAbnormality(items[denied]);
+  return isOfPlace && isWhole && leadsToPlace(items, tokens, i);
+}
+
+function isAbnormality(item: Item | undefined): boolean {
+  const piece = pieceOf(item);
+  return piece !== null && likelyTag(piece, 'finding') === 'abnormality';
+}
+
+function leadsToPlace(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const at = items.findIndex((item, k) => k > i && item.type === 'site');
+  const between = items.slice(i, at);
+  return (
+    at > i &&
+    phraseOf(items[at])?.led === true &&
+    between.slice(1).every((item) => isQuiet(item)) &&
+    !between.some((item) => isPaused(tokens, wordsOf(item)))
+  );
 }

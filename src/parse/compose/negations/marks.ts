@@ -18,7 +18,7 @@ import {
 import { isAfterNoun } from './after-noun.ts';
 import { isCannotWithout } from './cannot-without.ts';
 import { deniedBehind } from './denied-behind.ts';
-import { closesList, joinedByOr } from './list-end.ts';
+import { beginsAtOwnPlace, closesList, joinedByOr } from './list-end.ts';
 import { startOfMeasured } from './measured.ts';
 import { isNothingSuch } from './nothing.ts';
 import { goesOnWithOr, isInListWithOr } from './or-list.ts';
@@ -70,6 +70,7 @@ function marksAt(
   // A phrase that says "no" itself ("no known allergies", "can not feel") goes on reaching over what is joined to it.
   if (piece.role === 'history' && marked(piece, 'denied'))
     return [{ mark: { start: piece.from, end: piece.to, kind: 'before' }, nouns: true }];
+  if (beginsAtOwnPlace(items, tokens, i)) return [stopAt(piece.from)];
   if (piece.role === 'history' || piece.role === 'csm') return [];
   if (takesUpAnew(items, tokens, i)) return [];
   const island = readingOf(piece, 'negation');

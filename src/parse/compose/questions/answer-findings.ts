@@ -7,7 +7,7 @@ import { type Attributes, attributesOf, joinAttributes } from '../findings/attri
 import { findingStatement } from '../findings/finding-statement.ts';
 import { isChatter } from '../light.ts';
 import { place, type Said, state, type Talk, textOf } from '../talk.ts';
-import { answersElsewhere, sitesOfAnswer } from './answer-site.ts';
+import { answersElsewhere, isWhereAlone, sitesOfAnswer } from './answer-site.ts';
 import type { AnswerWord } from './answer-word.ts';
 import { echoedFindings, hasOwnFindings } from './echo.ts';
 import { noteAnswer } from './note-answer.ts';
@@ -28,19 +28,25 @@ export function answerFindings(
   talk: Talk,
   asked: AskedFindings,
   { word, severity, explicit, span }: FindingsAnswer,
-  rest: readonly Piece[],
+  said: readonly Piece[],
 ): readonly Piece[] {
+  const rest = word === 'yes' && asked.sites.length === 0 ? [...said, ...placeNext(talk, said, span)] : said;
   const says = hasOwnFindings(asked, rest);
   // "I do" and "yes, a little" settle a question put in the negative; a bare "yes" does not.
   const settled = explicit || severity !== null;
   const ambiguous = word === 'yes' && ((asked.negative && !settled) || asked.findings.length > 1);
-  if (asked.sites.length === 0 && word === 'no' && asked.findings.every(({ present }) => present)) {
-    denyAll(talk, asked, span);
+  const isNowhere = asked.sites.length === 0;
+  if (isNowhere && word === 'no' && asked.findings.every(({ present }) => present)) {
+    // "Does this hurt?" asks of a spot that nobody named.
+    if (POINTED.test(asked.text)) noteAnswer(talk, span);
+    else denyAll(talk, asked, span);
     return rest;
   }
   const names = rest.some(({ role }) => role === 'site' || role === 'side');
   const which = word === 'yes' && asked.either && !names;
-  if (asked.sites.length === 0 || (ambiguous && !says) || which) {
+  // "Any pain?" "A little, in the left knee."
+  const tellsWhere = word === 'yes' && isWhereAlone(talk, rest);
+  if ((isNowhere && !tellsWhere) || (ambiguous && !says) || which) {
     noteAnswer(talk, { from: span.from, to: rest.at(-1)?.to ?? span.to });
     place(talk, ...rest);
     return [];
@@ -50,7 +56,7 @@ export function answerFindings(
   const more = word === 'yes' ? moreOf(rest) : NOTHING_MORE;
   const sites = word === 'yes' ? sitesOfAnswer(talk, rest, asked.sites) : asked.sites;
   const { quality, ...others } = joinAttributes(severity === null ? {} : { severity }, more.attributes);
-  const said: readonly Said[] = sites.flatMap((ref) =>
+  const settles: readonly Said[] = sites.flatMap((ref) =>
     asked.findings.map((one) => ({
       statement: findingStatement(one.finding, ref, (word === 'yes') === one.present, {
         ...others,
@@ -68,12 +74,12 @@ export function answerFindings(
       ),
     })),
   );
-  if (isSaidAlready(talk, asked, said)) return rest;
-  if (isOtherPress(talk, asked, said)) {
+  if (isSaidAlready(talk, asked, settles)) return rest;
+  if (isOtherPress(talk, asked, settles)) {
     noteAnswer(talk, span);
     return rest;
   }
-  settle(talk, said);
+  settle(talk, settles);
   // "Is your hip sore?" "No, my thigh."
   if (word === 'no' && answersElsewhere(talk, rest, asked)) return [];
   const taken = [...more.pieces, ...echoedFindings(asked, rest)];
@@ -83,6 +89,15 @@ export function answerFindings(
     (piece) => !taken.includes(piece) && !(isPlaceTaken && (piece.role === 'site' || piece.role === 'side')),
   );
 }
+
+// "Any pain?" "A bit. Left knee.": the place is all that the next clause says.
+function placeNext(talk: Talk, said: readonly Piece[], { to }: Span): readonly Piece[] {
+  const isLast = said.every((piece) => isChatter(piece));
+  const next = talk.clauses.find(({ pieces }) => (pieces[0]?.from ?? 0) >= (said.at(-1)?.to ?? to));
+  return isLast && next?.mood === 'statement' && isWhereAlone(talk, next.pieces) ? next.pieces : [];
+}
+
+const POINTED = /\b(this|that|here|there)\b/i;
 
 /** The pieces of an answer that say where. */
 const placesIn = (rest: readonly Piece[], taken: boolean): readonly Piece[] =>

@@ -12,7 +12,7 @@ import { sideIn } from '../sites/side-in.ts';
 import { sitesOf } from '../sites/sides.ts';
 import { wholeSite } from '../sites/site-ref.ts';
 import { bear, type HowKnown, place, type Talk } from '../talk.ts';
-import { type AskedFindings, settle } from './settle.ts';
+import { type AskedFindings, settle, settledOf } from './settle.ts';
 
 /** The sites of a yes: those its own words name, those asked after on the side it names, or else those asked after. */
 export function sitesOfAnswer(
@@ -44,9 +44,17 @@ export function answersWithSite(talk: Talk, { pieces }: Clause, asked: AskedFind
   const phrases = placesAlone(talk, pieces);
   if (phrases.length === 0 || isUnclear(asked)) return false;
   const isOwn = phrases.every((phrase) => phrase.mine) || isOnlyWithin(talk, pieces, phrases, asked);
-  if (asked.sites.length > 0 && !isOwn) return false;
-  return isThere(talk, pieces, phrases, asked);
+  const isAnywhere = asked.sites.length > 0 && ANYWHERE.test(asked.text);
+  if (asked.sites.length > 0 && !isOwn && !isAnywhere) return false;
+  const looks = talk.asking;
+  isThere(talk, pieces, phrases, asked);
+  // The jaw was felt, wherever it hurt.
+  if (isAnywhere) talk.asking = settledOf(talk, looks);
+  return true;
 }
+
+// "Pressing along the jaw, sore anywhere?" "By the ear."
+const ANYWHERE = /\b(anywhere|any (place|spot|part)|where)\b/i;
 
 // "Is your tummy tender?" "Only up here, upper right."
 function isOnlyWithin(
@@ -69,6 +77,20 @@ export function answersElsewhere(talk: Talk, rest: readonly Piece[], asked: Aske
   if (phrases.length === 0 || isUnclear(asked) || !phrases.every((phrase) => phrase.mine)) return false;
   return isThere(talk, rest, phrases, asked);
 }
+
+/** True where the words after a yes name a place and nothing else: "a little, in the left knee". */
+export function isWhereAlone({ tokens }: Talk, rest: readonly Piece[]): boolean {
+  const isWhere = ({ role, from, to }: Piece): boolean =>
+    role === 'site' ||
+    role === 'side' ||
+    role === 'part' ||
+    role === 'attribute' ||
+    (role === 'small' && tokens.slice(from, to).every(({ word }) => LEADS.test(word)));
+  return rest.some(({ role }) => role === 'site') && rest.every(isWhere);
+}
+
+const LEADS =
+  /^(in|on|over|at|around|round|from|along|across|by|near|of|the|my|his|her|your|their|this|that|a|and|just|only|mostly|mainly|here|there|up|down|both|it|is|side)$/;
 
 /** The places that are all these pieces say; none where they say more. */
 function placesAlone(talk: Talk, pieces: readonly Piece[]): readonly SitePhrase[] {

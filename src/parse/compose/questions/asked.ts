@@ -212,7 +212,8 @@ function askedAgain(talk: Talk, items: readonly Item[]): AskedOne | null {
   const isEnd = sites.every(({ site }) => !SEGMENTS.has(site));
   if (ends.length > 0 && isEnd && before?.about === 'csm') return { ...before, ends };
   const side = sideIn(items.flatMap((item) => pieceOf(item) ?? []))?.side ?? null;
-  return side === null || sites.length > 0 ? null : askedOnSide(before, side);
+  const which = items.some((item) => asksWhich(talk, item));
+  return side === null || sites.length > 0 || which ? null : askedOnSide(before, side);
 }
 
 const SEGMENTS: ReadonlySet<Site> = new Set([
@@ -240,9 +241,19 @@ const isPointing = ({ tokens }: Talk, items: readonly Item[]): boolean => {
   );
 };
 
+// "Left or right?" asks nothing again: it wants the side of what was said.
+const asksWhich = ({ tokens }: Talk, item: Item): boolean => {
+  const { from, to } = wordsOf(item);
+  return to - from > 1 && tokens.slice(from, to).some(({ word }) => word === 'or');
+};
+
 // "And on the right?"
 function askedOnSide(before: AskedOne | null, side: Side): AskedOne | null {
-  if (before?.about === 'findings' && before.sites.every((ref) => ref.side !== null))
+  if (
+    before?.about === 'findings' &&
+    before.sites.length > 0 &&
+    before.sites.every((ref) => ref.side !== null)
+  )
     return { ...before, either: false, sites: unique(before.sites.map(({ site }) => plainSite(site, side))) };
   if (before?.about === 'csm' && before.ends.every((end) => end.side !== null))
     return { ...before, ends: endsOnSide(before.ends, side) };

@@ -11,6 +11,7 @@ import { phrasesIn } from '../sites/item.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import { bear, place, type Talk, textOf } from '../talk.ts';
 import { askedOf, mindOf } from './asked.ts';
+import { isLook } from './standing.ts';
 
 /** Opens the question of a clause; its sites become visits where nobody answers. */
 export function ask(talk: Talk, said: Clause): void {
@@ -124,6 +125,10 @@ export function askQuietly(talk: Talk, clause: Clause): void {
   const one = askedOf(talk, clause, itemsOf(talk, clause.pieces));
   if (one?.about !== 'findings') return;
   const asked: Asked = { ...one, standing: true };
-  // "Tell me if anything hurts. Scalp?": with no site in mind the next ones are asked after so.
-  bear(talk, asked.sites.length > 0 ? { asked, askedBefore: asked } : { askedBefore: asked });
+  // "Tell me if anything hurts. Scalp?": with no site in mind the next ones are asked after so. "Feeling down the spine, shout if
+  // it hurts anywhere": that is asked of the place that is felt.
+  const looked = talk.clauses[talk.clauses.indexOf(clause) - 1];
+  const isOfLook = asked.sites.length === 0 && looked !== undefined && isLook(looked);
+  const open = isOfLook ? { ...asked, sites: talk.context.sites } : asked;
+  bear(talk, open.sites.length > 0 ? { asked: open, askedBefore: asked } : { askedBefore: asked });
 }

@@ -67,8 +67,11 @@ const isPlace = (piece: Piece): boolean =>
 const standingIn = ({ askedBefore }: Context): (Asked & AskedFindings) | null =>
   askedBefore?.about === 'findings' && askedBefore.standing === true ? askedBefore : null;
 
-const isLook = ({ mood, pieces }: Clause): boolean =>
-  (mood === 'statement' || mood === 'question') && pieces.some(isSite) && pieces.every(isPlace);
+/** True for a clause that only names a place, or says that the examiner looks there or feels it. */
+export const isLook = ({ mood, pieces }: Clause): boolean =>
+  (mood === 'statement' || mood === 'question') &&
+  pieces.some(isSite) &&
+  pieces.every((piece) => isPlace(piece) || piece.role === 'intention');
 
 /** True where one more "no" to a question that stands would say the same again. */
 export const isSaidAlready = ({ context }: Talk, asked: AskedFindings, said: readonly Said[]): boolean =>

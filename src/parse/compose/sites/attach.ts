@@ -1,7 +1,7 @@
 // Which sites each finding of a clause belongs to: the one before it, the one it leads to, or the one in mind.
 
 import { holdersOf, regionOf } from '../../../terms/index.ts';
-import { isLikely, isSmall, marked } from '../../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
@@ -139,9 +139,22 @@ function beginsAnew({
   const parted = items
     .slice(before, i)
     .some((item, k) => pauseAfterItem(items, tokens, before + k) !== '' || isStop(item));
-  const done = used.has(before) || items.slice(before + 1, i).some(attaches);
+  const done =
+    used.has(before) || items.slice(before + 1, i).some(attaches) || hasItsSay(items, tokens, before, i);
   const excepts = items.slice(before, i).some(isException);
   return parted && (done || excepts || isWithin(items[after], items[before]));
+}
+
+const SAYING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital']);
+
+// "No deformity of the left arm, moves both feet": the breath of the arm says something of it, and this one of the feet.
+function hasItsSay(items: readonly Item[], tokens: readonly Token[], before: number, i: number): boolean {
+  const isEnd = (k: number): boolean => pauseAfterItem(items, tokens, k) !== '';
+  let from = before;
+  while (from > 0 && !isEnd(from - 1)) from--;
+  let to = before;
+  while (to < i && !isEnd(to)) to++;
+  return to < i && items.slice(from, to + 1).some((item) => SAYING.has(pieceOf(item)?.role ?? 'small'));
 }
 
 // "Spine's straight, no steps, he winces at T twelve": past a pause and a new subject the site is the next one's.
@@ -171,7 +184,10 @@ const isStop = (item: Item): boolean => {
 function leadsStraight(items: readonly Item[], tokens: readonly Token[], i: number, after: number): boolean {
   const piece = pieceOf(items[i]);
   if (piece === null || after !== i + 1 || isPaused(tokens, piece)) return false;
-  return piece.to - piece.from > 1 && LEADING.has(tokens[piece.to - 1]?.word ?? '');
+  const words = tokens.slice(piece.from, piece.to).map(({ word }) => word);
+  // "Dressing on the" forehead.
+  const last = /^(the|his|her|a|an)$/.test(words.at(-1) ?? '') ? words.at(-2) : words.at(-1);
+  return words.length > 1 && LEADING.has(last ?? '');
 }
 
 // True for the last of joined findings that a pause parts from the next one.

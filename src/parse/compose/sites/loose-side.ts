@@ -96,11 +96,25 @@ function mayBe(
   if (isSmallItem(items[k - 1], 'before')) return false;
   const piece = pieceOf(items[k]);
   if (k < i && piece !== null && isDirection(tokens, piece)) return false;
+  if (k < i && hasHadItsSay(items, tokens, i, k)) return false;
   if (k < i || piece === null || isPaused(tokens, piece)) return true;
   // "Swollen, left is fine": after a pause a side that something is said of is that one's.
   const parted = items.slice(i, k).some((item) => isPaused(tokens, wordsOf(item)));
   const owns = says(items[k + 1]) || hasRole(items[k + 1], 'negation') || hasRole(items[k + 1], 'attribute');
   return !(owns && (parted || sideFirst));
+}
+
+// "Ribs tender on the left, shoulders okay": the side is that of the ribs, and the shoulders come past the pause.
+function hasHadItsSay(items: readonly Item[], tokens: readonly Token[], i: number, k: number): boolean {
+  if (!items.slice(0, k).some((item) => item.type === 'site') || !items.slice(0, k).some(says)) return false;
+  const site = items.findLastIndex((item, at) => at < i && item.type === 'site');
+  const isParted = (to: number): boolean =>
+    items.slice(k, to).some((item) => isPaused(tokens, wordsOf(item)));
+  if (site > k) return isParted(site);
+  // "Ribs tender on the left, cut on the forehead".
+  const end = items.findIndex((item, at) => at >= i && isPaused(tokens, wordsOf(item)));
+  const breath = items.slice(i + 1, end < 0 ? items.length : end + 1);
+  return isParted(i) && phrasesIn(breath).some(({ led }) => led);
 }
 
 const TURNED: ReadonlySet<string> = new Set([

@@ -29,6 +29,8 @@ export function isExtent(items: readonly Item[], tokens: readonly Token[], site:
   if (phrase === null) return false;
   const words = tokens.slice(Math.max(0, phrase.from - 3), phrase.to).map(({ word }) => word);
   if (/\b(up|down) (to|past)\b|\bas far as\b/.test(words.join(' '))) return true;
+  // "Can lift the arm above his head".
+  if (/\b(above|over) (his|her|their|my) head$/.test(words.join(' '))) return true;
   // "Numb from the elbow down".
   return (
     words.includes('from') && /^(down|up|downwards|upwards|onwards)$/.test(tokens[phrase.to]?.word ?? '')

@@ -1,0 +1,55 @@
+// "His knees don't hurt", "the toes don't move": behind what is many, "don't" tells nobody anything; it says what is not so.
+
+import { hasTag } from '../islands/island.ts';
+import type { Token } from '../token.ts';
+import { type Piece, type Role, readingOf, tagIn } from './piece.ts';
+
+/** The pieces with each such "do not" read as a denial, and "do not move" as a check of the limb. */
+export const withPluralDenials = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
+  pieces.map((piece, i) => {
+    if ((piece.role !== 'mood' && piece.role !== 'csm') || !opensWithDoNot(piece, tokens)) return piece;
+    const check = readingOf(piece, 'csm');
+    const isTold = !isBehindMany(pieces[i - 1], tokens);
+    // "Don't move your feet" checks nothing.
+    if (isTold)
+      return check === null || !hasTag(check, 'behind')
+        ? piece
+        : as(piece, 'mood', 'talk.instruction', 'mood', 'instruction');
+    if (check !== null) return { ...piece, role: 'csm', islands: [check], weak: false };
+    return piece.to - piece.from === 2
+      ? as(piece, 'negation', 'negation.negation', 'negation', 'before')
+      : piece;
+  });
+
+const isBehindMany = (subject: Piece | undefined, tokens: readonly Token[]): boolean =>
+  subject !== undefined && tokens[subject.to - 1]?.pause === '' && isMany(subject, tokens);
+
+const opensWithDoNot = ({ from }: Piece, tokens: readonly Token[]): boolean =>
+  tokens[from]?.word === 'do' && tokens[from + 1]?.word === 'not';
+
+// One thing does not; "left arm, don't move" tells somebody.
+function isMany(subject: Piece, tokens: readonly Token[]): boolean {
+  const site = readingOf(subject, 'sites');
+  if (site !== null)
+    return hasTag(site, 'plural') || /(s|feet|teeth)$/.test(tokens[subject.to - 1]?.word ?? '');
+  if (subject.role === 'side') return tagIn(subject, 'sides', 'side') === 'both';
+  const isThing =
+    subject.role === 'finding' ||
+    subject.role === 'csm' ||
+    subject.role === 'limbs' ||
+    subject.role === 'unknown' ||
+    subject.role === 'small';
+  return isThing && /(^(they|those|these|others)|[^su'’]s)$/.test(tokens[subject.to - 1]?.word ?? '');
+}
+
+const as = (piece: Piece, role: Role, rule: string, key: string, value: string): Piece => ({
+  ...piece,
+  role,
+  weak: false,
+  islands: piece.islands.slice(0, 1).map((island) => ({
+    ...island,
+    file: rule.split('.')[0] ?? rule,
+    rule,
+    tags: [{ key, value }],
+  })),
+});
