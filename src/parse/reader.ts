@@ -20,7 +20,8 @@ import { buildNetwork } from './islands/network.ts';
 import { rootRules } from './islands/roots.ts';
 import { type Branch, plantTree } from './islands/tree.ts';
 import { withoutAdverbs } from './pieces/adverb.ts';
-import { withPluralDenials } from './pieces/plural-denial.ts';
+import { readBehindSubjects } from './pieces/behind-subject.ts';
+import { withPartedSides } from './pieces/parted-sides.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { checkTag } from './tags.ts';
 import { tokenise } from './token.ts';
@@ -56,7 +57,7 @@ export function createReader(
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
   const tokens = withoutFillers(root, tokenise(utterance.text));
   const covered = piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length);
-  const pieces = withPluralDenials(withoutAdverbs(covered, tokens), tokens);
+  const pieces = readBehindSubjects(withPartedSides(withoutAdverbs(covered, tokens), tokens), tokens);
   const clauses = withNone(
     clausesOf(pieces, tokens, { open: context.asked !== null, asking: context.asking }),
   );

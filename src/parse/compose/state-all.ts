@@ -13,6 +13,7 @@ import { splitOnset } from './history/split-onset.ts';
 import { asCsm, isPulseOfLimb, withLimbPulse } from './limb-pulse.ts';
 import { reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
+import { sayingsIn } from './sayings.ts';
 import { isPlaced, type Talk } from './talk.ts';
 import { isDeniedSign, isFormer } from './vitals/not-now.ts';
 import { isNoResponseOfAll, isOfLimbLookedAt, isOfSite } from './vitals/of-a-place.ts';
@@ -24,6 +25,10 @@ export const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vi
 
 /** States what these pieces say, in the order said. */
 export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
+  for (const part of sayingsIn(pieces, talk.tokens)) statePart(talk, part);
+}
+
+function statePart(talk: Talk, pieces: readonly Piece[]): void {
   const same = sameIn(talk, pieces);
   if (same === null) {
     if (!stateEcho(talk, pieces)) stateSides(talk, pieces);

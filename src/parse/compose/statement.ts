@@ -17,6 +17,7 @@ import { answerPlaces } from './questions/answer-places.ts';
 import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
 import { noteAnswer } from './questions/note-answer.ts';
+import { sayingsIn } from './sayings.ts';
 import { sideIn } from './sites/side-in.ts';
 import { tellsSide } from './sites/tells-side.ts';
 import { stateAll } from './state-all.ts';
@@ -50,9 +51,10 @@ export function readStatement(talk: Talk, clause: Clause): void {
   )
     return;
   if (asked === null && tellsWrongSide(talk, clause.pieces) && correct(talk, clause, stateAll)) return;
-  if (calledFine(talk, clause)) return;
   const before = talk.frames.length;
-  stateAll(talk, clause.pieces);
+  const parts = sayingsIn(clause.pieces, talk.tokens);
+  for (const pieces of parts)
+    if (!calledFine(talk, parts.length > 1 ? { ...clause, pieces } : clause)) stateAll(talk, pieces);
   const stated = talk.frames
     .slice(before)
     .some((frame) => frame.frame === 'statement' && frame.statement.kind !== 'visit');

@@ -157,7 +157,7 @@ describe('a finger of the hand that was just named', () => {
   checkStatements([
     [
       'right hand index finger cut, left hand thumb sore',
-      ['laceration right index-finger', 'pain left thumb', 'visit right hand', 'visit left hand'],
+      ['laceration right index-finger', 'visit right hand', 'pain left thumb', 'visit left hand'],
     ],
     [
       'right foot little toe bent left foot big toe bruised',

@@ -102,7 +102,7 @@ const onlyAt = (items: readonly Item[], index: number): Span & { readonly spans:
   return { ...site, spans: [site] };
 };
 
-const PLACELESS: ReadonlySet<string | null> = new Set(['medication', 'fluids', 'food', 'oxygen']);
+const PLACELESS: ReadonlySet<string | null> = new Set(['medication', 'fluids', 'food', 'oxygen', 'collar']);
 
 const isPlaceless = (island: Island): boolean => PLACELESS.has(tagOf(island, 'care'));
 

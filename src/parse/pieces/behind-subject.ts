@@ -1,12 +1,14 @@
-// "His knees don't hurt", "the toes don't move": behind what is many, "don't" tells nobody anything; it says what is not so.
+// "His knees don't hurt", "the toes don't move on the left": what elsewhere tells somebody what to do, or goes on to the next
+// place, says behind its subject what is so.
 
 import { hasTag } from '../islands/island.ts';
 import type { Token } from '../token.ts';
 import { type Piece, type Role, readingOf, tagIn } from './piece.ts';
 
-/** The pieces with each such "do not" read as a denial, and "do not move" as a check of the limb. */
-export const withPluralDenials = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
+/** The pieces with each such "do not" read as a denial, and "do not move" and "move" as checks of the limb. */
+export const readBehindSubjects = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
   pieces.map((piece, i) => {
+    if (isMoveOn(piece, tokens) && isSiteStraightBefore(pieces[i - 1], tokens)) return moving(piece);
     if ((piece.role !== 'mood' && piece.role !== 'csm') || !opensWithDoNot(piece, tokens)) return piece;
     const check = readingOf(piece, 'csm');
     const isTold = !isBehindMany(pieces[i - 1], tokens);
@@ -20,6 +22,30 @@ export const withPluralDenials = (pieces: readonly Piece[], tokens: readonly Tok
       ? as(piece, 'negation', 'negation.negation', 'negation', 'before')
       : piece;
   });
+
+// "Toes move on the left."
+const isMoveOn = ({ role, from, to }: Piece, tokens: readonly Token[]): boolean =>
+  role === 'intention' && to - from === 2 && tokens[from]?.word === 'move' && tokens[from + 1]?.word === 'on';
+
+const isSiteStraightBefore = (before: Piece | undefined, tokens: readonly Token[]): boolean =>
+  before?.role === 'site' && tokens[before.to - 1]?.pause === '';
+
+const moving = (piece: Piece): Piece => ({
+  ...as(piece, 'csm', 'csm.moves', 'csm', ''),
+  islands: piece.islands.slice(0, 1).map((island) => ({
+    ...island,
+    file: 'csm',
+    rule: 'csm.moves',
+    tags: [
+      { key: 'csm', value: '' },
+      { key: 'aspect', value: 'motion' },
+      { key: 'present', value: 'yes' },
+      { key: 'ends', value: '' },
+      { key: 'spoken-site', value: '' },
+      { key: 'behind', value: '' },
+    ],
+  })),
+});
 
 const isBehindMany = (subject: Piece | undefined, tokens: readonly Token[]): boolean =>
   subject !== undefined && tokens[subject.to - 1]?.pause === '' && isMany(subject, tokens);
