@@ -13,7 +13,7 @@ import { splitOnset } from './history/split-onset.ts';
 import { asCsm, isPulseOfLimb, withLimbPulse } from './limb-pulse.ts';
 import { reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
-import { sayingsIn } from './sayings.ts';
+import { sayingsIn } from './sayings/index.ts';
 import { isPlaced, type Talk } from './talk.ts';
 import { isDeniedSign, isFormer } from './vitals/not-now.ts';
 import { isNoResponseOfAll, isOfLimbLookedAt, isOfSite } from './vitals/of-a-place.ts';

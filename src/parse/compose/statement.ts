@@ -17,7 +17,7 @@ import { answerPlaces } from './questions/answer-places.ts';
 import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
 import { noteAnswer } from './questions/note-answer.ts';
-import { sayingsIn } from './sayings.ts';
+import { sayingsIn } from './sayings/index.ts';
 import { sideIn } from './sites/side-in.ts';
 import { tellsSide } from './sites/tells-side.ts';
 import { stateAll } from './state-all.ts';

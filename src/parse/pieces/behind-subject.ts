@@ -8,7 +8,9 @@ import { type Piece, type Role, readingOf, tagIn } from './piece.ts';
 /** The pieces with each such "do not" read as a denial, and "do not move" and "move" as checks of the limb. */
 export const readBehindSubjects = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
   pieces.map((piece, i) => {
-    if (isMoveOn(piece, tokens) && isSiteStraightBefore(pieces[i - 1], tokens)) return moving(piece);
+    if (isMoving(pieces, i, tokens)) return moving(piece);
+    // "On the left" is one piece again.
+    if (piece.role === 'side' && isMoving(pieces, i - 1, tokens)) return { ...piece, from: piece.from - 1 };
     if ((piece.role !== 'mood' && piece.role !== 'csm') || !opensWithDoNot(piece, tokens)) return piece;
     const check = readingOf(piece, 'csm');
     const isTold = !isBehindMany(pieces[i - 1], tokens);
@@ -23,6 +25,16 @@ export const readBehindSubjects = (pieces: readonly Piece[], tokens: readonly To
       : piece;
   });
 
+const isMoving = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  return (
+    piece !== undefined &&
+    next?.role === 'side' &&
+    isMoveOn(piece, tokens) &&
+    isSiteStraightBefore(pieces[i - 1], tokens)
+  );
+};
+
 // "Toes move on the left."
 const isMoveOn = ({ role, from, to }: Piece, tokens: readonly Token[]): boolean =>
   role === 'intention' && to - from === 2 && tokens[from]?.word === 'move' && tokens[from + 1]?.word === 'on';
@@ -31,7 +43,10 @@ const isSiteStraightBefore = (before: Piece | undefined, tokens: readonly Token[
   before?.role === 'site' && tokens[before.to - 1]?.pause === '';
 
 const moving = (piece: Piece): Piece => ({
-  ...as(piece, 'csm', 'csm.moves', 'csm', ''),
+  ...piece,
+  role: 'csm',
+  to: piece.to - 1,
+  weak: false,
   islands: piece.islands.slice(0, 1).map((island) => ({
     ...island,
     file: 'csm',

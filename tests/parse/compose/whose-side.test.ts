@@ -161,7 +161,7 @@ describe('a finger of the hand that was just named', () => {
     ],
     [
       'right foot little toe bent left foot big toe bruised',
-      ['deformity right little-toe', 'contusion left big-toe', 'visit right foot', 'visit left foot'],
+      ['deformity right little-toe', 'visit right foot', 'contusion left big-toe', 'visit left foot'],
     ],
     // Must not: the hand that is led to holds it.
     ['fingers numb on the right hand', ['numbness right fingers', 'visit right hand']],

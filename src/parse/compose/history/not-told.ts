@@ -52,9 +52,21 @@ export function isDenied(talk: Talk, pieces: readonly Piece[], i: number, reach:
   if (hasOwnText(talk, pieces, i)) return false;
   // "Wasn't knocked out, remembers it all": past a pause what has a verb of its own is told.
   if (!isName && before !== undefined && isPaused(talk.tokens, before)) return false;
+  if (!straight && isOfPlace(pieces.slice(0, i), piece)) return false;
   return reach.polarity(piece.from, !straight && !isName) === 'negated';
 }
 
+// "His hips don't hurt, takes metoprolol": what a place is not, or what is not there, says nothing of what somebody takes.
+function isOfPlace(before: readonly Piece[], piece: Piece): boolean {
+  const denial = before.findLastIndex((one) => one.role !== 'finding' && marked(one, 'negation', 'before'));
+  const between = before.slice(denial + 1);
+  const isSaid = between.some(({ role }) => role === 'finding' || role === 'csm');
+  const isSubject = before.slice(0, denial).some(({ role }) => role === 'site');
+  const isOther = OWN.some((topic) => isLikely(piece, 'topic', topic)) && !isLikely(piece, 'noun');
+  return denial >= 0 && isSaid && (isSubject || isOther);
+}
+
+const OWN = ['allergies', 'medications', 'mechanism', 'last-intake'];
 // "No allergies, meds ramipril": what has words of its own is told.
 function hasOwnText({ tokens }: Talk, pieces: readonly Piece[], i: number): boolean {
   const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];

@@ -1,0 +1,46 @@
+// "Knees not swollen and no pain in the neck": each part that says something whole is read by itself, so that no place, side or
+// denial of the one gets into the other.
+
+import { marked, type Piece } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { isJoin, mayEnd, mayRunOn } from './ends.ts';
+import { kindOf, mayGoOn } from './goes-on.ts';
+import { openingOf } from './opens.ts';
+import { endsInList, saysWhole } from './whole.ts';
+
+// An opening is told by its first pieces; it also keeps the cost of a breathless talk in step with its length.
+const FAR = 24;
+
+/** The parts of these pieces, without the "and" or the "but" between them; one where nothing parts them. */
+export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): readonly (readonly Piece[])[] {
+  const parts: (readonly Piece[])[] = [];
+  let start = 0;
+  for (let k = 1; k < pieces.length; k++) {
+    const begins = beginsAt(pieces, tokens, k);
+    if (begins === null) continue;
+    const next = pieces.slice(begins, begins + FAR);
+    const opening = openingOf(next, tokens);
+    if (opening === null) continue;
+    const left = pieces.slice(start, k);
+    const [before, joint] = [pieces[k - 1], pieces[begins - 1]];
+    const isParted = begins > k || (before !== undefined && isPaused(tokens, before));
+    if (!saysWhole(left, next, isParted) || endsInList(left)) continue;
+    if (!mayGoOn(opening, kindOf(left, joint !== undefined && marked(joint, 'contrast')), left)) continue;
+    parts.push(left);
+    start = begins;
+    k = begins;
+  }
+  parts.push(pieces.slice(start));
+  return parts;
+}
+
+// Past a comma, an "and" or a "but"; null where the piece begins nothing.
+function beginsAt(pieces: readonly Piece[], tokens: readonly Token[], k: number): number | null {
+  const [before, piece] = [pieces[k - 1], pieces[k]];
+  if (before === undefined || piece === undefined) return null;
+  if (isJoin(piece)) return k + 1 < pieces.length ? k + 1 : null;
+  if (isPaused(tokens, before)) return isJoin(before) ? null : k;
+  // Heard without a pause: "left hand numb tourniquet on the right thigh".
+  return mayEnd(before, piece, tokens) && mayRunOn(piece, tokens) ? k : null;
+}

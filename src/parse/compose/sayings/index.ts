@@ -1,0 +1,3 @@
+// The parts of one breath that each say something whole.
+
+export { sayingsIn } from './cut.ts';

@@ -1,0 +1,132 @@
+// How a part of a breath opens that says something whole by itself.
+
+import { isLikely, isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import { startsWithPreposition } from '../sites/site-phrase.ts';
+import { denies, isCheck, isOfItself, isPainScore, isReading, isStated } from './said.ts';
+
+/**
+ * `place`: "knees not swollen"; `stated`: "no pain in the neck", "tender over the jaw", "splint on the left wrist"; `name`: "graze to
+ * the elbow", which a "no" before it may reach; `located`: a finding that has one place only; `itself`: a check or care that needs none.
+ */
+export type Opening = 'place' | 'stated' | 'name' | 'located' | 'itself' | 'history' | 'score' | 'reading';
+
+/** The opening of these pieces, or null where they do not say anything whole. */
+export function openingOf(next: readonly Piece[], tokens: readonly Token[]): Opening | null {
+  if (opensWithPlace(next, tokens)) return 'place';
+  const first = next.find(({ role }) => role !== 'small' && role !== 'figure' && role !== 'attribute');
+  if (first === undefined) return null;
+  if (isPainScore(first)) return 'score';
+  if (isReading(first) && !isCheckToo(first)) return 'reading';
+  if (first.role === 'history') return 'history';
+  if (first.role !== 'finding' && isOfItself(first)) return 'itself';
+  return findingOf(next, tokens);
+}
+
+// "Cap refill three seconds" is a check of the limb.
+const isCheckToo = ({ islands }: Piece): boolean => islands.some(({ file }) => file === 'csm');
+
+const SUBJECT: ReadonlySet<Role> = new Set(['site', 'side', 'part']);
+
+// "Knees not swollen", "the left calf is soft", "right foot has no feeling".
+function opensWithPlace(next: readonly Piece[], tokens: readonly Token[]): boolean {
+  const end = next.findIndex(
+    (piece, k) =>
+      !SUBJECT.has(piece.role) &&
+      !isSmall(piece, 'article') &&
+      !(isSmall(piece, 'join') && next.slice(0, k).some(isSite)),
+  );
+  const [subject, rest] = [next.slice(0, Math.max(end, 0)), next.slice(Math.max(end, 0))];
+  const place = subject.findIndex(isSite);
+  if (place < 0 || subject.some((piece) => isPaused(tokens, piece))) return false;
+  if (subject.slice(0, place + 1).some((piece) => startsWithPreposition([piece], tokens))) return false;
+  return isPredicate(rest, tokens);
+}
+
+const isSite = ({ role }: Piece): boolean => role === 'site';
+
+// What is said of a place behind its name.
+function isPredicate(rest: readonly Piece[], tokens: readonly Token[]): boolean {
+  let links = false;
+  for (const [k, piece] of rest.entries()) {
+    if (piece.role === 'finding') {
+      const isName = !isLikely(piece, 'adj') && !marked(piece, 'present', 'false');
+      return !isName || (links && !leadsElsewhere(rest.slice(k), tokens));
+    }
+    if (isCheck(piece)) return (links || !marked(piece, 'noun')) && !leadsElsewhere(rest.slice(k), tokens);
+    if (piece.role === 'state' || piece.role === 'care') return true;
+    const isLink = isSmall(piece, 'link') || isSmall(piece, 'having') || denies(piece);
+    if (isLink) links = true;
+    else if (piece.role !== 'attribute' && piece.role !== 'asking' && piece.role !== 'small') return false;
+    if (isPaused(tokens, piece)) return false;
+  }
+  return false;
+}
+
+// "And the right foot no movement in the left foot": what is denied is so at the place that it leads to.
+const leadsElsewhere = ([noun, led, site]: readonly Piece[], tokens: readonly Token[]): boolean =>
+  noun !== undefined &&
+  led !== undefined &&
+  !isLikely(noun, 'adj') &&
+  !isPaused(tokens, noun) &&
+  (leads(led, tokens) || endsLeading(noun, tokens)) &&
+  (led.role === 'site' || site?.role === 'site' || site?.role === 'side');
+
+const PASSED: ReadonlySet<Role> = new Set(['small', 'figure', 'attribute', 'side', 'part', 'negation']);
+
+// What is stated first, and leads to its place.
+function findingOf(next: readonly Piece[], tokens: readonly Token[]): Opening | null {
+  const at = next.findIndex(isStated);
+  const stated = next[at];
+  if (stated === undefined) return null;
+  const lead = next.slice(0, at);
+  if (!lead.every((piece) => isLead(piece, tokens))) return null;
+  const isDenied = lead.some(denies);
+  if (stated.weak && !isDenied) return null;
+  const isName =
+    stated.role === 'finding' && !isDenied && !isLikely(stated, 'adj') && !marked(stated, 'present', 'no');
+  if (isOfItself(stated) && stated.role === 'finding') return isName ? 'name' : 'located';
+  return leadsToPlace(next.slice(at), tokens) ? (isName ? 'name' : 'stated') : null;
+}
+
+// "He's got a", "there's a", "no", "a big".
+const isLead = (piece: Piece, tokens: readonly Token[]): boolean =>
+  (PASSED.has(piece.role) || piece.role === 'answer' || marked(piece, 'exists')) &&
+  piece.role !== 'side' &&
+  !isPaused(tokens, piece) &&
+  !isSmall(piece, 'join');
+
+function leadsToPlace([stated, ...rest]: readonly Piece[], tokens: readonly Token[]): boolean {
+  if (stated === undefined || isPaused(tokens, stated)) return false;
+  let isLed = isCheck(stated) || endsLeading(stated, tokens);
+  for (const piece of rest) {
+    if (piece.role === 'site') return isLed && !isExtent(tokens, stated.from, piece.from);
+    if (leads(piece, tokens)) isLed = true;
+    // "Bruising and swelling of the jaw".
+    const isJoin = isSmall(piece, 'join') || isSmall(piece, 'or');
+    const isOfList = !isLikely(stated, 'adj') && (piece.role === stated.role || isJoin);
+    if (isJoin ? !isOfList : !PASSED.has(piece.role) && !isOfList) return false;
+    if (isPaused(tokens, piece)) return false;
+  }
+  return false;
+}
+
+// "Swelling up to the ankle": how far it goes.
+const isExtent = (tokens: readonly Token[], from: number, to: number): boolean =>
+  /\b(up to|down to|far as|past)\b/.test(
+    tokens
+      .slice(from, to)
+      .map(({ word }) => word)
+      .join(' '),
+  );
+
+// "Nothing wrong with the elbow".
+const leads = (piece: Piece, tokens: readonly Token[]): boolean =>
+  startsWithPreposition([piece], tokens) ||
+  isSmall(piece, 'preposition') ||
+  tokens[piece.from]?.word === 'with';
+
+// "Dressing on the".
+const endsLeading = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
+  tokens.slice(from + 1, to).some(({ word }) => /^(on|to|over|in|at|across|around|from)$/.test(word));

@@ -1,0 +1,32 @@
+// Whether the part before says something whole: of what, and how it is.
+
+import { isLikely, marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { denies, has, isCheck, isOfItself, isReading, isStated } from './said.ts';
+
+/** True where these pieces need nothing of what follows; `isParted` where a pause or an "and" stands between. */
+export function saysWhole(left: readonly Piece[], next: readonly Piece[], isParted: boolean): boolean {
+  if (has(left, 'history') || left.some(isReading) || left.some(isOfItself)) return true;
+  // "Splint on, sensation intact" has its place from before; heard without a pause it may still come.
+  if (has(left, 'care') && isParted) return true;
+  if (!has(left, 'site')) return false;
+  if (has(left, 'care') || has(left, 'finding') || left.some((piece) => saysHow(piece, left))) return true;
+  // "Pulse in the left foot" may share with another check what is said behind it.
+  const first = next.find(isStated);
+  return left.some(isCheck) && (first === undefined || !isCheck(first));
+}
+
+// A check that says how it was.
+const saysHow = (piece: Piece, part: readonly Piece[]): boolean =>
+  piece.role === 'csm' &&
+  (marked(piece, 'present') || marked(piece, 'warmth') || has(part, 'state') || part.some(denies));
+
+const SITE: Role = 'site';
+
+/** "Swelling of the left knee ankle and foot are fine": the places before the "and" are of one list with what follows it. */
+export const endsInList = (left: readonly Piece[]): boolean =>
+  left.at(-1)?.role === SITE && left.at(-2)?.role === SITE;
+
+/** True where something is found that a score may be of. */
+export const hurts = (left: readonly Piece[]): boolean =>
+  !left.some(denies) &&
+  left.some((piece) => piece.role === 'finding' && !isLikely(piece, 'present', 'false'));
