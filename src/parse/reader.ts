@@ -21,6 +21,7 @@ import { rootRules } from './islands/roots.ts';
 import { type Branch, plantTree } from './islands/tree.ts';
 import { withoutAdverbs } from './pieces/adverb.ts';
 import { readBehindSubjects } from './pieces/behind-subject.ts';
+import { withCourtesies } from './pieces/courtesy.ts';
 import { withPartedSides } from './pieces/parted-sides.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { checkTag } from './tags.ts';
@@ -57,7 +58,10 @@ export function createReader(
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
   const tokens = withoutFillers(root, tokenise(utterance.text));
   const covered = piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length);
-  const pieces = readBehindSubjects(withPartedSides(withoutAdverbs(covered, tokens), tokens), tokens);
+  const pieces = withCourtesies(
+    readBehindSubjects(withPartedSides(withoutAdverbs(covered, tokens), tokens), tokens),
+    tokens,
+  );
   const clauses = withNone(
     clausesOf(pieces, tokens, { open: context.asked !== null, asking: context.asking }),
   );

@@ -80,6 +80,8 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   // "The airway is open", "he can bend it".
   if (isSmall(before, 'link')) return false;
   const earlier = pieces[i - 2];
+  // "Hips okay to squeeze": what was done; "I want you to squeeze" tells.
+  if (tokens[before.to - 1]?.word === 'to' && earlier?.role === 'finding') return false;
   // "Can bite down okay": so somebody is able to, and nobody is told to; "you can lie back" tells.
   if (isAble(before, tokens) && !(earlier !== undefined && isSmall(earlier, 'you'))) return false;
   if (

@@ -4,6 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
 import { aspectsOf } from './csm/details.ts';
+import { oneMore } from './sites/one-more.ts';
 import { pointedPlace } from './sites/pointed-place.ts';
 import { SUBSTANCE } from './substance.ts';
 import { isPlaced, type Talk } from './talk.ts';
@@ -22,6 +23,7 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...bareMoving(talk, clause),
   ...pointedPlace(talk, clause),
   ...bareAttributes(talk, clause),
+  ...oneMore(talk, clause),
 ];
 
 // "They look alike. A bit big.": of what it is said the breath before tells.

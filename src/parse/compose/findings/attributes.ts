@@ -74,7 +74,11 @@ export function countAt(items: readonly Item[], i: number): Attributes | null {
   const piece = pieceOf(items[i]);
   const count = piece?.role === 'figure' ? figureIn(piece) : null;
   if (count === null || !Number.isInteger(count) || count < 1 || count > MOST_COUNTED) return null;
-  const next = pieceOf(items.slice(i + 1).find((item) => !hasRole(item, 'attribute')));
+  const at = items.findIndex((item, k) => k > i && !hasRole(item, 'attribute'));
+  const next = pieceOf(items[at]);
+  // "Two wounds, one at the hip and one at the knee": there are not two at the hip.
+  const after = pieceOf(items[at + 1]);
+  if (count > 1 && after?.role === 'figure' && figureIn(after) === 1) return null;
   return next?.role === 'finding' && next.islands[0] !== undefined && !isLikely(next, 'adj')
     ? { count }
     : null;

@@ -48,9 +48,11 @@ function sideBehind(
   if (!startsWithPreposition([piece], tokens) && !closes) return null;
   if (side !== otherSide(named) || pausesIn(items.slice(i, at), tokens)) return null;
   const before = items.slice(site + 1, i);
-  const isDone = before.some(
-    (item) => hasRole(item, 'finding') || hasRole(item, 'csm') || isContrast(pieceOf(item)),
-  );
+  // "Unstable right knee stable left".
+  const isLedBy = hasRole(items[site - 1], 'finding');
+  const isDone =
+    isLedBy ||
+    before.some((item) => hasRole(item, 'finding') || hasRole(item, 'csm') || isContrast(pieceOf(item)));
   if (!isDone && !pausesIn(items.slice(site, i), tokens)) return null;
   // "Cut on the right side" may be one side of the left thigh.
   const isAspect = tokens[piece.to - 1]?.word === 'side';

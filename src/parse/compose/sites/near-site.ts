@@ -64,11 +64,21 @@ export function nextSite(
     }
     // "No boggy bits, nothing from the ears": a "nothing" after a pause begins a statement of its own.
     if (isNothing(item) && pauseAfterItem(items, tokens, k - 1) !== '') return null;
+    // "No deformity small graze at the sacrum": what is there leads to its own place.
+    if (attaches(item) && isDeniedName(items, i) && isOneMore(items, k)) return null;
     if (attaches(item)) continue;
     if (!PASSED.has(item.piece.role) || isSmallItem(item, 'before')) return null;
   }
   return null;
 }
+
+const isDeniedName = (items: readonly Item[], i: number): boolean => {
+  const before = pieceOf(items[i - 1]);
+  return before !== null && before.role !== 'finding' && marked(before, 'negation', 'before');
+};
+
+const isOneMore = (items: readonly Item[], k: number): boolean =>
+  hasRole(items[k - 1], 'attribute') || hasRole(items[k - 1], 'figure');
 
 // "Swollen over the outside, tender at the tip of the fibula": with a part of its own before the pause it is of the place in mind.
 function hasItsPart(items: readonly Item[], tokens: readonly Token[], i: number): boolean {

@@ -33,7 +33,9 @@ export function reachOn(pieces: readonly Piece[], tokens: readonly Token[], i: n
     if (piece === undefined || before === undefined) break;
     // "Under the ribs, left side": a side that can be nothing else may come after a comma.
     const pause = pauseAfter(tokens, before);
-    const late = k === i + 1 && pause === 'pause' && piece.role === 'side' && !piece.weak;
+    // A bare "left" may where it closes what is said: "a graze on the shin, left".
+    const closes = k === pieces.length - 1;
+    const late = k === i + 1 && pause === 'pause' && piece.role === 'side' && (!piece.weak || closes);
     if (pause !== '' && !late) break;
     const after = readingOf(piece, 'sides.side-after') ?? readingOf(piece, 'sides.part-after');
     if (after === null || (piece.role !== 'side' && piece.role !== 'part')) break;

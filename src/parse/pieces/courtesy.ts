@@ -1,0 +1,68 @@
+// "Pelvis is solid, okay", "right, the left knee is sore": a breath of one such word, beside what says something, is talk; it calls
+// nothing normal and names no side.
+
+import { isPaired, isSite } from '../../terms/index.ts';
+import type { Token } from '../token.ts';
+import { marked, type Piece, type Role, readingOf, tagIn } from './piece.ts';
+
+/** The pieces with each such breath read as talk. */
+export const withCourtesies = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
+  pieces.some((piece) => mayBeCourtesy(piece, tokens))
+    ? pieces.map((piece, i) =>
+        isCourtesy(pieces, i, tokens) || isCall(pieces, i, tokens) ? { ...piece, role: 'talk' } : piece,
+      )
+    : pieces;
+
+const mayBeCourtesy = (piece: Piece, tokens: readonly Token[]): boolean =>
+  isSoft(piece, tokens) || isRight(piece, tokens);
+
+const SOFT = /^(okay|ok|good|great|fine|right|alright|perfect|lovely)$/;
+
+// "Normal" and "clear" are no courtesy.
+const isSoft = (piece: Piece, tokens: readonly Token[]): boolean =>
+  piece.role === 'finding' &&
+  piece.weak &&
+  marked(piece, 'soft') &&
+  SOFT.test(tokens[piece.to - 1]?.word ?? '');
+
+const pauseAt = (tokens: readonly Token[], at: number): string => tokens[at]?.pause ?? '';
+
+function isCourtesy(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const piece = pieces[i];
+  if (piece === undefined || !isSoft(piece, tokens)) return false;
+  const isEnd = i === pieces.length - 1 || pauseAt(tokens, piece.to - 1) !== '';
+  if (!isEnd) return false;
+  if (i === 0) return pieces.length > 1 && pauseAt(tokens, piece.to - 1) === 'pause';
+  return pauseAt(tokens, piece.from - 1) === 'pause' && !isOpen(breathBefore(pieces, i, tokens));
+}
+
+// "Shoulders, good" and "pulses in both feet, good" say how they are.
+const isOpen = (breath: readonly Piece[]): boolean =>
+  breath.every((piece) => PLACE.has(piece.role) || isBareCheck(piece)) &&
+  breath.some(({ role }) => role !== 'small' && role !== 'talk' && role !== 'side');
+
+const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'intention', 'limbs']);
+
+// A check that does not say how it was.
+const isBareCheck = (piece: Piece): boolean =>
+  (piece.role === 'csm' && !marked(piece, 'present')) ||
+  (piece.role === 'vital' && (piece.islands[0]?.slots.length ?? 0) === 0);
+
+function breathBefore(pieces: readonly Piece[], i: number, tokens: readonly Token[]): readonly Piece[] {
+  let from = i - 1;
+  while (from > 0 && pauseAt(tokens, (pieces[from - 1]?.to ?? 0) - 1) === '') from--;
+  return pieces.slice(from, i);
+}
+
+const isRight = ({ role, from, to, weak }: Piece, tokens: readonly Token[]): boolean =>
+  role === 'side' && weak && to - from === 1 && tokens[from]?.word === 'right';
+
+// A "right" that opens what is said is a side only where it can be that of the place behind it.
+function isCall(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (i > 0 || piece === undefined || next === undefined || !isRight(piece, tokens)) return false;
+  if (pauseAt(tokens, piece.to - 1) !== 'pause') return false;
+  if (pieces.slice(1).some(({ role, weak }) => role === 'side' && !weak)) return true;
+  const site = readingOf(next, 'sites') === null ? [] : (tagIn(next, 'sites', 'site') ?? '').split('+');
+  return !site.filter(isSite).some(isPaired) && pieces.slice(1).every(({ role }) => role !== 'side');
+}
