@@ -1,6 +1,6 @@
 // Whether a yes or a no stands for itself, or begins what it denies ("no deformity").
 
-import { isLikely, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
 
@@ -15,6 +15,9 @@ export function answers(pieces: readonly Piece[], i: number, tokens: readonly To
   // "It's not swollen": the words that could answer say what it is not.
   if (piece !== undefined && isPredicated(piece, pieces[i + 1], tokens)) return false;
   if (piece === undefined || readingOf(piece, 'negation') === null || isPaused(tokens, piece)) return true;
+  const after = pieces[i + 1];
+  // "No and a cut on the chin": the "no" has had its say.
+  if (after !== undefined && isSmall(after, 'join') && !isSmall(after, 'or')) return true;
   for (let k = i + 1; k < pieces.length; k++) {
     const next = pieces[k];
     if (next === undefined) break;

@@ -7,7 +7,11 @@ import type { Draft } from './draft.ts';
 import { become, begin, type Place, type Turn } from './place.ts';
 
 // "The sternum does not hurt": a bare "does" asks only where a clause begins, and an "any" also behind a place ("neck, any pain").
-export function bareAsking({ piece, full, draft }: Place): 'stay' | null {
+export function bareAsking({ piece, pieces, i, tokens, full, draft }: Place): 'stay' | null {
+  // "Tourniquet on the right thigh, any headache?": with its question mark it begins what is asked.
+  const before = pieces[i - 1];
+  const isParted = before !== undefined && (isPaused(tokens, before) || isSmall(before, 'join'));
+  if (isParted && piece.role === 'asking' && asksToEnd(tokens, piece)) return null;
   const bare = piece.role === 'asking' && piece.weak && piece.to - piece.from === 1;
   const behindPlace =
     isSmall(piece, 'article') && draft.pieces.every(({ role, weak }) => PLACES.has(role) || weak);
@@ -44,10 +48,14 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
     return 'stay';
   // "Breathe in, any pain?": what asks after a pause, to the question mark, is no part of what was told.
   if (draft.mood === 'instruction' && piece.role === 'asking')
-    return pauseBefore(tokens, piece) !== '' && asksToEnd(tokens, piece) ? begin('question') : 'stay';
+    return (pauseBefore(tokens, piece) !== '' || isJoined(pieces[i - 1])) && asksToEnd(tokens, piece)
+      ? begin('question')
+      : 'stay';
   const before = pieces[i - 1]?.role;
   return before === 'asking' || before === 'negation' || before === 'ask' ? 'stay' : begin('question');
 }
+
+const isJoined = (before: Piece | undefined): boolean => before !== undefined && isSmall(before, 'join');
 
 const asksToEnd = (tokens: readonly Token[], { from }: Piece): boolean =>
   tokens.slice(from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause === 'ask';

@@ -21,7 +21,9 @@ export function outOfMood({ piece, pieces, i, tokens, full, waiting, draft }: Pl
 
 // "Lift your arm, left elbow is swollen": what is stated of a place after a pause is told to nobody.
 export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | null {
-  if (draft.mood !== 'instruction' || pauseBefore(tokens, piece) === '') return null;
+  if (draft.mood === 'question') return stateAfterRequest(pieces, i, tokens, draft);
+  const isJoined = i > 0 && isSmall(pieces[i - 1] as Piece, 'join') && PLACE.has(piece.role);
+  if (draft.mood !== 'instruction' || (pauseBefore(tokens, piece) === '' && !isJoined)) return null;
   const end = pieces.findIndex((one, k) => k >= i && isPaused(tokens, one));
   const breath = pieces.slice(i, end < 0 ? pieces.length : end + 1);
   const says = breath.some(({ role, weak }) => STATED.has(role) && !weak) || isToldOfPlace(breath, tokens);
@@ -30,6 +32,28 @@ export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | 
   );
   return says && !tells ? begin('statement') : null;
 }
+const PLACE: ReadonlySet<Role> = new Set(['side', 'site']);
+
+// "Can you pass me the blanket, pain in the hip": what was asked for has nothing to do with the patient.
+function stateAfterRequest(
+  pieces: readonly Piece[],
+  i: number,
+  tokens: readonly Token[],
+  draft: Draft,
+): Turn | null {
+  const [piece, before] = [pieces[i], pieces[i - 1]];
+  if (piece === undefined || before === undefined || !isPaused(tokens, before)) return null;
+  const asksOfPatient = draft.pieces.some(({ role }) => OF_PATIENT.has(role));
+  const isRequest = draft.pieces.some((one) => moodOf(one) === 'instruction' && !one.weak);
+  const asks =
+    tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause === 'ask';
+  return isRequest && !asksOfPatient && !asks && piece.role === 'finding' && !piece.weak
+    ? begin('statement')
+    : null;
+}
+
+const OF_PATIENT: ReadonlySet<Role> = new Set(['site', 'finding', 'csm', 'history', 'vital', 'ask']);
+
 // "Hold your arms out, the left one drops": of a place or a side a verb of the third person tells something.
 const isToldOfPlace = (breath: readonly Piece[], tokens: readonly Token[]): boolean =>
   breath.some((piece, k) => {

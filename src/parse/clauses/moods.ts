@@ -93,6 +93,9 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
     return false;
   // "He does not want to lift it" tells nobody anything.
   if (isOfThirdPerson(pieces, i, tokens)) return false;
+  // "Grip's strong and wiggle your toes": whose they are says whom it is told.
+  const [next] = pieces.slice(i + 1);
+  if (next !== undefined && isSmall(next, 'you')) return true;
   // "Pressing on the ribs tell me if it hurts": nothing else is meant, whatever stands before it.
   const piece = pieces[i];
   if (piece !== undefined && isTellingIf(piece)) return true;

@@ -53,6 +53,7 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
       const across = isAcross(tokens, at, group.to);
       // "Bent back" is one phrase, and "bent, back is fine" is not.
       if (across && best.bounds.includes('unbroken')) continue;
+      if (across && isNoAndNo(tokens, at)) continue;
       reach(group.to, score + worth(group, best) - (across ? ACROSS : 0), group);
     }
   }
@@ -137,6 +138,10 @@ function closes(tokens: readonly Token[], { from, to }: Group): boolean {
   const opens = from === 0 || /^(ask|end)$/.test(tokens[from - 1]?.pause ?? '');
   return pause === 'ask' || (opens && (pause === 'end' || to === tokens.length));
 }
+
+// "No, no allergies": the first answers, and the second denies.
+const isNoAndNo = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.word === 'no' && tokens[at].pause === 'pause' && tokens[at + 1]?.word === 'no';
 
 function isAcross(tokens: readonly Token[], from: number, to: number): boolean {
   for (let k = from; k < to - 1; k++) if (tokens[k]?.pause === 'pause') return true;

@@ -2,7 +2,7 @@
 
 import type { SeverityWord } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { type Piece, tagIn } from '../../pieces/piece.ts';
+import { marked, type Piece, tagIn } from '../../pieces/piece.ts';
 import { isChatter } from '../light.ts';
 
 export type AnswerWord = 'yes' | 'no' | 'unsure';
@@ -18,13 +18,23 @@ export interface Answered {
 export const wordOf = (piece: Piece): AnswerWord | null =>
   tagIn(piece, 'talk.answer', 'answer') as AnswerWord | null;
 
+// "No, no step in the spine": the second one denies what follows it.
+function deniesNext(pieces: readonly Piece[], i: number): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined || next === undefined || !marked(piece, 'negation', 'before')) return false;
+  const isNamed = (next.role === 'finding' && !next.weak) || next.role === 'csm' || next.role === 'history';
+  return isNamed && next.from === piece.to && !marked(next, 'adj');
+}
+
 /** The answer at a clause's start ("well, yes, yeah a little"), or null. */
 export function answerWord({ pieces }: Clause): Answered | null {
   const start = pieces.findIndex((piece) => wordOf(piece) !== null || !isChatter(piece));
   const first = pieces[start];
   const word = first === undefined ? null : wordOf(first);
   if (word === null) return null;
-  const after = pieces.findIndex((piece, i) => i > start && wordOf(piece) !== word);
+  const after = pieces.findIndex(
+    (piece, i) => i > start && (wordOf(piece) !== word || deniesNext(pieces, i)),
+  );
   const heads = after < 0 ? pieces : pieces.slice(0, after);
   const severities = heads.map((piece) => tagIn(piece, 'talk.answer', 'severity') as SeverityWord | null);
   return { word, heads, severity: severities.find((one) => one !== null) ?? null };

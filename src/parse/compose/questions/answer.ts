@@ -13,12 +13,15 @@ import { answerSides, sidesAnswered } from './answer-sides.ts';
 import { answerTopic } from './answer-topic.ts';
 import { type Answered, answerWord } from './answer-word.ts';
 import { noteAnswer } from './note-answer.ts';
+import { saidNext } from './said-next.ts';
 import { settledOf } from './settle.ts';
 import { takenBack } from './taken-back.ts';
 
 /** States what the answer settles. Returns the pieces after it that still have to be read. */
 export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   const { asked } = talk.context;
+  const goesOn = saidNext(talk, clause);
+  if (goesOn !== null) return [...answer(talk, { ...clause, pieces: goesOn.answer }), ...goesOn.next];
   if (answerEach(talk, clause)) return [];
   const ofPlaces = asked?.about === 'findings' || asked?.about === 'csm' ? asked : null;
   const bySide = ofPlaces === null ? null : sidesAnswered(clause);

@@ -1,3 +1,5 @@
 // The parts of one breath that each say something whole.
 
 export { sayingsIn } from './cut.ts';
+export { isJoin } from './ends.ts';
+export { openingOf } from './opens.ts';

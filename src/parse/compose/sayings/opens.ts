@@ -97,6 +97,8 @@ const isLead = (piece: Piece, tokens: readonly Token[]): boolean =>
   !isPaused(tokens, piece) &&
   !isSmall(piece, 'join');
 
+const CHANGES = /^(gone|going|goes|went|come|coming|getting|got|spreading)$/;
+
 function leadsToPlace([stated, ...rest]: readonly Piece[], tokens: readonly Token[]): boolean {
   if (stated === undefined || isPaused(tokens, stated)) return false;
   let isLed = isCheck(stated) || endsLeading(stated, tokens);
@@ -106,7 +108,9 @@ function leadsToPlace([stated, ...rest]: readonly Piece[], tokens: readonly Toke
     // "Bruising and swelling of the jaw".
     const isJoin = isSmall(piece, 'join') || isSmall(piece, 'or');
     const isOfList = !isLikely(stated, 'adj') && (piece.role === stated.role || isJoin);
-    if (isJoin ? !isOfList : !PASSED.has(piece.role) && !isOfList) return false;
+    // "Swelling's gone down in the ankle".
+    const isPassed = PASSED.has(piece.role) || CHANGES.test(tokens[piece.from]?.word ?? '');
+    if (isJoin ? !isOfList : !isPassed && !isOfList) return false;
     if (isPaused(tokens, piece)) return false;
   }
   return false;
