@@ -10,7 +10,7 @@ import { become, begin, type Place, type Turn } from './place.ts';
 export function bareAsking({ piece, pieces, i, tokens, full, draft }: Place): 'stay' | null {
   // "Tourniquet on the right thigh, any headache?": with its question mark it begins what is asked.
   const before = pieces[i - 1];
-  const isParted = before !== undefined && (isPaused(tokens, before) || isSmall(before, 'join'));
+  const isParted = before !== undefined && (isPaused(tokens, before) || isJoined(before));
   if (isParted && piece.role === 'asking' && asksToEnd(tokens, piece)) return null;
   const bare = piece.role === 'asking' && piece.weak && piece.to - piece.from === 1;
   const behindPlace =
@@ -39,7 +39,7 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
   if (piece.role !== 'asking' && piece.role !== 'ask') return null;
   if (
     isDenial(pieces, i, tokens) ||
-    isDeniedAny(piece, draft) ||
+    (isDeniedAny(piece, draft) && !(isJoined(pieces[i - 1]) && asksToEnd(tokens, piece))) ||
     isSaidThere(pieces, i, tokens) ||
     isBehindModal(pieces, i, tokens) ||
     isDone(pieces, i, tokens) ||
@@ -51,11 +51,13 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
     return (pauseBefore(tokens, piece) !== '' || isJoined(pieces[i - 1])) && asksToEnd(tokens, piece)
       ? begin('question')
       : 'stay';
-  const before = pieces[i - 1]?.role;
-  return before === 'asking' || before === 'negation' || before === 'ask' ? 'stay' : begin('question');
+  const before = pieces[i - 1];
+  const role = before !== undefined && marked(before, 'contrast') ? null : before?.role;
+  return role === 'asking' || role === 'negation' || role === 'ask' ? 'stay' : begin('question');
 }
 
-const isJoined = (before: Piece | undefined): boolean => before !== undefined && isSmall(before, 'join');
+const isJoined = (before: Piece | undefined): boolean =>
+  before !== undefined && (isSmall(before, 'join') || marked(before, 'contrast'));
 
 const asksToEnd = (tokens: readonly Token[], { from }: Piece): boolean =>
   tokens.slice(from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause === 'ask';

@@ -1,5 +1,6 @@
 // Where what was supposed, planned or told ends, and something is stated again.
 
+import { isJoin, openingOf } from '../compose/sayings/index.ts';
 import { isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -22,8 +23,11 @@ export function outOfMood({ piece, pieces, i, tokens, full, waiting, draft }: Pl
 // "Lift your arm, left elbow is swollen": what is stated of a place after a pause is told to nobody.
 export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | null {
   if (draft.mood === 'question') return stateAfterRequest(pieces, i, tokens, draft);
-  const isJoined = i > 0 && isSmall(pieces[i - 1] as Piece, 'join') && PLACE.has(piece.role);
-  if (draft.mood !== 'instruction' || (pauseBefore(tokens, piece) === '' && !isJoined)) return null;
+  const before = pieces[i - 1];
+  const isJoined = before !== undefined && isJoin(before);
+  if (isJoined && draft.mood === 'instruction' && openingOf(pieces.slice(i, i + FAR), tokens) === 'place')
+    return begin('statement');
+  if (draft.mood !== 'instruction' || pauseBefore(tokens, piece) === '') return null;
   const end = pieces.findIndex((one, k) => k >= i && isPaused(tokens, one));
   const breath = pieces.slice(i, end < 0 ? pieces.length : end + 1);
   const says = breath.some(({ role, weak }) => STATED.has(role) && !weak) || isToldOfPlace(breath, tokens);
@@ -32,8 +36,6 @@ export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | 
   );
   return says && !tells ? begin('statement') : null;
 }
-const PLACE: ReadonlySet<Role> = new Set(['side', 'site']);
-
 // "Can you pass me the blanket, pain in the hip": what was asked for has nothing to do with the patient.
 function stateAfterRequest(
   pieces: readonly Piece[],
@@ -42,15 +44,17 @@ function stateAfterRequest(
   draft: Draft,
 ): Turn | null {
   const [piece, before] = [pieces[i], pieces[i - 1]];
-  if (piece === undefined || before === undefined || !isPaused(tokens, before)) return null;
+  if (piece === undefined || before === undefined) return null;
+  if (!isPaused(tokens, before) && !isJoin(before)) return null;
   const asksOfPatient = draft.pieces.some(({ role }) => OF_PATIENT.has(role));
   const isRequest = draft.pieces.some((one) => moodOf(one) === 'instruction' && !one.weak);
   const asks =
     tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause === 'ask';
-  return isRequest && !asksOfPatient && !asks && piece.role === 'finding' && !piece.weak
-    ? begin('statement')
-    : null;
+  const says = isRequest && !asksOfPatient && !asks && openingOf(pieces.slice(i, i + FAR), tokens) !== null;
+  return says ? begin('statement') : null;
 }
+
+const FAR = 24;
 
 const OF_PATIENT: ReadonlySet<Role> = new Set(['site', 'finding', 'csm', 'history', 'vital', 'ask']);
 

@@ -9,6 +9,8 @@ import { moodOf } from './mood-words.ts';
 import { become, begin, type Place, type Turn } from './place.ts';
 
 export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn | 'stay' | null {
+  // "Grip's strong and move your toes for me."
+  if (full && draft.mood === 'statement' && movesYours(pieces, i)) return begin('instruction');
   const mood = isPlanned(piece, pieces, i) ? 'plan' : moodOf(piece);
   if (mood === 'supposing' && isHedge(pieces, i, tokens)) return 'stay';
   // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
@@ -25,6 +27,12 @@ export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn 
     draft.mood === 'instruction' || ((draft.mood === 'supposing' || draft.mood === 'question') && !full);
   return coloured || within ? 'stay' : begin(mood);
 }
+
+const movesYours = (pieces: readonly Piece[], i: number): boolean => {
+  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
+  const isJoined = before !== undefined && isSmall(before, 'join');
+  return isJoined && piece?.role === 'csm' && piece.weak && next !== undefined && isSmall(next, 'you');
+};
 
 const isForMe = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
   to - from === 2 && tokens[from]?.word === 'for' && /^(me|us)$/.test(tokens[to - 1]?.word ?? '');

@@ -17,7 +17,8 @@ import { answerPlaces } from './questions/answer-places.ts';
 import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
 import { noteAnswer } from './questions/note-answer.ts';
-import { sayingsIn } from './sayings/index.ts';
+import { toldNext } from './questions/said-next.ts';
+import { isJoin, sayingsIn } from './sayings/index.ts';
 import { sideIn } from './sites/side-in.ts';
 import { tellsSide } from './sites/tells-side.ts';
 import { stateAll } from './state-all.ts';
@@ -28,6 +29,11 @@ import { stateFigureAnswer } from './vitals/vital-said.ts';
 export function readStatement(talk: Talk, clause: Clause): void {
   const { asked } = talk.context;
   if (asked === null && lateTime(talk, clause)) return;
+  const own = asked?.about === 'topic' ? toldNext(talk, clause.pieces) : null;
+  if (own !== null && answerFreely(talk, { ...clause, pieces: own.answer }, stateAll)) {
+    stateAll(talk, own.next);
+    return;
+  }
   if (answerFreely(talk, clause, stateAll) || answerWithFigure(talk, clause)) return;
   // "I don't see any": a negation alone, in answer to a question.
   const bareNo = answerWord(clause) !== null && clause.pieces.every(isLight);
@@ -52,14 +58,25 @@ export function readStatement(talk: Talk, clause: Clause): void {
     return;
   if (asked === null && tellsWrongSide(talk, clause.pieces) && correct(talk, clause, stateAll)) return;
   const before = talk.frames.length;
-  const parts = sayingsIn(clause.pieces, talk.tokens);
-  for (const pieces of parts)
-    if (!calledFine(talk, parts.length > 1 ? { ...clause, pieces } : clause)) stateAll(talk, pieces);
+  const head = fineHead(talk, clause);
+  const rest = clause.pieces.slice(head);
+  for (const pieces of sayingsIn(rest, talk.tokens))
+    if (!calledFine(talk, clause, pieces)) stateAll(talk, pieces);
   const stated = talk.frames
     .slice(before)
     .some((frame) => frame.frame === 'statement' && frame.statement.kind !== 'visit');
   if (stated) bear(talk, { asked: null });
   else if (talk.frames.length === before && answersFreely(talk, clause, asked)) keepFree(talk, clause);
+}
+
+// "Left hip: nothing, and the knee is sore": past a pause or an "and" the word that calls the place so has had its say. Gives how many
+// pieces were read.
+function fineHead(talk: Talk, clause: Clause): number {
+  const [word, next] = clause.pieces;
+  if (word === undefined || next === undefined) return 0;
+  if (!isPaused(talk.tokens, word) && !isJoin(next)) return 0;
+  if (!calledFine(talk, clause, [word])) return 0;
+  return isJoin(next) ? 2 : 1;
 }
 
 // "Which toe am I touching?" "The big one." "Any double vision?" "Only looking down." "Other foot?" "Can't.": it settles nothing.

@@ -53,7 +53,7 @@ export function cover(root: Branch, tokens: readonly Token[], words: readonly st
       const across = isAcross(tokens, at, group.to);
       // "Bent back" is one phrase, and "bent, back is fine" is not.
       if (across && best.bounds.includes('unbroken')) continue;
-      if (across && isNoAndNo(tokens, at)) continue;
+      if (across && isAnsweringNo(tokens, at, best.file)) continue;
       reach(group.to, score + worth(group, best) - (across ? ACROSS : 0), group);
     }
   }
@@ -139,9 +139,9 @@ function closes(tokens: readonly Token[], { from, to }: Group): boolean {
   return pause === 'ask' || (opens && (pause === 'end' || to === tokens.length));
 }
 
-// "No, no allergies": the first answers, and the second denies.
-const isNoAndNo = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at]?.word === 'no' && tokens[at].pause === 'pause' && tokens[at + 1]?.word === 'no';
+// "No, no allergies", "no, pulse is there": before its pause a "no" answers, and denies nothing that follows.
+const isAnsweringNo = (tokens: readonly Token[], at: number, file: string): boolean =>
+  tokens[at]?.word === 'no' && tokens[at].pause === 'pause' && file !== 'talk' && file !== 'commands';
 
 function isAcross(tokens: readonly Token[], from: number, to: number): boolean {
   for (let k = from; k < to - 1; k++) if (tokens[k]?.pause === 'pause') return true;

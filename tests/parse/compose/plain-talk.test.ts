@@ -216,9 +216,9 @@ describe('after an instruction', () => {
     [
       "Left arm he doesn't want to lift because of the collarbone, but hand's fine, pulse present",
       [
-        'circulation left hand',
         'visit left arm',
         'visit left clavicle',
+        'circulation left hand',
         "note: Left arm he doesn't want to lift because of the collarbone",
       ],
     ],

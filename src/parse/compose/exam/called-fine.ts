@@ -9,10 +9,10 @@ import { place, state, type Talk } from '../talk.ts';
 
 const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small']);
 
-/** States that the place named just before is free of anything; false where the clause says more, or may be mere talk. */
-export function calledFine(talk: Talk, clause: Clause): boolean {
+/** States that the place named just before is free of anything, by these pieces of the clause; false where the clause says more, or may be mere talk. */
+export function calledFine(talk: Talk, clause: Clause, pieces: readonly Piece[] = clause.pieces): boolean {
   const before = talk.clauses[talk.clauses.indexOf(clause) - 1];
-  const word = clause.pieces.length === 1 ? clause.pieces[0] : undefined;
+  const word = pieces.length === 1 ? pieces[0] : undefined;
   if (word === undefined || before === undefined) return false;
   const isAsked = before.mood === 'question' && asksHowItIs(talk, before);
   if (before.mood !== 'statement' && !isAsked) return false;
@@ -31,7 +31,7 @@ export function calledFine(talk: Talk, clause: Clause): boolean {
     sites.map((ref) => ({
       statement: findingStatement('abnormality', ref, false, {}),
       known: { site: 'carried', ...(ref.side === null ? {} : { side: 'carried' as const }) },
-      ...spanned(clause.pieces),
+      ...spanned(pieces),
     })),
   );
   if (isAsked) talk.asking = settledOf(talk, talk.asking);

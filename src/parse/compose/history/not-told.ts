@@ -60,10 +60,12 @@ export function isDenied(talk: Talk, pieces: readonly Piece[], i: number, reach:
 function isOfPlace(before: readonly Piece[], piece: Piece): boolean {
   const denial = before.findLastIndex((one) => one.role !== 'finding' && marked(one, 'negation', 'before'));
   const between = before.slice(denial + 1);
-  const isSaid = between.some(({ role }) => role === 'finding' || role === 'csm');
+  const isSaid = between.some(({ role }) => role === 'finding' || role === 'csm' || role === 'history');
   const isSubject = before.slice(0, denial).some(({ role }) => role === 'site');
-  const isOther = OWN.some((topic) => isLikely(piece, 'topic', topic)) && !isLikely(piece, 'noun');
-  return denial >= 0 && isSaid && (isSubject || isOther);
+  const isOwn = OWN.some((topic) => isLikely(piece, 'topic', topic)) && !isLikely(piece, 'noun');
+  const isOther = isOwn || isLikely(piece, 'topic', 'last-intake');
+  const isNamed = before.some((one) => one.role === 'history' && marked(one, 'denied'));
+  return (denial >= 0 && isSaid && (isSubject || isOther)) || (isNamed && isOther);
 }
 
 const OWN = ['allergies', 'medications', 'mechanism', 'last-intake'];

@@ -20,12 +20,18 @@ export function sitesOfAnswer(
   rest: readonly Piece[],
   asked: readonly SiteRef[],
 ): readonly SiteRef[] {
-  const phrases = phrasesIn(itemsOf(talk, rest));
+  // "A little, and not sure about the knee."
+  const isOther = rest.some((piece) => piece.role === 'answer' && marked(piece, 'answer', 'unsure'));
+  // "A little, and the teeth are all there": an "and" leads on, unless nothing but a place follows it.
+  const [first] = rest;
+  const leadsOn = first !== undefined && isSmall(first, 'join') && !isWhereAlone(talk, rest);
+  const phrases = isOther || leadsOn ? [] : phrasesIn(itemsOf(talk, rest));
   if (phrases.length > 0) {
     place(talk, ...phrases);
     const refs = sitesOf(phrases, asked);
     bear(talk, { sites: refs.map(wholeSite) });
-    return refs;
+    // "Yes, and my back."
+    return first !== undefined && isSmall(first, 'join') ? [...asked, ...refs] : refs;
   }
   const side = sideIn(rest)?.side ?? null;
   if (side === null) return asked;

@@ -18,12 +18,16 @@ export interface Answered {
 export const wordOf = (piece: Piece): AnswerWord | null =>
   tagIn(piece, 'talk.answer', 'answer') as AnswerWord | null;
 
+// "No obvious": so many words may stand between the two.
+const FAR = 3;
+
 // "No, no step in the spine": the second one denies what follows it.
 function deniesNext(pieces: readonly Piece[], i: number): boolean {
-  const [piece, next] = [pieces[i], pieces[i + 1]];
+  const piece = pieces[i];
+  const next = pieces.slice(i + 1).find(({ role }) => role !== 'attribute' && role !== 'small');
   if (piece === undefined || next === undefined || !marked(piece, 'negation', 'before')) return false;
   const isNamed = (next.role === 'finding' && !next.weak) || next.role === 'csm' || next.role === 'history';
-  return isNamed && next.from === piece.to && !marked(next, 'adj');
+  return isNamed && next.from - piece.to < FAR && !marked(next, 'adj');
 }
 
 /** The answer at a clause's start ("well, yes, yeah a little"), or null. */

@@ -4,7 +4,7 @@
 import { marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { isJoin, mayEnd, mayRunOn } from './ends.ts';
+import { isJoin, isLate, mayEnd, mayRunOn } from './ends.ts';
 import { kindOf, mayGoOn } from './goes-on.ts';
 import { openingOf } from './opens.ts';
 import { endsInList, saysWhole } from './whole.ts';
@@ -25,7 +25,8 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
     const left = pieces.slice(start, k);
     const [before, joint] = [pieces[k - 1], pieces[begins - 1]];
     const isParted = begins > k || (before !== undefined && isPaused(tokens, before));
-    if (!saysWhole(left, next, isParted) || endsInList(left)) continue;
+    if (!isParted && leadsOn(left, tokens)) continue;
+    if (!saysWhole(left, next, isParted, opening) || endsInList(left)) continue;
     if (!mayGoOn(opening, kindOf(left, joint !== undefined && marked(joint, 'contrast')), left)) continue;
     parts.push(left);
     start = begins;
@@ -42,5 +43,15 @@ function beginsAt(pieces: readonly Piece[], tokens: readonly Token[], k: number)
   if (isJoin(piece)) return k + 1 < pieces.length ? k + 1 : null;
   if (isPaused(tokens, before)) return isJoin(before) ? null : k;
   // Heard without a pause: "left hand numb tourniquet on the right thigh".
+  const loud = pieces.slice(k, k + FAR).find(({ role }) => role !== 'small');
+  if (loud !== undefined && isLate(loud)) return null;
   return mayEnd(before, piece, tokens) && mayRunOn(piece, tokens) ? k : null;
+}
+
+// "Moves both | feet": a check that leads to its place, with none in its breath yet.
+function leadsOn(left: readonly Piece[], tokens: readonly Token[]): boolean {
+  const last = left.at(-1);
+  if (last?.role !== 'csm' || !(marked(last, 'ends') || marked(last, 'leads'))) return false;
+  const start = left.findLastIndex((piece) => isJoin(piece) || isPaused(tokens, piece));
+  return !left.slice(start + 1).some(({ role }) => role === 'site');
 }

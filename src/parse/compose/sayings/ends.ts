@@ -25,7 +25,6 @@ const CLOSED: ReadonlySet<Role> = new Set([
 
 /** True where a part may end without a pause between these two: "on the left knee" is one place, "on the left spine" is not. */
 export function mayEnd(before: Piece, next: Piece, tokens: readonly Token[]): boolean {
-  if (isLate(next)) return false;
   if (before.role !== 'side' && before.role !== 'part') return CLOSED.has(before.role);
   // "Halfway down" stands behind its place alone.
   if (before.role === 'part' && readingOf(before, 'sides.part-before') === null) return true;
@@ -41,8 +40,8 @@ export function mayEnd(before: Piece, next: Piece, tokens: readonly Token[]): bo
 
 const MANY: ReadonlySet<Site> = new Set(['ribs', 'fingers', 'toes']);
 
-// A size, and a part or a side as it stands behind its place, end what was said before.
-const isLate = (piece: Piece): boolean =>
+/** True for a size, and for a part or a side as it stands behind its place: they end what was said before. */
+export const isLate = (piece: Piece): boolean =>
   (piece.role === 'attribute' && (piece.islands[0]?.slots.length ?? 0) > 0) ||
   (piece.role === 'part' && readingOf(piece, 'sides.part-before') === null) ||
   (piece.role === 'side' && readingOf(piece, 'sides.side-before') === null);

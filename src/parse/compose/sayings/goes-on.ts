@@ -14,9 +14,10 @@ const TOLD: readonly Topic[] = ['mechanism', 'last-intake', 'medications', 'age'
 
 /** What the part before tells of; `isTurned` where a "but" follows it. */
 export function kindOf(left: readonly Piece[], isTurned: boolean): Kind {
+  // "No pain in the neck but swelling of the jaw".
+  if (isTurned) return 'plain';
   const told = left.findLast(({ role }) => role === 'history');
-  if (told !== undefined)
-    return isTurned ? 'plain' : TOLD.some((topic) => isLikely(told, 'topic', topic)) ? 'told' : 'history';
+  if (told !== undefined) return TOLD.some((topic) => isLikely(told, 'topic', topic)) ? 'told' : 'history';
   const denial = left.findLastIndex((piece) => denies(piece));
   const denied = left.slice(denial + 1).find(({ role }) => role === 'finding');
   if (denial < 0 || denied === undefined || isLikely(denied, 'adj')) return 'plain';

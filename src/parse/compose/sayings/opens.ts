@@ -4,6 +4,7 @@ import { isLikely, isSmall, marked, type Piece, type Role } from '../../pieces/p
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { startsWithPreposition } from '../sites/site-phrase.ts';
+import { isJoin } from './ends.ts';
 import { denies, isCheck, isOfItself, isPainScore, isReading, isStated } from './said.ts';
 
 /**
@@ -16,7 +17,10 @@ export type Opening = 'place' | 'stated' | 'name' | 'located' | 'itself' | 'hist
 export function openingOf(next: readonly Piece[], tokens: readonly Token[]): Opening | null {
   if (opensWithPlace(next, tokens)) return 'place';
   const first = next.find(({ role }) => role !== 'small' && role !== 'figure' && role !== 'attribute');
+  // Behind an "and" the next part opens.
   if (first === undefined) return null;
+  const lead = next.slice(0, next.indexOf(first));
+  if (lead.some((piece) => isJoin(piece) || isPaused(tokens, piece))) return null;
   if (isPainScore(first)) return 'score';
   if (isReading(first) && !isCheckToo(first)) return 'reading';
   if (first.role === 'history') return 'history';
@@ -95,7 +99,7 @@ const isLead = (piece: Piece, tokens: readonly Token[]): boolean =>
   (PASSED.has(piece.role) || piece.role === 'answer' || marked(piece, 'exists')) &&
   piece.role !== 'side' &&
   !isPaused(tokens, piece) &&
-  !isSmall(piece, 'join');
+  !isJoin(piece);
 
 const CHANGES = /^(gone|going|goes|went|come|coming|getting|got|spreading)$/;
 
@@ -109,7 +113,8 @@ function leadsToPlace([stated, ...rest]: readonly Piece[], tokens: readonly Toke
     const isJoin = isSmall(piece, 'join') || isSmall(piece, 'or');
     const isOfList = !isLikely(stated, 'adj') && (piece.role === stated.role || isJoin);
     // "Swelling's gone down in the ankle".
-    const isPassed = PASSED.has(piece.role) || CHANGES.test(tokens[piece.from]?.word ?? '');
+    const isPassed =
+      PASSED.has(piece.role) || piece.role === 'asking' || CHANGES.test(tokens[piece.from]?.word ?? '');
     if (isJoin ? !isOfList : !isPassed && !isOfList) return false;
     if (isPaused(tokens, piece)) return false;
   }

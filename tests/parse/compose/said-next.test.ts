@@ -1,0 +1,64 @@
+// What follows an answer, a request or an instruction in the same breath and says something whole is read by itself. Invented.
+
+import { describe } from 'vitest';
+import { checkStatements } from '../rows.ts';
+
+describe('behind an answer', () => {
+  checkStatements([
+    ['any pain in the right ankle? no and a gash on the chin', ['no pain right ankle', 'laceration jaw']],
+    [
+      'does the left elbow hurt? yes a bit and hips are fine',
+      ['pain left elbow severity=mild', 'no abnormality both hip'],
+    ],
+    ['does the right shoulder hurt? yeah, knees fine', ['pain right shoulder', 'no abnormality both knee']],
+    ['is your back sore? yes, and my neck', ['pain back', 'pain neck']],
+    ['any dizziness? no, no swelling of the jaw', ['no symptoms: dizziness: no', 'no swelling jaw']],
+    [
+      'any dizziness? no, windpipe is central',
+      ['no symptoms: dizziness: no', 'no tracheal-deviation trachea'],
+    ],
+    ['any allergies? latex, the right wrist is swollen', ['allergies: latex', 'swelling right wrist']],
+    [
+      'right hip: nothing, and the left shin is bruised',
+      ['visit right hip', 'no abnormality right hip', 'contusion left lower-leg'],
+    ],
+    // That it hurts says again what was asked.
+    ['does your hip hurt? yes, the left hip is sore', ['pain left hip']],
+  ]);
+});
+
+describe('before a question', () => {
+  checkStatements([
+    ['sling on the left arm, any dizziness? no', ['sling left arm', 'no symptoms: dizziness: no']],
+    ['blood from the mouth, but any nausea? no', ['bleeding mouth', 'no symptoms: nausea: no']],
+    ['squeeze my hand and any pain in the right hip? no', ['no pain right hip']],
+  ]);
+});
+
+describe('behind a request or an instruction', () => {
+  checkStatements([
+    [
+      'can you hand me the bandage, the chin is not swollen',
+      ['no swelling jaw', 'note: can you hand me the bandage'],
+    ],
+    ['keep still and right wrist deformed', ['deformity right wrist']],
+    ["grip's weak on both sides and move your toes for me", ['motion both hand strength=weak']],
+    ["looking at the left eye and belly's rigid", ['visit left eye', 'rigidity abdomen']],
+    [
+      "not sure about the right hip, and the jaw isn't tender",
+      ['no tenderness jaw', 'note: not sure about the right hip'],
+    ],
+    [
+      'nose bruised, swelling has gone down in the left ankle',
+      ['contusion nose', 'swelling left ankle', 'note: gone down in'],
+    ],
+  ]);
+});
+
+describe('behind history', () => {
+  checkStatements([
+    ['takes bisoprolol and cut on the chin', ['medications: bisoprolol', 'laceration jaw']],
+    ["his shins don't hurt, takes bisoprolol", ['no pain both lower-leg', 'medications: bisoprolol']],
+    ['no allergies and last ate at noon', ['no allergies: no allergies', 'last-intake: noon']],
+  ]);
+});
