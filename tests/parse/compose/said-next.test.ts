@@ -50,7 +50,7 @@ describe('behind a request or an instruction', () => {
     ],
     [
       'nose bruised, swelling has gone down in the left ankle',
-      ['contusion nose', 'swelling left ankle', 'note: gone down in'],
+      ['contusion nose', 'swelling left ankle', 'note: has gone down in'],
     ],
   ]);
 });

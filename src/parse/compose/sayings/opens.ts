@@ -114,7 +114,9 @@ function leadsToPlace([stated, ...rest]: readonly Piece[], tokens: readonly Toke
     const isOfList = !isLikely(stated, 'adj') && (piece.role === stated.role || isJoin);
     // "Swelling's gone down in the ankle".
     const isPassed =
-      PASSED.has(piece.role) || piece.role === 'asking' || CHANGES.test(tokens[piece.from]?.word ?? '');
+      PASSED.has(piece.role) ||
+      piece.role === 'asking' ||
+      tokens.slice(piece.from, piece.to).some(({ word }) => CHANGES.test(word));
     if (isJoin ? !isOfList : !isPassed && !isOfList) return false;
     if (isPaused(tokens, piece)) return false;
   }
