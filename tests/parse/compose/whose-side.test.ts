@@ -153,6 +153,14 @@ describe('how far it goes, and of both which', () => {
   ]);
 });
 
+describe('one of two', () => {
+  checkStatements([
+    ['one of her shins is bruised', ['contusion lower-leg']],
+    ['graze on one of the elbows, the right', ['abrasion right elbow']],
+    ['her shins are bruised', ['contusion both lower-leg']],
+  ]);
+});
+
 describe('a finger of the hand that was just named', () => {
   checkStatements([
     [

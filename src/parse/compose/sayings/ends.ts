@@ -3,6 +3,7 @@
 import { isPaired, isSite, type Site } from '../../../terms/index.ts';
 import { isSmall, marked, type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
 import type { Token } from '../../token.ts';
+import { sideAfter } from '../sites/said-side.ts';
 import { startsWithPreposition } from '../sites/site-phrase.ts';
 
 /** True for an "and", and for a "but" that turns to something else. */
@@ -34,7 +35,8 @@ export function mayEnd(before: Piece, next: Piece, tokens: readonly Token[]): bo
   const sites = next.role === 'site' ? (tagIn(next, 'sites', 'site') ?? '').split('+').filter(isSite) : [];
   if (before.role === 'part') return sites.length === 0;
   // Nobody has left ears.
-  const areMany = isLed && marked(next, 'plural') && !sites.some((site) => MANY.has(site));
+  const isOne = sideAfter(before) === 'left' || sideAfter(before) === 'right';
+  const areMany = isLed && isOne && marked(next, 'plural') && !sites.some((site) => MANY.has(site));
   return areMany || !sites.some(isPaired);
 }
 

@@ -37,7 +37,7 @@ export function sitePhrase(
   return {
     from,
     to,
-    sites: sites.flatMap((one) => refsOf(one, spoken, island, parts)),
+    sites: sites.flatMap((one) => refsOf(one, spoken, island, parts, isOneOf(tokens, site.from))),
     led: startsWithPreposition(pieces, tokens) || leads(lead, tokens),
     sideLast: pieces.some((piece) => piece.role === 'side' && piece.from >= site.to),
     mirrored: sides.includes('mirror'),
@@ -57,8 +57,23 @@ export function sitePhrase(
   };
 }
 
-function refsOf(site: Site, spoken: Side | null, island: Island, parts: readonly Part[]): readonly SiteRef[] {
-  const plural = spoken === null && hasTag(island, 'plural') && isPaired(site);
+// "One of his knees" is not both of them.
+const isOneOf = (tokens: readonly Token[], from: number): boolean =>
+  /\bone of( (the|his|her|their|my|your))?$/.test(
+    tokens
+      .slice(Math.max(0, from - 3), from)
+      .map(({ word }) => word)
+      .join(' '),
+  );
+
+function refsOf(
+  site: Site,
+  spoken: Side | null,
+  island: Island,
+  parts: readonly Part[],
+  isOne: boolean,
+): readonly SiteRef[] {
+  const plural = spoken === null && hasTag(island, 'plural') && isPaired(site) && !isOne;
   const side: Side | null = plural ? 'both' : spoken;
   const sideKnown: Known | null = side === null ? null : plural ? 'inferred' : 'spoken';
   const ref = { site, side, sideKnown, parts: [...new Set(parts)] };
