@@ -15,12 +15,15 @@ export function colour(
 ): Mood | null {
   const mood = moodOf(piece);
   // "History of a stent four years ago": a past that is told as such is not talk of long ago.
-  if (mood === 'past' && said.some((one) => likelyTag(one, 'topic') === 'past-history')) return null;
+  if (mood === 'past' && said.some((one) => OF_PAST.has(likelyTag(one, 'topic') ?? ''))) return null;
   if (mood === 'others' || mood === 'own' || mood === 'past') return mood;
   const putsOff = mood === 'plan' || isPromised(pieces, i) || marked(piece, 'mood', 'later');
   if (putsOff && namesOnly(said)) return 'plan';
   return calls(pieces, i) ? 'others' : null;
 }
+
+// What is told of these lasts, however long ago it began: "started a new tablet last week".
+const OF_PAST: ReadonlySet<string> = new Set(['past-history', 'medications', 'allergies', 'onset', 'time']);
 
 const namesOnly = (said: readonly Piece[]): boolean =>
   said.some(({ role }) => role === 'site') && !said.some(({ role }) => STATING.has(role));

@@ -8,6 +8,7 @@ import { wouldSay } from './corrections/dry-run.ts';
 import { openRecord } from './open-record.ts';
 import { patient } from './patient.ts';
 import { problem } from './problem.ts';
+import { noteAnswer } from './questions/note-answer.ts';
 import { ask, askQuietly } from './questions/question.ts';
 import { readCorrection, readStrike } from './repair.ts';
 import { stateAll } from './state-all.ts';
@@ -42,14 +43,33 @@ export function readClause(talk: Talk, clause: Clause): void {
   // A free answer may have taken this clause in already.
   if (clause.pieces.every((piece) => isPlaced(talk, piece))) return;
   talk.times = timesFor(talk, clause);
+  if (namesRelative(talk, clause)) {
+    noteAnswer(talk, spanned(clause.pieces));
+    place(talk, ...clause.pieces);
+    return;
+  }
   READERS[answersInPast(talk, clause) ? 'statement' : clause.mood](talk, clause);
 }
+
+// "Any history of heart disease?" "My dad.": it is not the patient who had it.
+const namesRelative = ({ context: { asked } }: Talk, { mood, pieces }: Clause): boolean =>
+  mood === 'others' &&
+  asked?.about === 'topic' &&
+  asked.topic === 'past-history' &&
+  pieces.every(({ role }) => role === 'small' || role === 'mood' || role === 'answer');
 
 // "Ever had this before?" "Once last year": what was long ago is what was asked after.
 const answersInPast = ({ context: { asked } }: Talk, { mood, pieces }: Clause): boolean =>
   (mood === 'past' || mood === 'others') &&
   asked?.about === 'topic' &&
-  pieces.every(({ role }) => role === 'small' || role === 'mood' || role === 'figure' || role === 'answer');
+  pieces.every(
+    ({ role }) =>
+      role === 'small' ||
+      role === 'mood' ||
+      role === 'figure' ||
+      role === 'answer' ||
+      (mood === 'past' && (role === 'unknown' || role === 'negation')),
+  );
 
 function mark(talk: Talk, clause: Clause): void {
   const span = spanned(clause.pieces);

@@ -1,6 +1,7 @@
 // Keeps as a note every word of substance that found no place, so that nothing said is lost.
 
 import type { Clause } from '../clauses/clause.ts';
+import { mayHoldAnswer } from '../clauses/run-on.ts';
 import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
 import { answeredPlace } from './bare-no.ts';
@@ -26,7 +27,7 @@ export function noteLeftovers(talk: Talk): void {
       ...unheardDenials(talk, clause),
       ...saidInSmallWords(talk, clause),
     ]);
-    const owed = clause.pieces.filter((piece) => kept.has(piece) || isRunOn(clause));
+    const owed = clause.pieces.filter((piece) => kept.has(piece) || isRunOn(talk, clause));
     if (owed.length === 0 || !keeps(talk, clause, owed)) continue;
     const gave = clause.pieces.some(
       (piece) => !owed.includes(piece) && SUBSTANCE.has(piece.role) && isPlaced(talk, piece),
@@ -48,9 +49,9 @@ export function noteLeftovers(talk: Talk): void {
 // Nobody asks for so long in one breath: something may have been told on the way.
 const LONGEST_QUESTION = 20;
 
-function isRunOn({ mood, pieces }: Clause): boolean {
+function isRunOn({ tokens }: Talk, { mood, pieces }: Clause): boolean {
   const { from, to } = spanned(pieces);
-  return mood === 'question' && to - from > LONGEST_QUESTION;
+  return mood === 'question' && (to - from > LONGEST_QUESTION || mayHoldAnswer(pieces, tokens));
 }
 
 // A place that was looked at says where the words that were left belong.

@@ -16,6 +16,7 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...barePredicate(talk, clause),
   ...calledRest(talk, clause),
   ...softAnswer(talk, clause),
+  ...unaskedAnswer(talk, clause),
   ...bareRemoval(talk, clause),
   ...bareMood(talk, clause),
   ...bareAble(talk, clause),
@@ -118,6 +119,23 @@ const softAnswer = ({ clauses, placed }: Talk, clause: Clause): readonly Piece[]
     : [];
 };
 
+// "Who saw it happen?" "My brother.": what nobody here asks after, and its answer, are kept as said.
+function unaskedAnswer(talk: Talk, clause: Clause): readonly Piece[] {
+  const { clauses } = talk;
+  const at = clauses.indexOf(clause);
+  const [question, answer] =
+    clause.mood === 'question' ? [clause, clauses[at + 1]] : [clauses[at - 1], clause];
+  if (question?.mood !== 'question' || question.pause !== 'ask' || answer === undefined) return [];
+  if (!ANSWERING.has(answer.mood) || answer.pieces.every(({ role }) => NO_ANSWER.has(role))) return [];
+  const isFree = [...question.pieces, ...answer.pieces].every(
+    (piece) => piece.role !== 'talk' && !isHeard(talk, piece) && !isPlaced(talk, piece),
+  );
+  return isFree ? clause.pieces : [];
+}
+
+const ANSWERING: ReadonlySet<Clause['mood']> = new Set(['statement', 'others', 'past', 'own']);
+const NO_ANSWER: ReadonlySet<string> = new Set(['answer', 'talk', 'site', 'side', 'part', 'intention']);
+
 // "Took it off": of what, the talk before tells; that something was ended must not be lost.
 const bareRemoval = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
   mood === 'statement' && pieces.some((piece) => endsCare(talk, piece) && !isHeard(talk, piece))
@@ -129,12 +147,13 @@ const endsCare = ({ tokens }: Talk, piece: Piece): boolean =>
   marked(piece, 'removal') && !/^(re(?!moved|moving|leas)|adjusted)/.test(tokens[piece.from]?.word ?? '');
 
 // "That's an old injury" says something in the words of its mood alone.
-const bareMood = ({ clauses, context }: Talk, clause: Clause): readonly Piece[] =>
+const bareMood = (talk: Talk, clause: Clause): readonly Piece[] =>
   clause.mood === 'past' &&
+  !clause.pieces.every((piece) => isPlaced(talk, piece)) &&
   (clause.pieces.some((piece) => isSmall(piece, 'link')) ||
     // "Does he smoke?" "Gave up years ago."
-    context.question !== null ||
-    clauses.some(({ mood }, k) => mood === 'question' && clauses[k + 1] === clause)) &&
+    talk.context.question !== null ||
+    talk.clauses.some(({ mood }, k) => mood === 'question' && talk.clauses[k + 1] === clause)) &&
   clause.pieces.every(({ role, weak }) => weak || !SUBSTANCE.has(role))
     ? clause.pieces
     : [];

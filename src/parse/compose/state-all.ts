@@ -106,7 +106,7 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
     if (piece === undefined) continue;
-    if (isComingOff(pieces, i) || isOfCheck(pieces, i) || isOfSwelling(pieces, i))
+    if (isComingOff(pieces, i) || isOfCheck(talk, pieces, i) || isOfSwelling(pieces, i))
       stretch.push({ ...piece, role: 'unknown' });
     else if (piece.role === 'history') {
       const end = stateHistory(talk, pieces, i, reach !== null && isDenied(talk, pieces, i, reach));

@@ -8,6 +8,7 @@ import { isPaused, spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
 import { lateTime } from './corrections/late-time.ts';
 import { movesWhatWasSaid } from './corrections/not-that.ts';
+import { tellsAnew } from './corrections/told-anew.ts';
 import { tellsWrongSide } from './corrections/wrong-side.ts';
 import { calledFine } from './exam/called-fine.ts';
 import { answerFreely } from './history/free-answer.ts';
@@ -57,6 +58,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   )
     return;
   if (asked === null && tellsWrongSide(talk, clause.pieces) && correct(talk, clause, stateAll)) return;
+  if (asked === null && tellsAnew(talk, clause, stateAll) && correct(talk, clause, stateAll)) return;
   const before = talk.frames.length;
   const head = fineHead(talk, clause);
   const rest = clause.pieces.slice(head);

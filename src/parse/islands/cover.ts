@@ -3,6 +3,7 @@
 import type { Token } from '../token.ts';
 import { fillsOf } from './fill.ts';
 import type { Bound, FilledSlot, Island } from './island.ts';
+import { levelsOf } from './levels.ts';
 import { type Stop, stopsFrom } from './match.ts';
 import type { Branch, Ending } from './tree.ts';
 
@@ -77,9 +78,9 @@ function byEnd(from: number, stops: readonly Stop[]): readonly Group[] {
 /** The first of the most likely phrases that hold; null where none does. */
 function likeliest(group: Group, tokens: readonly Token[]): Ending | null {
   let best: Ending | null = null;
-  for (const { endings } of group.stops)
+  for (const { endings, slots } of group.stops)
     for (const ending of endings)
-      if (holds(ending, group, tokens) && (best === null || worth(group, ending) > worth(group, best)))
+      if (holds(ending, group, tokens, slots) && (best === null || worth(group, ending) > worth(group, best)))
         best = ending;
   return best;
 }
@@ -89,7 +90,7 @@ function islandsOf(group: Group, tokens: readonly Token[]): readonly Island[] {
   const islands: Island[] = [];
   for (const { endings, slots } of group.stops)
     for (const ending of endings)
-      if (holds(ending, group, tokens)) islands.push(islandOf(group, ending, slots));
+      if (holds(ending, group, tokens, slots)) islands.push(islandOf(group, ending, slots));
   return islands.length < 2 ? islands : islands.sort((a, b) => worth(group, b) - worth(group, a));
 }
 
@@ -100,17 +101,51 @@ const islandOf = (
 ): Island => ({ file, rule, from, to, tags, slots, cost });
 
 // "Feel that?" asks; "I feel that it gives" does not. "The bruise is on the left shin" tells of no drug.
-const HOLDS: Readonly<Record<Bound, (tokens: readonly Token[], group: Group) => boolean>> = {
+type Holds = (tokens: readonly Token[], group: Group, said: Pick<Island, 'tags' | 'slots'>) => boolean;
+
+const HOLDS: Readonly<Record<Bound, Holds>> = {
   closing: closes,
   place: (tokens, { to }) => !leadsToPlace(tokens, to),
   'first-said': (tokens, { from }) => isBeside(tokens.slice(0, from)),
   'all-said': isWhole,
+  opens: (tokens, { from }) => opens(tokens, from),
+  'done-by': (tokens, { from }) => isBehindThing(tokens[from - 1]),
+  // "A cup of tea half an hour ago" names no vertebra.
+  counted: (_tokens, _group, said) => levelsOf(said).length > 0,
   // Asked of the likeliest phrase alone.
   unbroken: () => true,
 };
 
-const holds = ({ bounds }: Ending, group: Group, tokens: readonly Token[]): boolean =>
-  bounds.length === 0 || bounds.every((bound) => HOLDS[bound](tokens, group));
+function holds(
+  { bounds, tags }: Ending,
+  group: Group,
+  tokens: readonly Token[],
+  slots: readonly FilledSlot[],
+): boolean {
+  return bounds.length === 0 || bounds.every((bound) => HOLDS[bound](tokens, group, { tags, slots }));
+}
+
+const LEADS_ON =
+  /^(?:and|but|so|then|says|said|also|just|well|yes|yeah|yep|no|because|it|that|this|which|who|he|she|they|i)$/;
+const HELPS = /^(?:is|was|has|had|did|have|been)$/;
+const PAIN = /^(?:pain|ache|hurts)$/;
+
+// "Goes up into the neck" at the begin of a breath is said of what the talk is about; "chest goes up" is said of the chest, and
+// "the pain in his hip goes down his leg" of the pain.
+function opens(tokens: readonly Token[], from: number): boolean {
+  let at = from;
+  while (HELPS.test(tokens[at - 1]?.word ?? '') && tokens[at - 1]?.pause === '') at--;
+  const before = tokens[at - 1];
+  if (before === undefined || before.pause !== '' || LEADS_ON.test(before.word)) return true;
+  const breath = tokens.slice(0, at).findLastIndex(({ pause }) => pause !== '') + 1;
+  return tokens.slice(breath, from + 1).some(({ word }) => PAIN.test(word));
+}
+
+const NO_THING = /^(?:he|she|i|they|we|you|who|and|then|but|has|have|had|is|just|also|not|no|never|did)$/;
+
+// "The tree hit his back": a thing did it. "He hit his back" may as well lead to a look at it.
+const isBehindThing = (before: Token | undefined): boolean =>
+  before !== undefined && before.pause === '' && !NO_THING.test(before.word);
 
 /** Words that may stand beside what asks something of the page without making another sentence of it. */
 const BESIDE =

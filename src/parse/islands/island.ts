@@ -22,7 +22,16 @@ export interface Tag {
 }
 
 /** Tags of a phrase that counts only where the words around it, or a pause within it, let it. */
-export const BOUNDS = ['closing', 'place', 'first-said', 'all-said', 'unbroken'] as const;
+export const BOUNDS = [
+  'closing',
+  'place',
+  'first-said',
+  'all-said',
+  'opens',
+  'done-by',
+  'counted',
+  'unbroken',
+] as const;
 
 export type Bound = (typeof BOUNDS)[number];
 
@@ -39,19 +48,19 @@ export interface Island {
 }
 
 /** The value of the first tag with this key, or null. */
-export function tagOf({ tags }: Island, key: string): string | null {
+export function tagOf({ tags }: Pick<Island, 'tags'>, key: string): string | null {
   for (const tag of tags) if (tag.key === key) return tag.value;
   return null;
 }
 
 /** True where the island carries this tag. */
-export function hasTag({ tags }: Island, key: string, value?: string): boolean {
+export function hasTag({ tags }: Pick<Island, 'tags'>, key: string, value?: string): boolean {
   for (const tag of tags) if (tag.key === key && (value === undefined || tag.value === value)) return true;
   return false;
 }
 
 /** All values of the tags with this key, in the order spoken. */
-export const tagsOf = (island: Island, key: string): readonly string[] =>
+export const tagsOf = (island: Pick<Island, 'tags'>, key: string): readonly string[] =>
   island.tags.filter((tag) => tag.key === key).map((tag) => tag.value);
 
 /** The number that the grammar calls by this name (`{num:rate}`); the n-th name belongs to the n-th number. */

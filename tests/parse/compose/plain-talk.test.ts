@@ -196,7 +196,7 @@ describe('a new subject', () => {
       "I don't see any bleeding but his jeans are soaked on the left thigh",
       ['visit left thigh', "note: I don't see any bleeding but his jeans are soaked on the left thigh"],
     ],
-    ['left knee | his helmet is broken', ['visit left knee', 'note: his helmet is broken']],
+    ['left knee | his helmet is broken', ['visit left knee', 'mechanism: his helmet is broken']],
     ['left foot | grey jacket', ['visit left foot', 'note: grey jacket']],
     ["left knee | ski's broken", ['visit left knee', "note: ski's broken"]],
     [
@@ -531,7 +531,7 @@ describe('what is told after a denial', () => {
   checkStatements([
     [
       "wasn't knocked out, recalls the whole crash",
-      ['no events: knocked out', 'events: recalls the whole crash'],
+      ["no events: wasn't knocked out", 'events: recalls the whole crash'],
     ],
     ['takes migraine tablets', ['medications: migraine tablets']],
     ['had a banana at noon', ['last-intake: had a banana at noon']],

@@ -67,7 +67,7 @@ describe('how somebody responds', () => {
     ['oriented to name and place but not time', ['responsiveness orientation=2']],
     ['he is a V now', ['note: he is a V now']],
     ['unresponsive to shouting', ['note: unresponsive to shouting']],
-    ['he was unresponsive when we arrived', ['note: he was unresponsive when we arrived']],
+    ['he was unresponsive when we arrived', ['events: he was unresponsive when we arrived']],
   ])('is the best of it, and none where that was not tried: %s', (talk, expected) => {
     expect(read(talk)).toEqual(expected);
   });

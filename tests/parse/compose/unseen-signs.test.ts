@@ -173,7 +173,7 @@ describe('an answer is told as it was meant', () => {
     ['what pills is she on? bisoprolol', ['medications: bisoprolol']],
     ['medical history none', ['no past-history: medical history none']],
     ['food allergies nil', ['no allergies: food allergies nil']],
-    ['does she drink? stopped years ago', ['note: does she drink', 'note: stopped years ago']],
+    ['does she drink? stopped years ago', ['past-history: does she drink: stopped years ago']],
     ['is she awake? yeah she is chatting', ['note: is she awake: yeah she is chatting']],
     ['and her breathing? fourteen', ['respirations rate=14']],
   ]);

@@ -68,12 +68,13 @@ function numbered(phrase: Phrase, topic: string): readonly Pattern[] | null {
 function opened(sampler: Sampler): Sentence {
   const { chance, say } = sampler;
   const rule = `history.${chance.pick(RULES)}`;
-  const phrase = say(rule, () => ({
+  const numbers = () => ({
     years: chance.whole(2, 94),
     months: chance.whole(2, 30),
     weight: chance.whole(12, 24),
     weeks: chance.whole(6, 40),
-  }));
+  });
+  const phrase = say(rule, numbers, 'half past nine');
   const topic = phrase.tag('topic') ?? '';
   const known = numbered(phrase, topic);
   if (known !== null) return { rule, lines: [phrase.text], wants: known };
@@ -96,7 +97,9 @@ function opened(sampler: Sampler): Sentence {
     const text = told(topic, sampler);
     return { rule, lines: [`${phrase.text} ${text}`], wants: [history(topic, { text })] };
   }
-  return { rule, lines: [phrase.text], wants: [history(topic)] };
+  // "Goes up into" tells where only with a place.
+  const place = phrase.tag('to-place') === null ? '' : ' the left shoulder';
+  return { rule, lines: [`${phrase.text}${place}`], wants: [history(topic)] };
 }
 
 /** A question of history, and free words in answer. */

@@ -15,6 +15,7 @@ import { notThat } from './not-that.ts';
 import { placesAnew } from './places-anew.ts';
 import { findingIn, presenceIn } from './said-anew.ts';
 import { renamedBy, sameTarget, targetOf } from './target.ts';
+import { renamed, retimed } from './told-anew.ts';
 import { wrongSide } from './wrong-side.ts';
 
 export interface Changed {
@@ -43,6 +44,7 @@ const WAYS: readonly Way[] = [
   attributes,
   presence,
   number,
+  renamed,
 ];
 
 /** The changes that these pieces make; null where nothing in them can stand in the place of anything. */
@@ -93,14 +95,15 @@ function wholly(talk: Talk, pieces: readonly Piece[], stateAll: StateAll): reado
 }
 
 // "Correction, nine thirty five": the thing stands and its time is another.
-function time({ times, context }: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+function time(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const { times, context } = talk;
   const at = times.at(-1);
   // "Heart rate one twenty, correction one oh two": two numbers without a word that leads to a time are the sign's.
   const isBare = pieces.every((piece) => piece.role !== 'time' || marked(piece, 'ago-only'));
   if (isBare && context.said.at(-1)?.kind === 'vital') return null;
   if (at === undefined || !pieces.every(({ role }) => role === 'time' || role === 'small')) return null;
   return context.said.map((statement) => ({
-    change: { change: 'statement', statement },
+    change: { change: 'statement', statement: retimed(talk, statement, pieces) },
     target: sameTarget(statement),
     at: at.instant,
   }));

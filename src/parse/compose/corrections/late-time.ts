@@ -8,6 +8,7 @@ import { spanned } from '../../span.ts';
 import { resolveTime, type SpokenTime } from '../../times/index.ts';
 import { place, spanOf, type Talk, textOf } from '../talk.ts';
 import { sameTarget } from './target.ts';
+import { retimed } from './told-anew.ts';
 
 /** Times what was last said anew; false where the clause is not a time alone, or nothing was said that has a moment. */
 export function lateTime(talk: Talk, clause: Clause): boolean {
@@ -20,7 +21,7 @@ export function lateTime(talk: Talk, clause: Clause): boolean {
     talk.frames.push({
       frame: 'correction',
       target: sameTarget(statement),
-      change: { change: 'statement', statement },
+      change: { change: 'statement', statement: retimed(talk, statement, clause.pieces) },
       heard: textOf(talk, from, to),
       span: spanOf(talk, from, to),
       known: {},

@@ -2,7 +2,7 @@
 
 import type { Topic } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { figureIn, marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { figureIn, likelyTag, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { dryRun, type StateAll } from '../corrections/dry-run.ts';
 import { isChatter } from '../light.ts';
@@ -48,15 +48,31 @@ export function answerFreely(talk: Talk, clause: Clause, stateAll: StateAll): bo
 function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, stateAll: StateAll): boolean {
   const isYesNo = item !== undefined;
   // "What does it feel like?" "Squeezing": so it feels, and nobody squeezes.
-  const isOther = ({ role }: Piece): boolean =>
-    OTHER_TALK.has(role) && !(topic === 'quality' && role === 'intention' && pieces.length === 1);
-  if (pieces.every(isChatter) || pieces.some(isOther)) return false;
+  const isOther = (piece: Piece): boolean =>
+    OTHER_TALK.has(piece.role) &&
+    !(topic === 'quality' && piece.role === 'intention' && pieces.length === 1) &&
+    !isOfTopic(piece, topic);
+  if (pieces.every((piece) => isChatter(piece) && !tellsHowOften(talk, piece)) || pieces.some(isOther))
+    return false;
   const finds = dryRun(talk, pieces, stateAll).some(
     ({ statement, known }) => statement.kind === 'finding' && known.site === undefined,
   );
   // "Did you black out?" "Left knee swollen.": what is found there answers no yes or no.
   return (FEELINGS.has(topic) && !isYesNo) || !finds;
 }
+
+// "Have you been sick?" "Twice."
+const tellsHowOften = ({ tokens }: Talk, { from, to }: Piece): boolean =>
+  tokens
+    .slice(from, to)
+    .some(({ word }) => /^(once|twice|sometimes|always|often|mostly|yesterday|today|earlier)$/.test(word));
+
+// "When did it start?" "About noon, out of nowhere": what tells of the same answers with the words before it.
+const isOfTopic = (piece: Piece, topic: Topic): boolean =>
+  piece.role === 'history' &&
+  FEELINGS.has(topic) &&
+  topic !== 'symptoms' &&
+  likelyTag(piece, 'topic') === topic;
 
 // "What happened?" "My tip caught and I fell": the whole answer is the mechanism.
 const tellsMechanism = (clause: Clause): boolean =>

@@ -3,7 +3,7 @@
 import type { HistoryStatement, Topic } from '../../../terms/index.ts';
 import { hasTag, numberOf, tagOf } from '../../islands/island.ts';
 import { mayBegin } from '../../numbers/index.ts';
-import { isSmall, marked, type Piece, readingOf } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { type Talk, textOf } from '../talk.ts';
 import type { FoundHistory, OpenTopic } from './found-history.ts';
@@ -43,8 +43,11 @@ export function historyOf(
   if (topic === 'sex') return give(tagOf(island, 'sex') ?? textOf(talk, from, to), to);
   if (topic === 'weight' && numberOf(island, 'weight') !== null) return weightOf(talk, island, piece);
   if (whole) return give(textOf(talk, from, to), to);
-  const wholeOn = hasTag(island, 'whole-on');
-  const end = endOfText(talk.tokens, pieces, wholeOn || LOOSE.has(topic), topic);
+  const inBreath = hasTag(island, 'breath');
+  const wholeOn = hasTag(island, 'whole-on') || inBreath;
+  const own = inBreath ? breathOf(talk, pieces) : pieces;
+  if (hasTag(island, 'to-place') && !leadsToPlace(own)) return [];
+  const end = endOfText(talk.tokens, own, wholeOn || LOOSE.has(topic), topic);
   if (hasTag(island, 'denied-on')) return give(textOf(talk, from, end), end, { present: false });
   if (wholeOn)
     return give(
@@ -62,6 +65,18 @@ export function historyOf(
   const told = give(textOf(talk, start, past), past, negated ? { present: false } : {});
   return topic === 'medications' && !negated ? [...told, ...conditionsIn(talk, pieces, past)] : told;
 }
+
+// "Started at noon, worse since": what is told in one breath ends where the speaker paused.
+function breathOf({ tokens }: Pick<Talk, 'tokens'>, pieces: readonly Piece[]): readonly Piece[] {
+  const last = pieces.findIndex((piece) => isPaused(tokens, piece));
+  return last < 0 ? pieces : pieces.slice(0, last + 1);
+}
+
+const BESIDE_PLACE: ReadonlySet<Role> = new Set(['small', 'side', 'part', 'attribute']);
+
+// "Goes up into the neck" names where, and "goes up evenly" does not.
+const leadsToPlace = ([, ...rest]: readonly Piece[]): boolean =>
+  rest.find(({ role }) => !BESIDE_PLACE.has(role))?.role === 'site';
 
 // The words of an exception straight after the phrase.
 function exceptionAfter({ tokens }: Talk, [piece, ...rest]: readonly Piece[]): Piece | null {

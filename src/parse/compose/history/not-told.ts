@@ -26,11 +26,11 @@ export const isOfSwelling = (pieces: readonly Piece[], i: number): boolean => {
 const SHRINKS = ['swelling', 'rash', 'bleeding', 'contusion'];
 
 /** True for "foot pulse better after": said of a check of a limb it tells of no pain. */
-export const isOfCheck = (pieces: readonly Piece[], i: number): boolean => {
+export const isOfCheck = ({ tokens }: Talk, pieces: readonly Piece[], i: number): boolean => {
   const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
   if (piece === undefined || !marked(piece, 'topic', 'provocation')) return false;
   // "Arms are weak, worse on the left": a side is nothing that makes it worse.
-  if (next?.role === 'side') return true;
+  if (next?.role === 'side' && !isPaused(tokens, piece)) return true;
   return before?.role === 'csm' || before?.role === 'vital';
 };
 
@@ -50,10 +50,16 @@ export function isDenied(talk: Talk, pieces: readonly Piece[], i: number, reach:
   const straight = before !== undefined && marked(before, 'negation', 'before');
   const isName = isLikely(piece, 'noun') || isLikely(piece, 'named');
   if (hasOwnText(talk, pieces, i)) return false;
+  // "No allergies takes ramipril last ate at ten": a meal is denied by its own words only.
+  if (!straight && marked(piece, 'topic', 'last-intake')) return false;
   // "Wasn't knocked out, remembers it all": past a pause what has a verb of its own is told.
   if (!isName && before !== undefined && isPaused(talk.tokens, before)) return false;
   if (!straight && isOfPlace(pieces.slice(0, i), piece)) return false;
-  return reach.polarity(piece.from, !straight && !isName) === 'negated';
+  const adjective = !straight && !isName;
+  if (reach.polarity(piece.from, adjective) !== 'negated') return false;
+  // "Worse on walking, none at rest": past a pause a "none" is of something else.
+  const no = reach.kind(piece.from, adjective) === 'after' ? reach.span(piece.from, adjective) : null;
+  return no === null || talk.tokens.slice(piece.from, no.from).every(({ pause }) => pause === '');
 }
 
 // "His hips don't hurt, takes metoprolol": what a place is not, or what is not there, says nothing of what somebody takes.

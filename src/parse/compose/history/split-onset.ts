@@ -1,15 +1,21 @@
-// "Chest pain started an hour ago": the pain is the chest's, and the onset begins after it.
+// "Chest pain started an hour ago", "hip pain goes down the leg": the pain is of the place before it, and what is told of it
+// begins after it.
 
 import type { Island } from '../../islands/island.ts';
-import { type Piece, readingOf } from '../../pieces/piece.ts';
+import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 
-/** The pieces with an onset's "pain" made a finding where a site stands straight before it. */
+// What is told of a pain may begin with its name.
+const TOLD = ['onset', 'radiation', 'time', 'provocation'] as const;
+
+/** The pieces with the "pain" of what is told of it made a finding where a site stands straight before it. */
 export const splitOnset = (tokens: readonly Token[], pieces: readonly Piece[]): readonly Piece[] =>
   pieces.flatMap((piece, i): readonly Piece[] => {
-    const [before, onset] = [pieces[i - 1], readingOf(piece, 'history.onset')];
-    const isPain = onset !== null && tokens[piece.from]?.word === 'pain' && piece.to - piece.from > 1;
+    const before = pieces[i - 1];
+    const isTold =
+      readingOf(piece, 'history') !== null && TOLD.some((topic) => marked(piece, 'topic', topic));
+    const isPain = isTold && tokens[piece.from]?.word === 'pain' && piece.to - piece.from > 1;
     if (!isPain || before?.role !== 'site' || isPaused(tokens, before)) return [piece];
     const middle = piece.from + 1;
     const rest = piece.islands.map((island) => ({ ...island, from: middle }));

@@ -48,30 +48,66 @@ export function endOfText(
     const isComplaint = topic === 'chief-complaint' && marked(piece, 'topic', 'symptoms') && pause === '';
     // "Described as squeezing": so it feels, and nobody squeezes.
     const isFelt = topic === 'quality' && piece.role === 'intention';
+    // "Provoked by movement" checks no limb.
+    const isMoved = topic === 'provocation' && piece.role === 'csm' && pause === '';
     if (
       !isReason &&
       !isComplaint &&
       !isFelt &&
+      !isMoved &&
       !denies &&
       isStrong(piece, pause !== '') &&
-      !(loose && piece.role === 'history' && pause === '')
+      !(loose && piece.role === 'history' && pause === '' && goesOn(tokens, piece, topic))
     )
       break;
+    // "Fell off the wall no neck pain left wrist swollen": what is found begins where it is told without a pause, too.
+    if (pause === '' && k > 0 && loose && beginsFinding(tokens, pieces, k)) break;
     // "Allergic to kiwis, gets a rash": how it shows goes with it.
     const isReaction = topic === 'allergies' && REACTS.test(tokens[piece.from]?.word ?? '');
     if (pause !== '' && !isReaction && (startsStatement(pieces, k) || isLater(tokens, piece))) break;
     end = piece.to;
   }
   // "Allergic to codeine and takes ramipril": the word that leads on to what is stated next is no part of it.
-  while (end > (pieces[0]?.to ?? 0) && /^(and|but|or)$/.test(tokens[end - 1]?.word ?? '')) end -= 1;
+  while (end > (pieces[0]?.to ?? 0) && LEADS_ON.test(tokens[end - 1]?.word ?? '')) end -= 1;
   return end;
+}
+
+// "Last ate at noon, was" and "takes ramipril and he" break off where something else begins.
+const LEADS_ON = /^(and|but|or|was|were|he|she|who|which|when|while)$/;
+
+// "History of asthma and gout" goes on; "fell on the ice no loss of consciousness" tells of another thing.
+function goesOn(tokens: readonly Token[], piece: Piece, topic: Topic): boolean {
+  if (marked(piece, 'denied')) return false;
+  return marked(piece, 'topic', topic) || JOINS.test(tokens[piece.from - 1]?.word ?? '');
+}
+
+const JOINS =
+  /^(when|while|whilst|as|after|before|until|till|because|then|where|for|from|with|by|of|the|his|her|my)$/;
+
+// "No neck pain", "left wrist swollen", with nothing before them that makes them a part of what is told.
+function beginsFinding(tokens: readonly Token[], pieces: readonly Piece[], k: number): boolean {
+  const [piece, before] = [pieces[k], pieces[k - 1]];
+  if (piece === undefined || before === undefined || before.role === 'small') return false;
+  const last = pieces.findIndex((one, at) => at >= k && isPaused(tokens, one));
+  const rest = pieces.slice(k + 1, Math.min(k + 4, last < 0 ? pieces.length : last + 1));
+  const finds = (some: readonly Piece[]): boolean => {
+    const next = some.find(({ role }) => role !== 'site' && role !== 'side' && role !== 'part');
+    return next?.role === 'finding' && !next.weak;
+  };
+  if (marked(piece, 'negation', 'before') && /^(no|denies)$/.test(tokens[piece.from]?.word ?? ''))
+    return finds(rest);
+  return (
+    (piece.role === 'side' || piece.role === 'site') &&
+    rest.some(({ role }) => role === 'site') &&
+    finds(rest)
+  );
 }
 
 const REACTS = /^(gets|got|comes|came|breaks|swells|goes|reacts)$/;
 
 // "Trapped under it for an hour, freed at ten": the time is of the freeing.
 const isLater = (tokens: readonly Token[], { from }: Piece): boolean =>
-  /^(freed|released|extricated|rescued|rechecked)$/.test(tokens[from]?.word ?? '');
+  /^(freed|released|extricated|rescued|rechecked|severity)$/.test(tokens[from]?.word ?? '');
 
 /** True for what a drug is taken for: "warfarin for atrial fibrillation and something for blood pressure". */
 export function namesReason(tokens: readonly Token[], { from }: Pick<Piece, 'from'>): boolean {

@@ -1,7 +1,7 @@
 // A yes, a no or free words to a question of history.
 
 import type { HistoryStatement } from '../../../terms/index.ts';
-import type { Piece } from '../../pieces/piece.ts';
+import { isLikely, type Piece, type Role } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 import { answeredTopic } from '../history/history.ts';
 import { isChatter } from '../light.ts';
@@ -36,7 +36,11 @@ export function answerTopic(
     place(talk, { from, to: end });
     return [];
   }
-  if (word === 'no') deny(talk, asked, { from, to });
+  // "No, nothing eases it": what is told of the same says it.
+  const isTold = asked.item === undefined && rest.some((piece) => isLikely(piece, 'topic', asked.topic));
+  if (word === 'no') {
+    if (!isTold) deny(talk, asked, { from, to });
+  } else if (asked.item !== undefined && rest.length > 0) return affirm(talk, asked, rest, { from, to });
   // "Yes" alone to a question of history waits for what it is; "asthma?" "yes" has said it.
   else if (rest.length === 0) {
     if (asked.item !== undefined)
@@ -48,6 +52,28 @@ export function answerTopic(
     bear(talk, { asked: { ...asked } });
   }
   return rest;
+}
+
+const OF_ANSWER: ReadonlySet<Role> = new Set([
+  'small',
+  'unknown',
+  'time',
+  'figure',
+  'care',
+  'attribute',
+  'talk',
+]);
+
+// "Did you hit your head?" "Yeah, on the ice, but I never passed out": the yes reaches to what is told next.
+function affirm(talk: Talk, asked: AskedTopic, rest: readonly Piece[], { from, to }: Span): readonly Piece[] {
+  const next = rest.findIndex(({ role }) => role === 'history');
+  const own = rest.slice(0, next).filter(({ role }) => role !== 'negation');
+  const isPlain = next >= 0 && own.every(({ role }) => OF_ANSWER.has(role));
+  const end = isPlain ? (own.at(-1)?.to ?? to) : to;
+  const known = { topic: 'carried' } as const;
+  state(talk, [{ statement: told(asked, textOf(talk, from, end)), known, from, to: end }]);
+  place(talk, { from, to: end });
+  return rest.filter((piece) => piece.from >= end);
 }
 
 // "No, nothing helps": the "nothing" is what is told of, and without it the answer says the opposite.

@@ -33,7 +33,7 @@ export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Ask
   const { found, reach } = findingsOf(items, talk.tokens, mindOf(talk, clause), to);
   const text = textOf(talk, from, to);
   const named = [
-    ...clause.pieces.flatMap((piece) => askedBy(talk, piece) ?? []),
+    ...clause.pieces.flatMap((piece) => askedBy(talk, clause, piece) ?? []),
     ...askedFindings(talk, clause, found, text),
   ];
   const side = tellsSide(talk, clause);
@@ -74,11 +74,13 @@ function first(pieces: readonly Piece[], ask: (piece: Piece) => AskedOne | null)
 }
 
 // A phrase of the grammar that is a question by itself ("any allergies", "can you feel me touching").
-function askedBy(talk: Talk, piece: Piece): AskedOne | null {
+function askedBy(talk: Talk, clause: Clause, piece: Piece): AskedOne | null {
   const history = readingOf(piece, 'history.ask');
   if (history !== null) {
     const topic = tagOf(history, 'asks') as Topic | null;
-    if (topic !== null) return topicOf(talk, piece, topic, hasTag(history, 'item'));
+    // "Any history of blood clots?": what is asked after follows.
+    const end = hasTag(history, 'to-end') ? spanned(clause.pieces).to : piece.to;
+    if (topic !== null) return topicOf(talk, { from: piece.from, to: end }, topic, hasTag(history, 'item'));
     const vital = tagOf(history, 'asks-vital') as Vital | null;
     if (vital !== null) return { about: 'vital', vital };
   }
@@ -90,7 +92,7 @@ function askedBy(talk: Talk, piece: Piece): AskedOne | null {
 }
 
 // Marks of phrases that go on with their text.
-const OPENING = ['takes', 'whole-on', 'denied-on'];
+const OPENING = ['takes', 'whole-on', 'breath', 'denied-on'];
 
 const topicOf = (talk: Talk, { from, to }: Span, topic: Topic, isItem: boolean): AskedOne => ({
   about: 'topic',

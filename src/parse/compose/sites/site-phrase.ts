@@ -3,11 +3,12 @@
 import { isPaired, isSite, type Known, type Part, type Side, type Site } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
+import { levelsOf } from '../../islands/levels.ts';
 import { isLikely, isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused, pauseBefore } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import type { SitePhrase } from './item.ts';
-import { levelsOf } from './levels.ts';
+
 import { isMirror, partsOf, sideBefore } from './said-side.ts';
 
 /** The phrase of these pieces around a site; `lead` is the piece before them. */
