@@ -64,12 +64,22 @@ const MEASURE = /^(a|an|half|one|couple|ten|hundred|more|less|about|around)$/;
 // "Fell maybe three metres": how far is what is guessed, and not that it was so.
 function isHedge(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [piece, next] = [pieces[i], pieces[i + 1]];
-  if (piece === undefined || next === undefined || isPaused(tokens, piece)) return false;
-  if (piece.to - piece.from > 1 || !MAYBE.test(tokens[piece.from]?.word ?? '')) return false;
+  if (piece === undefined || piece.to - piece.from > 1 || !MAYBE.test(tokens[piece.from]?.word ?? ''))
+    return false;
+  // "Fifteen minutes maybe".
+  if ((next === undefined || isPaused(tokens, piece)) && endsNumber(pieces[i - 1], tokens)) return true;
+  if (next === undefined || isPaused(tokens, piece)) return false;
   const isNumber = next.role === 'figure' || next.islands[0]?.slots[0]?.from === next.from;
   const isTold = pieces.slice(0, i).some(({ role }) => role === 'history');
   return isNumber || (isTold && MEASURE.test(tokens[next.from]?.word ?? ''));
 }
+
+const UNIT = /^(minutes?|hours?|days?|weeks?|months?|years?|metres?|meters?|feet|foot|miles?|kilos?)$/;
+
+const endsNumber = (before: Piece | undefined, tokens: readonly Token[]): boolean =>
+  before !== undefined &&
+  !isPaused(tokens, before) &&
+  (before.role === 'figure' || before.role === 'time' || UNIT.test(tokens[before.to - 1]?.word ?? ''));
 
 // "Going to put a tourniquet on" is a plan; "going to check your leg" is what is being done.
 const isPlanned = (piece: Piece, pieces: readonly Piece[], i: number): boolean =>

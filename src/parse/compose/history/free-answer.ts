@@ -7,7 +7,7 @@ import { spanned } from '../../span.ts';
 import { dryRun, type StateAll } from '../corrections/dry-run.ts';
 import { isChatter } from '../light.ts';
 import type { AskedTopic } from '../questions/settle.ts';
-import { bear, place, state, type Talk } from '../talk.ts';
+import { bear, place, state, type Talk, textOf } from '../talk.ts';
 import { headingOf } from './heading.ts';
 import { answeredTopic } from './history.ts';
 import { isAge } from './measured.ts';
@@ -52,14 +52,25 @@ function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, sta
     OTHER_TALK.has(piece.role) &&
     !(topic === 'quality' && piece.role === 'intention' && pieces.length === 1) &&
     !isOfTopic(piece, topic);
-  if (pieces.every((piece) => isChatter(piece) && !tellsHowOften(talk, piece)) || pieces.some(isOther))
-    return false;
+  const says =
+    pieces.some((piece) => !isChatter(piece) || tellsHowOften(talk, piece)) || tellsWhen(talk, pieces);
+  if (!says || pieces.some(isOther)) return false;
   const finds = dryRun(talk, pieces, stateAll).some(
     ({ statement, known }) => statement.kind === 'finding' && known.site === undefined,
   );
   // "Did you black out?" "Left knee swollen.": what is found there answers no yes or no.
   return (FEELINGS.has(topic) && !isYesNo) || !finds;
 }
+
+// "When did you last go?" "Before we set off.": small words that say when or where, and no mere courtesy.
+function tellsWhen({ tokens }: Talk, pieces: readonly Piece[]): boolean {
+  const [first, last] = [pieces[0], pieces.at(-1)];
+  if (first === undefined || last === undefined || last.to - first.from < FEWEST_WORDS) return false;
+  return pieces.every(({ role }) => role === 'small') && WHEN.test(tokens[first.from]?.word ?? '');
+}
+
+const FEWEST_WORDS = 3;
+const WHEN = /^(before|after|when|while|since|until|all|every|up|down|through)$/;
 
 // "Have you been sick?" "Twice."
 const tellsHowOften = ({ tokens }: Talk, { from, to }: Piece): boolean =>
@@ -91,7 +102,7 @@ function take(talk: Talk, clause: Clause, topic: Topic): void {
   const years = age !== null && isAge(age) ? { years: age } : {};
   // "Did you lose consciousness?" "Just for a few seconds": the answer alone would not say what of.
   const item = asked?.about === 'topic' && asked.topic === topic ? asked.item : undefined;
-  const text = item === undefined ? found.statement.text : `${item}: ${found.statement.text}`;
+  const text = item === undefined ? found.statement.text : `${item}: ${textOf(talk, start, to)}`;
   state(talk, [{ statement: { ...found.statement, text, ...years }, known: found.known, from, to }]);
   place(talk, { from, to });
 }

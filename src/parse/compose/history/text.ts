@@ -1,7 +1,7 @@
 // How far the patient's own words reach after the words that open a topic.
 
 import type { Topic } from '../../../terms/index.ts';
-import { marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../../span.ts';
 import type { Token } from '../../token.ts';
 
@@ -84,24 +84,24 @@ function goesOn(tokens: readonly Token[], piece: Piece, topic: Topic): boolean {
 const JOINS =
   /^(when|while|whilst|as|after|before|until|till|because|then|where|for|from|with|by|of|the|his|her|my)$/;
 
-// "No neck pain", "left wrist swollen", with nothing before them that makes them a part of what is told.
+// "No neck pain", "left wrist is swollen", with nothing before them that makes them a part of what is told.
 function beginsFinding(tokens: readonly Token[], pieces: readonly Piece[], k: number): boolean {
   const [piece, before] = [pieces[k], pieces[k - 1]];
-  if (piece === undefined || before === undefined || before.role === 'small') return false;
+  if (piece === undefined || before === undefined) return false;
+  if (before.role === 'small' && !isSmall(before, 'word')) return false;
   const last = pieces.findIndex((one, at) => at >= k && isPaused(tokens, one));
   const rest = pieces.slice(k + 1, Math.min(k + 4, last < 0 ? pieces.length : last + 1));
-  const finds = (some: readonly Piece[]): boolean => {
-    const next = some.find(({ role }) => role !== 'site' && role !== 'side' && role !== 'part');
-    return next?.role === 'finding' && !next.weak;
-  };
-  if (marked(piece, 'negation', 'before') && /^(no|denies)$/.test(tokens[piece.from]?.word ?? ''))
-    return finds(rest);
-  return (
-    (piece.role === 'side' || piece.role === 'site') &&
-    rest.some(({ role }) => role === 'site') &&
-    finds(rest)
-  );
+  const isFound = (next: Piece | undefined): boolean => next?.role === 'finding' && !next.weak;
+  const { word = '' } = tokens[piece.from] ?? {};
+  if (marked(piece, 'negation', 'before') && /^(no|denies)$/.test(word))
+    return isFound(rest.find(({ role }) => role !== 'site' && role !== 'side'));
+  const [site, ...behind] = piece.role === 'side' ? rest : [piece, ...rest];
+  // "Landed on his left hip": a side or a place that belongs to what stands before it.
+  const isBare = piece.role === 'side' ? word === 'left' || word === 'right' : !PLACES.has(before.role);
+  return isBare && site?.role === 'site' && isFound(behind.find((one) => !isSmall(one, 'link')));
 }
+
+const PLACES: ReadonlySet<Role> = new Set(['side', 'part', 'site']);
 
 const REACTS = /^(gets|got|comes|came|breaks|swells|goes|reacts)$/;
 

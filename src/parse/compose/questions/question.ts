@@ -2,7 +2,7 @@
 
 import type { Clause } from '../../clauses/clause.ts';
 import type { Asked, SiteRef } from '../../context.ts';
-import { marked, type Role } from '../../pieces/piece.ts';
+import { marked, type Role, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { itemsOf } from '../exam/items.ts';
 import { visitsOf } from '../exam/visits.ts';
@@ -19,7 +19,7 @@ export function ask(talk: Talk, said: Clause): void {
   const items = itemsOf(talk, clause.pieces);
   // "Did you hit your head?" asks what happened, and nobody looks there.
   const happened = asksWhatHappened(talk, clause);
-  const visits = happened ? [] : visitsOf(talk, items, new Set());
+  const visits = happened || asksWhereTo(said) ? [] : visitsOf(talk, items, new Set());
   talk.asking = [...talk.asking, ...visits];
   if (visits.length > 0) {
     const refs = phrasesIn(items).flatMap((phrase) => phrase.sites);
@@ -74,6 +74,10 @@ const asksWhatHappened = ({ tokens }: Talk, { pieces }: Clause): boolean => {
   const hurts = isOfSomebody && HURT.test(tokens[next.from]?.word ?? '');
   return hurts || (next.role === 'unknown' && tokens[first.from]?.word === 'did');
 };
+
+// "Does it go through to your back?" asks where the pain goes, and nobody looks there.
+const asksWhereTo = ({ pieces }: Clause): boolean =>
+  pieces.some((piece) => tagIn(piece, 'history.ask', 'asks') === 'radiation');
 
 const PERSON = /^(you|he|she|they)$/;
 // Somebody hurt his wrist: so it happened, and nothing is said of how it feels.

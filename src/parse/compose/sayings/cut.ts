@@ -7,6 +7,7 @@ import type { Token } from '../../token.ts';
 import { isJoin, isLate, mayEnd, mayRunOn } from './ends.ts';
 import { kindOf, mayGoOn } from './goes-on.ts';
 import { openingOf } from './opens.ts';
+import { has } from './said.ts';
 import { endsInList, saysWhole } from './whole.ts';
 
 // An opening is told by its first pieces; it also keeps the cost of a breathless talk in step with its length.
@@ -25,7 +26,7 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
     const left = pieces.slice(start, k);
     const [before, joint] = [pieces[k - 1], pieces[begins - 1]];
     const isParted = begins > k || (before !== undefined && isPaused(tokens, before));
-    if (!isParted && leadsOn(left, tokens)) continue;
+    if (!isParted && (leadsOn(left, tokens) || (has(left, 'history') && isOfTold(next, tokens)))) continue;
     if (!saysWhole(left, next, isParted, opening) || endsInList(left)) continue;
     if (!mayGoOn(opening, kindOf(left, joint !== undefined && marked(joint, 'contrast')), left)) continue;
     parts.push(left);
@@ -55,3 +56,11 @@ function leadsOn(left: readonly Piece[], tokens: readonly Token[]): boolean {
   const start = left.findLastIndex((piece) => isJoin(piece) || isPaused(tokens, piece));
   return !left.slice(start + 1).some(({ role }) => role === 'site');
 }
+
+// "Landed on the left hip", "hurt his back", "fell on an outstretched hand right wrist swollen": the place belongs to what is told.
+const isOfTold = ([first, second]: readonly Piece[], tokens: readonly Token[]): boolean =>
+  first !== undefined &&
+  (first.role === 'site' || first.role === 'side') &&
+  (/^(the|his|her|their|my|a|an)$/.test(tokens[first.from]?.word ?? '') ||
+    /^(the|his|her|their|my|a|an|on|of|to|in)$/.test(tokens[first.from - 1]?.word ?? '') ||
+    (first.role === 'site' && second?.role === 'side'));
