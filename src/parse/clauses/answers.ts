@@ -35,7 +35,10 @@ export function answers(pieces: readonly Piece[], i: number, tokens: readonly To
 /** "Any pain there", "does it hurt a lot?": words that could answer are the question's own end, said in the same breath. */
 export function endsQuestion(piece: Piece, tokens: readonly Token[]): boolean {
   if (pauseBefore(tokens, piece) !== '') return false;
-  return marked(piece, 'pointed') || pauseAfter(tokens, piece) === 'ask';
+  // "Any worse when I do this?"
+  const isOwn =
+    marked(piece, 'explicit') && /^(this|that|it|these|those)$/.test(tokens[piece.to]?.word ?? '');
+  return marked(piece, 'pointed') || isOwn || pauseAfter(tokens, piece) === 'ask';
 }
 
 const isPredicated = (piece: Piece, next: Piece | undefined, tokens: readonly Token[]): boolean =>
