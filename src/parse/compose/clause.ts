@@ -59,8 +59,10 @@ const namesRelative = ({ context: { asked } }: Talk, { mood, pieces }: Clause): 
   pieces.every(({ role }) => role === 'small' || role === 'mood' || role === 'answer');
 
 // "Ever had this before?" "Once last year": what was long ago is what was asked after.
-const answersInPast = ({ context: { asked } }: Talk, { mood, pieces }: Clause): boolean =>
-  (mood === 'past' || mood === 'others') &&
+const answersInPast = ({ tokens, context: { asked } }: Talk, { mood, pieces }: Clause): boolean =>
+  (mood === 'past' ||
+    mood === 'others' ||
+    (mood === 'plan' && TIES.test(tokens[pieces[0]?.from ?? -1]?.word ?? ''))) &&
   asked?.about === 'topic' &&
   pieces.every(
     ({ role }) =>
@@ -70,6 +72,9 @@ const answersInPast = ({ context: { asked } }: Talk, { mood, pieces }: Clause): 
       role === 'answer' ||
       (mood === 'past' && (role === 'unknown' || role === 'negation')),
   );
+
+// "When did you last go?" "Before we set off."
+const TIES = /^(before|after|when|once|while)$/;
 
 function mark(talk: Talk, clause: Clause): void {
   const span = spanned(clause.pieces);
