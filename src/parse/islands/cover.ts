@@ -128,6 +128,8 @@ function holds(
 const LEADS_ON =
   /^(?:and|but|so|then|says|said|also|just|well|yes|yeah|yep|no|because|it|that|this|which|who|he|she|they|i)$/;
 const HELPS = /^(?:is|was|has|had|did|have|been)$/;
+// The name of the pain stands near what is told of it; a talk without a pause may be long.
+const FAR = 8;
 const PAIN = /^(?:pain|ache|hurts)$/;
 
 // "Goes up into the neck" at the begin of a breath is said of what the talk is about; "chest goes up" is said of the chest, and
@@ -137,8 +139,10 @@ function opens(tokens: readonly Token[], from: number): boolean {
   while (HELPS.test(tokens[at - 1]?.word ?? '') && tokens[at - 1]?.pause === '') at--;
   const before = tokens[at - 1];
   if (before === undefined || before.pause !== '' || LEADS_ON.test(before.word)) return true;
-  const breath = tokens.slice(0, at).findLastIndex(({ pause }) => pause !== '') + 1;
-  return tokens.slice(breath, from + 1).some(({ word }) => PAIN.test(word));
+  if (PAIN.test(tokens[from]?.word ?? '')) return true;
+  for (let k = at - 1; k >= Math.max(0, at - FAR) && tokens[k]?.pause === ''; k--)
+    if (PAIN.test(tokens[k]?.word ?? '')) return true;
+  return false;
 }
 
 const NO_THING = /^(?:he|she|i|they|we|you|who|and|then|but|has|have|had|is|just|also|not|no|never|did)$/;

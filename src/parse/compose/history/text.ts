@@ -89,8 +89,9 @@ function beginsFinding(tokens: readonly Token[], pieces: readonly Piece[], k: nu
   const [piece, before] = [pieces[k], pieces[k - 1]];
   if (piece === undefined || before === undefined) return false;
   if (before.role === 'small' && !isSmall(before, 'word')) return false;
-  const last = pieces.findIndex((one, at) => at >= k && isPaused(tokens, one));
-  const rest = pieces.slice(k + 1, Math.min(k + 4, last < 0 ? pieces.length : last + 1));
+  const near = pieces.slice(k, k + 4);
+  const last = near.findIndex((one) => isPaused(tokens, one));
+  const rest = near.slice(1, last < 0 ? near.length : last + 1);
   const isFound = (next: Piece | undefined): boolean => next?.role === 'finding' && !next.weak;
   const { word = '' } = tokens[piece.from] ?? {};
   if (marked(piece, 'negation', 'before') && /^(no|denies)$/.test(word))
