@@ -55,6 +55,21 @@ describe('behind a request or an instruction', () => {
   ]);
 });
 
+describe('a list of denials under a heading', () => {
+  checkStatements([
+    [
+      'neck: no steps, no stiffness, a small gash over the right ear',
+      ['visit neck', 'no deformity neck', 'no limited-motion neck', 'laceration right ear severity=mild'],
+    ],
+    // Without a place in mind the list has that of its end.
+    [
+      'no deformity, large graze on the left shin',
+      ['no deformity left lower-leg', 'abrasion left lower-leg'],
+    ],
+    ['jaw is fine when she bites', ['no abnormality jaw']],
+  ]);
+});
+
 describe('behind history', () => {
   checkStatements([
     ['takes bisoprolol and cut on the chin', ['medications: bisoprolol', 'laceration jaw']],

@@ -48,7 +48,7 @@ export function findingsOf(
   const inHand = { items, tokens, mind, reach, owned: ownedAttributes(items, tokens) };
   const usedSites = new Set<number>();
   const found: FoundFinding[] = [];
-  for (const [i, group] of attach(items, tokens)) {
+  for (const [i, group] of attach(items, tokens, undefined, mind.length > 0)) {
     const piece = pieceOf(items[i]);
     const island = piece === null ? null : readingOf(piece, 'findings.finding');
     if (piece === null || island === null) continue;

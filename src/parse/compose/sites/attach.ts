@@ -21,11 +21,12 @@ export type Attachment = readonly number[];
 
 const isFinding: Attaches = (item) => hasRole(item, 'finding');
 
-/** For each item that is a finding (or whatever `attaches` says), the sites it belongs to. */
+/** For each item that is a finding (or whatever `attaches` says), the sites it belongs to; `hasMind` where one is in mind. */
 export function attach(
   items: readonly Item[],
   tokens: readonly Token[],
   attaches: Attaches = isFinding,
+  hasMind = false,
 ): ReadonlyMap<number, Attachment> {
   const result = new Map<number, Attachment>();
   const used = new Set<number>();
@@ -38,7 +39,8 @@ export function attach(
     const before = lastSite(items, spared ?? i);
     // With no site before it in the clause, a later one is meant rather than the one in mind ("bruise, size of a fist, right hip").
     const next =
-      nextSite(items, tokens, i, attaches) ?? (before === null ? anySite(items, tokens, i, attaches) : null);
+      nextSite(items, tokens, i, attaches) ??
+      (before === null ? anySite(items, tokens, i, attaches, hasMind) : null);
     // "Bite on the calf, swelling up to the knee": so far the swelling goes.
     const after = before !== null && next !== null && isExtent(items, tokens, next) ? null : next;
     const choice = choose({ items, tokens, i, before, after, used, findingFirst, attaches });

@@ -77,8 +77,13 @@ const isDeniedName = (items: readonly Item[], i: number): boolean => {
   return before !== null && before.role !== 'finding' && marked(before, 'negation', 'before');
 };
 
+// "A graze", "one cut", "small bruise": it begins anew where nothing denies it.
 const isOneMore = (items: readonly Item[], k: number): boolean =>
-  hasRole(items[k - 1], 'attribute') || hasRole(items[k - 1], 'figure');
+  (hasRole(items[k - 1], 'attribute') ||
+    hasRole(items[k - 1], 'figure') ||
+    (isSmallItem(items[k - 1], 'article') && !isSmallItem(items[k - 1], 'owner'))) &&
+  !isDeniedName(items, k - 1) &&
+  !isSmallItem(items[k - 2], 'or');
 
 // "Swollen over the outside, tender at the tip of the fibula": with a part of its own before the pause it is of the place in mind.
 function hasItsPart(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
@@ -123,6 +128,7 @@ export function anySite(
   tokens: readonly Token[],
   i: number,
   attaches: Attaches,
+  hasMind: boolean,
 ): number | null {
   if (hasItsPart(items, tokens, i)) return null;
   let turned = false;
@@ -135,6 +141,9 @@ export function anySite(
       return ownsWhatFollows(items, tokens, k, says) && pauseAfterItem(items, tokens, k - 1) !== ''
         ? null
         : k;
+    // "No steps, no tenderness, small graze over the shoulder blade": what is there has its own place.
+    if (hasMind && item !== undefined && attaches(item) && isDeniedName(items, i) && isOneMore(items, k))
+      return null;
     // "Collar on, tingling in both hands": the hands are the tingling's.
     if (item !== undefined && hasRole(item, 'finding') && !attaches(item)) return null;
     // "Weak because of the thumb" is not said of the thumb.
