@@ -27,6 +27,36 @@ export function measured({ piece, tokens, draft }: Place): Turn | null {
   return end === 'ask' ? null : begin('statement');
 }
 
+/** "What's his pulse, ninety six", "how's his breathing, fast, about thirty": the answer goes on in the breath of the question. */
+export function answeredReading({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  if (draft.mood !== 'question' || asksToEnd(tokens, piece)) return null;
+  // "How bad is the pain, nought to ten".
+  if (/^(to|or|out)$/.test(tokens[piece.to]?.word ?? '')) return null;
+  const asks = draft.pieces.some((one) => one.role === 'ask' || one.role === 'asking');
+  const before = pieces[i - 1];
+  if (!asks || before === undefined) return null;
+  if (piece.role === 'figure')
+    return isPaused(tokens, before) && draft.pieces.some(asksAfterSign) ? begin('answer') : null;
+  // The name of the sign is asked after, and its figure follows a pause.
+  const figure = piece.role === 'vital' ? piece.islands[0]?.slots[0] : undefined;
+  if (figure === undefined) return null;
+  const named = tokens.slice(piece.from, figure.from);
+  const first = firstWord(tokens, draft.pieces);
+  const isOpen =
+    /^(what|how|which)$/.test(first) || (first === 'any' && marked(piece, 'vital', 'pain-score'));
+  return isOpen && named.some(({ pause }) => pause !== '') ? begin('statement') : null;
+}
+
+// "Is his pulse regular, ninety six" answers no "regular".
+const firstWord = (tokens: readonly Token[], pieces: readonly Piece[]): string => {
+  const asking = pieces.find(({ role }) => role === 'ask' || role === 'asking');
+  const [before, first] = [tokens[(asking?.from ?? 0) - 1]?.word, tokens[asking?.from ?? 0]?.word];
+  return /^(what|how|which)$/.test(before ?? '') ? (before ?? '') : (first ?? '');
+};
+
+const asksAfterSign = (piece: Piece): boolean =>
+  marked(piece, 'asks-vital') || (piece.role === 'vital' && marked(piece, 'heading'));
+
 // "You have no pain, do you": what was said becomes a question.
 export function tagQuestion({ piece, pieces, i, tokens, full, draft }: Place): Turn | null {
   const pause = pauseAfter(tokens, piece);

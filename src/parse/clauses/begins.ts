@@ -4,7 +4,7 @@ import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
 import type { Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
-import { bareAsking, measured, question, tagQuestion } from './asking.ts';
+import { answeredReading, bareAsking, measured, question, tagQuestion } from './asking.ts';
 import { colour } from './colour.ts';
 import { corrects, takesBack, turnsAnswer } from './corrects.ts';
 import { done, outOfMood, statedAfter } from './leaving.ts';
@@ -21,6 +21,7 @@ const RULES: readonly Rule[] = [
   goingOn,
   bareAsking,
   measured,
+  answeredReading,
   tagQuestion,
   question,
   newMood,

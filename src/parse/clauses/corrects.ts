@@ -1,6 +1,6 @@
 // Whether words that may take something back do so here, by what follows them.
 
-import { isSmall, marked, type Piece } from '../pieces/piece.ts';
+import { figureIn, isSmall, marked, type Piece } from '../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
 
@@ -11,7 +11,14 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
   if (marked(piece, 'correct', 'firm')) return true;
   for (const [k, next] of pieces.slice(i + 1).entries()) {
     const { role } = next;
-    if (role === 'side' || role === 'figure' || role === 'vital' || role === 'site') return true;
+    if (
+      role === 'side' ||
+      role === 'figure' ||
+      (role === 'time' && figureIn(next) !== null) ||
+      role === 'vital' ||
+      role === 'site'
+    )
+      return true;
     // "No wait, five of morphine": a drug by its amount, which was given otherwise than said.
     if (role === 'care') return next.islands[0]?.slots[0]?.from === next.from;
     // "Sorry, laceration" corrects; "actually there is swelling" says something new, "actually the bruise was" does not.

@@ -4,6 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import { mayHoldAnswer } from '../clauses/run-on.ts';
 import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
+import type { Token } from '../token.ts';
 import { answeredPlace } from './bare-no.ts';
 import { saidInSmallWords } from './small-words.ts';
 import { SUBSTANCE } from './substance.ts';
@@ -27,7 +28,9 @@ export function noteLeftovers(talk: Talk): void {
       ...unheardDenials(talk, clause),
       ...saidInSmallWords(talk, clause),
     ]);
-    const owed = clause.pieces.filter((piece) => kept.has(piece) || isRunOn(talk, clause));
+    const owed = clause.pieces.filter(
+      (piece) => kept.has(piece) || isRunOn(talk, clause) || isInVain(talk, clause),
+    );
     if (owed.length === 0 || !keeps(talk, clause, owed)) continue;
     const gave = clause.pieces.some(
       (piece) => !owed.includes(piece) && SUBSTANCE.has(piece.role) && isPlaced(talk, piece),
@@ -49,10 +52,40 @@ export function noteLeftovers(talk: Talk): void {
 // Nobody asks for so long in one breath: something may have been told on the way.
 const LONGEST_QUESTION = 20;
 
-function isRunOn({ tokens }: Talk, { mood, pieces }: Clause): boolean {
-  const { from, to } = spanned(pieces);
-  return mood === 'question' && (to - from > LONGEST_QUESTION || mayHoldAnswer(pieces, tokens));
+function isRunOn(talk: Talk, clause: Clause): boolean {
+  const { from, to } = spanned(clause.pieces);
+  return (
+    clause.mood === 'question' &&
+    (to - from > LONGEST_QUESTION ||
+      mayHoldAnswer(clause.pieces, talk.tokens) ||
+      isAnsweredInside(talk, clause))
+  );
 }
+
+// "Correction, V": what put nothing right is kept, however small its words are.
+const isInVain = (talk: Talk, { mood, pieces }: Clause): boolean =>
+  mood === 'correction' &&
+  pieces.some(({ role }) => role !== 'correction' && role !== 'talk') &&
+  !pieces.some((piece) => isPlaced(talk, piece));
+
+// "How old is he, forty six": a number behind a pause, in a question without its mark, may be the answer.
+const isAnsweredInside = ({ tokens }: Talk, { pieces, pause }: Clause): boolean =>
+  pause !== 'ask' &&
+  pieces.some(({ islands: [island], from }) =>
+    (island?.slots ?? []).some(
+      (slot) =>
+        slot.from > (pieces[0]?.from ?? 0) &&
+        isBehindPause(tokens, slot.from, from) &&
+        !isScale(tokens, slot),
+    ),
+  );
+
+// "From nought to ten", "out of ten".
+const isScale = (tokens: readonly Token[], { from, to }: Span): boolean =>
+  /^(to|or|out)$/.test(tokens[to]?.word ?? '') || /^(to|or|of)$/.test(tokens[from - 1]?.word ?? '');
+
+const isBehindPause = (tokens: readonly Token[], at: number, from: number): boolean =>
+  tokens.slice(Math.max(0, from - 1), at).some(({ pause }) => pause !== '');
 
 // A place that was looked at says where the words that were left belong.
 const WHERE: ReadonlySet<Role> = new Set(['site', 'side', 'part']);

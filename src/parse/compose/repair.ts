@@ -4,6 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import type { Piece } from '../pieces/piece.ts';
 import { correct } from './corrections/correction.ts';
 import { placeInstead } from './corrections/instead.ts';
+import { signMeant } from './corrections/sign-meant.ts';
 import { strike } from './corrections/strike.ts';
 import { STATING, stateAll } from './state-all.ts';
 import { isPlaced, place, type Talk } from './talk.ts';
@@ -23,7 +24,11 @@ export function readCorrection(talk: Talk, clause: Clause): void {
   else if (repairsSite(talk, rest)) {
     takeBack(talk);
     stateAll(talk, rest);
-  } else if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
+  } else {
+    const sign = signMeant(talk, rest);
+    if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
+    else if (sign !== null && sign !== 'other') place(talk, sign);
+  }
 }
 
 // The words of a site that was a slip stay, as a note.

@@ -15,6 +15,7 @@ import { reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
 import { sayingsIn } from './sayings/index.ts';
 import { isPlaced, type Talk } from './talk.ts';
+import { stateLaterFigure } from './vitals/later-figure.ts';
 import { isDeniedSign, isFormer } from './vitals/not-now.ts';
 import { isNoResponseOfAll, isOfLimbLookedAt, isOfSite } from './vitals/of-a-place.ts';
 import { stateUnnamed } from './vitals/unnamed.ts';
@@ -132,7 +133,7 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
         flush();
       }
       i += Math.max(0, taken - 1);
-    } else stretch.push(piece);
+    } else if (!stateLaterFigure(talk, pieces, i)) stretch.push(piece);
   }
   flush();
 }

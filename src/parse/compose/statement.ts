@@ -6,6 +6,7 @@ import type { Piece } from '../pieces/piece.ts';
 import { marked } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
+import { figureNotThat } from './corrections/figure-not.ts';
 import { lateTime } from './corrections/late-time.ts';
 import { movesWhatWasSaid } from './corrections/not-that.ts';
 import { tellsAnew } from './corrections/told-anew.ts';
@@ -59,6 +60,8 @@ export function readStatement(talk: Talk, clause: Clause): void {
     return;
   if (asked === null && tellsWrongSide(talk, clause.pieces) && correct(talk, clause, stateAll)) return;
   if (asked === null && tellsAnew(talk, clause, stateAll) && correct(talk, clause, stateAll)) return;
+  if (asked === null && figureNotThat(talk, clause.pieces) !== null && correct(talk, clause, stateAll))
+    return;
   const before = talk.frames.length;
   const head = fineHead(talk, clause);
   const rest = clause.pieces.slice(head);

@@ -4,7 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import { hasTag } from '../islands/island.ts';
 import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter, type Span, spanned } from '../span.ts';
-import { hoursBack, resolveTime, type SpokenTime } from '../times/index.ts';
+import { hoursBack, isPlainClock, resolveTime, type SpokenTime } from '../times/index.ts';
 import { LEAD } from './corrections/late-time.ts';
 import type { SaidTime, Talk } from './talk.ts';
 
@@ -86,6 +86,11 @@ function scopeOf(
     .some((one) => one.from < piece.from && states(one));
   if (leads) return { from: whole.from, to: next };
   if (!before && !after) return { from: past, to: times.length === 1 ? whole.to : piece.to };
+  // "Resps twenty at first, twenty six at ten past": a figure of its own has its own time.
+  const figure = part.findLast((one) => one.role === 'figure' && one.from < piece.from && one.from >= past);
+  if (figure !== undefined) return { from: figure.from, to: next };
+  if (part.some(({ role }) => role === 'figure'))
+    return { from: Math.max(past, part[0]?.from ?? past), to: next };
   let first = at;
   // "Ten minutes ago pulse was one ten": what it leads is meant, and not the set before it.
   while (before && first > 0 && hasOnly(part, 'vital') && hasOnly(parts[first - 1] ?? [], 'vital')) first--;
@@ -104,7 +109,14 @@ function isTime(talk: Talk, piece: Piece, clause: Clause): boolean {
   const time = piece.role === 'time' ? spokenIn(piece) : null;
   if (time === null) return false;
   const island = readingOf(piece, 'times.when');
-  if (island === null || !hasTag(island, 'ago-only') || time.kind !== 'clock') return true;
+  if (island === null) return true;
+  if (isRoughReading(talk, piece, time, clause)) return false;
+  if (!hasTag(island, 'ago-only')) return true;
+  // "Collar off, ten past" beside care; "ten past" elsewhere may be anything.
+  if (time.kind === 'minute') return isBesideCare(talk, piece, clause);
+  if (time.kind !== 'clock') return true;
+  // "Tourniquet on the left thigh, twenty past nine": these words are no two numbers.
+  if (isPlain(talk, piece) && clause.mood !== 'correction' && isBesideCare(talk, piece, clause)) return true;
   // A bare clock time in a correction may be the time that is corrected.
   if (clause.mood === 'correction')
     return clause.pieces.every(({ role }) => role === 'time' || role === 'small' || role === 'correction');
@@ -113,6 +125,23 @@ function isTime(talk: Talk, piece: Piece, clause: Clause): boolean {
   if (isOfCare(talk, piece, clause)) return true;
   return time.twentyFour && (clause.pieces.some((one) => one.role === 'care') || isOfSet(piece, clause));
 }
+
+const isPlain = ({ tokens }: Talk, { from, to }: Piece): boolean =>
+  isPlainClock(tokens.slice(from, to).map(({ word }) => word));
+
+// "Pulse is thready, about one forty": after a sign two such numbers are its own.
+const isRoughReading = (talk: Talk, piece: Piece, time: SpokenTime, { pieces }: Clause): boolean =>
+  time.kind === 'clock' &&
+  !isPlain(talk, piece) &&
+  !time.twentyFour &&
+  /^(about|around)$/.test(talk.tokens[piece.from]?.word ?? '') &&
+  pieces.slice(0, pieces.indexOf(piece)).at(-1)?.role !== 'care' &&
+  pieces.slice(0, pieces.indexOf(piece)).some(({ role }) => role === 'vital');
+
+// The last of what is said between its commas, where care was named before it.
+const isBesideCare = ({ tokens }: Talk, piece: Piece, { pieces }: Clause): boolean =>
+  (pieces.at(-1) === piece || pauseAfter(tokens, piece) !== '') &&
+  pieces.slice(0, pieces.indexOf(piece)).some(({ role }) => role === 'care');
 
 const TIMED = /^(time|given|applied|placed|on|in)$/;
 

@@ -2,7 +2,7 @@
 
 import { readNumbers, readTwoDigits } from '../numbers/index.ts';
 import { namedHour } from './clock.ts';
-import type { ClockReading } from './spoken-time.ts';
+import type { ClockReading, MinuteOfHour } from './spoken-time.ts';
 import { clock, isMeasured, pastOClock, withDayHalf } from './suffix.ts';
 
 const PAST = new Set(['past', 'after']);
@@ -55,6 +55,14 @@ function moved(from: ClockReading, minutes: number): ClockReading {
 const finished = (words: readonly string[], reading: ClockReading): ClockReading =>
   reading.time.twentyFour ? reading : withDayHalf(words, reading);
 
+/** True for words that can be nothing but a time of day: "twenty past nine", "ten to five"; "five to ten" may be a range. */
+export function isPlainClock(words: readonly string[]): boolean {
+  if (words.some((word) => PAST.has(word) || word === 'quarter')) return true;
+  const at = words.indexOf('to');
+  const [before, after] = [readNumbers(words.slice(0, at), 0)[0], readNumbers(words, at + 1)[0]];
+  return at > 0 && before !== undefined && after !== undefined && before.value > after.value;
+}
+
 /** Every time of day said from an hour that begins at `start`. */
 export const pastToTimes = (words: readonly string[], start: number): readonly ClockReading[] =>
   offsetsAt(words, start).flatMap(({ end, minutes }) => {
@@ -63,3 +71,21 @@ export const pastToTimes = (words: readonly string[], start: number): readonly C
     if (!back && !PAST.has(link)) return [];
     return hourAt(words, end + 1).map((from) => finished(words, moved(from, back ? -minutes : minutes)));
   });
+
+/** "at ten past", "since quarter to": the minutes alone, where no hour follows them; "ten to" only at the end of a breath. */
+export const minuteTimes = (
+  words: readonly string[],
+  start: number,
+): readonly { readonly end: number; readonly time: MinuteOfHour }[] =>
+  offsetsAt(words, start).flatMap(({ end, minutes }) => {
+    const link = words[end] ?? '';
+    const hour = words[end + 1] === 'the' && words[end + 2] === 'hour' ? end + 3 : end + 1;
+    const back = link === 'to' && words[end - 1] !== 'half' && hour === words.length;
+    if (!back && (link !== 'past' || (hour === end + 1 && opens(words, hour)))) return [];
+    return [{ end: hour, time: { kind: 'minute', minute: back ? 60 - minutes : minutes } }];
+  });
+
+// "At half past the gate" and "ten past nine" go on.
+const opens = (words: readonly string[], at: number): boolean =>
+  /^(the|a|an|his|her|my|this|that|noon|midday|midnight)$/.test(words[at] ?? '') ||
+  readNumbers(words, at).length > 0;

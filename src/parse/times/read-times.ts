@@ -3,7 +3,7 @@
 import { standsAlone } from '../numbers/index.ts';
 import { agoTimes, SPANS } from './ago.ts';
 import { clockTimes, NAME_BEGINS } from './clock.ts';
-import { OFFSET_LINKS, pastToTimes } from './past-to.ts';
+import { minuteTimes, OFFSET_LINKS, pastToTimes } from './past-to.ts';
 import type { SpokenTime, TimeReading } from './spoken-time.ts';
 import { SUFFIX_BEGINS, saidAt } from './suffix.ts';
 
@@ -46,7 +46,12 @@ export function readTimes(words: readonly string[], start: number): readonly Tim
     : undefined;
   const at = start + (about?.length ?? 0);
   if (isNumberOnly(words, at)) return [];
-  const found: TimeReading[] = [...clockTimes(words, at), ...pastToTimes(words, at), ...agoTimes(words, at)];
+  const found: TimeReading[] = [
+    ...clockTimes(words, at),
+    ...pastToTimes(words, at),
+    ...minuteTimes(words, at),
+    ...agoTimes(words, at),
+  ];
   const times = about === undefined ? found : found.map(({ end, time }) => ({ end, time: roughly(time) }));
   if (times.length < 2) return times;
   const ends = new Set<number>();

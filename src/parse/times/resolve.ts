@@ -53,6 +53,14 @@ function latest(time: Clock, heardAt: number, zone: string): number {
   return heardAt - past > LONG_AGO && ahead <= heardAt + GRACE ? ahead : past;
 }
 
+/** The latest time with these minutes past its hour, up to the talk. */
+function latestMinute(minute: number, heardAt: number, zone: string): number {
+  const offset = (offsetsOf(zone)?.(heardAt) ?? 0) * MINUTE;
+  const hour = Math.floor((heardAt + offset) / HOUR) * HOUR - offset;
+  const at = hour + minute * MINUTE;
+  return at <= heardAt + UNASKED ? at : at - HOUR;
+}
+
 /**
  * Milliseconds since the epoch of a spoken time. A clock time is the latest such time up to `heardAt`, or one within the
  * next hour where the other would be most of a day ago; without morning or evening said, the later of the two that fits. A
@@ -61,5 +69,6 @@ function latest(time: Clock, heardAt: number, zone: string): number {
 export function resolveTime(time: SpokenTime, heardAt: number, zone: string): number {
   if (time.kind === 'now') return heardAt;
   if (time.kind === 'ago') return heardAt - time.seconds * 1000;
+  if (time.kind === 'minute') return latestMinute(time.minute, heardAt, zone);
   return latest(time, heardAt, zone);
 }

@@ -11,6 +11,8 @@ export type SpokenTime =
       /** present where "about" or the like was said */
       readonly about?: true;
     }
+  /** "ten past", "quarter to": which hour is meant nobody said */
+  | { readonly kind: 'minute'; readonly minute: number; readonly about?: true }
   | { readonly kind: 'ago'; readonly seconds: number; readonly about: boolean }
   | { readonly kind: 'now' };
 
@@ -21,6 +23,8 @@ export interface TimeReading {
 }
 
 export type Clock = Extract<SpokenTime, { kind: 'clock' }>;
+
+export type MinuteOfHour = Extract<SpokenTime, { kind: 'minute' }>;
 
 export interface ClockReading {
   readonly end: number;

@@ -157,7 +157,7 @@ describe('care that was given, and what was only told to be', () => {
     ['give her two puffs of salbutamol', ['note: give her two puffs of salbutamol']],
     ['we gave her two puffs of salbutamol', ['medication text=two puffs of salbutamol']],
     ['given paracetamol five hundred', ['medication text=paracetamol five hundred']],
-    ['another bag of saline up', ['fluids']],
+    ['another bag of saline up', ['fluids text=another bag of saline up']],
     [
       'splint on the right wrist, five hundred mils of saline',
       ['splint right wrist', 'fluids text=five hundred mils of saline'],

@@ -123,7 +123,7 @@ describe('what has gone again', () => {
     // Must not: it went down, it stopped, and something else has gone.
     ['swelling of the knee, gone down', ['swelling knee', 'note: gone down']],
     ['bleeding from the left ear, stopped now', ['bleeding left ear', 'note: stopped now']],
-    ['graze on the chin and he has gone grey', ['abrasion jaw', 'discoloration jaw quality=grey']],
+    ['graze on the chin and it has gone grey', ['abrasion jaw', 'discoloration jaw quality=grey']],
   ]);
 });
 

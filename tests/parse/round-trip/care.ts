@@ -37,7 +37,9 @@ function applied(sampler: Sampler): Sentence {
     SITE_WORD.test(phrase.text)
   ) {
     const put = phrase.tag('noun') !== null && phrase.tag('on') === null;
-    return { rule, lines: [`${phrase.text}${put ? ' on' : ''}`], wants: [stating(given(phrase))] };
+    // "With a litre of saline": what something was done with is no fluid that was given.
+    const text = phrase.tag('care') === 'fluids' ? phrase.text.replace(/^with /, '') : phrase.text;
+    return { rule, lines: [`${text}${put ? ' on' : ''}`], wants: [stating(given(phrase))] };
   }
   const side = chance.pick(['left', 'right'] as const);
   const site = chance.pick(['thigh', 'forearm', 'knee', 'ankle'] as const);
@@ -117,7 +119,7 @@ function before(sampler: Sampler): Sentence {
 
 /** The sentences about care. */
 export const careSentences = (sampler: Sampler): readonly Sentence[] => [
-  ...Array.from({ length: 520 }, () => applied(sampler)),
+  ...Array.from({ length: 560 }, () => applied(sampler)),
   ...Array.from({ length: 160 }, () => drugged(sampler)),
   ...Array.from({ length: 80 }, () => timed(sampler)),
   ...Array.from({ length: 160 }, () => ended(sampler)),

@@ -61,6 +61,9 @@ export const inRange =
     const { eye, verbal, motor } = values;
     if (eye !== undefined && verbal !== undefined && motor !== undefined && values.total !== undefined)
       values.total = eye + verbal + motor;
+    // Points that were lost make the total that is said with them.
+    if (tag('lost') !== null)
+      values.total = Number(tag('eye') ?? 4) + Number(tag('verbal') ?? 5) + Number(tag('motor') ?? 6);
     return values;
   };
 
@@ -166,7 +169,13 @@ function measured(sampler: Sampler, vital: string): Sentence {
   const value = withoutNaN(valueFor(vital, phrase));
   // "Ninety seven on fifteen litres" is a saturation only behind another one.
   const before = phrase.tag('follows') === null ? '' : 'sats ninety one, ';
-  return { rule, lines: [`${before}${phrase.text}`], wants: [stating({ kind: 'vital', vital, value })] };
+  // What was counted is beats or breaths by what was named.
+  const named = phrase.tag('needs') === null ? [] : ['pulse'];
+  return {
+    rule,
+    lines: [...named, `${before}${phrase.text}`],
+    wants: [stating({ kind: 'vital', vital, value })],
+  };
 }
 
 // Two numbers that contradict each other, or one that no patient has.
@@ -192,7 +201,8 @@ function impossible(sampler: Sampler): Sentence {
     });
     const counted = phrase.tags('num').includes('count');
     if (!phrase.tags('num').includes(name) || counted || phrase.tag('unit') === 'mmol') continue;
-    if (phrase.tag('follows') !== null) continue;
+    // "One seventy two fifty four" can be parted into two numbers that can be.
+    if (phrase.tag('follows') !== null || phrase.tag('split') !== null) continue;
     return {
       rule: `vitals.${vital} impossible`,
       lines: [phrase.text],
@@ -206,6 +216,6 @@ const IN_GRAMMAR = VITALS.filter((vital) => vital !== 'capillary-refill');
 
 /** The sentences about vital signs. */
 export const vitalSentences = (sampler: Sampler): readonly Sentence[] => [
-  ...IN_GRAMMAR.flatMap((vital) => Array.from({ length: 100 }, () => measured(sampler, vital))),
+  ...IN_GRAMMAR.flatMap((vital) => Array.from({ length: 110 }, () => measured(sampler, vital))),
   ...Array.from({ length: 80 }, () => impossible(sampler)),
 ];

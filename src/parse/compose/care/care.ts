@@ -17,6 +17,7 @@ import { earlierIn } from './earlier.ts';
 import { isGiven, isInstrument } from './given.ts';
 import { textOfCare } from './remedy.ts';
 import { isNotUsed, isRemoved } from './removed.ts';
+import { isUsual } from './usual.ts';
 
 export interface FoundCare extends Span {
   readonly statements: readonly {
@@ -64,6 +65,7 @@ export function careOf(
       found[found.length - 1] = { ...last, to: piece.to, spans: [...last.spans, piece] };
       continue;
     }
+    if (tagOf(island, 'care') === 'medication' && isUsual(talk.tokens, piece)) continue;
     if (!isGiven(talk.tokens, items, i, group.length > 0)) continue;
     const at = isPlaceless(island) ? group.filter((index) => isNext(items, talk.tokens, i, index)) : group;
     for (const index of at) usedSites.add(index);

@@ -19,6 +19,9 @@ export function isGiven(
   if (piece === null || island === null) return false;
   // "He is splinting" is how he breathes; a splint has a limb.
   if (hasTag(island, 'needs-site') && !hasSite) return false;
+  if (hasTag(island, 'needs-time')) return items.some((item) => hasRole(item, 'time'));
+  // "Washed it out with a litre of saline".
+  if (tagOf(island, 'care') === 'fluids' && isMeans(tokens, piece, island)) return false;
   if (isOrdered(tokens, piece) || isOnAlready(tokens, items, i) || isMentioned(tokens, piece, island))
     return false;
   if (hasTag(island, 'takes')) return endOfRemedy(tokens, items, i, piece, island) > piece.to;
@@ -36,10 +39,16 @@ export function isGiven(
 
 /** "With gauze", "with a splint": what care was given with. */
 export function isInstrument(tokens: readonly Token[], piece: Piece, island: Island): boolean {
-  if (!hasTag(island, 'noun')) return false;
+  if (!hasTag(island, 'noun') && tagOf(island, 'care') !== 'fluids') return false;
   const [before, earlier] = [tokens[piece.from - 1]?.word, tokens[piece.from - 2]?.word];
   return before === 'with' || (before === 'a' && earlier === 'with') || tokens[piece.from]?.word === 'with';
 }
+
+const isMeans = (tokens: readonly Token[], { from, to }: Piece, island: Island): boolean =>
+  tokens[from - 1]?.word === 'with' ||
+  (tokens[from]?.word === 'with' &&
+    !hasTag(island, 'put') &&
+    (island.slots.length > 0 || tokens.slice(from, to).some(({ word }) => /^(litre|liter)$/.test(word))));
 
 // "Give him three hundred of aspirin": what is to be given was not given yet.
 function isOrdered(tokens: readonly Token[], { from }: Piece): boolean {
@@ -64,6 +73,8 @@ function isOnAlready(tokens: readonly Token[], items: readonly Item[], i: number
 
 const BESIDE =
   /^(around|through|under|underneath|over|above|below|beneath|past|behind|beside|near|inside|into|beyond|of|by)$/;
+// "Checked the tourniquet": it is on already.
+const LOOKED = /^(checked|checking|inspected|inspecting|watching)$/;
 const OWNED = /^(the|that|this|his|her|their|our)$/;
 
 // "Oozing around the packing", "bleeding through the dressing": where something is, said by care that was given before.
@@ -75,5 +86,8 @@ function isMentioned(tokens: readonly Token[], { from }: Piece, island: Island):
     : OWNED.test(tokens[from - 1]?.word ?? '')
       ? from - 1
       : null;
-  return owned !== null && BESIDE.test(tokens[owned - 1]?.word ?? '');
+  return (
+    owned !== null &&
+    (BESIDE.test(tokens[owned - 1]?.word ?? '') || LOOKED.test(tokens[owned - 1]?.word ?? ''))
+  );
 }

@@ -43,9 +43,14 @@ export function textOfCare(
   return {
     from: isMedication ? startOfRemedy(tokens, piece, island) : piece.from,
     to: endOfRemedy(tokens, items, i, piece, island),
-    says: isMedication || island.slots.length > 0,
+    says: isMedication || island.slots.length > 0 || saysHowMuch(tokens, piece, island),
   };
 }
+
+// "Half a litre of saline", "another bag": an amount without a number.
+const saysHowMuch = (tokens: readonly Token[], { from, to }: Span, island: Island): boolean =>
+  /^(fluids|food)$/.test(tagOf(island, 'care') ?? '') &&
+  tokens.slice(from, to).some(({ word }) => /^(litre|liter|bag|tube)$/.test(word));
 
 const GIVING =
   /^(gave|given|giving|administered|administering|pushed|pushing|hung|hanging|started|repeated|used|delivered|bolused|i|we|have|been|was|just|had|took|taken|has|got|he|she|him|her|them|a|an|some|the|of|about)$/;
@@ -59,6 +64,7 @@ function startOfRemedy(tokens: readonly Token[], piece: Piece, island: Island): 
   const wordAt = (at: number): string => tokens[at]?.word ?? '';
   const most = Math.min(piece.to - 1, island.slots[0]?.from ?? piece.to);
   let from = piece.from;
-  while (from < most && GIVING.test(wordAt(from)) && !MEASURE.test(wordAt(from + 1))) from++;
+  const opensMeasure = (at: number): boolean => /^an?$/.test(wordAt(at)) && MEASURE.test(wordAt(at + 1));
+  while (from < most && GIVING.test(wordAt(from)) && !opensMeasure(from)) from++;
   return from;
 }

@@ -1,19 +1,22 @@
 // What a correction changes: the first of these ways that its words allow, in the order of one list.
 
-import type { Site, Vital } from '../../../terms/index.ts';
+import type { Site } from '../../../terms/index.ts';
 import type { Change, CorrectionTarget, StatementFrame } from '../../frame.ts';
-import { figureIn, likelyTag, marked, type Piece } from '../../pieces/piece.ts';
+import { marked, type Piece } from '../../pieces/piece.ts';
 import { itemsOf } from '../exam/items.ts';
 import { attributesOf, joinAttributes } from '../findings/attributes.ts';
 import { hasRole, isSmallItem, phraseOf, phrasesIn } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
 import type { Talk } from '../talk.ts';
-import { vitalFromFigure } from '../vitals/vital.ts';
+import { doseAnew } from './dose-anew.ts';
 import { type StateAll, wouldSay } from './dry-run.ts';
+import { figureNotThat } from './figure-not.ts';
 import { levelsAnew } from './levels-anew.ts';
 import { notThat } from './not-that.ts';
+import { numberAnew } from './number-anew.ts';
 import { placesAnew } from './places-anew.ts';
 import { findingIn, presenceIn } from './said-anew.ts';
+import { scaleAnew } from './scale-anew.ts';
 import { renamedBy, sameTarget, targetOf } from './target.ts';
 import { renamed, retimed } from './told-anew.ts';
 import { wrongSide } from './wrong-side.ts';
@@ -33,9 +36,11 @@ type Way = (talk: Talk, pieces: readonly Piece[], stateAll: StateAll) => readonl
 const WAYS: readonly Way[] = [
   wrongSide,
   turned,
+  figureNotThat,
   notThat,
   levelsAnew,
   placesAnew,
+  scaleAnew,
   wholly,
   time,
   site,
@@ -43,7 +48,8 @@ const WAYS: readonly Way[] = [
   finding,
   attributes,
   presence,
-  number,
+  doseAnew,
+  numberAnew,
   renamed,
 ];
 
@@ -165,22 +171,4 @@ function presence(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | nu
   const present = presenceIn(pieces);
   if (present === null || talk.context.said.length === 0) return null;
   return [{ change: { change: 'present', present }, target: {} }];
-}
-
-function number(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
-  const figure = pieces.findLast((piece) => piece.role === 'figure' || piece.role === 'time');
-  const value = figure === undefined ? null : figureIn(figure);
-  if (value === null) return null;
-  const vital = vitalMeant(talk, pieces);
-  const read = vital === null ? null : vitalFromFigure(vital, value);
-  if (vital === null || read === null) return [{ change: { change: 'number', value }, target: {} }];
-  return [{ change: { change: 'statement', statement: read.statement }, target: { kind: 'vital', vital } }];
-}
-
-function vitalMeant(talk: Talk, pieces: readonly Piece[]): Vital | null {
-  const named = pieces.find((piece) => piece.role === 'vital');
-  if (named !== undefined) return likelyTag(named, 'vital') as Vital | null;
-  const last = talk.context.said.find((statement) => statement.kind === 'vital')?.vital ?? null;
-  // A bare number for these needs the unit worked out again; the others keep what else was said of them.
-  return last === 'glucose' || last === 'temperature' ? last : null;
 }

@@ -2,7 +2,7 @@
 
 import type { Clause } from '../../clauses/clause.ts';
 import type { CorrectionTarget } from '../../frame.ts';
-import { likelyTag, type Piece } from '../../pieces/piece.ts';
+import { likelyTag, marked, type Piece } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { itemsOf } from '../exam/items.ts';
 import { phrasesIn } from '../sites/item.ts';
@@ -13,9 +13,14 @@ import { findingIn } from './said-anew.ts';
 export function strike(talk: Talk, clause: Clause): void {
   const span = spanned(clause.pieces);
   const { from, to } = span;
+  const [first, ...rest] = clause.pieces;
+  const target = named(talk, rest);
+  // "Scratch the morphine": nobody may strike what was said last for a word that is not known; the words are kept.
+  const isOpen = first !== undefined && !marked(first, 'strike', 'last') && Object.keys(target).length === 0;
+  if (isOpen && rest.some(({ role }) => role === 'unknown') && !isOfLast(talk, rest)) return;
   talk.frames.push({
     frame: 'correction',
-    target: named(talk, clause.pieces.slice(1)),
+    target,
     change: { change: 'strike' },
     heard: textOf(talk, from, to),
     span: spanOf(talk, from, to),
@@ -23,6 +28,14 @@ export function strike(talk: Talk, clause: Clause): void {
     doubt: [],
   });
   place(talk, span);
+}
+
+/** True where the words that are not known are among those of the care said last. */
+function isOfLast({ context, tokens }: Talk, rest: readonly Piece[]): boolean {
+  const [last] = context.said;
+  if (last?.kind !== 'care' || last.text === undefined) return false;
+  const words = last.text.toLowerCase().split(/[^a-z0-9]+/);
+  return rest.every(({ role, from }) => role !== 'unknown' || words.includes(tokens[from]?.word ?? ''));
 }
 
 function named(talk: Talk, pieces: readonly Piece[]): CorrectionTarget {

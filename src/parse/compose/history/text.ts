@@ -4,6 +4,7 @@ import type { Topic } from '../../../terms/index.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../../span.ts';
 import type { Token } from '../../token.ts';
+import { isUsual } from '../care/usual.ts';
 
 const STRONG: ReadonlySet<Role> = new Set([
   'vital',
@@ -42,7 +43,11 @@ export function endOfText(
     if (pause === 'end' || pause === 'ask') break;
     const isKind = k > 1 && pause === '' && isMedicine(tokens[piece.from]?.word);
     const isReason =
-      topic === 'medications' && (isKind || namesReason(tokens, piece) || isOfDrug(tokens, piece));
+      topic === 'medications' &&
+      (isKind ||
+        namesReason(tokens, piece) ||
+        isOfDrug(tokens, piece) ||
+        (piece.role === 'care' && pause === '' && isUsual(tokens, piece)));
     // "Is meant to take them but does not": no question.
     const denies = piece.role === 'asking' && pieces[k + 1]?.role === 'negation';
     const isComplaint = topic === 'chief-complaint' && marked(piece, 'topic', 'symptoms') && pause === '';
@@ -139,7 +144,7 @@ const CLOSED: ReadonlySet<Role> = new Set(['site', 'vital', 'intention', 'talk']
 
 // Words that name no drug after "taking": what is taken is then a thing, a part in something, or over.
 const NO_TEXT =
-  /^(this|that|the|it|these|those|off|you|your|his|her|him|them|me|us|care|over|place|part|turns)$/;
+  /^(this|that|the|it|these|those|off|pain|temperature|pulse|pressure|you|your|his|her|him|them|me|us|care|over|place|part|turns)$/;
 
 /** True where the piece after a guarded opening can be its text. */
 export const opensText = (tokens: readonly Token[], next: Piece | undefined): boolean =>
@@ -148,7 +153,12 @@ export const opensText = (tokens: readonly Token[], next: Piece | undefined): bo
   !/^(litres?|liters?)$/.test(tokens[next.to]?.word ?? '') &&
   !NO_TEXT.test(tokens[next.from]?.word ?? '') &&
   !isOnAThing(tokens, next.from) &&
+  !isTakenOff(tokens, next.from) &&
   pauseBefore(tokens, next) === '';
+
+// "Took his ring off".
+const isTakenOff = (tokens: readonly Token[], at: number): boolean =>
+  tokens.slice(at + 1, at + 4).some(({ word }) => word === 'off');
 
 // "He's on a mountain" takes nothing; "on a new tablet" does.
 const isOnAThing = (tokens: readonly Token[], at: number): boolean =>

@@ -4,6 +4,7 @@
 import { marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
+import { isUsual } from '../care/usual.ts';
 import { isJoin, isLate, mayEnd, mayRunOn } from './ends.ts';
 import { kindOf, mayGoOn } from './goes-on.ts';
 import { openingOf } from './opens.ts';
@@ -24,6 +25,7 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
     const opening = openingOf(next, tokens);
     if (opening === null) continue;
     const left = pieces.slice(start, k);
+    if (isOfCareBefore(left, next, tokens)) continue;
     const [before, joint] = [pieces[k - 1], pieces[begins - 1]];
     const isParted = begins > k || (before !== undefined && isPaused(tokens, before));
     if (!isParted && (leadsOn(left, tokens) || (has(left, 'history') && isOfTold(next, tokens)))) continue;
@@ -35,6 +37,14 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
   }
   parts.push(pieces.slice(start));
   return parts;
+}
+
+// "Cleaned the left hand with a litre of saline", "takes two puffs of his inhaler": no care of its own.
+function isOfCareBefore(left: readonly Piece[], next: readonly Piece[], tokens: readonly Token[]): boolean {
+  const care = next.find(({ role }) => role !== 'small' && role !== 'figure' && role !== 'attribute');
+  if (care?.role !== 'care') return false;
+  const lead = [tokens[care.from - 1]?.word, tokens[care.from]?.word];
+  return (has(left, 'care') && lead.includes('with')) || (has(left, 'history') && isUsual(tokens, care));
 }
 
 // Past a comma, an "and" or a "but"; null where the piece begins nothing.

@@ -31,14 +31,19 @@ export function joinNested(items: readonly Item[], tokens: readonly Token[]): re
 const isLevelled = (a: SiteRef, b: SiteRef): boolean =>
   a.site === b.site && a.level === null && b.level !== null;
 
+// "The left leg above the knee": the words of the narrower place lead to it themselves.
+const isNear = (tokens: readonly Token[], { from }: SitePhrase): boolean =>
+  /^(above|below|just|near|behind)$/.test(tokens[from]?.word ?? '');
+
 const isJoint = (item: Item): boolean =>
   (isSmallItem(item, 'preposition') || isSmallItem(item, 'article')) && !isSmallItem(item, 'join');
 
 function merged(a: SitePhrase, b: SitePhrase, jointed: boolean, tokens: readonly Token[]): SitePhrase | null {
   const [refA, refB] = [a.sites[0], b.sites[0]];
   if (refA === undefined || refB === undefined || a.sites.length > 1 || b.sites.length > 1) return null;
-  if (isPaused(tokens, a) || (!b.led && !jointed) || !(isNested(refA, refB) || isLevelled(refA, refB)))
-    return null;
+  const near = isNear(tokens, b);
+  const isOne = isNested(refA, refB) || isLevelled(refA, refB) || (near && refA.site === refB.site);
+  if (isPaused(tokens, a) || (!b.led && !jointed && !near) || !isOne) return null;
   const [inner, outer] = holdersOf(refA.site).includes(refB.site) ? [refA, refB] : [refB, refA];
   if (inner.side !== null && outer.side !== null && inner.side !== outer.side && inner.sideKnown === 'spoken')
     return null;

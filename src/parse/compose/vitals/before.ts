@@ -6,6 +6,8 @@ import type { Talk } from '../talk.ts';
 
 const BEFORE = /^(before|beforehand|earlier|initially|previously|originally|prior)$/;
 
+const FIRST = /^((on|at) (the )?(scene|arrival|first|start)|to (start|begin) with)\b/;
+
 /**
  * "Pulse one ten before the splint", "before the drug one sixty over ninety", "GCS ten when we got there", and not "pulse
  * ninety, before that …".
@@ -17,6 +19,10 @@ export function isBefore({ tokens }: Pick<Talk, 'tokens'>, pieces: readonly Piec
     if (BEFORE.test(tokens[piece.to]?.word ?? '')) return true;
     if (next !== undefined && marked(next, 'earlier')) return true;
   }
+  // "Was eighty on scene", "were twenty eight on arrival".
+  const said = tokens.slice(piece.from, piece.to).map(({ word }) => word);
+  const after = tokens.slice(piece.to, piece.to + 3).map(({ word }) => word);
+  if (said.some((word) => /^(was|were)$/.test(word)) && FIRST.test(after.join(' '))) return true;
   const lead: string[] = [];
   for (let at = piece.from - 1; at >= 0 && tokens[at]?.pause === ''; at--) lead.push(tokens[at]?.word ?? '');
   return lead.some((word) => BEFORE.test(word));

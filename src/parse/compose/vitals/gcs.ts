@@ -39,7 +39,8 @@ export function misfitIn(island: Island): string | null {
   const part = (name: 'eye' | 'verbal' | 'motor') => {
     const said = tagOf(island, name);
     const score = said === null ? numberOf(island, name) : Number(said);
-    return isWholeWithin(score, [1, MOST[name]]) ? { [name]: score } : {};
+    const kept = score === null && hasTag(island, 'lost') ? MOST[name] : score;
+    return isWholeWithin(kept, [1, MOST[name]]) ? { [name]: kept } : {};
   };
   const total = numberOf(island, 'total');
   return misfitOf({
@@ -55,7 +56,9 @@ export function gcsOf(island: Island): Read {
   const parts: { eye?: GcsPart; verbal?: GcsPart; motor?: GcsPart } = {};
   for (const part of ['eye', 'verbal', 'motor'] as const) {
     const said = tagOf(island, part);
-    const score = said === 'NT' ? 'NT' : said === null ? numberOf(island, part) : Number(said);
+    // "Fourteen, lost one for verbal": what was not lost is there.
+    const kept = hasTag(island, 'lost') ? MOST[part] : null;
+    const score = said === 'NT' ? 'NT' : said === null ? (numberOf(island, part) ?? kept) : Number(said);
     if (score === null) continue;
     if (score !== 'NT' && !isWholeWithin(score, [1, MOST[part]])) return null;
     parts[part] = score;

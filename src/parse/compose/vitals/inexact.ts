@@ -22,3 +22,18 @@ export function opensRange(tokens: readonly Token[], pieces: readonly Piece[], i
 }
 
 const startsWithNumber = ({ from, islands: [island] }: Piece): boolean => island?.slots[0]?.from === from;
+
+/** True for "pulse at two oh five was eighty": the first of the two numbers is when. */
+export function isTimeOfSign(tokens: readonly Token[], pieces: readonly Piece[], i: number): boolean {
+  const [piece, link, figure] = pieces.slice(i, i + 3);
+  if (piece === undefined || link === undefined || figure?.role !== 'figure') return false;
+  const led = tokens[(piece.islands[0]?.slots.at(-1)?.from ?? 0) - 1]?.word === 'at';
+  return led && !isPaused(tokens, piece) && /^(was|is|were)$/.test(tokens[link.from]?.word ?? '');
+}
+
+/** True where the piece before a sign's figure ends in a word that makes it a bound: "at least | ninety systolic". */
+export const endsInBound = (tokens: readonly Token[], before: Piece | undefined): boolean =>
+  before !== undefined &&
+  !isPaused(tokens, before) &&
+  before.role !== 'vital' &&
+  isBounded(tokens, before.to - 1, before.to);

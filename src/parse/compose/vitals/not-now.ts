@@ -1,6 +1,6 @@
 // Signs that are no reading of now: what was before, what was given up for a later figure, and what is denied.
 
-import { isSmall, marked, type Piece } from '../../pieces/piece.ts';
+import { marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { isPlaced, type Talk, timeOf } from '../talk.ts';
 import { isBefore } from './before.ts';
@@ -12,12 +12,13 @@ import { isBefore } from './before.ts';
 export function isFormer(talk: Talk, pieces: readonly Piece[], i: number): boolean {
   const [before, piece] = [pieces[i - 1], pieces[i]];
   const isWord = piece !== undefined && marked(piece, 'avpu') && piece.islands[0]?.slots.length === 0;
-  if (isWord && /^(was|were|been)$/.test(talk.tokens[piece.from - 1]?.word ?? ''))
+  if (isWord && /^(was|were|been|from)$/.test(talk.tokens[piece.from - 1]?.word ?? ''))
     return timeOf(talk, piece) === undefined;
   if (piece !== undefined && (isBefore(talk, pieces, i) || isSuperseded(talk, pieces, i)))
     return timeOf(talk, piece) === undefined;
   const earlier = pieces.slice(0, i - 1).some((one) => one.role === 'vital' && isPlaced(talk, one));
-  return before !== undefined && earlier && isSmall(before, 'was') && marked(pieces[i] as Piece, 'bare');
+  const isWas = before !== undefined && /^(was|were)$/.test(talk.tokens[before.to - 1]?.word ?? '');
+  return isWas && earlier && marked(pieces[i] as Piece, 'bare');
 }
 
 // "Sats were seventy nine when I put the probe on, they're ninety five now": the figure with "now" is the reading.

@@ -13,6 +13,9 @@ import type { Talk } from '../talk.ts';
 export function isNoResponseOfAll(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [piece, next] = [pieces[i], pieces.slice(i + 1).find((one) => !isSmall(one, 'article'))];
   if (piece === undefined || !marked(piece, 'vital', 'responsiveness')) return false;
+  // "Naloxone four hundred, no response": to what was given.
+  const isEffect = pieces.slice(0, i).at(-1)?.role === 'care' && tokens[piece.to - 1]?.word === 'response';
+  if (isEffect) return true;
   const isToSomething = tokens[piece.to]?.word === 'to' && !isPaused(tokens, piece);
   if (isToSomething && marked(piece, 'avpu', 'U')) return true;
   return next !== undefined && isSmall(next, 'preposition') && leadsToSite(pieces, next);

@@ -1,6 +1,6 @@
 // A body temperature in degrees Celsius to one decimal, Fahrenheit converted.
 
-import { type Island, numberOf, tagOf } from '../../islands/island.ts';
+import { hasTag, type Island, numberOf, tagOf } from '../../islands/island.ts';
 import { inRecordUnit, roundTo } from '../../units.ts';
 import { BOUNDS, isWholeWithin, isWithin, type Read } from './vital-read.ts';
 
@@ -12,9 +12,10 @@ export function temperatureOf(island: Island): Read {
   const degrees = numberOf(island, 'degrees');
   const tenths = numberOf(island, 'tenths');
   if (degrees === null || (tenths !== null && !isWholeWithin(tenths, [0, 9]))) return null;
-  // Two numbers are one temperature only where a body can have it: in Celsius, or in Fahrenheit.
+  // Two numbers, or one without a name ("ninety eight point six orally"), are one temperature only
+  // where a body can have it: in Celsius, or in Fahrenheit.
   const likely = isWithin(degrees, [30, 43]) || isWithin(degrees, [86, 110]);
-  if (tenths !== null && !likely) return null;
+  if ((tenths !== null || hasTag(island, 'unnamed')) && !likely) return null;
   // "Thirty six five" is 36.5; the point was not said.
   const value = tenths === null ? degrees : roundTo(degrees + tenths / 10, 1);
   const said = tagOf(island, 'unit');

@@ -15,9 +15,10 @@ import {
 import { isPaused, spanned } from '../../span.ts';
 import { isLight } from '../light.ts';
 import { bear, isPlaced, place, type Said, state, type Talk, textOf } from '../talk.ts';
+import { ofNamedSign } from './counted.ts';
 import { misfitIn } from './gcs.ts';
 import { glucoseDoubt } from './glucose.ts';
-import { isBounded, opensRange } from './inexact.ts';
+import { endsInBound, isBounded, isTimeOfSign, opensRange } from './inexact.ts';
 import { placeAfter, placeBefore } from './measured-at.ts';
 import { pupilDoubt } from './pupils.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
@@ -39,13 +40,20 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     !isPaused(talk.tokens, before) &&
     island.slots[0]?.from === piece.from &&
     isNumeral(talk, before);
-  if (midway || (hasTag(island, 'follows') && !followsLike(talk, pieces, i))) return 0;
+  // "At least ninety systolic": no reading, but what it is not below.
+  const isBound = island.slots[0]?.from === piece.from && endsInBound(talk.tokens, before);
+  // "Heart rate ninety two on the sats probe": the figure is of the sign before it.
+  const isTaken = hasTag(island, 'reverse') && before !== undefined && isHeadingBefore(talk, before);
+  if (isBound || isTaken || midway || (hasTag(island, 'follows') && !followsLike(talk, pieces, i))) return 0;
   const runsOn = next?.role === 'figure' && !next.weak && !isPaused(talk.tokens, piece);
   // "Eighty, now ten minutes later …": what is counted in time is no reading.
   if (hasTag(island, 'num', 'former') && isTimed(talk, piece)) return 0;
   const endsInNumber = island.slots.at(-1)?.to === piece.to;
+  if (endsInNumber && isTimeOfSign(talk.tokens, pieces, i)) return 0;
   if (endsInNumber && (runsOn || opensRange(talk.tokens, pieces, i))) return 0;
-  for (const reading of piece.islands.filter((one) => one.file === 'vitals')) {
+  for (const one of piece.islands.filter(({ file }) => file === 'vitals')) {
+    const reading = ofNamedSign(talk, piece, one);
+    if (reading === null) continue;
     const read = vitalOf(reading);
     if (!isSure(talk, pieces, i, reading)) continue;
     if (read === null || (hasTag(reading, 'num', 'both') && isOfOneSide(talk, pieces, i))) continue;
@@ -62,6 +70,9 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   }
   return askWhichHolds(talk, piece) ? 1 : 0;
 }
+
+const isHeadingBefore = ({ tokens }: Talk, before: Piece): boolean =>
+  before.role === 'vital' && marked(before, 'heading') && !isPaused(tokens, before);
 
 // "Sats ninety seven on four" is litres where nothing else is counted, and "pressure one twenty six seventy eight" two numbers
 // where they are said in one breath and cannot be one.
@@ -93,6 +104,10 @@ function followsLike(talk: Talk, pieces: readonly Piece[], i: number): boolean {
     .slice(0, i)
     .findLast((one) => !isLight(one) && one.role !== 'figure' && isPlaced(talk, one));
   const piece = pieces[i];
+  const { asked } = talk.context;
+  // "What are his sats?" "Ninety one on air".
+  if (before === undefined && piece !== undefined && asked?.about === 'vital')
+    return likelyTag(piece, 'vital') === asked.vital;
   return (
     before?.role === 'vital' &&
     piece !== undefined &&
@@ -143,6 +158,9 @@ function stateHeading(talk: Talk, pieces: readonly Piece[], i: number): number {
     const pressure = vital === 'blood-pressure' && piece.role === 'vital' && marked(piece, 'bare');
     if (pressure || piece.role === 'figure') {
       const read = pressure ? pressureIn(piece) : fromFigure(vital, piece);
+      // "Temp rechecked, thirty five four": a figure that runs straight on may belong to the number.
+      const next = pieces[k + 1];
+      if (next?.role === 'figure' && !next.weak && !isPaused(talk.tokens, piece)) return 0;
       const isExact = !isBounded(talk.tokens, heading.to, piece.from) && !opensRange(talk.tokens, pieces, k);
       if (read === null || !isExact) return 0;
       settle(talk, { ...read, from: heading.from, to: piece.to });

@@ -1,0 +1,46 @@
+// "Make that ninety four": a bare number takes the place of the main number of a sign, or of what was said last.
+
+import type { Vital } from '../../../terms/index.ts';
+import { figureIn, likelyTag, type Piece } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Talk } from '../talk.ts';
+import { vitalFromFigure } from '../vitals/vital.ts';
+import type { Changed } from './changes.ts';
+import { signMeant } from './sign-meant.ts';
+
+/** The change that a bare number makes; null where it is none of a sign, or of something else than was said last. */
+export function numberAnew(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const at = pieces.findLastIndex(({ role }) => role === 'figure' || role === 'time');
+  const [before, figure] = [pieces[at - 1], pieces[at]];
+  const value = figure === undefined ? null : figureIn(figure);
+  const sign = signMeant(talk, pieces);
+  // "Correction, thirty five nine": nobody may take the last of two numbers.
+  if (sign === 'other' || (before?.role === 'figure' && !isPaused(talk.tokens, before))) return null;
+  if (figure === undefined || value === null || isOfAThing(talk, figure)) return null;
+  const vital = vitalMeant(talk, pieces) ?? signOf(sign);
+  const read = vital === null ? null : vitalFromFigure(vital, value);
+  const target = vital === null ? {} : { kind: 'vital' as const, vital };
+  const isNewUnit = vital === 'glucose' || vital === 'temperature';
+  if (vital === null || read === null || (sign !== null && !isNewUnit))
+    return [{ change: { change: 'number', value }, target: sign === null ? {} : target }];
+  return [{ change: { change: 'statement', statement: read.statement }, target }];
+}
+
+const COUNTED =
+  /^(litres?|liters?|l|mils?|mls?|milligrams?|mg|micrograms?|mcg|mikes|mics|grams?|g|minutes?|hours?|kilos?|kg|metres?|meters?|feet|foot|puffs?|units?)$/;
+
+// "Sorry, on two litres": so much of something, and no saturation of two.
+const isOfAThing = ({ tokens }: Talk, { from, to }: Piece): boolean =>
+  COUNTED.test(tokens[to]?.word ?? '') || tokens[from - 1]?.word === 'on';
+
+const signOf = (piece: Piece | null): Vital | null =>
+  piece === null ? null : (likelyTag(piece, 'vital') as Vital | null);
+
+function vitalMeant(talk: Talk, pieces: readonly Piece[]): Vital | null {
+  const named = pieces.find((piece) => piece.role === 'vital');
+  if (named !== undefined) return likelyTag(named, 'vital') as Vital | null;
+  if (signMeant(talk, pieces) !== null) return null;
+  const last = talk.context.said.find((statement) => statement.kind === 'vital')?.vital ?? null;
+  // A bare number for these needs the unit worked out again; the others keep what else was said of them.
+  return last === 'glucose' || last === 'temperature' ? last : null;
+}
