@@ -1,7 +1,7 @@
 // Reads a clause that takes something back, with what was left open before it.
 
 import type { Clause } from '../clauses/clause.ts';
-import type { Piece } from '../pieces/piece.ts';
+import { likelyTag, type Piece } from '../pieces/piece.ts';
 import { correct } from './corrections/correction.ts';
 import { placeInstead } from './corrections/instead.ts';
 import { signMeant } from './corrections/sign-meant.ts';
@@ -27,8 +27,14 @@ export function readCorrection(talk: Talk, clause: Clause): void {
   } else {
     const sign = signMeant(talk, rest);
     if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
-    else if (sign !== null && sign !== 'other') place(talk, sign);
+    else if (sign !== null && sign !== 'other' && isOfSign(talk, sign)) place(talk, sign);
   }
+}
+
+// "The pulse should be ninety": its name is part of the correction only where that is what was put right.
+function isOfSign({ frames }: Talk, sign: Piece): boolean {
+  const last = frames.at(-1);
+  return last?.frame === 'correction' && last.target.vital === likelyTag(sign, 'vital');
 }
 
 // The words of a site that was a slip stay, as a note.

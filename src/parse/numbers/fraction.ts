@@ -55,11 +55,16 @@ export function fractions(words: readonly string[], start: number): readonly Num
   return linked ? [reading(past + 1, part.value, 'fraction'), alone] : [alone];
 }
 
+// "Half of his face", "half of it"; "two and a half of morphine" is an amount.
+const isOfAThing = (words: readonly string[], at: number): boolean =>
+  words[at] === 'of' &&
+  /^(his|her|my|the|their|your|its?|that|this|them|each|an?)?$/.test(words[at + 1] ?? '');
+
 /** "three and a half": a whole number with its fraction, or null ("six and half of his face" has none). */
 export function mixed(words: readonly string[], whole: Piece): NumberReading | null {
   if (words[whole.end] !== 'and') return null;
   const part = partAt(words, whole.end + 1);
-  if (part === null || words[part.end] === 'of') return null;
+  if (part === null || isOfAThing(words, part.end)) return null;
   return { end: part.end, value: whole.value + part.value, kind: 'fraction', loose: whole.loose };
 }
 

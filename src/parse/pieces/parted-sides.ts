@@ -22,8 +22,10 @@ function parted(pieces: readonly Piece[], i: number, tokens: readonly Token[]): 
   const isNamed =
     /^(the|his|her|their|my|your)$/.test(tokens[and + 1]?.word ?? '') || isOfSite(pieces, i, tokens);
   const isOne = next !== undefined && tokens[piece.to - 1]?.pause === '' && isOneSite(next);
-  // "In left and my right forearm": with nothing before it the first side is of the same place.
-  if (!isPaused && !(i > 0 && isLed && isNamed && isOne)) return null;
+  // "On his right and his left forearm": what opens the breath has nothing before it to be the first side of.
+  const before = pieces[i - 1];
+  const isBehind = before !== undefined && tokens[before.to - 1]?.pause === '';
+  if (!isPaused && !(isLed && isNamed && isOne && isBehind)) return null;
   return [
     half(piece, piece.from, and, first, 'sides.side-after'),
     half(piece, and + 1, piece.to, second, 'sides.side-before'),

@@ -80,10 +80,15 @@ export const minuteTimes = (
   offsetsAt(words, start).flatMap(({ end, minutes }) => {
     const link = words[end] ?? '';
     const hour = words[end + 1] === 'the' && words[end + 2] === 'hour' ? end + 3 : end + 1;
-    const back = link === 'to' && words[end - 1] !== 'half' && hour === words.length;
+    const back =
+      link === 'to' && words[end - 1] !== 'half' && (hour === words.length || goesOnElse(words, hour));
     if (!back && (link !== 'past' || (hour === end + 1 && opens(words, hour)))) return [];
     return [{ end: hour, time: { kind: 'minute', minute: back ? 60 - minutes : minutes } }];
   });
+
+// "At quarter to and a blanket over her".
+const goesOnElse = (words: readonly string[], at: number): boolean =>
+  /^(and|then|so|but|with|when|he|she|we|i|it)$/.test(words[at] ?? '');
 
 // "At half past the gate" and "ten past nine" go on.
 const opens = (words: readonly string[], at: number): boolean =>

@@ -6,7 +6,8 @@ import type { Talk } from '../talk.ts';
 
 const BEFORE = /^(before|beforehand|earlier|initially|previously|originally|prior)$/;
 
-const FIRST = /^((on|at) (the )?(scene|arrival|first|start)|to (start|begin) with)\b/;
+const FIRST =
+  /^(when (we|i|they) (found|got|came|arrived|reached|saw)|(on|at) (the )?(scene|arrival|first|start)|to (start|begin) with)\b/;
 
 /**
  * "Pulse one ten before the splint", "before the drug one sixty over ninety", "GCS ten when we got there", and not "pulse
