@@ -2,12 +2,13 @@
 
 import type { Clause } from '../clauses/clause.ts';
 import { likelyTag, type Piece } from '../pieces/piece.ts';
+import { spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
 import { placeInstead } from './corrections/instead.ts';
 import { signMeant } from './corrections/sign-meant.ts';
 import { strike } from './corrections/strike.ts';
 import { STATING, stateAll } from './state-all.ts';
-import { isPlaced, place, type Talk } from './talk.ts';
+import { isPlaced, place, spanOf, type Talk, textOf } from './talk.ts';
 
 /** Takes back what was said, or puts its place right where another one follows. */
 export function readStrike(talk: Talk, clause: Clause): void {
@@ -27,14 +28,17 @@ export function readCorrection(talk: Talk, clause: Clause): void {
   } else {
     const sign = signMeant(talk, rest);
     if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
-    else if (sign !== null && sign !== 'other' && isOfSign(talk, sign)) place(talk, sign);
+    else if (sign !== null && sign !== 'other') takeInSign(talk, sign, spanned(clause.pieces).to);
   }
 }
 
-// "The pulse should be ninety": its name is part of the correction only where that is what was put right.
-function isOfSign({ frames }: Talk, sign: Piece): boolean {
-  const last = frames.at(-1);
-  return last?.frame === 'correction' && last.target.vital === likelyTag(sign, 'vital');
+// "The pulse should be ninety": its name is part of the correction where that is what was put right.
+function takeInSign(talk: Talk, sign: Piece, to: number): void {
+  const last = talk.frames.at(-1);
+  if (last?.frame !== 'correction' || last.target.vital !== likelyTag(sign, 'vital')) return;
+  const words = { heard: textOf(talk, sign.from, to), span: spanOf(talk, sign.from, to) };
+  talk.frames[talk.frames.length - 1] = { ...last, ...words };
+  place(talk, sign);
 }
 
 // The words of a site that was a slip stay, as a note.
