@@ -182,11 +182,14 @@ function tells(talk: Talk, pieces: readonly Piece[]): boolean {
   if (first === undefined || last === undefined || first.role === 'talk') return false;
   if (pieces.some((piece) => isHeard(talk, piece))) return false;
   const words = talk.tokens.slice(first.from, last.to).map(({ word }) => word);
-  return words.length >= FEWEST_TOLD && TELLS.test(words.join(' '));
+  const said = words.join(' ');
+  return (words.length >= FEWEST_TOLD && TELLS.test(said)) || DENIES.test(said);
 }
 
 // "He is fine" and "it is okay" may be mere courtesy.
 const FEWEST_TOLD = 4;
+// "Landed on his back, wasn't out."
+const DENIES = /^((and|but) )*((he|she|they|it) )?(was|were|is|did|does|has|had|would|will) not \w/;
 const TELLS =
   /^((and|but|so|now|then|because) )*(he|she|they|it|patient|casualty) (is|are|was|were|has|have|had|will|would|can|could|does|did|do|says|said|feels|felt|looks|looked|seems|keeps|kept|gets|got|wants|needs|never|still|just)\b/;
 

@@ -70,6 +70,23 @@ describe('a list of denials under a heading', () => {
   ]);
 });
 
+describe('a none of another part', () => {
+  checkStatements([
+    [
+      'graze on the front of the left shin, none on the back',
+      ['abrasion left lower-leg part=anterior', 'note: none on the back'],
+    ],
+    [
+      'bruise on the inside of the right elbow none on the outside',
+      ['contusion right elbow part=medial', 'note: none on the outside'],
+    ],
+    [
+      'hands: right grip weak, left grip strong',
+      ['visit both hand', 'motion right hand strength=weak', 'motion left hand strength=strong'],
+    ],
+  ]);
+});
+
 describe('behind history', () => {
   checkStatements([
     ['takes bisoprolol and cut on the chin', ['medications: bisoprolol', 'laceration jaw']],

@@ -24,6 +24,7 @@ export const ownedAttributes = (items: readonly Item[], tokens: readonly Token[]
       piece.role === 'part' || isLateSize(items, tokens, i, attributes)
         ? ([-1, 1] as const)
         : ([1, -1] as const);
+    if (isOfNone(items, i)) return [];
     const finding = beginsNext(items, tokens, i)
       ? near(items, tokens, i, 1)
       : (near(items, tokens, i, ways[0]) ?? near(items, tokens, i, ways[1]));
@@ -32,6 +33,12 @@ export const ownedAttributes = (items: readonly Item[], tokens: readonly Token[]
     if (finding < i && piece.role === 'attribute' && leadsOn(items, tokens, i)) return [];
     return [{ finding, piece, attributes }];
   });
+
+// "Graze on the front of the shin, none on the back": the back is the none's.
+function isOfNone(items: readonly Item[], i: number): boolean {
+  const piece = pieceOf(items.slice(0, i).findLast((item) => !hasRole(item, 'small')));
+  return hasRole(items[i], 'part') && piece !== null && marked(piece, 'negation', 'after');
+}
 
 // "Inside bone tender, outside bone fine": past a pause the part is that of the finding straight behind it.
 function beginsNext(items: readonly Item[], tokens: readonly Token[], i: number): boolean {

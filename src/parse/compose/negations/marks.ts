@@ -18,6 +18,7 @@ import {
 import { isAfterNoun } from './after-noun.ts';
 import { isCannotWithout } from './cannot-without.ts';
 import { deniedBehind } from './denied-behind.ts';
+import { isAtAnother, isElsewhere, isInAnotherPart, lastLoud } from './elsewhere.ts';
 import { beginsAtOwnPlace, closesList, joinedByOr } from './list-end.ts';
 import { startOfMeasured } from './measured.ts';
 import { isNothingSuch } from './nothing.ts';
@@ -91,7 +92,7 @@ function marksAt(
     return [];
   // "Pain with movement, none at rest": nothing of what was said before is denied.
   if (kind === 'after' && follows && isElsewhere(items, i)) return [];
-  if (kind === 'after' && isAtAnother(items, i)) return [];
+  if (kind === 'after' && (isAtAnother(items, i) || isInAnotherPart(items, i))) return [];
   if (kind === 'after' && /^(elsewhere|anywhere)$/.test(tokens[piece.to]?.word ?? '')) return [];
   // "Not the left, the right knee" takes back a side and denies nothing of the other.
   const next = items[i + 1];
@@ -164,16 +165,6 @@ const bled = (items: readonly Item[], i: number): boolean => {
   return finding !== null && marked(finding, 'finding', 'bleeding');
 };
 
-// "Pain in the left arm, none in the chest": what has its own place is there, and the chest is free of it.
-function isAtAnother(items: readonly Item[], i: number): boolean {
-  const last = lastLoud(items, i);
-  const next = items
-    .slice(i + 1)
-    .find((item) => !isSmallItem(item, 'preposition') && !isSmallItem(item, 'article'));
-  if (last?.type !== 'site' || next?.type !== 'site') return false;
-  return !next.phrase.sites.some(({ site }) => last.phrase.sites.some((one) => one.site === site));
-}
-
 // "No pain, pain on the right": what was just denied is not denied again.
 function isSaidAgain(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
   const [before, here] = [pieceOf(items[i - 1]), pieceOf(items[i])];
@@ -195,15 +186,6 @@ const takesUpAnew = (items: readonly Item[], tokens: readonly Token[], i: number
 
 const DENYING: ReadonlySet<string> = new Set(['no', 'nothing', 'nil']);
 
-// A "none" with a circumstance straight after it.
-function isElsewhere(items: readonly Item[], i: number): boolean {
-  const next = items[i + 1];
-  const leads = isSmallItem(next, 'preposition') || hasRole(next, 'unknown') || hasRole(next, 'mood');
-  return (
-    leads && items[i + 2] !== undefined && items[i + 2]?.type !== 'site' && !hasRole(items[i + 2], 'side')
-  );
-}
-
 /** Past the site at `i` where the same site of the other side follows it ("not the left hip, the right hip is tender"). */
 function otherSideAfter(items: readonly Item[], i: number): number | null {
   const phrase = phraseOf(items[i]);
@@ -221,7 +203,3 @@ function endsFinding(items: readonly Item[], i: number): boolean {
   if (last?.type !== 'site') return hasRole(last, 'finding');
   return last.phrase.led && hasRole(lastLoud(items, items.indexOf(last)), 'finding');
 }
-
-/** The item before `i` that is no small word. */
-const lastLoud = (items: readonly Item[], i: number): Item | undefined =>
-  items.slice(0, i).findLast((item) => !hasRole(item, 'small'));

@@ -32,6 +32,8 @@ export function mayEnd(before: Piece, next: Piece, tokens: readonly Token[]): bo
   const isLed = before.role === 'side' && startsWithPreposition([before], tokens);
   if (next.role === 'side' || next.role === 'part') return isLed;
   if (before.role === 'side' && readingOf(before, 'sides.side-before') === null) return true;
+  // "Right grip strong": a bare side opens what follows it.
+  if (before.role === 'side' && !isLed) return false;
   const sites = next.role === 'site' ? (tagIn(next, 'sites', 'site') ?? '').split('+').filter(isSite) : [];
   if (before.role === 'part') return sites.length === 0;
   // Nobody has left ears.
