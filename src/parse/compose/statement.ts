@@ -95,7 +95,7 @@ function answersFreely({ tokens, context, clauses }: Talk, clause: Clause, asked
 }
 
 const ONLY =
-  /^(only|just|mostly|mainly|sometimes|here|there|right here|right there|after|before|when|not when)\b/;
+  /^(only|just|mostly|mainly|sometimes|here|there|right here|right there|after|before|when|not when)\b|^((much|a bit|a lot|a little|slightly|way|no) )?(better|worse|the same|same|different|change)( now)?$/;
 
 const isCannot = (pieces: readonly Piece[], words: readonly string[]): boolean =>
   pieces.every(({ role }) => role === 'small' || role === 'negation') &&

@@ -29,6 +29,17 @@ describe('an answer that settles nothing', () => {
     ['any blurred vision? only looking up', ['note: any blurred vision: only looking up']],
     ['any pain? just here', ['note: any pain: just here']],
     ['left or right? right', ['note: left or right: right']],
+    ["how's the pain now? a bit worse", ['note: a bit worse']],
+    ["what's her name? no idea", ['note: no idea']],
+    [
+      'do you remember it? yes. hit your knee? no',
+      ['events: remember it: yes', 'note: hit your knee: no', 'visit knee'],
+    ],
+    // Nothing is felt there; the toe is not called sound.
+    [
+      'can you feel this? yes. okay, nothing on the big toe',
+      ['note: can you feel this: yes', 'visit big-toe', 'note: nothing on the big toe'],
+    ],
     ['other hand? can not', ['note: other hand: can not', 'visit hand']],
     [
       'tell me if it hurts. pressing the ribs. yes. down here, below the armpit',

@@ -12,7 +12,7 @@ import { joinSites } from '../sites/join-sites.ts';
 import { limbOf } from '../sites/limb.ts';
 import { withMirrors } from '../sites/mirrors.ts';
 import { place, type Talk } from '../talk.ts';
-import { isFelt, jointMotion, type SpotSense, spotSense } from './off-limb.ts';
+import { isAskedToFeel, isFelt, jointMotion, type SpotSense, spotSense } from './off-limb.ts';
 import { withOwnBacks } from './on-the-back.ts';
 
 /** The items of these pieces, in the light of the sites in mind. */
@@ -49,6 +49,7 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
     if (spots.some((one) => one?.state === piece)) return asWord(piece, talk);
     const motion = isOnlyCheck ? jointMotion(piece, named, talk.tokens) : null;
     if (motion !== null) return motion === 'good' ? movingWell(piece) : limited(piece);
+    if (marked(piece, 'nothing') && isAskedToFeel(talk.clauses, piece)) return { ...piece, role: 'unknown' };
     if (isNil(piece, pieces[i + 1], talk.tokens)) return nothing(piece);
     if (piece.role === 'csm' && isStuckJoint(piece, places, talk)) return limited(piece);
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');

@@ -2,8 +2,9 @@
 // finding that somebody can feel.
 
 import { regionOf, type Site } from '../../../terms/index.ts';
+import type { Clause } from '../../clauses/clause.ts';
 import { hasTag, tagOf, tagsOf } from '../../islands/island.ts';
-import { isLikely, isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { stateOf } from '../contrast/state.ts';
@@ -123,3 +124,7 @@ function stateAfter(pieces: readonly Piece[], at: number, tokens: readonly Token
   }
   return null;
 }
+
+/** True after "can you feel this?": a "nothing" then says that nothing is felt, and calls no place sound. */
+export const isAskedToFeel = (clauses: readonly Clause[], { from }: Piece): boolean =>
+  clauses.some(({ pieces }) => pieces.some((one) => one.to <= from && marked(one, 'ask', 'sensation')));

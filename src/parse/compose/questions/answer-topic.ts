@@ -48,7 +48,7 @@ export function answerTopic(
         { statement: told(asked, textOf(talk, from, to)), known: { topic: 'carried' }, from, to },
       ]);
     // What there is may come yet, or never: that there is something is kept.
-    else if (isLast(talk, to)) noteAnswer(talk, { from, to });
+    else if (isLast(talk, to) || isAskedOn(talk, to)) noteAnswer(talk, { from, to });
     bear(talk, { asked: { ...asked } });
   }
   return rest;
@@ -82,6 +82,10 @@ const isSubject = ({ tokens }: Talk, to: number): boolean =>
 
 const isLast = ({ clauses }: Talk, to: number): boolean =>
   clauses.every(({ pieces }) => (pieces.at(-1)?.to ?? 0) <= to || pieces.every(isChatter));
+
+// "Do you remember it?" "Yes." "Hit your head?": another question follows before anything was told.
+const isAskedOn = ({ clauses }: Talk, to: number): boolean =>
+  clauses.find(({ pieces }) => (pieces[0]?.from ?? 0) >= to)?.mood === 'question';
 
 /** What was answered, behind what was asked where that was one thing. */
 export const told = ({ topic, item }: AskedTopic, said: string): HistoryStatement => ({
