@@ -22,6 +22,21 @@ describe('behind an answer', () => {
       'right hip: nothing, and the left shin is bruised',
       ['visit right hip', 'no abnormality right hip', 'contusion left lower-leg'],
     ],
+    [
+      'when did you last eat? around noon, resps are sixteen',
+      ['last-intake: around noon', 'respirations rate=16'],
+    ],
+    ["what's your name? Ilse, allergic to latex", ['name: Ilse', 'allergies: latex']],
+    ["how old are you? sixty. windpipe's central", ['age: sixty years=60', 'no tracheal-deviation trachea']],
+    [
+      'do you feel dizzy? no, but does your jaw hurt? no',
+      ['no symptoms: do you feel dizzy: no', 'no pain jaw'],
+    ],
+    [
+      'is your right foot numb? slightly, no pain in the groin',
+      ['numbness right foot severity=mild', 'no pain groin'],
+    ],
+    ['does your back hurt? yes, breastbone tender', ['pain back', 'tenderness sternum']],
     // That it hurts says again what was asked.
     ['does your hip hurt? yes, the left hip is sore', ['pain left hip']],
   ]);

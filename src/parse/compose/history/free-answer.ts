@@ -55,12 +55,17 @@ function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, sta
   const says =
     pieces.some((piece) => !isChatter(piece) || tellsHowOften(talk, piece)) || tellsWhen(talk, pieces);
   if (!says || pieces.some(isOther)) return false;
-  const finds = dryRun(talk, pieces, stateAll).some(
-    ({ statement, known }) => statement.kind === 'finding' && known.site === undefined,
-  );
+  const finds =
+    pieces.some(isLocated) ||
+    dryRun(talk, pieces, stateAll).some(
+      ({ statement, known }) => statement.kind === 'finding' && known.site === undefined,
+    );
   // "Did you black out?" "Left knee swollen.": what is found there answers no yes or no.
   return (FEELINGS.has(topic) && !isYesNo) || !finds;
 }
+
+// "Trachea's central" has a place of its own.
+const isLocated = (piece: Piece): boolean => piece.role === 'finding' && marked(piece, 'at');
 
 // "When did you last go?" "Before we set off.": small words that say when or where, and no mere courtesy.
 function tellsWhen({ tokens }: Talk, pieces: readonly Piece[]): boolean {
@@ -113,6 +118,7 @@ function endOfAnswer(talk: Talk, clause: Clause): number {
   for (const { mood, pieces } of talk.clauses.slice(talk.clauses.indexOf(clause) + 1)) {
     if (mood !== 'statement' || pieces.every(isChatter)) break;
     if (pieces.some(({ role, weak }) => OTHER_TALK.has(role) || (role === 'site' && !weak))) break;
+    if (pieces.some(isLocated)) break;
     end = pieces.at(-1)?.to ?? end;
   }
   return end;

@@ -132,7 +132,10 @@ const isAsked = (talk: Talk, topic: Topic): boolean =>
   talk.context.asked?.about === 'topic' && talk.context.asked.topic === topic;
 
 /** Free words in answer to a question of history, or null where nothing is left of them. */
-export function answeredTopic(talk: Talk, topic: Topic, from: number, to: number): FoundHistory | null {
+export function answeredTopic(talk: Talk, topic: Topic, from: number, end: number): FoundHistory | null {
+  // "Penicillin and, any numbness?": the word that leads on is no part of it.
+  let to = end;
+  while (to > from && /^(and|but)$/.test(talk.tokens[to - 1]?.word ?? '')) to -= 1;
   const told = startOfText(talk.tokens, from, to);
   const start = topic === 'name' ? startOfName(talk.tokens, told, to) : told;
   if (start >= to) return null;

@@ -5,6 +5,7 @@ import { isLikely, type Piece, type Role } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 import { answeredTopic } from '../history/history.ts';
 import { isChatter } from '../light.ts';
+import { isJoin } from '../sayings/index.ts';
 import { bear, note, place, state, type Talk, textOf } from '../talk.ts';
 import type { AnswerWord } from './answer-word.ts';
 import { noteAnswer } from './note-answer.ts';
@@ -23,7 +24,8 @@ export function answerTopic(
     note(talk, { from, to: end });
     return [];
   }
-  const free = rest.every(isChatter)
+  // "No, but" leads on to another question.
+  const free = rest.every((piece) => isChatter(piece) || isJoin(piece))
     ? null
     : answeredTopic(talk, asked.topic, isSubject(talk, to) ? to - 1 : to, end);
   if (free !== null && !rest.some((piece) => piece.role === 'history')) {

@@ -1,12 +1,15 @@
 // "No and the ankle is swollen", "headache?" "no, neck veins are flat": what is said behind an answer and says something whole is none
 // of the answer.
 
+import { isSite, isWithin, type Site } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { marked, type Piece } from '../../pieces/piece.ts';
+import type { Asked } from '../../context.ts';
+import { marked, type Piece, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { isJoin, openingOf } from '../sayings/index.ts';
 import type { Talk } from '../talk.ts';
 import { answerWord } from './answer-word.ts';
+import type { AskedFindings } from './settle.ts';
 
 export interface Parted {
   readonly answer: readonly Piece[];
@@ -27,28 +30,61 @@ export function saidNext(talk: Talk, clause: Clause): Parted | null {
   const rest = [first, ...others];
   // To a question of history words of the patient's own may follow a "yes"; that it hurts may say again what was asked.
   const isTold =
-    asked.about === 'topic' ? said.word === 'no' : asked.about !== 'findings' || !hurtsAgain(rest);
+    asked.about === 'topic' ? said.word === 'no' : asked.about !== 'findings' || !hurtsAgain(asked, rest);
   const opening = isTold ? openingOf(rest, talk.tokens) : null;
   return opening !== null && opening !== 'history' && opening !== 'score'
     ? { answer: said.heads, next: rest }
     : null;
 }
 
-const hurtsAgain = (rest: readonly Piece[]): boolean => {
-  const found = rest.find(({ role }) => role === 'finding');
-  return found !== undefined && (marked(found, 'finding', 'pain') || marked(found, 'finding', 'tenderness'));
+// What was asked was whether it hurts, and nothing denies that it does.
+const hurtsAgain = (asked: AskedFindings, rest: readonly Piece[]): boolean => {
+  const at = rest.findIndex(({ role }) => role === 'finding');
+  const found = rest[at];
+  return (
+    found !== undefined &&
+    isHurt(tagIn(found, 'findings.finding', 'finding')) &&
+    asked.findings.some(({ finding }) => isHurt(finding)) &&
+    !isElsewhere(asked, rest) &&
+    !rest.slice(0, at).some((piece) => marked(piece, 'negation', 'before'))
+  );
 };
 
+// "Does your head hurt?" "Yes, ribs tender on the right."
+const isElsewhere = (asked: AskedFindings, rest: readonly Piece[]): boolean => {
+  const named = rest.flatMap((piece) => (tagIn(piece, 'sites', 'site') ?? '').split('+').filter(isSite));
+  const outer = asked.sites.map(({ site }) => site);
+  const isNear = (site: Site): boolean =>
+    outer.some((one) => one === site || isWithin(site, one) || isWithin(one, site));
+  return named.length > 0 && outer.length > 0 && !named.some(isNear);
+};
+
+const isHurt = (finding: string | null): boolean => finding === 'pain' || finding === 'tenderness';
+
 /** "Any allergies?" "Penicillin, the left ankle is fine": the free answer, and what follows it; null where all of it may answer. */
-export function toldNext({ tokens }: Talk, pieces: readonly Piece[]): Parted | null {
+export function toldNext({ tokens, context }: Talk, pieces: readonly Piece[]): Parted | null {
   for (let k = 1; k < pieces.length; k++) {
     const [before, piece] = [pieces[k - 1], pieces[k]];
     if (before === undefined || piece === undefined) continue;
     const begins = isJoin(piece) ? k + 1 : isPaused(tokens, before) ? k : null;
     if (begins === null || begins >= pieces.length) continue;
     const opening = openingOf(pieces.slice(begins), tokens);
-    if (opening === 'place' || opening === 'stated' || opening === 'located' || opening === 'itself')
+    // "When did it start?" "Around six, out of the blue": what is told of the same thing answers too.
+    const isSame = opening === 'history' && TOLD_ON.has(topicOf(context.asked));
+    if (opening !== null && opening !== 'score' && !isSame)
       return { answer: pieces.slice(0, k), next: pieces.slice(begins) };
   }
   return null;
 }
+
+const topicOf = (asked: Asked | null): string => (asked?.about === 'topic' ? asked.topic : '');
+
+const TOLD_ON: ReadonlySet<string> = new Set([
+  'events',
+  'mechanism',
+  'provocation',
+  'quality',
+  'radiation',
+  'onset',
+  'symptoms',
+]);
