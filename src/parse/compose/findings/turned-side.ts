@@ -24,6 +24,9 @@ export function turnedSide(
   if (site === i) return null;
   const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'side'));
   if (at <= site) return sideBehind(items, tokens, i, site);
+  // "The right knee, not the left, is swollen."
+  const no = pieceOf(items[at - 1]);
+  if (no !== null && marked(no, 'negation', 'before')) return null;
   const straight = items
     .slice(at + 1, i)
     .every((item) => hasRole(item, 'small') || isSmallItem(item, 'article'));
@@ -45,11 +48,17 @@ function sideBehind(
   const { at, piece, side } = next;
   // "Unstable right knee, stable left": without its "on the" a side must close what is said.
   const closes = at === i + 1 && (at === items.length - 1 || isPaused(tokens, piece));
-  if (!startsWithPreposition([piece], tokens) && !closes) return null;
+  // "Numb down the left arm, tingling in the right".
+  const said = pieceOf(items[i]);
+  const isNothing = said !== null && marked(said, 'nothing');
+  const isLed =
+    startsWithPreposition([piece], tokens) || (!isNothing && isSmallItem(items[at - 1], 'preposition'));
+  if (!isLed && !closes) return null;
   if (side !== otherSide(named) || pausesIn(items.slice(i, at), tokens)) return null;
   const before = items.slice(site + 1, i);
   // "Unstable right knee stable left".
-  const isLedBy = hasRole(items[site - 1], 'finding');
+  const loud = items.slice(0, site).findLast((item) => !hasRole(item, 'small'));
+  const isLedBy = hasRole(loud, 'finding');
   const isDone =
     isLedBy ||
     before.some((item) => hasRole(item, 'finding') || hasRole(item, 'csm') || isContrast(pieceOf(item)));

@@ -119,7 +119,9 @@ function marksAt(
 function leadsToFinding(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
   const at = items.findIndex((item, k) => k > i && !hasRole(item, 'attribute') && !hasRole(item, 'small'));
   const between = items.slice(i, Math.max(at, i));
-  return hasRole(items[at], 'finding') && !between.some((item) => isPaused(tokens, wordsOf(item)));
+  // "The right knee not the left is swollen": only the side is denied.
+  const links = between.some((item) => isSmallItem(item, 'link'));
+  return hasRole(items[at], 'finding') && !links && !between.some((item) => isPaused(tokens, wordsOf(item)));
 }
 
 // Words that are no negation of the grammar's and yet deny, or end a denial.
