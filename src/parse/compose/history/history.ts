@@ -5,6 +5,7 @@ import { hasTag, numberOf, tagOf } from '../../islands/island.ts';
 import { mayBegin } from '../../numbers/index.ts';
 import { isSmall, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
 import { type Talk, textOf } from '../talk.ts';
 import type { FoundHistory, OpenTopic } from './found-history.ts';
 import { ageOf, weightOf } from './measured.ts';
@@ -42,6 +43,9 @@ export function historyOf(
   if (topic === 'age') return ageOf(talk, island, piece);
   if (topic === 'sex') return give(tagOf(island, 'sex') ?? textOf(talk, from, to), to);
   if (topic === 'weight' && numberOf(island, 'weight') !== null) return weightOf(talk, island, piece);
+  // "Took the weight fine" weighs nobody.
+  if (topic === 'weight' && !pieces.some((one) => talk.tokens.slice(one.from, one.to).some(isNumber)))
+    return [];
   if (whole) return give(textOf(talk, from, to), to);
   const inBreath = hasTag(island, 'breath');
   const wholeOn = hasTag(island, 'whole-on') || inBreath;
@@ -77,6 +81,8 @@ const BESIDE_PLACE: ReadonlySet<Role> = new Set(['small', 'side', 'part', 'attri
 // "Goes up into the neck" names where, and "goes up evenly" does not.
 const leadsToPlace = ([, ...rest]: readonly Piece[]): boolean =>
   rest.find(({ role }) => !BESIDE_PLACE.has(role))?.role === 'site';
+
+const isNumber = ({ word }: Token): boolean => mayBegin(word, false);
 
 // The words of an exception straight after the phrase.
 function exceptionAfter({ tokens }: Talk, [piece, ...rest]: readonly Piece[]): Piece | null {
