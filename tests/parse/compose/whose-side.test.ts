@@ -153,6 +153,19 @@ describe('how far it goes, and of both which', () => {
   ]);
 });
 
+describe('a limb check without a pause', () => {
+  checkStatements([
+    [
+      "moves her fingers on the right can't move them on the left",
+      ['motion right hand', 'no motion left hand'],
+    ],
+    ['the left hip, not the right, is tender', ['tenderness left hip', 'note: not the right']],
+    ['the left hip not the right is tender', ['tenderness left hip', 'note: not the right is']],
+    ['numb down the right arm, tingling in the left', ['numbness right arm', 'tingling left arm']],
+    ['pain in the left hip and swelling in the right', ['pain left hip', 'swelling right hip']],
+  ]);
+});
+
 describe('one of two', () => {
   checkStatements([
     ['one of her shins is bruised', ['contusion lower-leg']],

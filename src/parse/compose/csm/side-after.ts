@@ -13,7 +13,10 @@ export function sideStraightAfter(
   i: number,
   mind: readonly SiteRef[],
 ): LooseSide | null {
-  const at = items.findIndex((item, k) => k > i && !isSmallItem(item, 'preposition'));
+  // "Can't feel them on the right".
+  const at = items.findIndex(
+    (item, k) => k > i && !isSmallItem(item, 'preposition') && !isSmallItem(item, 'person'),
+  );
   const piece = pieceOf(items[at]);
   const isNear = items.slice(i, at).every((item) => !isPaused(tokens, wordsOf(item)));
   if (piece?.role !== 'side' || !isNear || items[at + 1]?.type === 'site') return null;
