@@ -5,6 +5,7 @@ import { clausesOf } from './clauses/cut.ts';
 import { withNone } from './clauses/said-none.ts';
 import { lookedOnly, noteBareNo } from './compose/bare-no.ts';
 import { readClause } from './compose/clause.ts';
+import { mergeMechanism } from './compose/history/merge-mechanism.ts';
 import { placeIntroduction } from './compose/introduction.ts';
 import { noteLeftovers } from './compose/notes.ts';
 import { askedNext, looksAnswered, standOn } from './compose/questions/standing.ts';
@@ -106,5 +107,8 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   const open = answered && talk.context.asked === talk.context.askedBefore ? null : talk.context.asked;
   const asked = askedNext({ ...talk.context, asked: open }, looked);
   talk.context = { ...talk.context, asked, looked: looked ? utterance.text : null };
-  return { frames: mergeGcs(talk.frames, utterance.text), context: talk.context };
+  return {
+    frames: mergeMechanism(mergeGcs(talk.frames, utterance.text), utterance.text),
+    context: talk.context,
+  };
 }

@@ -66,6 +66,9 @@ describe('an elderly person on a blood thinner who fell', () => {
   });
   it('is asked to recheck the splinted leg, and told what is left', () => {
     expect(elder.rechecks.map((recheck) => recheck.end)).toEqual([{ site: 'foot', side: 'left' }]);
-    expect(leftText(elder)).toMatch(/^Left to examine: left shoulder, .*right leg, back\./);
+    // That she hit her head is no look at it.
+    expect(leftText(elder)).toMatch(
+      /^Left to examine: skull, .*jaw, left shoulder, right upper arm, and 7 more\./,
+    );
   });
 });

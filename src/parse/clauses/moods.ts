@@ -34,6 +34,10 @@ const movesYours = (pieces: readonly Piece[], i: number): boolean => {
   return isJoined && piece?.role === 'csm' && piece.weak && next !== undefined && isSmall(next, 'you');
 };
 
+// "Cough for me."
+const isBareVerb = ([only, ...others]: readonly Piece[], tokens: readonly Token[]): boolean =>
+  others.length === 0 && /^(cough|breathe|swallow|smile)$/.test(tokens[only?.from ?? -1]?.word ?? '');
+
 const isForMe = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
   to - from === 2 && tokens[from]?.word === 'for' && /^(me|us)$/.test(tokens[to - 1]?.word ?? '');
 
@@ -48,9 +52,15 @@ const isBareTelling = (
     mood === 'statement' &&
     before !== undefined &&
     !isPaused(tokens, before) &&
-    said.some(({ role }) => role === 'mood') &&
+    (isBareVerb(said, tokens) || said.some(({ role }) => role === 'mood')) &&
     said.every(
-      ({ role, weak }) => weak || role === 'site' || role === 'side' || role === 'mood' || role === 'small',
+      ({ role, weak }) =>
+        weak ||
+        role === 'site' ||
+        role === 'side' ||
+        role === 'mood' ||
+        role === 'small' ||
+        role === 'history',
     )
   );
 };

@@ -30,7 +30,8 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
     const isParted = begins > k || (before !== undefined && isPaused(tokens, before));
     if (!isParted && (leadsOn(left, tokens) || (has(left, 'history') && isOfTold(next, tokens)))) continue;
     if (!saysWhole(left, next, isParted, opening) || endsInList(left)) continue;
-    if (!mayGoOn(opening, kindOf(left, joint !== undefined && marked(joint, 'contrast')), left)) continue;
+    if (!mayGoOn(opening, kindOf(left, joint !== undefined && marked(joint, 'contrast')), left, next))
+      continue;
     parts.push(left);
     start = begins;
     k = begins;

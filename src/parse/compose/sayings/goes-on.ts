@@ -1,7 +1,7 @@
 // Which openings may follow which part: after "no" and a name more names may be denied, and after history what it came with.
 
 import type { Topic } from '../../../terms/index.ts';
-import { isLikely, marked, type Piece } from '../../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece } from '../../pieces/piece.ts';
 import type { Opening } from './opens.ts';
 import { denies, has } from './said.ts';
 import { hurts } from './whole.ts';
@@ -27,9 +27,16 @@ export function kindOf(left: readonly Piece[], isTurned: boolean): Kind {
 }
 
 /** True where what opens so is said by itself after a part of this kind. */
-export function mayGoOn(opening: Opening, kind: Kind, left: readonly Piece[]): boolean {
+export function mayGoOn(
+  opening: Opening,
+  kind: Kind,
+  left: readonly Piece[],
+  next: readonly Piece[],
+): boolean {
   switch (opening) {
     case 'place':
+      // "I landed on my pole and my knee twisted": in the patient's own words it is what happened.
+      return !(has(left, 'history') && isMine(next));
     case 'located':
     case 'stated':
       return true;
@@ -47,3 +54,5 @@ export function mayGoOn(opening: Opening, kind: Kind, left: readonly Piece[]): b
       return has(left, 'care') && has(left, 'site');
   }
 }
+
+const isMine = ([first]: readonly Piece[]): boolean => first !== undefined && isSmall(first, 'mine');

@@ -108,6 +108,8 @@ function leadsToPlace([stated, ...rest]: readonly Piece[], tokens: readonly Toke
   let isLed = isCheck(stated) || endsLeading(stated, tokens);
   for (const piece of rest) {
     if (piece.role === 'site') return isLed && !isExtent(tokens, stated.from, piece.from);
+    // "Weak on the right because of the thumb".
+    if (piece.role === 'negation') return false;
     if (leads(piece, tokens)) isLed = true;
     // "Bruising and swelling of the jaw".
     const isJoin = isSmall(piece, 'join') || isSmall(piece, 'or');
