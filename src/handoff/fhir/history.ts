@@ -26,7 +26,12 @@ function namedThing(entry: HistoryEntry): string | null {
 function said(entry: HistoryEntry): Said {
   const code = own('topic', entry.topic, topicName(entry.topic));
   // A bare false would deny every allergy there is.
-  if (deniesOneAllergy(entry)) return { code, valueString: told(entry) };
+  if (deniesOneAllergy(entry)) {
+    const words = plainWords(told(entry));
+    return words === null
+      ? { code, dataAbsentReason: absent('unknown', 'No words') }
+      : { code, valueString: words };
+  }
   if (entry.present === false) return { code, valueBoolean: false };
   if (entry.kg !== undefined)
     return {
