@@ -1,6 +1,7 @@
 // Finds each "no", "not yet", "not examined" or "intact" that reached no entry, with the words around it: a look alone would lose it.
 
 import type { Clause } from '../clauses/clause.ts';
+import type { Frame } from '../frame.ts';
 import { isSmall, marked, type Piece, type Role, tagIn } from '../pieces/piece.ts';
 import type { Talk } from './talk.ts';
 
@@ -62,12 +63,44 @@ const isOfItself = (piece: Piece): boolean =>
 
 /** True where an entry other than a look was made of these words. */
 export function isHeard(talk: Talk, piece: Piece): boolean {
-  const from = talk.tokens[piece.from]?.from ?? 0;
-  const to = talk.tokens[piece.to - 1]?.to ?? 0;
-  return talk.frames.some((frame) => {
-    const isLook = frame.frame === 'statement' && frame.statement.kind === 'visit';
-    return !isLook && frame.span[0] < to && frame.span[1] > from;
-  });
+  const heard = heardTokens(talk);
+  for (let at = piece.from; at < piece.to; at++) if (heard[at] === true) return true;
+  return false;
+}
+
+interface Heard {
+  readonly frames: number;
+  readonly last: Frame | undefined;
+  readonly tokens: readonly boolean[];
+}
+
+const HEARD = new WeakMap<Talk, Heard>();
+
+// Worked out once for all the words while no frame is added: it is asked of each word, and a long talk has many frames.
+function heardTokens(talk: Talk): readonly boolean[] {
+  const known = HEARD.get(talk);
+  const last = talk.frames.at(-1);
+  if (known !== undefined && known.frames === talk.frames.length && known.last === last) return known.tokens;
+  const tokens = talk.tokens.map(() => false);
+  for (const frame of talk.frames) {
+    if (frame.frame === 'statement' && frame.statement.kind === 'visit') continue;
+    const [from, to] = frame.span;
+    let at = firstPast(talk, from);
+    for (; at < tokens.length && (talk.tokens[at]?.from ?? to) < to; at++) tokens[at] = true;
+  }
+  HEARD.set(talk, { frames: talk.frames.length, last, tokens });
+  return tokens;
+}
+
+// The first token that ends past this character.
+function firstPast({ tokens }: Talk, from: number): number {
+  let [low, high] = [0, tokens.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((tokens[middle]?.to ?? 0) > from) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 // The stretch that no entry came from, without the "but" that leads to it.
