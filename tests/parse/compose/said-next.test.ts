@@ -82,6 +82,11 @@ describe('a list of denials under a heading', () => {
       ['no deformity left lower-leg', 'abrasion left lower-leg'],
     ],
     ['jaw is fine when she bites', ['no abnormality jaw']],
+    // Of no place that was named.
+    [
+      'scrape on the forehead, no bruises anywhere else',
+      ['abrasion forehead', 'note: no bruises anywhere else'],
+    ],
   ]);
 });
 

@@ -24,7 +24,15 @@ import { isOfOtherPart } from './other-part.ts';
 import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
 import { withoutSpared } from './spared.ts';
-import { isAllOver, isAskedAbout, isOfARegion, isOfAThing, isOfTheRest, isOnAThing } from './subject.ts';
+import {
+  isAllOver,
+  isAskedAbout,
+  isElsewhere,
+  isOfARegion,
+  isOfAThing,
+  isOfTheRest,
+  isOnAThing,
+} from './subject.ts';
 import { isTakenBack } from './taken-back.ts';
 import { hearsOtherSide, turnedSide } from './turned-side.ts';
 
@@ -105,8 +113,7 @@ function findingAt(
   // "No other injuries" is said of all the rest, and of no site in mind.
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
   if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return null;
-  // "Tender upper right, soft elsewhere".
-  if (tokens[piece.to]?.word === 'elsewhere' && !isPaused(tokens, piece)) return null;
+  if (isElsewhere(tokens, piece)) return null;
   if (
     isOfTheRest(items, tokens, i) ||
     isOfAThing(items, tokens, i) ||

@@ -26,11 +26,16 @@ const isOfOthers = (tokens: readonly Token[], from: number): boolean =>
 /** True for "tender everywhere", "sore all over": it is said of no place in mind. */
 export const isAllOver = (tokens: readonly Token[], { to }: Piece): boolean => {
   const [next, after] = tokens[to - 1]?.pause === '' ? [tokens[to], tokens[to + 1]] : [];
-  if (next?.word === 'everywhere' || next?.word === 'elsewhere') return true;
-  if (next?.word === 'anywhere' && after?.word === 'else') return true;
+  if (next?.word === 'everywhere') return true;
   return (
     next?.word === 'all' && after?.word === 'over' && (after.pause !== '' || tokens[to + 2] === undefined)
   );
+};
+
+/** True for "soft elsewhere", "no cuts anywhere else": it is said of no place that was named, nor of one in mind. */
+export const isElsewhere = (tokens: readonly Token[], { to }: Piece): boolean => {
+  const [next, after] = tokens[to - 1]?.pause === '' ? [tokens[to], tokens[to + 1]] : [];
+  return next?.word === 'elsewhere' || (/^(any|some)where$/.test(next?.word ?? '') && after?.word === 'else');
 };
 
 /** True for "when asked about neck pain": what somebody was asked after is not told by it. */
