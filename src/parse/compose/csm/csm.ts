@@ -9,7 +9,7 @@ import type { Token } from '../../token.ts';
 import { turnedSide } from '../findings/turned-side.ts';
 import type { Reach } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
-import { hasRole, type Item, phraseOf, phrasesAt, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, isException, phraseOf, phrasesAt, pieceOf } from '../sites/item.ts';
 import { looseSide } from '../sites/loose-side.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { sitesOf } from '../sites/sides.ts';
@@ -24,7 +24,7 @@ import { AT_TRUNK, isElsewhere, isEndNamed, isSomebody, WARM_BY_ITSELF } from '.
 import { presenceAt, sharePresence } from './presence.ts';
 import { isPulseNamedAt } from './pulse-named.ts';
 import { sideStraightAfter } from './side-after.ts';
-import { isException, othersThan, piecesAfter, without } from './spared.ts';
+import { othersThan, piecesAfter, without } from './spared.ts';
 
 const isCsm = (item: Item): boolean => hasRole(item, 'csm');
 
@@ -82,7 +82,7 @@ function csmAt(
   const all = pieceOf(items[limbs]);
   const namesAll = hasTag(island, 'limbs');
   const isAll = namesAll || (all !== null && (phrases.length === 0 || isOfAll(items, i, limbs, group)));
-  const except = items.findIndex((item) => isException(item));
+  const except = items.findIndex(isException);
   const isExcepted = except > i && group.some((site) => site > except);
   // "Good in both feet except the left".
   const exceptedSide = except > i && !isExcepted ? sideIn(piecesAfter(items, except)) : null;

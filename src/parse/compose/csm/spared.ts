@@ -2,15 +2,10 @@
 
 import type { Side } from '../../../terms/index.ts';
 import type { LimbEnd } from '../../context.ts';
-import { marked, type Piece } from '../../pieces/piece.ts';
+import type { Piece } from '../../pieces/piece.ts';
 import { type Item, pieceOf } from '../sites/item.ts';
 import { otherSide } from '../sites/side.ts';
 import { ALL_FOUR } from './limb-ends.ts';
-
-export const isException = (item: Item): boolean => {
-  const piece = pieceOf(item);
-  return piece !== null && marked(piece, 'except');
-};
 
 export const piecesAfter = (items: readonly Item[], at: number): readonly Piece[] =>
   items.slice(at + 1).flatMap((item) => pieceOf(item) ?? []);

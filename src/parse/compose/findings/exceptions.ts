@@ -3,7 +3,7 @@
 import type { SiteRef } from '../../context.ts';
 import { marked } from '../../pieces/piece.ts';
 import { around } from '../../span.ts';
-import { type Item, phraseOf, pieceOf } from '../sites/item.ts';
+import { type Item, isException, phraseOf, pieceOf } from '../sites/item.ts';
 import { sideAfter } from '../sites/said-side.ts';
 import { sitesOf } from '../sites/sides.ts';
 import { attributesOf, joinAttributes } from './attributes.ts';
@@ -24,7 +24,7 @@ export function excepted(
   found: readonly FoundFinding[],
   mind: readonly SiteRef[],
 ): Excepted {
-  const at = items.findIndex((item) => item.type === 'piece' && marked(item.piece, 'except'));
+  const at = items.findIndex(isException);
   const site = at < 0 ? -1 : items.findIndex((item, i) => i > at && item.type === 'site');
   const [except, phrase] = [pieceOf(items[at]), phraseOf(items[site])];
   if (except !== null && phrase === null) return exceptedSide(items, at, found);

@@ -2,8 +2,8 @@
 
 import { isPaired, type Side, type Site } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
-import { marked, type Piece } from '../../pieces/piece.ts';
-import { type Item, phrasesIn, pieceOf } from '../sites/item.ts';
+import type { Piece } from '../../pieces/piece.ts';
+import { type Item, isException, phrasesIn, pieceOf } from '../sites/item.ts';
 import { partsOf, sideAfter } from '../sites/said-side.ts';
 import { otherSide } from '../sites/side.ts';
 import type { FoundFinding } from './found-finding.ts';
@@ -13,7 +13,7 @@ export function withoutSpared(
   items: readonly Item[],
   found: readonly FoundFinding[],
 ): readonly FoundFinding[] {
-  const at = items.findIndex((item) => item.type === 'piece' && marked(item.piece, 'except'));
+  const at = items.findIndex(isException);
   const except = pieceOf(items[at]);
   if (except === null) return found;
   const spared = phrasesIn(items.slice(at + 1)).flatMap(({ sites }) => sites);

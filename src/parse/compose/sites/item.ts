@@ -1,7 +1,7 @@
 // The items of a clause: site phrases, and pieces that play another part; with the ways to look at them.
 
 import type { SiteRef } from '../../context.ts';
-import { isLikely, isSmall, type Piece, type Role } from '../../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 
 export interface SitePhrase extends Span {
@@ -59,3 +59,7 @@ export const isAdjective = (item: Item | undefined): boolean =>
 /** True for a piece that may be a small word of this kind. */
 export const isSmallItem = (item: Item | undefined, kind: string): boolean =>
   item?.type === 'piece' && isSmall(item.piece, kind);
+
+/** True for "except", "apart from", "but not". */
+export const isException = (item: Item | undefined): boolean =>
+  item?.type === 'piece' && marked(item.piece, 'except');

@@ -1,0 +1,100 @@
+// Which place a finding belongs to: the last before it, or the one that it leads to.
+
+import { isLikely } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import {
+  beginsAnew,
+  type Choice,
+  endsGroup,
+  isAdjacent,
+  isNextOnes,
+  isNo,
+  isParted,
+  isWithin,
+} from './begins-anew.ts';
+import { type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
+import { type Attaches, LEADING, ownsWhatFollows, pauseAfterItem } from './site-group.ts';
+
+/** The item of its place; null where it is that in mind. */
+export function choose({
+  items,
+  tokens,
+  i,
+  before,
+  after,
+  used,
+  findingFirst,
+  attaches,
+}: Choice): number | null {
+  const led =
+    after !== null && (phraseOf(items[after])?.led === true || leadsStraight(items, tokens, i, after));
+  if (before !== null && after !== null && isNextOnes({ items, tokens, i, after, attaches })) return before;
+  if (before !== null && after !== null && beginsAnew({ items, tokens, i, before, after, used, attaches }))
+    return after;
+  if (before !== null && !used.has(before) && !items.slice(before + 1, i).some(attaches)) {
+    // "The left arm has bruising at the elbow": the narrower place that it leads to is the one.
+    const straight = led || (after !== null && tellsQuadrant(items, tokens, i, before, after, attaches));
+    if (
+      straight &&
+      isWithin(items[after ?? -1], items[before]) &&
+      !items.slice(i + 1, after ?? i).some(attaches)
+    )
+      return after;
+    // A heading with a pause after it, or after what was said of it, yields to a site that is led to: "right leg, swelling
+    // over the knee", "left forearm bleeding, tourniquet on the left upper arm".
+    const heading = items.slice(before, i).some((_, k) => pauseAfterItem(items, tokens, before + k) !== '');
+    // "Both eyes open, no bleeding from the nose": a denial begins anew, and leads to its own site.
+    const denied = items.slice(before + 1, i).some(isNo);
+    // "Right hip is high and there's swelling in the groin".
+    const anew = items
+      .slice(before + 1, i)
+      .some((item) => isSmallItem(item, 'exists') || isThere(item, tokens));
+    // "Back no tenderness, graze at the sacrum": past a pause the place is the next finding's.
+    const isOthers = denied && !heading && !anew && isParted(items, tokens, i, after ?? i, attaches);
+    return led && (heading || denied || anew) && !isOthers ? after : before;
+  }
+  // "Right hip swollen and tender, deformity of the right thigh": a pause ends what is said of the hip.
+  if (led && before !== null && after !== null && endsGroup(items, tokens, i, attaches)) return before;
+  if (led || before === null) return after;
+  if (after !== null && findingFirst && isAdjacent(items, tokens, i, after)) return after;
+  if (after !== null && isAttributive(items, tokens, i, after)) return after;
+  return before;
+}
+
+// "Abdomen tender right lower quadrant" leads to the quadrant by standing straight before it.
+function tellsQuadrant(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  before: number,
+  after: number,
+  attaches: Attaches,
+): boolean {
+  const piece = pieceOf(items[i]);
+  const isBelly = phraseOf(items[before])?.sites.every(({ site }) => site === 'abdomen') === true;
+  if (!isBelly || piece === null || isLikely(piece, 'present', 'false')) return false;
+  return isAdjacent(items, tokens, i, after) && !ownsWhatFollows(items, tokens, after, attaches);
+}
+
+// "Tourniquet on the left upper arm": the phrase took the preposition in, and leads to the site straight after it.
+function leadsStraight(items: readonly Item[], tokens: readonly Token[], i: number, after: number): boolean {
+  const piece = pieceOf(items[i]);
+  if (piece === null || after !== i + 1 || isPaused(tokens, piece)) return false;
+  const words = tokens.slice(piece.from, piece.to).map(({ word }) => word);
+  // "Dressing on the" forehead.
+  const last = /^(the|his|her|a|an)$/.test(words.at(-1) ?? '') ? words.at(-2) : words.at(-1);
+  return words.length > 1 && LEADING.has(last ?? '');
+}
+
+// "Pressing on the breastbone causes pain in the ribs", too.
+const isThere = (item: Item, tokens: readonly Token[]): boolean =>
+  /^(there|causes|gives|produces|reproduces|brings)$/.test(tokens[wordsOf(item).from]?.word ?? '');
+
+// "Swollen right knee": an adjective straight before a site, and not what an "is" says of the site before.
+function isAttributive(items: readonly Item[], tokens: readonly Token[], i: number, site: number): boolean {
+  const [item, piece] = [items[i], pieceOf(items[i])];
+  if (item === undefined || piece === null || site !== i + 1) return false;
+  if (!isLikely(piece, 'adj') || isLikely(piece, 'predicate')) return false;
+  return !isPaused(tokens, wordsOf(item)) && !isSmallItem(items[i - 1], 'link');
+}
