@@ -104,3 +104,10 @@ function strengthen(tokens: { pause: Pause }[], pause: Pause): void {
   const last = tokens.at(-1);
   if (last !== undefined && STRENGTH[pause] > STRENGTH[last.pause]) last.pause = pause;
 }
+
+/** The words from `from` up to but not with `to`, with a blank between. */
+export const saidIn = (tokens: readonly Token[], from?: number, to?: number): string =>
+  tokens
+    .slice(from, to)
+    .map(({ word }) => word)
+    .join(' ');

@@ -1,5 +1,6 @@
 // Where words that could ask do ask, and where they only look so: "does not hurt", "the pulse is there", "any".
 
+import { isJoin } from '../compose/sayings/index.ts';
 import { isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -86,8 +87,7 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
   return role === 'asking' || role === 'negation' || role === 'ask' ? 'stay' : begin('question');
 }
 
-const isJoined = (before: Piece | undefined): boolean =>
-  before !== undefined && (isSmall(before, 'join') || marked(before, 'contrast'));
+const isJoined = (before: Piece | undefined): boolean => before !== undefined && isJoin(before);
 
 const asksToEnd = (tokens: readonly Token[], { from }: Piece): boolean =>
   tokens.slice(from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause === 'ask';

@@ -25,7 +25,7 @@ export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | 
   if (draft.mood === 'question') return stateAfterRequest(pieces, i, tokens, draft);
   const before = pieces[i - 1];
   const isJoined = before !== undefined && isJoin(before);
-  if (isJoined && draft.mood === 'instruction' && openingOf(pieces.slice(i, i + FAR), tokens) === 'place')
+  if (isJoined && draft.mood === 'instruction' && openingOf(pieces, tokens, i) === 'place')
     return begin('statement');
   if (draft.mood !== 'instruction' || pauseBefore(tokens, piece) === '') return null;
   const end = pieces.findIndex((one, k) => k >= i && isPaused(tokens, one));
@@ -50,11 +50,9 @@ function stateAfterRequest(
   const isRequest = draft.pieces.some((one) => moodOf(one) === 'instruction' && !one.weak);
   const asks =
     tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause === 'ask';
-  const says = isRequest && !asksOfPatient && !asks && openingOf(pieces.slice(i, i + FAR), tokens) !== null;
+  const says = isRequest && !asksOfPatient && !asks && openingOf(pieces, tokens, i) !== null;
   return says ? begin('statement') : null;
 }
-
-const FAR = 24;
 
 const OF_PATIENT: ReadonlySet<Role> = new Set(['site', 'finding', 'csm', 'history', 'vital', 'ask']);
 

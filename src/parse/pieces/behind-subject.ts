@@ -3,7 +3,8 @@
 
 import { hasTag } from '../islands/island.ts';
 import type { Token } from '../token.ts';
-import { type Piece, type Role, readingOf, tagIn } from './piece.ts';
+import { type Piece, readingOf, tagIn } from './piece.ts';
+import { reread } from './reread.ts';
 
 /** The pieces with each such "do not" read as a denial, and "do not move" and "move" as checks of the limb. */
 export const readBehindSubjects = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
@@ -18,10 +19,10 @@ export const readBehindSubjects = (pieces: readonly Piece[], tokens: readonly To
     if (isTold)
       return check === null || !hasTag(check, 'behind')
         ? piece
-        : as(piece, 'mood', 'talk.instruction', 'mood', 'instruction');
+        : surely(reread(piece, 'mood', 'talk.instruction', { mood: 'instruction' }));
     if (check !== null) return { ...piece, role: 'csm', islands: [check], weak: false };
     return piece.to - piece.from === 2
-      ? as(piece, 'negation', 'negation.negation', 'negation', 'before')
+      ? surely(reread(piece, 'negation', 'negation.negation', { negation: 'before' }))
       : piece;
   });
 
@@ -42,24 +43,12 @@ const isMoveOn = ({ role, from, to }: Piece, tokens: readonly Token[]): boolean 
 const isSiteStraightBefore = (before: Piece | undefined, tokens: readonly Token[]): boolean =>
   before?.role === 'site' && tokens[before.to - 1]?.pause === '';
 
+const MOVES = { csm: '', aspect: 'motion', present: 'yes', ends: '', 'spoken-site': '', behind: '' };
+
 const moving = (piece: Piece): Piece => ({
-  ...piece,
-  role: 'csm',
+  ...reread(piece, 'csm', 'csm.moves', MOVES),
   to: piece.to - 1,
   weak: false,
-  islands: piece.islands.slice(0, 1).map((island) => ({
-    ...island,
-    file: 'csm',
-    rule: 'csm.moves',
-    tags: [
-      { key: 'csm', value: '' },
-      { key: 'aspect', value: 'motion' },
-      { key: 'present', value: 'yes' },
-      { key: 'ends', value: '' },
-      { key: 'spoken-site', value: '' },
-      { key: 'behind', value: '' },
-    ],
-  })),
 });
 
 const isBehindMany = (subject: Piece | undefined, tokens: readonly Token[]): boolean =>
@@ -83,14 +72,4 @@ function isMany(subject: Piece, tokens: readonly Token[]): boolean {
   return isThing && /(^(they|those|these|others)|[^su'’]s)$/.test(tokens[subject.to - 1]?.word ?? '');
 }
 
-const as = (piece: Piece, role: Role, rule: string, key: string, value: string): Piece => ({
-  ...piece,
-  role,
-  weak: false,
-  islands: piece.islands.slice(0, 1).map((island) => ({
-    ...island,
-    file: rule.split('.')[0] ?? rule,
-    rule,
-    tags: [{ key, value }],
-  })),
-});
+const surely = (piece: Piece): Piece => ({ ...piece, weak: false });

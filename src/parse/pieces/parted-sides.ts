@@ -4,6 +4,7 @@
 import { hasTag } from '../islands/island.ts';
 import type { Token } from '../token.ts';
 import { type Piece, readingOf } from './piece.ts';
+import { reread } from './reread.ts';
 
 /** The pieces with each "left and right" that is no pair parted in two sides, and the "and" left out. */
 export const withPartedSides = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
@@ -54,16 +55,8 @@ function sideOf(tokens: readonly Token[], from: number, to: number): 'left' | 'r
 }
 
 const half = (piece: Piece, from: number, to: number, side: 'left' | 'right', rule: string): Piece => ({
-  ...piece,
+  ...reread(piece, 'side', rule, { side }),
   from,
   to,
   weak: false,
-  islands: piece.islands.slice(0, 1).map((island) => ({
-    ...island,
-    file: 'sides',
-    rule,
-    from,
-    to,
-    tags: [{ key: 'side', value: side }],
-  })),
 });

@@ -4,7 +4,7 @@ import type { Statement } from '../../../terms/index.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { State } from '../../states.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { type SaidSide, sideAfter } from '../sites/said-side.ts';
 import { figureOf, stateOf } from './state.ts';
 
@@ -181,12 +181,7 @@ const isOfSide = (tokens: readonly Token[], { role, from, to }: Piece): boolean 
 
 // "Five seconds on that side, two on the other": the side in mind, without its name.
 const saysThatSide = (tokens: readonly Token[], before: readonly Piece[]): boolean =>
-  /\b(?:that|this) side\b/.test(
-    tokens
-      .slice(before[0]?.from, before.at(-1)?.to)
-      .map(({ word }) => word)
-      .join(' '),
-  );
+  /\b(?:that|this) side\b/.test(saidIn(tokens, before[0]?.from, before.at(-1)?.to));
 
 // Only a denial turns a finding; "left one is fine" says more than that.
 const DENIALS: ReadonlySet<State | null> = new Set<State | null>(['none', 'absent', 'not']);

@@ -3,16 +3,13 @@
 import type { Site } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import type { Piece } from '../../pieces/piece.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { hasRole, type Item, phraseOf } from '../sites/item.ts';
 import { endOf } from './limb-ends.ts';
 
 // "She is getting cold": the person is, and not the limb in mind.
 export function isSomebody(tokens: readonly Token[], { from }: Piece): boolean {
-  const said = tokens
-    .slice(Math.max(0, from - 4), from)
-    .map(({ word }) => word)
-    .join(' ');
+  const said = saidIn(tokens, Math.max(0, from - 4), from);
   return /(^| )(i|he|she|patient|casualty) (is |am |feels |feeling |looks |was |getting |gets |still |very |really |so )*$/.test(
     `${said} `,
   );

@@ -3,6 +3,7 @@
 import type { Clause } from '../../clauses/clause.ts';
 import { isLikely, type Piece, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import { settledOf } from '../questions/settle.ts';
 import { place, state, type Talk } from '../talk.ts';
@@ -44,17 +45,7 @@ const ASKING: ReadonlySet<Role> = new Set(['asking', 'talk']);
 // "How's the elbow?", "what about the left knee?": what is asked is how it is, and nothing of what it can do.
 function asksHowItIs({ tokens }: Talk, { pieces }: Clause): boolean {
   const asking = pieces.filter(({ role }) => role === 'asking');
-  return (
-    asking.length > 0 &&
-    asking.every(({ from, to }) =>
-      HOW.test(
-        tokens
-          .slice(from, to)
-          .map(({ word }) => word)
-          .join(' '),
-      ),
-    )
-  );
+  return asking.length > 0 && asking.every(({ from, to }) => HOW.test(saidIn(tokens, from, to)));
 }
 
 const HOW = /^(how|what) (is|are|about)( (the|your|his|her|this|that))?$/;

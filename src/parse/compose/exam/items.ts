@@ -3,6 +3,7 @@
 import { DIGITS, isSite, type Site } from '../../../terms/index.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
 import { marked, type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
+import { reread } from '../../pieces/reread.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { withStates } from '../contrast/late-state.ts';
@@ -89,16 +90,8 @@ function isStuckJoint(piece: Piece, places: readonly Site[], { context }: Talk):
 }
 
 /** The piece as a finding with these tags. */
-const asFinding = (piece: Piece, tags: Readonly<Record<string, string>>): Piece => ({
-  ...piece,
-  role: 'finding',
-  islands: piece.islands.slice(0, 1).map((island) => ({
-    ...island,
-    file: 'findings',
-    rule: 'findings.finding',
-    tags: Object.entries(tags).map(([key, value]) => ({ key, value })),
-  })),
-});
+const asFinding = (piece: Piece, tags: Readonly<Record<string, string>>): Piece =>
+  reread(piece, 'finding', 'findings.finding', tags);
 
 const numbness = (piece: Piece, { numb, quality }: SpotSense): Piece =>
   asFinding(piece, {
@@ -166,21 +159,10 @@ const isPronoun = (piece: Piece, { tokens }: Talk): boolean => tokens[piece.to -
 
 // "Of all four extremities" names the limbs themselves where no check of their ends is made, "hands and feet" their ends.
 const limbsNamed = (piece: Piece, { tokens }: Talk): Piece =>
-  namedAs(piece, tokens[piece.to - 1]?.word === 'feet' ? 'hand+foot' : 'arm+leg');
-
-const namedAs = (piece: Piece, sites: string): Piece => ({
-  ...piece,
-  role: 'site',
-  islands: piece.islands.slice(0, 1).map((island) => ({
-    ...island,
-    file: 'sites',
-    rule: 'sites.site',
-    tags: [
-      { key: 'site', value: sites },
-      { key: 'plural', value: '' },
-    ],
-  })),
-});
+  reread(piece, 'site', 'sites.site', {
+    site: tokens[piece.to - 1]?.word === 'feet' ? 'hand+foot' : 'arm+leg',
+    plural: '',
+  });
 
 const sitesIn = (piece: Piece): readonly Site[] =>
   (tagIn(piece, 'sites', 'site') ?? '').split('+').filter(isSite);

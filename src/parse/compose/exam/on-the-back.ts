@@ -3,6 +3,7 @@
 
 import { isSite, regionOf, type Site } from '../../../terms/index.ts';
 import { isLikely, isSmall, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
+import { reread } from '../../pieces/reread.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import type { Talk } from '../talk.ts';
@@ -12,16 +13,7 @@ export function withOwnBacks(talk: Talk, pieces: readonly Piece[]): readonly Pie
   return pieces.map((piece, i) => (isOwnBack(talk, pieces, i) ? asPart(piece) : piece));
 }
 
-const asPart = (piece: Piece): Piece => ({
-  ...piece,
-  role: 'part',
-  islands: piece.islands.slice(0, 1).map((island) => ({
-    ...island,
-    file: 'sides',
-    rule: 'sides.part-after',
-    tags: [{ key: 'part', value: 'posterior' }],
-  })),
-});
+const asPart = (piece: Piece): Piece => reread(piece, 'part', 'sides.part-after', { part: 'posterior' });
 
 function isOwnBack(talk: Talk, pieces: readonly Piece[], i: number): boolean {
   const { tokens } = talk;

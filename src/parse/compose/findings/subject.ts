@@ -2,7 +2,7 @@
 
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
 
 const REST: ReadonlySet<string> = new Set(['rest', 'else', 'elsewhere', 'remainder']);
@@ -17,10 +17,7 @@ export const isOfTheRest = (items: readonly Item[], tokens: readonly Token[], i:
 // "The other three soft", "the others are fine".
 const isOfOthers = (tokens: readonly Token[], from: number): boolean =>
   /\b(?:others|other (?:two|three|four|ones))(?: is| are| look| looks| feel)?$/.test(
-    tokens
-      .slice(Math.max(0, from - 3), from)
-      .map(({ word }) => word)
-      .join(' '),
+    saidIn(tokens, Math.max(0, from - 3), from),
   );
 
 /** True for "tender everywhere", "sore all over": it is said of no place in mind. */
@@ -51,11 +48,7 @@ export function isAskedAbout(items: readonly Item[], tokens: readonly Token[], i
 
 const ASKED = /\b(asked|ask|asks|asking)( (him|her|them|you))?$/;
 
-const wordsUpTo = (tokens: readonly Token[], at: number): string =>
-  tokens
-    .slice(Math.max(0, at - 2), at)
-    .map(({ word }) => word)
-    .join(' ');
+const wordsUpTo = (tokens: readonly Token[], at: number): string => saidIn(tokens, Math.max(0, at - 2), at);
 
 const ALL: ReadonlySet<string> = new Set([
   'everything',

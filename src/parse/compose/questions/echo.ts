@@ -3,7 +3,8 @@
 import { type Piece, tagIn } from '../../pieces/piece.ts';
 import type { AskedFindings } from './settle.ts';
 
-const isHurt = (finding: string | null): boolean => finding === 'pain' || finding === 'tenderness';
+/** True for pain and tenderness, which answers name for one another. */
+export const isHurt = (finding: string | null): boolean => finding === 'pain' || finding === 'tenderness';
 
 /** The findings of an answer that only repeat what was asked, whose word is the better one; none where they say more. */
 export function echoedFindings(asked: AskedFindings, rest: readonly Piece[]): readonly Piece[] {

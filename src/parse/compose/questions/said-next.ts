@@ -9,6 +9,7 @@ import { isPaused } from '../../span.ts';
 import { isJoin, openingOf } from '../sayings/index.ts';
 import type { Talk } from '../talk.ts';
 import { answerWord } from './answer-word.ts';
+import { isHurt } from './echo.ts';
 import type { AskedFindings } from './settle.ts';
 
 export interface Parted {
@@ -59,8 +60,6 @@ const isElsewhere = (asked: AskedFindings, rest: readonly Piece[]): boolean => {
   return named.length > 0 && outer.length > 0 && !named.some(isNear);
 };
 
-const isHurt = (finding: string | null): boolean => finding === 'pain' || finding === 'tenderness';
-
 /** "Any allergies?" "Penicillin, the left ankle is fine": the free answer, and what follows it; null where all of it may answer. */
 export function toldNext({ tokens, context }: Talk, pieces: readonly Piece[]): Parted | null {
   for (let k = 1; k < pieces.length; k++) {
@@ -68,7 +67,7 @@ export function toldNext({ tokens, context }: Talk, pieces: readonly Piece[]): P
     if (before === undefined || piece === undefined) continue;
     const begins = isJoin(piece) ? k + 1 : isPaused(tokens, before) ? k : null;
     if (begins === null || begins >= pieces.length) continue;
-    const opening = openingOf(pieces.slice(begins), tokens);
+    const opening = openingOf(pieces, tokens, begins);
     // "When did it start?" "Around six, out of the blue": what is told of the same thing answers too.
     const isSame = opening === 'history' && TOLD_ON.has(topicOf(context.asked));
     if (opening !== null && opening !== 'score' && !isSame)

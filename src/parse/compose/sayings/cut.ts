@@ -7,12 +7,9 @@ import type { Token } from '../../token.ts';
 import { isUsual } from '../care/usual.ts';
 import { isJoin, isLate, mayEnd, mayRunOn } from './ends.ts';
 import { kindOf, mayGoOn } from './goes-on.ts';
-import { openingOf } from './opens.ts';
+import { FAR, openingOf } from './opens.ts';
 import { has } from './said.ts';
 import { endsInList, saysWhole } from './whole.ts';
-
-// An opening is told by its first pieces; it also keeps the cost of a breathless talk in step with its length.
-const FAR = 24;
 
 /** The parts of these pieces, without the "and" or the "but" between them; one where nothing parts them. */
 export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): readonly (readonly Piece[])[] {

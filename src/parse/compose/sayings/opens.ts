@@ -2,7 +2,7 @@
 
 import { isLikely, isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { startsWithPreposition } from '../sites/site-phrase.ts';
 import { isJoin } from './ends.ts';
 import { denies, isCheck, isOfItself, isPainScore, isReading, isStated } from './said.ts';
@@ -13,8 +13,12 @@ import { denies, isCheck, isOfItself, isPainScore, isReading, isStated } from '.
  */
 export type Opening = 'place' | 'stated' | 'name' | 'located' | 'itself' | 'history' | 'score' | 'reading';
 
-/** The opening of these pieces, or null where they do not say anything whole. */
-export function openingOf(next: readonly Piece[], tokens: readonly Token[]): Opening | null {
+/** An opening is told by its first pieces; it also keeps the cost of a breathless talk in step with its length. */
+export const FAR = 24;
+
+/** The opening of the pieces from `at` on, or null where they do not say anything whole. */
+export function openingOf(pieces: readonly Piece[], tokens: readonly Token[], at = 0): Opening | null {
+  const next = pieces.slice(at, at + FAR);
   if (opensWithPlace(next, tokens)) return 'place';
   const first = next.find(({ role }) => role !== 'small' && role !== 'figure' && role !== 'attribute');
   // Behind an "and" the next part opens.
@@ -127,12 +131,7 @@ function leadsToPlace([stated, ...rest]: readonly Piece[], tokens: readonly Toke
 
 // "Swelling up to the ankle": how far it goes.
 const isExtent = (tokens: readonly Token[], from: number, to: number): boolean =>
-  /\b(up to|down to|far as|past)\b/.test(
-    tokens
-      .slice(from, to)
-      .map(({ word }) => word)
-      .join(' '),
-  );
+  /\b(up to|down to|far as|past)\b/.test(saidIn(tokens, from, to));
 
 // "Nothing wrong with the elbow".
 const leads = (piece: Piece, tokens: readonly Token[]): boolean =>

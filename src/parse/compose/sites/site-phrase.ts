@@ -6,7 +6,7 @@ import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
 import { levelsOf } from '../../islands/levels.ts';
 import { isLikely, isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused, pauseBefore } from '../../span.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import type { SitePhrase } from './item.ts';
 
 import { isMirror, partsOf, sideBefore } from './said-side.ts';
@@ -50,22 +50,14 @@ export function sitePhrase(
     homophone: pieces.some(
       (piece) => (piece.role === 'side' || piece === site) && isLikely(piece, 'homophone'),
     )
-      ? tokens
-          .slice(from, to)
-          .map(({ word }) => word)
-          .join(' ')
+      ? saidIn(tokens, from, to)
       : null,
   };
 }
 
 // "One of his knees" is not both of them.
 const isOneOf = (tokens: readonly Token[], from: number): boolean =>
-  /\bone of( (the|his|her|their|my|your))?$/.test(
-    tokens
-      .slice(Math.max(0, from - 3), from)
-      .map(({ word }) => word)
-      .join(' '),
-  );
+  /\bone of( (the|his|her|their|my|your))?$/.test(saidIn(tokens, Math.max(0, from - 3), from));
 
 function refsOf(
   site: Site,
