@@ -283,3 +283,16 @@ describe('none behind a colon', () => {
     ['left hip: none', ['visit left hip', 'note: left hip: none']],
   ]);
 });
+
+describe('a place that is only part of another thing’s name', () => {
+  checkStatements([
+    ['her ear stud is missing', ['note: her ear stud is missing']],
+    ['the shin guard was cracked', ['note: the shin guard was cracked']],
+    ['the toe of the crampon is bent', ['note: the toe of the crampon is bent']],
+    ['the mouth of the gully is icy', ['note: the mouth of the gully is icy']],
+    // Must not: a body's own.
+    ['the back of the head is cut', ['laceration head part=posterior']],
+    ['left foot is warming up', ['visit left foot', 'note: left foot is warming up']],
+    ["there's a zorble on his left knee", ['visit left knee', "note: there's a zorble on his left knee"]],
+  ]);
+});

@@ -2,7 +2,7 @@
 
 import { isPaired } from '../../../terms/index.ts';
 import { isSmall, marked, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
-import { spanned } from '../../span.ts';
+import { isPaused, spanned } from '../../span.ts';
 import { hasRole, type Item, pieceOf, wordsOf } from '../sites/item.ts';
 import { isExtent } from '../sites/near-site.ts';
 import { isMirror } from '../sites/said-side.ts';
@@ -32,12 +32,30 @@ export function stateVisits(talk: Talk, items: readonly Item[], used: ReadonlySe
   const passed = items.flatMap((item, i) =>
     item.type === 'site' &&
     !used.has(i) &&
-    (isPassedBy(items, i) || isLeftAlone(talk, items) || (used.size > 0 && isExtent(items, talk.tokens, i)))
+    (isPassedBy(items, i) ||
+      isLeftAlone(talk, items) ||
+      (used.size === 0 && isOfSomethingElse(talk, items, i)) ||
+      (used.size > 0 && isExtent(items, talk.tokens, i)))
       ? [i]
       : [],
   );
   state(talk, visitsOf(talk, items, new Set([...used, ...passed])));
   turn(talk, items);
+}
+
+// "Her ear ring is missing", "the toe of the boot is cut": the place is only part of another thing's name, and was not looked
+// at. The words are kept as a note.
+function isOfSomethingElse({ tokens, clauses }: Talk, items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  if (item?.type !== 'site') return false;
+  const { from, to } = wordsOf(item);
+  const clause = clauses.find(({ pieces }) => pieces.some((piece) => piece.from === from));
+  if (clause?.mood !== 'statement' || tokens[to - 1]?.pause !== '') return false;
+  const thing = clause.pieces.find((piece) => piece.from >= to && piece.role === 'unknown');
+  if (thing === undefined) return false;
+  const between = tokens.slice(to, thing.from).map(({ word }) => word);
+  if (between.length > 0) return /^of (the|a|an|this|that)$/.test(between.join(' '));
+  return !isPaused(tokens, thing) && /^(is|are|was|were|needs)$/.test(tokens[thing.to]?.word ?? '');
 }
 
 const SAYING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history']);
