@@ -1,22 +1,19 @@
-// Brings the recogniser's compiled code and English model into the build, each file compressed and named by its content,
+// Brings the recogniser's compiled code and English models into the build, each file compressed and named by its content,
 // and tells the page their names, sizes and SHA-256.
 
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import type { Plugin } from 'vite';
-import { MODEL_FILES, MODEL_FOLDER } from '../src/speech/engine/model.ts';
+import { MODEL_FILES, PACKAGE_FOLDER } from '../src/speech/engine/model-files.ts';
 import type { ModelPart } from '../src/speech/model/model-part.ts';
 
 /** The compiled code, by its name in the package. */
 const CODE = 'soundswallower.web.wasm';
-/** By the names under which the recogniser is handed them, where each lies in its package. */
-const FILES: readonly (readonly [name: string, path: string])[] = [
-  [CODE, CODE],
-  ...MODEL_FILES.map((name) => [name, `${MODEL_FOLDER}/${name}`] as const),
-];
+const WIDE_BAND = fileURLToPath(new URL('../src/speech/engine/wide-band/', import.meta.url));
 /** The page imports the list under this name. */
 const LIST = 'virtual:hearing-model';
 const RESOLVED = `\0${LIST}`;
@@ -38,7 +35,11 @@ export function hearingModel(): Plugin {
   let made: readonly Made[] | null = null;
   const files = (): readonly Made[] => {
     const folder = dirname(createRequire(import.meta.url).resolve('soundswallower'));
-    made ??= FILES.map(([name, path]) => make(name, join(folder, path)));
+    const folders = { package: join(folder, PACKAGE_FOLDER), project: WIDE_BAND };
+    made ??= [
+      make(CODE, join(folder, CODE)),
+      ...MODEL_FILES.map(({ name, of, file }) => make(name, join(folders[of], file))),
+    ];
     return made;
   };
   return {

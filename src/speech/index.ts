@@ -4,8 +4,8 @@
 //
 //   const module = await createModule({ print: () => {}, printErr: () => {} });  // the package's default export; in a
 //       // page a worker must load it, and it finds its .wasm beside itself or by `locateFile`
-//   const model = Object.fromEntries(MODEL_FILES.map((name) => [name, bytes of MODEL_FOLDER/name]));
-//   const hearing = openHearing({ module, model, files });  // `files`: the texts of grammar/; about a second
+//   const models = modelsOf(new Map(MODEL_FILES.map(({ name, of, file }) => [name, its bytes])));
+//   const hearing = openHearing({ module, models, files }); // `files`: the texts of grammar/; about a second
 //   const stream = hearing.begin(48_000);                   // mono samples at that rate, any block length
 //   for (const { utterance, sound } of stream.push(block)) …
 //   for (const { utterance, sound } of stream.flush()) …    // at the end, or where the microphone was lost
@@ -21,7 +21,15 @@ export {
 } from './calibration.ts';
 export { isEcho, type Spoken } from './echo.ts';
 export { RATE } from './engine/decoder.ts';
-export { MODEL_FILES, MODEL_FOLDER, type ModelFile, type ModelFiles } from './engine/model.ts';
+export {
+  type Band,
+  MODEL_FILES,
+  type ModelFile,
+  type ModelFiles,
+  type Models,
+  modelsOf,
+  PACKAGE_FOLDER,
+} from './engine/model-files.ts';
 export type { SoundModule } from './engine/sound-module.ts';
 export {
   type Heard,

@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import { hearingSetup } from '../../src/replay/hearing-setup.ts';
 import { linesOf } from '../../src/speech/hearing/hearing-files.ts';
 import { partsOf } from '../../src/speech/hearing/judged.ts';
-import { oddsOf } from '../../src/speech/hearing/odds.ts';
 import { utterancesOf } from '../../src/speech/hearing/utterances.ts';
 import { likelyWayIn } from '../../src/speech/network/likely-way.ts';
 import { looseNetwork } from '../../src/speech/network/loose.ts';
@@ -105,27 +104,32 @@ describe('the same sound in words of any order', () => {
     ...{ chance: -4, confidence: 0.9 },
   });
   const said = [word('left', 0, -4), word('knee', 0.4, -4), word('swollen', 0.8, -4)];
-
-  it('makes what was said unlikely where it fits much better', () => {
-    expect(oddsOf(said, 8)).toBeLessThan(oddsOf(said, 0) - 2);
-    const [alone, beside] = [
-      partsOf(said, []),
+  const other = [word('let', 0, -5), word('me', 0.4, -5), word('go', 0.8, -5)];
+  const heard = (lead: number, beside: readonly ReturnType<typeof word>[] | null) =>
+    utterancesOf(
       partsOf(
-        said,
-        said.map((one) => ({ ...one, lead: 12 })),
+        { words: said.map((one) => ({ ...one, lead })), shape: 'grammar' },
+        'wide',
+        beside === null ? null : { words: beside },
       ),
-    ];
-    expect(alone.map(({ understood }) => understood)).toEqual([true]);
-    expect(beside.map(({ understood }) => understood)).toEqual([false]);
+      0,
+      2,
+    );
+
+  it('makes what was said unlikely where it says something else', () => {
+    expect(heard(-10, said)).toMatchObject([{ understood: true }]);
+    expect(heard(-10, other)).toMatchObject([{ understood: false }]);
   });
 
   it('goes along where it says something else, and only then', () => {
-    const other = [word('left', 0, -5), word('hip', 0.4, -5), word('swollen', 0.8, -5)];
-    expect(utterancesOf(partsOf(said, other), 0, 2)).toMatchObject([
-      { text: 'left knee swollen', alternatives: ['left hip swollen'] },
-    ]);
-    expect(utterancesOf(partsOf(said, said), 0, 2)).toMatchObject([{ alternatives: [] }]);
-    expect(utterancesOf(partsOf(said, null), 0, 2)).toMatchObject([{ alternatives: [] }]);
+    const hip = said.map((one) => (one.word === 'knee' ? { ...one, word: 'hip' } : one));
+    expect(heard(-4, hip)).toMatchObject([{ text: 'left knee swollen', alternatives: ['left hip swollen'] }]);
+    expect(heard(-4, said)).toMatchObject([{ alternatives: [] }]);
+    expect(heard(-4, null)).toMatchObject([{ alternatives: [] }]);
+  });
+
+  it('is no matter where there is no doubt', () => {
+    expect(heard(20, other)).toMatchObject([{ understood: true, alternatives: [] }]);
   });
 });
 

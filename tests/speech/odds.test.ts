@@ -1,30 +1,43 @@
 // Whether sound was said in the words that were heard in it: by how well they fit it, and how likely they are. Words invented.
 
 import { describe, expect, it } from 'vitest';
-import { type JudgedWord, partsOf } from '../../src/speech/hearing/judged.ts';
+import { partsOf } from '../../src/speech/hearing/judged.ts';
 import { oddsOf } from '../../src/speech/hearing/odds.ts';
+import { type JudgedWord, likelierOf, type Reading } from '../../src/speech/hearing/reading.ts';
 import { HARDLY_HEARD, utterancesOf } from '../../src/speech/hearing/utterances.ts';
 import { likelyWayIn } from '../../src/speech/network/likely-way.ts';
 import type { Network } from '../../src/speech/network/network.ts';
 
 const word = (lead: number, chance: number) => ({ frames: 40, lead, chance });
 
+const odds = (...words: readonly ReturnType<typeof word>[]): number => oddsOf(words, 'grammar', 'wide');
+
 describe('the odds of what was heard', () => {
   it('grow with how well it fits', () => {
-    expect(oddsOf([word(0, -4)])).toBeGreaterThan(oddsOf([word(-10, -4)]));
+    expect(odds(word(0, -4))).toBeGreaterThan(odds(word(-10, -4)));
   });
 
   it('grow with how likely the words are', () => {
-    expect(oddsOf([word(0, -2), word(0, -2)])).toBeGreaterThan(oddsOf([word(0, -6), word(0, -6)]));
+    expect(odds(word(0, -2), word(0, -2))).toBeGreaterThan(odds(word(0, -6), word(0, -6)));
+  });
+
+  it('are no less for a sentence that is longer', () => {
+    expect(odds(word(0, -4), word(0, -4), word(0, -4))).toBeCloseTo(odds(word(0, -4)));
   });
 
   it('count a long word for more than a short one', () => {
     const [long, short] = [{ ...word(-20, -4), frames: 80 }, word(5, -4)];
-    expect(oddsOf([long, short])).toBeLessThan(oddsOf([{ ...long, frames: 10 }, short]));
+    expect(odds(long, short)).toBeLessThan(odds({ ...long, frames: 10 }, short));
+  });
+
+  it('are less where words in any order say something else, and less for such words than for a sentence', () => {
+    const [said] = [[word(0, -4)]];
+    expect(oddsOf(said, 'grammar', 'wide', 0.2)).toBeLessThan(oddsOf(said, 'grammar', 'wide', 1) - 2);
+    expect(oddsOf(said, 'any-order', 'wide', 0.2)).toBeLessThan(oddsOf(said, 'grammar', 'wide', 0.2) - 2);
   });
 
   it('are none without a word', () => {
-    expect(oddsOf([])).toBe(Number.NEGATIVE_INFINITY);
+    expect(odds()).toBe(Number.NEGATIVE_INFINITY);
   });
 });
 
@@ -39,7 +52,8 @@ function judged(lead: number, chance: number, ...said: readonly (string | number
   });
 }
 
-const heard = (words: readonly JudgedWord[]) => utterancesOf(partsOf(words), 0, 20);
+const heard = (words: readonly JudgedWord[]) =>
+  utterancesOf(partsOf({ words, shape: 'grammar' }, 'wide'), 0, 20);
 
 describe('what is made of it', () => {
   const said = ['left', 'knee', 'is', 'swollen'];
@@ -54,12 +68,40 @@ describe('what is made of it', () => {
   });
 
   it('is asked about in between', () => {
-    expect(heard(judged(-7, -3, ...said))).toMatchObject([{ understood: true, doubt: [HARDLY_HEARD] }]);
+    expect(heard(judged(-8, -3, ...said))).toMatchObject([{ understood: true, doubt: [HARDLY_HEARD] }]);
   });
 
   it('keeps a part that is sure by itself beside one that was other talk', () => {
     const words = [...judged(-40, -9, 'the', 'mouth', 'are', 'cut'), ...judged(8, -1, 2.6, ...said)];
     expect(heard(words).map(({ understood }) => understood)).toEqual([false, true]);
+  });
+});
+
+describe('one sound in two readings', () => {
+  const inGrammar = (lead: number, chance: number): Reading => ({
+    words: judged(lead, chance, 'left', 'temple', 'is', 'swollen'),
+    shape: 'grammar',
+  });
+  const inAnyOrder = (lead: number, chance: number): Reading => ({
+    words: judged(lead, chance, 'left', 'ankle', 'is', 'swollen'),
+    shape: 'any-order',
+  });
+
+  it('is the grammar’s where the other is no better', () => {
+    const [grammar, loose] = [inGrammar(0, -4), inAnyOrder(0, -4)];
+    expect(likelierOf(grammar, loose, 'wide')).toEqual([grammar, loose]);
+  });
+
+  it('is the other where that fits far better, or is far likelier', () => {
+    const grammar = inGrammar(0, -6);
+    for (const loose of [inAnyOrder(20, -6), inAnyOrder(0, -4)])
+      expect(likelierOf(grammar, loose, 'wide')).toEqual([loose, grammar]);
+  });
+
+  it('is the one that has words', () => {
+    const [grammar, none] = [inGrammar(-40, -9), { words: [], shape: 'any-order' } as const];
+    expect(likelierOf(grammar, none, 'wide')).toEqual([grammar, none]);
+    expect(likelierOf(none, grammar, 'wide')).toEqual([grammar, none]);
   });
 });
 

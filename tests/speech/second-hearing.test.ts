@@ -39,8 +39,8 @@ const heard = (...words: readonly string[]): readonly HeardWord[] =>
 
 describe('a second hearing', () => {
   it('finds rivals of the words that matter where the sound is that of none, and of no others', async () => {
-    const { module, model } = await loadModule();
-    const { 'dict.txt': _, ...files } = model;
+    const { module, models } = await loadModule();
+    const { 'dict.txt': _, ...files } = models.wide;
     const ways: Readonly<Record<string, string>> = {
       left: 'L EH F T',
       right: 'R AY T',

@@ -1,7 +1,8 @@
 // One compiled decoder with one network: sound in, the best way through the network out, with words, times and score.
 
 import type { Network } from '../network/network.ts';
-import { loadModel, type ModelFiles } from './model.ts';
+import { loadModel } from './model.ts';
+import type { ModelFiles } from './model-files.ts';
 import type { PackageDecoder, SoundModule } from './sound-module.ts';
 
 export interface HeardWord {

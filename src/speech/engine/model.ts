@@ -1,28 +1,7 @@
-// The acoustic model's files, handed in as bytes: the recogniser itself fetches and reads nothing.
+// An acoustic model put into a decoder from its files' bytes: the recogniser itself fetches and reads nothing.
 
+import type { ModelFiles } from './model-files.ts';
 import type { PackageDecoder, SoundModule } from './sound-module.ts';
-
-/** The files of the package's English model that are needed, by their names in its folder. */
-export const MODEL_FILES = [
-  'mdef',
-  'means',
-  'variances',
-  'sendump',
-  'transition_matrices',
-  'dict.txt',
-  'noisedict.txt',
-  'feat_params.json',
-] as const;
-
-export type ModelFile = (typeof MODEL_FILES)[number];
-
-/** Bytes by name; without `dict.txt` a decoder knows only the pronunciations that it is given. */
-export type ModelFiles = Readonly<Record<Exclude<ModelFile, 'dict.txt'>, Uint8Array>> & {
-  readonly 'dict.txt'?: Uint8Array;
-};
-
-/** The model's folder in the package, as a path that follows the package's own. */
-export const MODEL_FOLDER = 'model/en-us';
 
 /** Fills a new decoder from the files, in the order that the package's own loading has. Throws where a file is damaged. */
 export function loadModel(module: SoundModule, decoder: PackageDecoder, files: ModelFiles): void {

@@ -1,12 +1,13 @@
 // A stream of sound in, utterances out, in a page's worker as in Node: cut at pauses, heard one stretch after another.
 
 import { RATE } from '../engine/decoder.ts';
-import type { ModelFiles } from '../engine/model.ts';
+import type { Band, Models } from '../engine/model-files.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
 import { highPass, resampler } from '../wav/index.ts';
+import { bandMeter, likelyBand } from './band.ts';
 import { withFloor } from './floor.ts';
 import type { HearingFiles } from './hearing-files.ts';
-import { createListener } from './listener.ts';
+import { createListener, type Listener } from './listener.ts';
 import { hearingGrammar } from './network-of-files.ts';
 import { type Piece, type Segment, segmenter } from './segments.ts';
 import type { HeardUtterance } from './utterance.ts';
@@ -15,12 +16,14 @@ import { isWhole } from './whole.ts';
 export interface HearingParts {
   /** the package's compiled module, as its default export gives it */
   readonly module: SoundModule;
-  readonly model: ModelFiles;
+  readonly models: Models;
   readonly files: HearingFiles;
   /** a rule of the grammar, named in full, to listen for instead of a whole utterance */
   readonly root?: string;
   /** hertz below which nothing is heard */
   readonly highPass?: number;
+  /** the model to hear with, whatever the sound; otherwise each sound has its own */
+  readonly band?: Band;
   /** steps that are left out, to measure what each is worth */
   readonly without?: readonly ('any-order' | 'floor' | 'second-hearing' | 'trust')[];
 }
@@ -57,8 +60,11 @@ export interface HearingFault {
   readonly why: string;
 }
 
-/** Hertz; wind and handling lie below it, and the model was made for telephones, which carry little there. */
-const WIND = 300;
+/**
+ * Hertz; wind and handling lie below it. Telephones carry little there, and the model that was made for them misses nothing; of the
+ * wide one 300 loses more in wind than it keeps out, and 150 lets too much in (tests/bench/hearing/results.md).
+ */
+const WIND: Readonly<Record<Band, number>> = { wide: 200, narrow: 300 };
 
 /** Seconds of sound kept around an utterance. */
 const MARGIN = 0.25;
@@ -70,38 +76,68 @@ function soundOf({ start, sound }: Segment, utterance: HeardUtterance): Float32A
 
 /** Loads grammar and model. A fault in the project's own files is an answer; a damaged model throws. */
 export function openHearing(parts: HearingParts): Hearing | HearingFault {
-  const { module, model, files, highPass: corner = WIND, without = [] } = parts;
-  const grammar = hearingGrammar(files, parts.root);
+  const grammar = hearingGrammar(parts.files, parts.root);
   if (grammar.kind === 'errors') {
     const [first] = grammar.errors;
     return { kind: 'fault', why: `${first?.file}:${first?.line}: ${first?.message}` };
   }
-  const listener = createListener(module, model, files, grammar, without);
+  const { module, models, files, without = [] } = parts;
+  const listenerOf = (band: Band): Listener =>
+    createListener(module, { band, files: models[band] }, files, grammar, without);
+  // One at a time: together they would take twice the memory, and a microphone is mostly of one kind.
+  const first = parts.band ?? 'wide';
+  let open = { band: first, listener: listenerOf(first) };
+  const listenerFor = (band: Band): Listener => {
+    if (open.band === band) return open.listener;
+    open.listener.close();
+    open = { band, listener: listenerOf(band) };
+    return open.listener;
+  };
   return {
     kind: 'hearing',
     begin: (rate) => {
-      const even = resampler(rate, RATE);
-      listener.drop();
-      const segments = segmenter(module, () => isWhole(listener.soFar()));
-      const calmed = highPass(corner, RATE);
-      const floor = without.includes('floor') ? (sound: Float32Array) => sound : withFloor();
-      const calm = (sound: Float32Array): Float32Array => floor(calmed(sound));
-      const hear = (pieces: readonly Piece[]): readonly Heard[] =>
-        pieces.flatMap((piece) => {
-          if (piece.kind === 'ended')
-            return listener
-              .end(piece.segment, piece.isAll)
-              .map((utterance) => ({ utterance, sound: soundOf(piece.segment, utterance) }));
-          listener.push(piece.sound);
-          return [];
-        });
-      return {
-        push: (samples) => hear(segments.push(calm(even.push(samples)))),
-        flush: () => [...hear(segments.push(calm(even.end()))), ...hear(segments.end())],
-        isSpeech: () => segments.isSpeech(),
-        soFar: () => listener.soFar(),
-      };
+      listenerFor(parts.band ?? likelyBand(rate)).drop();
+      return streamOf(parts, rate, () => open, listenerFor);
     },
-    close: () => listener.close(),
+    close: () => open.listener.close(),
+  };
+}
+
+function streamOf(
+  { module, band: only, highPass: corner, without = [] }: HearingParts,
+  rate: number,
+  now: () => { readonly band: Band; readonly listener: Listener },
+  listenerFor: (band: Band) => Listener,
+): HearingStream {
+  const even = resampler(rate, RATE);
+  const segments = segmenter(module, () => isWhole(now().listener.soFar()));
+  const calmed = highPass(corner ?? WIND[now().band], RATE);
+  const floor = without.includes('floor') ? (sound: Float32Array) => sound : withFloor();
+  const meter = bandMeter();
+  let heardAs = now().band;
+  const calm = (sound: Float32Array): Float32Array => {
+    const quiet = calmed(sound);
+    meter.push(quiet);
+    return floor(quiet);
+  };
+  const hear = (pieces: readonly Piece[]): readonly Heard[] =>
+    pieces.flatMap((piece) => {
+      if (piece.kind === 'sound') {
+        now().listener.push(piece.sound);
+        return [];
+      }
+      const { band, listener } = now();
+      heardAs = only ?? meter.take() ?? heardAs;
+      // Only its end shows that a stretch is of the other band; it is then heard anew, and the next one as it is spoken.
+      if (heardAs !== band) listener.drop();
+      return listenerFor(heardAs)
+        .end(piece.segment, piece.isAll && heardAs === band)
+        .map((utterance) => ({ utterance, sound: soundOf(piece.segment, utterance) }));
+    });
+  return {
+    push: (samples) => hear(segments.push(calm(even.push(samples)))),
+    flush: () => [...hear(segments.push(calm(even.end()))), ...hear(segments.end())],
+    isSpeech: () => segments.isSpeech(),
+    soFar: () => now().listener.soFar(),
   };
 }

@@ -3,7 +3,7 @@
 
 import { createDecoder, type Decoder, type Decoding, type HeardWord } from '../engine/decoder.ts';
 import { fillerNetwork } from '../engine/filler.ts';
-import type { ModelFiles } from '../engine/model.ts';
+import type { Band, ModelFiles } from '../engine/model-files.ts';
 import { asciiOf, bothOf, PHONES, readPronunciations } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
 import { withFewerStates } from '../network/fewer-states.ts';
@@ -12,10 +12,11 @@ import { likelyWayIn } from '../network/likely-way.ts';
 import { type Network, wordsOf } from '../network/network.ts';
 import { substitutesIn } from '../network/substitutes.ts';
 import type { HearingFiles } from './hearing-files.ts';
-import { type JudgedWord, type OtherWord, partsOf } from './judged.ts';
+import { partsOf } from './judged.ts';
 import type { NearWords } from './near.ts';
 import type { HearingGrammar } from './network-of-files.ts';
 import { oddsOf } from './odds.ts';
+import { type JudgedWord, likelierOf, type Reading } from './reading.ts';
 import { withoutScraps } from './scraps.ts';
 import { createSecondHearing } from './second-hearing.ts';
 import type { Segment } from './segments.ts';
@@ -40,8 +41,8 @@ const RIVALLED = 0.49;
 
 /** Most states followed at once where words may come in any order: with three times as many no more was heard rightly. */
 const LOOSE_STATES = 1500;
-/** Between these odds what was heard in words of any order counts; beyond them it would change nothing. */
-const DOUBTFUL = { from: -5, to: 6.5 } as const;
+/** The logarithm of the chance of each of several words that can follow each other in no way. */
+const UNLIKELY = -12;
 
 /** Odds below which words so far are not shown. */
 const SHOWN = -1;
@@ -50,15 +51,14 @@ const ELLIPSIS = '…';
 /** Loads the decoders; throws where the model's files are damaged. */
 export function createListener(
   module: SoundModule,
-  model: ModelFiles,
+  model: { readonly band: Band; readonly files: ModelFiles },
   files: HearingFiles,
   grammar: HearingGrammar,
   without: readonly string[] = [],
 ): Listener {
-  const { 'dict.txt': dictionary, ...bare } = model;
+  const { band } = model;
+  const { 'dict.txt': dictionary, ...bare } = model.files;
   const { made, looseNet, nearby, waysToSay } = saidIn(grammar, files, dictionary);
-  const parted = <Heard extends HeardWord>(heard: readonly Heard[]): readonly Heard[] =>
-    partedWords(heard, waysToSay);
   const decoderOf = (listenFor: Network, states?: number): Decoder => {
     const lean = joinedWords(withFewerStates(listenFor), waysToSay);
     return createDecoder(module, {
@@ -70,7 +70,7 @@ export function createListener(
     });
   };
   const ears = decoderOf(made);
-  const likely = likelyWayIn(made);
+  const [isWay, likely] = [likelyWayIn(made), likelyWayIn(looseNet)];
   const phones = createDecoder(module, {
     model: bare,
     pronunciations: new Map(PHONES.map((phone) => [phone, [phone]])),
@@ -91,28 +91,29 @@ export function createListener(
     open.free.push(sound);
     open.loose?.push(sound);
   };
-  /** Joined words are weighed as one. */
-  const withLeads = (
-    heard: readonly HeardWord[],
-    free: readonly HeardWord[],
-  ): readonly (HeardWord & { readonly lead: number })[] => {
-    const leads = leadsOf(heard, free);
-    return parted(heard.map((word, at) => ({ ...word, lead: leads[at] ?? 0 })));
-  };
+  /** Joined words are weighed as one, and then parted. */
   const weigh = (heard: readonly HeardWord[], free: readonly HeardWord[]): readonly JudgedWord[] => {
-    const words = withLeads(heard, free);
-    const chances = likely(words.map(({ word }) => word)) ?? [];
-    return words.map((word, at) => ({ ...word, chance: chances[at] ?? 0, confidence: trustOf(word.lead) }));
+    const leads = leadsOf(heard, free);
+    const words = partedWords(
+      heard.map((word, at) => ({ ...word, lead: leads[at] ?? 0 })),
+      waysToSay,
+    );
+    const chances = likely(words.map(({ word }) => word));
+    return words.map((word, at) => ({
+      ...word,
+      chance: chances?.[at] ?? UNLIKELY,
+      confidence: trustOf(word.lead, band),
+    }));
   };
-  /** The same sound in words of any order; null beyond doubt. */
-  const otherwise = (
-    words: readonly JudgedWord[],
-    free: readonly HeardWord[],
-    heard: readonly HeardWord[],
-  ): readonly OtherWord[] | null => {
-    const odds = oddsOf(words);
-    if (!hearsLoosely || odds < DOUBTFUL.from || odds > DOUBTFUL.to) return null;
-    return withLeads(heard, free);
+  /** What was said and the other reading of it, so far. */
+  const read = (heard: ReadWords): readonly [Reading, Reading] => {
+    const [words, loose] = [weigh(heard.words, heard.free), weigh(heard.loose, heard.free)];
+    const isInGrammar = isWay(loose.map(({ word }) => word)) !== null;
+    return likelierOf(
+      { words, shape: 'grammar' },
+      { words: loose, shape: isInGrammar ? 'any-order-in-grammar' : 'any-order' },
+      band,
+    );
   };
   const drop = (): void => {
     open?.words.end();
@@ -124,10 +125,11 @@ export function createListener(
     push,
     drop,
     soFar: () => {
-      const [words, free] = [open?.words.soFar() ?? [], open?.free.soFar() ?? []];
-      if (words.length === 0) return [];
-      const weighed = weigh(words, free);
-      return oddsOf(weighed) < SHOWN ? [ELLIPSIS] : weighed.map(({ word }) => word);
+      const words = open?.words.soFar() ?? [];
+      if (open === null || words.length === 0) return [];
+      const [said] = read({ words, free: open.free.soFar(), loose: open.loose?.soFar() ?? [] });
+      const isShown = oddsOf(said.words, said.shape, band) >= SHOWN;
+      return isShown ? said.words.map(({ word }) => word) : [ELLIPSIS];
     },
     end: ({ start, end, sound }, isAll) => {
       if (!isAll) {
@@ -138,11 +140,12 @@ export function createListener(
       const loose = open?.loose?.end().words ?? [];
       open = null;
       if (free.length === 0) return [];
-      const rivals = without.includes('second-hearing') ? [] : second.rivals(parted(words), sound);
-      const weighed = weigh(words, free).map((word, at) =>
+      const [said, other] = read({ words, free, loose });
+      const rivals = without.includes('second-hearing') ? [] : second.rivals(said.words, sound);
+      const doubted = said.words.map((word, at) =>
         rivals[at] === true ? { ...word, confidence: word.confidence * RIVALLED } : word,
       );
-      const parts = partsOf(weighed, otherwise(weighed, free, loose), without.includes('trust'));
+      const parts = partsOf({ ...said, words: doubted }, band, other, without.includes('trust'));
       return utterancesOf(withoutScraps(parts), start, end);
     },
     close: () => {
@@ -153,6 +156,13 @@ export function createListener(
       second.close();
     },
   };
+}
+
+/** What the three decoders heard in one sound. */
+interface ReadWords {
+  readonly words: readonly HeardWord[];
+  readonly free: readonly HeardWord[];
+  readonly loose: readonly HeardWord[];
 }
 
 interface Said {

@@ -1,5 +1,7 @@
 // Whether sound was said in the words that were heard in it, or was other talk: a grammar finds words of its own in any sound,
-// but they fit it badly, and their order is unlikely.
+// but they fit it badly, their order is unlikely, and words in any order say something else.
+
+import type { Band } from '../engine/model-files.ts';
 
 /** What is known of a word that was heard. */
 export interface WeighedWord {
@@ -10,13 +12,52 @@ export interface WeighedWord {
   readonly chance: number;
 }
 
-// Fitted by logistic regression to parts of tests/bench/hearing's tuning sets in three synthetic voices; see its results.md.
-const LEAD = 0.43;
-const CHANCE = 0.15;
-const START = 5.4;
+/** Words that the grammar read, words in any order that the grammar could have read, and others. */
+export type Shape = 'grammar' | 'any-order-in-grammar' | 'any-order';
 
-// Fitted likewise with the gap, in two voices.
-const BESIDE_LOOSE = { lead: 0.205, chance: 0.093, gap: -0.307, start: 4.6 };
+interface Odds {
+  readonly lead: number;
+  /** of a word, on average */
+  readonly chance: number;
+  /** of how much the other reading says too */
+  readonly same: number;
+  readonly start: Readonly<Record<Shape, number>>;
+}
+
+/**
+ * Fitted by logistic regression to a tuning set of tests/bench/hearing on which no network was made, in synthetic voices; see its
+ * results.md. `alone` where the sound was read only once.
+ */
+const FITTED: Readonly<Record<Band, { readonly alone: Odds; readonly beside: Odds }>> = {
+  wide: {
+    alone: {
+      lead: 0.4,
+      chance: 1.35,
+      same: 0,
+      start: { grammar: 9.1, 'any-order-in-grammar': 9.1, 'any-order': 9.1 },
+    },
+    beside: {
+      lead: 0.31,
+      chance: 1.28,
+      same: 3.5,
+      start: { grammar: 6.0, 'any-order-in-grammar': 12.1, 'any-order': 2.7 },
+    },
+  },
+  narrow: {
+    alone: {
+      lead: 0.5,
+      chance: 1.74,
+      same: 0,
+      start: { grammar: 11.3, 'any-order-in-grammar': 11.3, 'any-order': 11.3 },
+    },
+    beside: {
+      lead: 0.27,
+      chance: 1.36,
+      same: 6.8,
+      start: { grammar: 4.5, 'any-order-in-grammar': 10.7, 'any-order': 1.9 },
+    },
+  },
+};
 
 /** How far words are ahead of free phones, by their lengths; null where there are none. */
 export function leadOf(words: readonly Pick<WeighedWord, 'frames' | 'lead'>[]): number | null {
@@ -25,15 +66,18 @@ export function leadOf(words: readonly Pick<WeighedWord, 'frames' | 'lead'>[]): 
 }
 
 /**
- * The odds, as a logarithm, that these words were said: above nought more likely than not. No words have none. `gap` is how far,
- * in the units of a lead, the same sound was ahead of that in words of any order, ordinary ones among them; without it the
- * odds are less sure.
+ * The odds, as a logarithm, that these words were said: above nought more likely than not. No words have none. `same`, 0 to 1, is how
+ * much of them the other reading says too, by their lengths; null where there is none, and they are less sure then.
  */
-export function oddsOf(words: readonly WeighedWord[], gap: number | null = null): number {
+export function oddsOf(
+  words: readonly WeighedWord[],
+  shape: Shape,
+  band: Band,
+  same: number | null = null,
+): number {
   const lead = leadOf(words);
   if (lead === null) return Number.NEGATIVE_INFINITY;
-  const chance = words.reduce((sum, word) => sum + word.chance, 0);
-  if (gap === null) return LEAD * lead + CHANCE * chance + START;
-  const beside = BESIDE_LOOSE;
-  return beside.lead * lead + beside.chance * chance + beside.gap * gap + beside.start;
+  const chance = words.reduce((sum, word) => sum + word.chance, 0) / words.length;
+  const odds = FITTED[band][same === null ? 'alone' : 'beside'];
+  return odds.lead * lead + odds.chance * chance + odds.same * (same ?? 0) + odds.start[shape];
 }

@@ -2,7 +2,7 @@
 // another is unsure.
 
 import { createDecoder, type HeardWord } from '../engine/decoder.ts';
-import type { ModelFiles } from '../engine/model.ts';
+import type { ModelFiles } from '../engine/model-files.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
 import type { Network } from '../network/network.ts';
 import type { CanStand } from '../network/substitutes.ts';

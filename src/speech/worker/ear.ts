@@ -31,7 +31,7 @@ const tell = (news: FromEar): void => {
 async function open({ parts, files }: Extract<ToEar, { kind: 'open' }>): Promise<void> {
   const loaded = await loadRecogniser(parts);
   if (loaded.kind === 'no-model') return tell({ kind: 'no-model' });
-  const opened = openHearing({ module: loaded.module, model: loaded.model, files });
+  const opened = openHearing({ module: loaded.module, models: loaded.models, files });
   if (opened.kind === 'fault')
     return tell({ kind: 'fault', why: `The hearing grammar has a fault: ${opened.why}` });
   hearing = opened;

@@ -4,7 +4,7 @@ import { hearingGrammar } from '../../../src/speech/hearing/network-of-files.ts'
 import type { HearingFiles, HearingParts } from '../../../src/speech/index.ts';
 import { says } from '../../speech/says.ts';
 
-type Moved = Pick<HearingParts, 'root' | 'highPass' | 'without'>;
+type Moved = Pick<HearingParts, 'root' | 'highPass' | 'band' | 'without'>;
 
 /** The root of a grammar that is listened for where a vital sign is expected, and nothing else. */
 const VITALS = 'hearing.vital';
@@ -15,8 +15,9 @@ export const LEVERS: Readonly<Record<string, Moved>> = {
   'no words in any order': { without: ['any-order'] },
   'no trust asked for': { without: ['trust'] },
   'no floor of noise': { without: ['floor'] },
+  'the model for telephones': { band: 'narrow' },
   'high-pass at 150 Hz': { highPass: 150 },
-  'high-pass at 500 Hz': { highPass: 500 },
+  'high-pass at 300 Hz': { highPass: 300 },
   'whole grammar, vital signs said': {},
   'vital signs alone': { root: VITALS },
 };

@@ -32,11 +32,11 @@ export async function runPart(
   asked: PartAsked,
   log?: string,
 ): Promise<readonly [PartDone, readonly Benched[]]> {
-  const { module, model } = await loadModule();
+  const { module, models } = await loadModule();
   const { files } = hearingSetup();
   const lever = LEVERS[asked.lever];
   if (lever === undefined) throw new Error(`There is no lever ${asked.lever}.`);
-  const hearing = openHearing({ module, model, files, ...lever });
+  const hearing = openHearing({ module, models, files, ...lever });
   if (hearing.kind === 'fault') throw new Error(hearing.why);
   const hear = (said: string): Benched => {
     const one = bench(hearing, asked, said);
