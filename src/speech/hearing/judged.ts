@@ -29,11 +29,13 @@ export function partsOf(
   all = false,
 ): readonly Part[] {
   const otherwise = other?.words ?? [];
-  const whole = oddsOf(words, shape, band, sameOf(words, otherwise));
+  const same = (some: readonly HeardWord[], beside: readonly HeardWord[]): number | null =>
+    other === null ? null : sameOf(some, beside);
+  const whole = oddsOf(words, shape, band, same(words, otherwise));
   const chunks = chunksOf(words);
   return chunks.map((chunk) => {
     const beside = within(chunk, otherwise);
-    const own = oddsOf(chunk, shape, band, sameOf(chunk, beside));
+    const own = oddsOf(chunk, shape, band, same(chunk, beside));
     const least = whole < SAID ? PART_OF_OTHER : PART_OF_SAID;
     const frames = chunk.reduce((sum, word) => sum + word.frames, 0);
     return {
@@ -46,13 +48,12 @@ export function partsOf(
   });
 }
 
-/** How much of these words, by their lengths, the other reading says at the same time; null where it says none. */
-function sameOf(words: readonly HeardWord[], other: readonly HeardWord[]): number | null {
-  if (words.length === 0 || other.length === 0) return null;
+/** How much of these words, by their lengths, the other reading says at the same time: nothing where it says nothing. */
+function sameOf(words: readonly HeardWord[], other: readonly HeardWord[]): number {
   const isSame = ({ word, start, end }: HeardWord): boolean =>
     other.some((one) => one.word === word && one.start < end && one.end > start);
   const frames = (some: readonly HeardWord[]): number => some.reduce((sum, one) => sum + one.frames, 0);
-  return frames(words.filter(isSame)) / frames(words);
+  return words.length === 0 ? 0 : frames(words.filter(isSame)) / frames(words);
 }
 
 /** The words of the other reading whose middle lies in the time of these. */

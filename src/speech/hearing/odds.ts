@@ -34,7 +34,7 @@ const FITTED: Readonly<Record<Band, { readonly alone: Odds; readonly beside: Odd
       lead: 0.4,
       chance: 1.35,
       same: 0,
-      start: { grammar: 9.1, 'any-order-in-grammar': 9.1, 'any-order': 9.1 },
+      start: { grammar: 9.1, 'any-order-in-grammar': 9.1, 'any-order': 5.8 },
     },
     beside: {
       lead: 0.31,
@@ -48,7 +48,7 @@ const FITTED: Readonly<Record<Band, { readonly alone: Odds; readonly beside: Odd
       lead: 0.5,
       chance: 1.74,
       same: 0,
-      start: { grammar: 11.3, 'any-order-in-grammar': 11.3, 'any-order': 11.3 },
+      start: { grammar: 11.3, 'any-order-in-grammar': 11.3, 'any-order': 8.7 },
     },
     beside: {
       lead: 0.27,
