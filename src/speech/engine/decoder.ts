@@ -63,6 +63,11 @@ export const RATE = 16_000;
 export const FRAMES = 100;
 /** The weight of the network's probabilities against the sound's. */
 const LANGUAGE_WEIGHT = 6;
+/**
+ * How much worse than the best a way may be and still be followed. With the package's 1e-48 the wide model lost its way out of one good
+ * sentence in twenty; 1e-80 finds no more than this and takes a quarter more work (tests/bench/hearing/results.md).
+ */
+const BEAM = 1e-64;
 /** How much worse than the best a finished word may be and still be followed; tighter loses long sentences whole. */
 const WORD_BEAM = 1e-38;
 
@@ -74,6 +79,8 @@ export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder
   // The rate must be given: the package takes the page's audio rate otherwise, and there is none.
   const decoder = new module.Decoder({
     samprate: RATE,
+    beam: BEAM,
+    pbeam: BEAM,
     wbeam: WORD_BEAM,
     maxhmmpf: parts.states ?? MOST_STATES,
     loglevel: 'FATAL',

@@ -15,7 +15,7 @@ export interface SecondHearing {
 }
 
 /** The chance of the word that was heard, against each of the others: what is nearer than this makes it unsure. */
-const HANDICAP = 0.3;
+const HANDICAP = 0.1;
 
 /**
  * A decoder of its own for small networks, without the model's dictionary. What `substitutes` does not let stand in a word's
