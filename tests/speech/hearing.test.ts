@@ -9,7 +9,9 @@ import type { Entry } from '../../src/record/index.ts';
 import { examine } from '../../src/replay/examine.ts';
 import { readRecording } from '../../src/replay/recording.ts';
 import { isNotUnderstood } from '../../src/speech/index.ts';
+import { resampler } from '../../src/speech/wav/index.ts';
 import { realReader } from '../talk-case.ts';
+import { makeWav } from './make-wav.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'fieldsay-hearing-'));
 const SLOW = 240_000;
@@ -40,11 +42,21 @@ async function heard(...breaths: readonly string[]) {
   const header = spoken[0]?.subarray(0, HEADER) ?? Buffer.alloc(HEADER);
   header.writeUInt32LE(HEADER - 8 + sound.length, 4);
   header.writeUInt32LE(sound.length, HEADER - 4);
-  writeFileSync(path, Buffer.concat([header, sound]));
+  return heardIn(Buffer.concat([header, sound]));
+}
+
+async function heardIn(wav: Uint8Array) {
+  const path = join(folder, 'said.wav');
+  writeFileSync(path, wav);
   const recording = await readRecording(path, { startedAt: Date.UTC(2026, 4, 3, 20, 2), zone: '-06:00' });
   if (typeof recording === 'string') throw new Error(recording);
   const { entries } = examine(realReader(), recording.talk).state;
   return { entries, utterances: recording.talk.utterances };
+}
+
+function resampled(sound: Float32Array, from: number, to: number): Float32Array {
+  const { push, end } = resampler(from, to);
+  return Float32Array.from([...push(sound), ...end()]);
 }
 
 const statements = (entries: readonly Entry[]): readonly Entry[] =>
@@ -104,6 +116,31 @@ describe.skipIf(!speaks)(`the bundled recogniser${WHY}`, () => {
     async () => {
       const { entries } = await heard('somebody left their gloves in the hut near the second bridge.');
       expect(entries.map(({ kind }) => kind)).toEqual(['note']);
+    },
+    SLOW,
+  );
+
+  it(
+    'hears what a telephone passes as well, whatever the rate of the recording',
+    async () => {
+      await heard('no pain in the neck.', 'the right wrist is swollen.');
+      const bytes = readFileSync(join(folder, 'said.wav'));
+      const samples = new Int16Array(bytes.buffer, bytes.byteOffset + HEADER, (bytes.length - HEADER) >> 1);
+      const eight = resampled(
+        Float32Array.from(samples, (value) => value / 32_768),
+        16_000,
+        8000,
+      );
+      for (const [rate, sound] of [
+        [8000, eight],
+        [48_000, resampled(eight, 8000, 48_000)],
+      ] as const) {
+        const { entries } = await heardIn(makeWav([sound], { rate }));
+        expect(entries.filter(({ kind }) => kind === 'finding')).toMatchObject([
+          { site: 'neck', finding: 'pain', present: false },
+          { site: 'wrist', side: 'right', finding: 'swelling', present: true },
+        ]);
+      }
     },
     SLOW,
   );
