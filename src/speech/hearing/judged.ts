@@ -15,12 +15,6 @@ const PART_OF_SAID = -2.5;
 const PART_OF_OTHER = 2;
 /** Odds below which all that was understood is asked about. */
 const UNSURE = 2;
-/**
- * Odds from which on it is no matter that the other reading is another: of 255 sentences that were heard so surely 5 were heard otherwise
- * than said, 3 of them in both readings, and 53 would be asked about for nothing (tests/bench/hearing/results.md).
- */
-const SURE = 7;
-
 /** In order. `other` is the other reading of the same sound; `all` lets everything be understood, to measure the judgement. */
 export function partsOf(
   { words, shape }: Reading,
@@ -43,7 +37,7 @@ export function partsOf(
       confidence: chunk.reduce((sum, word) => sum + word.confidence * word.frames, 0) / frames,
       understood: all || (chunks.length === 1 ? whole >= SAID : own >= least),
       unsure: (whole < SAID ? own - PART_OF_OTHER : whole) < UNSURE,
-      otherwise: whole < SURE ? beside : [],
+      otherwise: beside,
     };
   });
 }
