@@ -3,17 +3,14 @@
 
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import type { Plugin } from 'vite';
-import { MODEL_FILES, PACKAGE_FOLDER } from '../src/speech/engine/model-files.ts';
+import { modelPaths, packageEntry } from '../src/speech/file/model-paths.ts';
 import type { ModelPart } from '../src/speech/model/model-part.ts';
 
 /** The compiled code, by its name in the package. */
 const CODE = 'soundswallower.web.wasm';
-const WIDE_BAND = fileURLToPath(new URL('../src/speech/engine/wide-band/', import.meta.url));
 /** The page imports the list under this name. */
 const LIST = 'virtual:hearing-model';
 const RESOLVED = `\0${LIST}`;
@@ -34,12 +31,9 @@ function make(name: string, path: string): Made {
 export function hearingModel(): Plugin {
   let made: readonly Made[] | null = null;
   const files = (): readonly Made[] => {
-    const folder = dirname(createRequire(import.meta.url).resolve('soundswallower'));
-    const folders = { package: join(folder, PACKAGE_FOLDER), project: WIDE_BAND };
-    made ??= [
-      make(CODE, join(folder, CODE)),
-      ...MODEL_FILES.map(({ name, of, file }) => make(name, join(folders[of], file))),
-    ];
+    made ??= [[CODE, join(dirname(packageEntry()), CODE)] as const, ...modelPaths()].map(([name, path]) =>
+      make(name, path),
+    );
     return made;
   };
   return {

@@ -31,7 +31,7 @@ describe('the odds of what was heard', () => {
   });
 
   it('are less where words in any order say something else, and less for such words than for a sentence', () => {
-    const [said] = [[word(0, -4)]];
+    const said = [word(0, -4)];
     expect(oddsOf(said, 'grammar', 'wide', 0.2)).toBeLessThan(oddsOf(said, 'grammar', 'wide', 1) - 2);
     expect(oddsOf(said, 'any-order', 'wide', 0.2)).toBeLessThan(oddsOf(said, 'grammar', 'wide', 0.2) - 2);
   });

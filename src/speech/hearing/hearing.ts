@@ -61,8 +61,8 @@ export interface HearingFault {
 }
 
 /**
- * Hertz; wind and handling lie below it. Telephones carry little there, and the model that was made for them misses nothing; of the
- * wide one 300 loses more in wind than it keeps out, and 150 lets too much in (tests/bench/hearing/results.md).
+ * Hertz; wind and handling lie below it. Telephones carry little there, and the model that was made for them misses nothing; the wide
+ * one hears best at 150 in wind and at 200 or 300 without (tests/bench/hearing/results.md).
  */
 const WIND: Readonly<Record<Band, number>> = { wide: 200, narrow: 300 };
 

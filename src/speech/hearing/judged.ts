@@ -15,6 +15,7 @@ const PART_OF_SAID = -2.5;
 const PART_OF_OTHER = 2;
 /** Odds below which all that was understood is asked about. */
 const UNSURE = 2;
+
 /** In order. `other` is the other reading of the same sound; `all` lets everything be understood, to measure the judgement. */
 export function partsOf(
   { words, shape }: Reading,

@@ -102,7 +102,7 @@ export function createListener(
     return words.map((word, at) => ({
       ...word,
       chance: chances?.[at] ?? UNLIKELY,
-      confidence: trustOf(word.lead, band),
+      confidence: trustOf(word.lead),
     }));
   };
   /** What was said and the other reading of it, so far. */
@@ -145,7 +145,12 @@ export function createListener(
       const doubted = said.words.map((word, at) =>
         rivals[at] === true ? { ...word, confidence: word.confidence * RIVALLED } : word,
       );
-      const parts = partsOf({ ...said, words: doubted }, band, other, without.includes('trust'));
+      const parts = partsOf(
+        { ...said, words: doubted },
+        band,
+        hearsLoosely ? other : null,
+        without.includes('trust'),
+      );
       return utterancesOf(withoutScraps(parts), start, end);
     },
     close: () => {
