@@ -3,6 +3,7 @@
 import { isPaired } from '../../../terms/index.ts';
 import { isSmall, marked, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
 import { isPaused, spanned } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { hasRole, type Item, pieceOf, wordsOf } from '../sites/item.ts';
 import { isExtent } from '../sites/near-site.ts';
 import { isMirror } from '../sites/said-side.ts';
@@ -53,8 +54,7 @@ function isOfSomethingElse({ tokens, clauses }: Talk, items: readonly Item[], i:
   if (clause?.mood !== 'statement' || tokens[to - 1]?.pause !== '') return false;
   const thing = clause.pieces.find((piece) => piece.from >= to && piece.role === 'unknown');
   if (thing === undefined) return false;
-  const between = tokens.slice(to, thing.from).map(({ word }) => word);
-  if (between.length > 0) return /^of (the|a|an|this|that)$/.test(between.join(' '));
+  if (thing.from > to) return /^of (the|a|an|this|that)$/.test(saidIn(tokens, to, thing.from));
   return !isPaused(tokens, thing) && /^(is|are|was|were|needs)$/.test(tokens[thing.to]?.word ?? '');
 }
 
@@ -74,8 +74,9 @@ function isPassedBy(items: readonly Item[], i: number): boolean {
 function isLeftAlone({ tokens }: Talk, items: readonly Item[]): boolean {
   const [first, last] = [items[0], items.at(-1)];
   if (first === undefined || last === undefined) return false;
-  const words = tokens.slice(wordsOf(first).from, wordsOf(last).to).map(({ word }) => word);
-  return /\b(left|leave|leaving|let)\b.*\balone\b/.test(words.join(' '));
+  return /\b(left|leave|leaving|let)\b.*\balone\b/.test(
+    saidIn(tokens, wordsOf(first).from, wordsOf(last).to),
+  );
 }
 
 const isMarked = (item: Item, key: string, value?: string): boolean => {
