@@ -16,3 +16,4 @@ export type {
   Import,
   Rule,
 } from './shape.ts';
+export { tokensIn } from './tokens.ts';

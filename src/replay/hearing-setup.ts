@@ -16,7 +16,8 @@ export function hearingSetup(): HearingSetup {
       grammar: [...grammarFiles(), own],
       pronunciations: textOf('pronunciations.dict'),
       spoken: textOf('hearing/spoken.txt'),
-      ordinary: textOf('hearing/ordinary-words.txt'),
+      ordinary: textOf('hearing/ordinary.txt'),
+      ordinaryWords: textOf('hearing/ordinary-words.txt'),
     },
     thread: new URL('../speech/file/thread.mjs', import.meta.url),
   };

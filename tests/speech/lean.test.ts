@@ -6,9 +6,9 @@ import { hearingSetup } from '../../src/replay/hearing-setup.ts';
 import { hearingGrammar } from '../../src/speech/hearing/network-of-files.ts';
 import { withFewerStates } from '../../src/speech/network/fewer-states.ts';
 import { joinedWords, partedWords } from '../../src/speech/network/joined-words.ts';
-import { likelyWayIn } from '../../src/speech/network/likely-way.ts';
 import type { Network } from '../../src/speech/network/network.ts';
 import { byState } from '../../src/speech/network/one-way.ts';
+import { likelyWayIn } from './likely-way.ts';
 import { says } from './says.ts';
 
 const arc = (from: number, to: number, word: string, chance = 1) => ({ from, to, word, chance });

@@ -5,10 +5,10 @@ import { hearingSetup } from '../../src/replay/hearing-setup.ts';
 import { linesOf } from '../../src/speech/hearing/hearing-files.ts';
 import { partsOf } from '../../src/speech/hearing/judged.ts';
 import { utterancesOf } from '../../src/speech/hearing/utterances.ts';
-import { likelyWayIn } from '../../src/speech/network/likely-way.ts';
 import { looseNetwork } from '../../src/speech/network/loose.ts';
 import type { Network } from '../../src/speech/network/network.ts';
-import { EDGE, pairsIn, pairsOf } from '../../src/speech/network/pairs.ts';
+import { EDGE, pairsIn, pairsOf, sumOf } from '../../src/speech/network/pairs.ts';
+import { likelyWayIn } from './likely-way.ts';
 
 // "left knee" three times as often as "right knee", and "tender" after it every other time.
 const NETWORK: Network = {
@@ -58,19 +58,22 @@ describe('how often a word follows another', () => {
 
 describe('words in any order', () => {
   const loose = looseNetwork({
-    said: [
-      { pairs: pairsOf(NETWORK), worth: 100 },
-      { pairs: pairsIn(['wince at the knee']), worth: 1 },
+    said: sumOf([
+      { pairs: pairsOf(NETWORK), worth: 1000 },
+      { pairs: pairsIn(['wince at the knee']), worth: 20 },
+    ]),
+    anywhere: [
+      { words: ['weather', 'unsayable'], share: 0.1 },
+      { words: ['acromion', 'left'], share: 0.05 },
     ],
-    ordinary: ['weather', 'unsayable'],
     canHear: (word) => word !== 'unsayable',
   });
   const likely = likelyWayIn(loose);
   const chanceOf = (...words: string[]): number =>
     (likely(words) ?? [Number.NEGATIVE_INFINITY]).reduce((sum, chance) => sum + chance, 0);
 
-  it('can be said, ordinary ones among them', () => {
-    expect(likely(['tender', 'weather', 'left', 'wince', 'knee', 'right'])).not.toBeNull();
+  it('can be said, ordinary ones and rare ones among them', () => {
+    expect(likely(['tender', 'weather', 'left', 'wince', 'acromion', 'knee', 'right'])).not.toBeNull();
   });
 
   it('are likelier in the order that is known', () => {
@@ -101,16 +104,16 @@ describe('words in any order', () => {
 describe('the same sound in words of any order', () => {
   const word = (text: string, start: number, lead: number) => ({
     ...{ word: text, start, end: start + 0.4, frames: 40, fit: -1000, lead },
-    ...{ chance: -4, confidence: 0.9 },
+    ...{ chance: -4, besides: -6, confidence: 0.9 },
   });
   const said = [word('left', 0, -4), word('knee', 0.4, -4), word('swollen', 0.8, -4)];
   const other = [word('let', 0, -5), word('me', 0.4, -5), word('go', 0.8, -5)];
   const heard = (lead: number, beside: readonly ReturnType<typeof word>[] | null) =>
     utterancesOf(
       partsOf(
-        { words: said.map((one) => ({ ...one, lead })), shape: 'grammar' },
+        { words: said.map((one) => ({ ...one, lead })), from: 'grammar' },
         'wide',
-        beside === null ? null : { words: beside },
+        beside === null ? null : { words: beside, from: 'any-order' },
       ),
       0,
       2,
@@ -131,7 +134,7 @@ describe('the same sound in words of any order', () => {
 
 describe('the words of ordinary talk', () => {
   it('are each listed once, and none says a side, denies, or counts', () => {
-    const words = linesOf(hearingSetup().files.ordinary).flatMap((line) => line.split(' '));
+    const words = linesOf(hearingSetup().files.ordinaryWords).flatMap((line) => line.split(' '));
     expect(words.length).toBeGreaterThan(800);
     expect(new Set(words).size).toBe(words.length);
     const telling = 'left right both no not none without never nothing one two three ten hundred half'.split(

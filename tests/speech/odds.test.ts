@@ -5,35 +5,40 @@ import { partsOf } from '../../src/speech/hearing/judged.ts';
 import { oddsOf } from '../../src/speech/hearing/odds.ts';
 import { type JudgedWord, likelierOf, type Reading } from '../../src/speech/hearing/reading.ts';
 import { HARDLY_HEARD, utterancesOf } from '../../src/speech/hearing/utterances.ts';
-import { likelyWayIn } from '../../src/speech/network/likely-way.ts';
 import type { Network } from '../../src/speech/network/network.ts';
+import { likelyWayIn } from './likely-way.ts';
 
-const word = (lead: number, chance: number) => ({ frames: 40, lead, chance });
+/** A word that is `exam` likelier in an exam than besides. */
+const word = (lead: number, exam: number) => ({ frames: 40, lead, chance: exam - 6, besides: -6 });
 
-const odds = (...words: readonly ReturnType<typeof word>[]): number => oddsOf(words, 'grammar', 'wide');
+const odds = (...words: readonly ReturnType<typeof word>[]): number => oddsOf(words, words, 'wide');
 
 describe('the odds of what was heard', () => {
   it('grow with how well it fits', () => {
-    expect(odds(word(0, -4))).toBeGreaterThan(odds(word(-10, -4)));
+    expect(odds(word(0, 2))).toBeGreaterThan(odds(word(-10, 2)));
   });
 
-  it('grow with how likely the words are', () => {
-    expect(odds(word(0, -2), word(0, -2))).toBeGreaterThan(odds(word(0, -6), word(0, -6)));
+  it('grow with how much likelier the words are in an exam than in what people say besides', () => {
+    expect(odds(word(0, 2), word(0, 2))).toBeGreaterThan(odds(word(0, -1), word(0, -1)) + 3);
   });
 
   it('are no less for a sentence that is longer', () => {
-    expect(odds(word(0, -4), word(0, -4), word(0, -4))).toBeCloseTo(odds(word(0, -4)));
+    expect(odds(word(0, 2), word(0, 2), word(0, 2))).toBeCloseTo(odds(word(0, 2)));
   });
 
   it('count a long word for more than a short one', () => {
-    const [long, short] = [{ ...word(-20, -4), frames: 80 }, word(5, -4)];
+    const [long, short] = [{ ...word(-20, 2), frames: 80 }, word(5, 2)];
     expect(odds(long, short)).toBeLessThan(odds({ ...long, frames: 10 }, short));
   });
 
-  it('are less where words in any order say something else, and less for such words than for a sentence', () => {
-    const said = [word(0, -4)];
-    expect(oddsOf(said, 'grammar', 'wide', 0.2)).toBeLessThan(oddsOf(said, 'grammar', 'wide', 1) - 2);
-    expect(oddsOf(said, 'any-order', 'wide', 0.2)).toBeLessThan(oddsOf(said, 'grammar', 'wide', 0.2) - 2);
+  it('are less where words in any order say something else', () => {
+    const said = [word(0, 2)];
+    expect(oddsOf(said, said, 'wide', 0.2)).toBeLessThan(oddsOf(said, said, 'wide', 1) - 1);
+  });
+
+  it('go by the words of any order: the grammar finds words of an exam in any talk', () => {
+    expect(oddsOf([word(0, 3)], [word(0, -2)], 'wide', 0)).toBeLessThan(-2);
+    expect(oddsOf([word(0, 3)], [], 'wide')).toBe(oddsOf([word(0, 3)], [word(0, 3)], 'wide'));
   });
 
   it('are none without a word', () => {
@@ -42,37 +47,37 @@ describe('the odds of what was heard', () => {
 });
 
 /** Words of 0.4 s; a number is a pause in seconds. */
-function judged(lead: number, chance: number, ...said: readonly (string | number)[]): readonly JudgedWord[] {
+function judged(lead: number, exam: number, ...said: readonly (string | number)[]): readonly JudgedWord[] {
   let at = 0;
   return said.flatMap((one) => {
     const start = at;
     at += typeof one === 'number' ? one : 0.4;
     const times = { start, end: at, frames: 40, fit: -1000 };
-    return typeof one === 'number' ? [] : [{ word: one, ...times, lead, chance, confidence: 0.9 }];
+    return typeof one === 'number' ? [] : [{ ...word(lead, exam), word: one, ...times, confidence: 0.9 }];
   });
 }
 
 const heard = (words: readonly JudgedWord[]) =>
-  utterancesOf(partsOf({ words, shape: 'grammar' }, 'wide'), 0, 20);
+  utterancesOf(partsOf({ words, from: 'any-order' }, 'wide'), 0, 20);
 
 describe('what is made of it', () => {
   const said = ['left', 'knee', 'is', 'swollen'];
 
   it('stands where it fits and is likely', () => {
-    expect(heard(judged(0, -3, ...said))).toMatchObject([{ understood: true, doubt: [] }]);
+    expect(heard(judged(0, 3, ...said))).toMatchObject([{ understood: true, doubt: [] }]);
   });
 
-  it('is refused where it fits badly, or is as unlikely as words that were found in other talk', () => {
-    expect(heard(judged(-25, -3, ...said))).toMatchObject([{ understood: false }]);
-    expect(heard(judged(-8, -10, ...said))).toMatchObject([{ understood: false }]);
+  it('is refused where it fits badly, or is likelier in what people say besides', () => {
+    expect(heard(judged(-25, 2, ...said))).toMatchObject([{ understood: false }]);
+    expect(heard(judged(-4, -1, ...said))).toMatchObject([{ understood: false }]);
   });
 
   it('is asked about in between', () => {
-    expect(heard(judged(-8, -3, ...said))).toMatchObject([{ understood: true, doubt: [HARDLY_HEARD] }]);
+    expect(heard(judged(-4, 1.5, ...said))).toMatchObject([{ understood: true, doubt: [HARDLY_HEARD] }]);
   });
 
   it('keeps a part that is sure by itself beside one that was other talk', () => {
-    const words = [...judged(-40, -9, 'the', 'mouth', 'are', 'cut'), ...judged(8, -1, 2.6, ...said)];
+    const words = [...judged(-40, -3, 'the', 'mouth', 'are', 'cut'), ...judged(4, 4, 2.6, ...said)];
     expect(heard(words).map(({ understood }) => understood)).toEqual([false, true]);
   });
 });
@@ -80,26 +85,26 @@ describe('what is made of it', () => {
 describe('one sound in two readings', () => {
   const inGrammar = (lead: number, chance: number): Reading => ({
     words: judged(lead, chance, 'left', 'temple', 'is', 'swollen'),
-    shape: 'grammar',
+    from: 'grammar',
   });
   const inAnyOrder = (lead: number, chance: number): Reading => ({
     words: judged(lead, chance, 'left', 'ankle', 'is', 'swollen'),
-    shape: 'any-order',
+    from: 'any-order',
   });
 
-  it('is the grammar’s where the other is no better', () => {
-    const [grammar, loose] = [inGrammar(0, -4), inAnyOrder(0, -4)];
-    expect(likelierOf(grammar, loose, 'wide')).toEqual([grammar, loose]);
+  it('is the one in any order where the two are alike: that shows what other talk was', () => {
+    const [grammar, loose] = [inGrammar(0, 2), inAnyOrder(0, 2)];
+    expect(likelierOf(grammar, loose, 'wide')).toEqual([loose, grammar]);
   });
 
-  it('is the other where that fits far better, or is far likelier', () => {
-    const grammar = inGrammar(0, -6);
-    for (const loose of [inAnyOrder(20, -6), inAnyOrder(0, -4)])
-      expect(likelierOf(grammar, loose, 'wide')).toEqual([loose, grammar]);
+  it('is the grammar’s where that fits far better, or is far likelier', () => {
+    const loose = inAnyOrder(0, 0);
+    for (const grammar of [inGrammar(20, 0), inGrammar(0, 4)])
+      expect(likelierOf(grammar, loose, 'wide')).toEqual([grammar, loose]);
   });
 
   it('is the one that has words', () => {
-    const [grammar, none] = [inGrammar(-40, -9), { words: [], shape: 'any-order' } as const];
+    const [grammar, none] = [inGrammar(-40, -9), { words: [], from: 'any-order' } as const];
     expect(likelierOf(grammar, none, 'wide')).toEqual([grammar, none]);
     expect(likelierOf(none, grammar, 'wide')).toEqual([grammar, none]);
   });

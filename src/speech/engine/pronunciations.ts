@@ -45,3 +45,18 @@ export function asciiOf(bytes: Uint8Array): string {
     parts.push(String.fromCharCode(...bytes.subarray(at, at + AT_ONCE)));
   return parts.join('');
 }
+
+const HISSES = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);
+const VOICELESS = new Set(['P', 'T', 'K', 'F', 'TH']);
+
+/** The ways to say a word; "ankle's" is said like the plural where no way is written. Empty where it cannot be said. */
+export function waysIn(words: ReadonlyMap<string, readonly string[]>): (word: string) => readonly string[] {
+  return (word) => {
+    const written = words.get(word);
+    if (written !== undefined || !word.endsWith("'s")) return written ?? [];
+    return (words.get(word.slice(0, -2)) ?? []).map((way) => {
+      const last = way.slice(way.lastIndexOf(' ') + 1);
+      return `${way} ${HISSES.has(last) ? 'IH Z' : VOICELESS.has(last) ? 'S' : 'Z'}`;
+    });
+  };
+}

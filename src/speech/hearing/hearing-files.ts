@@ -9,8 +9,10 @@ export interface HearingFiles {
   readonly pronunciations: string;
   /** sentences as they are said, a line each, in shapes that the hearing grammar need not have */
   readonly spoken: string;
-  /** words of ordinary talk */
+  /** sentences of ordinary talk, a line each */
   readonly ordinary: string;
+  /** words of ordinary talk */
+  readonly ordinaryWords: string;
 }
 
 /** The lines of such a text; those that begin with # are remarks. */

@@ -4,7 +4,7 @@ import type { HeardWord } from '../engine/decoder.ts';
 import type { Band } from '../engine/model-files.ts';
 import { chunksOf } from './chunks.ts';
 import { oddsOf } from './odds.ts';
-import type { Reading } from './reading.ts';
+import type { JudgedWord, Reading } from './reading.ts';
 import type { Part } from './utterances.ts';
 
 /** Odds from which on the whole was said in these words. */
@@ -18,19 +18,19 @@ const UNSURE = 2;
 
 /** In order. `other` is the other reading of the same sound; `all` lets everything be understood, to measure the judgement. */
 export function partsOf(
-  { words, shape }: Reading,
+  { from, words }: Reading,
   band: Band,
-  other: Pick<Reading, 'words'> | null = null,
+  other: Reading | null = null,
   all = false,
 ): readonly Part[] {
   const otherwise = other?.words ?? [];
-  const same = (some: readonly HeardWord[], beside: readonly HeardWord[]): number | null =>
-    other === null ? null : sameOf(some, beside);
-  const whole = oddsOf(words, shape, band, same(words, otherwise));
+  const odds = (some: readonly JudgedWord[], beside: readonly JudgedWord[]): number =>
+    oddsOf(some, from === 'any-order' ? some : beside, band, other === null ? null : sameOf(some, beside));
+  const whole = odds(words, otherwise);
   const chunks = chunksOf(words);
   return chunks.map((chunk) => {
     const beside = within(chunk, otherwise);
-    const own = oddsOf(chunk, shape, band, same(chunk, beside));
+    const own = odds(chunk, beside);
     const least = whole < SAID ? PART_OF_OTHER : PART_OF_SAID;
     const frames = chunk.reduce((sum, word) => sum + word.frames, 0);
     return {
@@ -52,7 +52,7 @@ function sameOf(words: readonly HeardWord[], other: readonly HeardWord[]): numbe
 }
 
 /** The words of the other reading whose middle lies in the time of these. */
-function within(words: readonly HeardWord[], other: readonly HeardWord[]): readonly HeardWord[] {
+function within(words: readonly HeardWord[], other: readonly JudgedWord[]): readonly JudgedWord[] {
   const [from, to] = [words[0]?.start ?? 0, words.at(-1)?.end ?? 0];
   return other.filter(({ start, end }) => (start + end) / 2 >= from && (start + end) / 2 <= to);
 }

@@ -4,17 +4,16 @@
 import { createDecoder, type Decoder, type Decoding, type HeardWord } from '../engine/decoder.ts';
 import { fillerNetwork } from '../engine/filler.ts';
 import type { Band, ModelFiles } from '../engine/model-files.ts';
-import { asciiOf, bothOf, PHONES, readPronunciations } from '../engine/pronunciations.ts';
+import { asciiOf, bothOf, PHONES, readPronunciations, waysIn } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
 import { withFewerStates } from '../network/fewer-states.ts';
 import { joinedWords, partedWords, type WaysToSay } from '../network/joined-words.ts';
-import { likelyWayIn } from '../network/likely-way.ts';
 import { type Network, wordsOf } from '../network/network.ts';
 import { substitutesIn } from '../network/substitutes.ts';
 import type { HearingFiles } from './hearing-files.ts';
 import { partsOf } from './judged.ts';
 import type { NearWords } from './near.ts';
-import type { HearingGrammar } from './network-of-files.ts';
+import type { HearingGrammar, LooseTalk } from './network-of-files.ts';
 import { oddsOf } from './odds.ts';
 import { type JudgedWord, likelierOf, type Reading } from './reading.ts';
 import { withoutScraps } from './scraps.ts';
@@ -41,8 +40,6 @@ const RIVALLED = 0.49;
 
 /** Most states followed at once where words may come in any order: with three times as many no more was heard rightly. */
 const LOOSE_STATES = 1500;
-/** The logarithm of the chance of each of several words that can follow each other in no way. */
-const UNLIKELY = -12;
 
 /** Odds below which words so far are not shown. */
 const SHOWN = -1;
@@ -58,7 +55,7 @@ export function createListener(
 ): Listener {
   const { band } = model;
   const { 'dict.txt': dictionary, ...bare } = model.files;
-  const { made, looseNet, nearby, waysToSay } = saidIn(grammar, files, dictionary);
+  const { made, loose: looseTalk, nearby, waysToSay } = saidIn(grammar, files, dictionary);
   const decoderOf = (listenFor: Network, states?: number): Decoder => {
     const lean = joinedWords(withFewerStates(listenFor), waysToSay);
     return createDecoder(module, {
@@ -70,14 +67,13 @@ export function createListener(
     });
   };
   const ears = decoderOf(made);
-  const [isWay, likely] = [likelyWayIn(made), likelyWayIn(looseNet)];
   const phones = createDecoder(module, {
     model: bare,
     pronunciations: new Map(PHONES.map((phone) => [phone, [phone]])),
     network: () => fillerNetwork(PHONES),
   });
   const second = createSecondHearing(module, bare, nearby, waysToSay, substitutesIn(made));
-  const anyOrder = decoderOf(looseNet, LOOSE_STATES);
+  const anyOrder = decoderOf(looseTalk.network, LOOSE_STATES);
   const hearsLoosely = !without.includes('any-order');
   let open: { readonly words: Decoding; readonly free: Decoding; readonly loose: Decoding | null } | null =
     null;
@@ -98,22 +94,19 @@ export function createListener(
       heard.map((word, at) => ({ ...word, lead: leads[at] ?? 0 })),
       waysToSay,
     );
-    const chances = likely(words.map(({ word }) => word));
+    const texts = words.map(({ word }) => word);
+    const [chances, besides] = [looseTalk.exam(texts), looseTalk.besides(texts)];
     return words.map((word, at) => ({
       ...word,
-      chance: chances?.[at] ?? UNLIKELY,
+      chance: chances[at] ?? 0,
+      besides: besides[at] ?? 0,
       confidence: trustOf(word.lead),
     }));
   };
   /** What was said and the other reading of it, so far. */
   const read = (heard: ReadWords): readonly [Reading, Reading] => {
     const [words, loose] = [weigh(heard.words, heard.free), weigh(heard.loose, heard.free)];
-    const isInGrammar = isWay(loose.map(({ word }) => word)) !== null;
-    return likelierOf(
-      { words, shape: 'grammar' },
-      { words: loose, shape: isInGrammar ? 'any-order-in-grammar' : 'any-order' },
-      band,
-    );
+    return likelierOf({ from: 'grammar', words }, { from: 'any-order', words: loose }, band);
   };
   const drop = (): void => {
     open?.words.end();
@@ -127,8 +120,9 @@ export function createListener(
     soFar: () => {
       const words = open?.words.soFar() ?? [];
       if (open === null || words.length === 0) return [];
-      const [said] = read({ words, free: open.free.soFar(), loose: open.loose?.soFar() ?? [] });
-      const isShown = oddsOf(said.words, said.shape, band) >= SHOWN;
+      const [said, other] = read({ words, free: open.free.soFar(), loose: open.loose?.soFar() ?? [] });
+      const anyOrder = said.from === 'any-order' ? said : other;
+      const isShown = oddsOf(said.words, anyOrder.words, band) >= SHOWN;
       return isShown ? said.words.map(({ word }) => word) : [ELLIPSIS];
     },
     end: ({ start, end, sound }, isAll) => {
@@ -172,7 +166,7 @@ interface ReadWords {
 
 interface Said {
   readonly made: Network;
-  readonly looseNet: Network;
+  readonly loose: LooseTalk;
   readonly nearby: NearWords;
   readonly waysToSay: WaysToSay;
 }
@@ -183,16 +177,17 @@ function saidIn(grammar: HearingGrammar, files: HearingFiles, dictionary?: Uint8
     readPronunciations(dictionary === undefined ? '' : asciiOf(dictionary)),
     readPronunciations(files.pronunciations),
   );
-  const canSay = (word: string): boolean => all.has(word);
+  const waysToSay = waysIn(all);
+  const canSay = (word: string): boolean => waysToSay(word).length > 0;
   const made = grammar.network(canSay);
-  const looseNet = grammar.loose(canSay, made);
+  const loose = grammar.loose(canSay, made);
   const nearby = grammar.near(canSay);
   const words = new Set([
     ...wordsOf(made),
-    ...wordsOf(looseNet),
+    ...wordsOf(loose.network),
     ...nearby.keys(),
     ...[...nearby.values()].flat(),
   ]);
-  const kept = new Map([...words].map((word) => [word, all.get(word) ?? []]));
-  return { made, looseNet, nearby, waysToSay: (word) => kept.get(word) ?? [] };
+  const kept = new Map([...words].map((word) => [word, waysToSay(word)]));
+  return { made, loose, nearby, waysToSay: (word) => kept.get(word) ?? [] };
 }

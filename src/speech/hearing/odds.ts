@@ -1,5 +1,5 @@
 // Whether sound was said in the words that were heard in it, or was other talk: a grammar finds words of its own in any sound,
-// but they fit it badly, their order is unlikely, and words in any order say something else.
+// but they fit it badly, words in any order say something else, and those are likelier in what people say besides.
 
 import type { Band } from '../engine/model-files.ts';
 
@@ -8,54 +8,33 @@ export interface WeighedWord {
   readonly frames: number;
   /** how far it is ahead of free phones, in the decoder's units of log score a frame */
   readonly lead: number;
-  /** the natural logarithm of its chance after the words before it */
+  /** the natural logarithm of its chance after the word before it, in an exam */
   readonly chance: number;
+  /** and in what people say besides */
+  readonly besides: number;
 }
-
-/** Words that the grammar read, words in any order that the grammar could have read, and others. */
-export type Shape = 'grammar' | 'any-order-in-grammar' | 'any-order';
 
 interface Odds {
   readonly lead: number;
-  /** of a word, on average */
-  readonly chance: number;
+  /** of how much likelier a word is in an exam than besides, on average, in words of any order */
+  readonly exam: number;
   /** of how much the other reading says too */
   readonly same: number;
-  readonly start: Readonly<Record<Shape, number>>;
+  readonly start: number;
 }
 
 /**
- * Fitted by logistic regression to a tuning set of tests/bench/hearing on which no network was made, in synthetic voices; see its
- * results.md. `alone` where the sound was read only once.
+ * Fitted by logistic regression to talk of people who never saw the grammar (a tuning set of tests/bench/hearing), in synthetic voices; see
+ * its results.md. `alone` where the sound was read only once.
  */
 const FITTED: Readonly<Record<Band, { readonly alone: Odds; readonly beside: Odds }>> = {
   wide: {
-    alone: {
-      lead: 0.4,
-      chance: 1.35,
-      same: 0,
-      start: { grammar: 9.1, 'any-order-in-grammar': 9.1, 'any-order': 5.8 },
-    },
-    beside: {
-      lead: 0.31,
-      chance: 1.28,
-      same: 3.5,
-      start: { grammar: 6.0, 'any-order-in-grammar': 12.1, 'any-order': 2.7 },
-    },
+    alone: { lead: 0.18, exam: 1.47, same: 0, start: -0.8 },
+    beside: { lead: 0.15, exam: 1.37, same: 2.54, start: -1.5 },
   },
   narrow: {
-    alone: {
-      lead: 0.5,
-      chance: 1.74,
-      same: 0,
-      start: { grammar: 11.3, 'any-order-in-grammar': 11.3, 'any-order': 8.7 },
-    },
-    beside: {
-      lead: 0.27,
-      chance: 1.36,
-      same: 6.8,
-      start: { grammar: 4.5, 'any-order-in-grammar': 10.7, 'any-order': 1.9 },
-    },
+    alone: { lead: 0.1, exam: 1.5, same: 0, start: 0 },
+    beside: { lead: 0.1, exam: 1.5, same: 2, start: -0.8 },
   },
 };
 
@@ -66,18 +45,20 @@ export function leadOf(words: readonly Pick<WeighedWord, 'frames' | 'lead'>[]): 
 }
 
 /**
- * The odds, as a logarithm, that these words were said: above nought more likely than not. No words have none. `same`, 0 to 1, is how
- * much of them the other reading says too, by their lengths; null where there is none, and they are less sure then.
+ * The odds, as a logarithm, that these words were said: above nought more likely than not. No words have none. `anyOrder` is the sound
+ * read in words of any order, where it was. `same`, 0 to 1, is how much of the words the other reading says too, by their lengths; null
+ * where there is none, and they are less sure then.
  */
 export function oddsOf(
   words: readonly WeighedWord[],
-  shape: Shape,
+  anyOrder: readonly WeighedWord[],
   band: Band,
   same: number | null = null,
 ): number {
   const lead = leadOf(words);
   if (lead === null) return Number.NEGATIVE_INFINITY;
-  const chance = words.reduce((sum, word) => sum + word.chance, 0) / words.length;
+  const read = anyOrder.length === 0 ? words : anyOrder;
+  const exam = read.reduce((sum, { chance, besides }) => sum + chance - besides, 0) / read.length;
   const odds = FITTED[band][same === null ? 'alone' : 'beside'];
-  return odds.lead * lead + odds.chance * chance + odds.same * (same ?? 0) + odds.start[shape];
+  return odds.lead * lead + odds.exam * exam + odds.same * (same ?? 0) + odds.start;
 }

@@ -6,30 +6,31 @@ import { EDGE, type Pairs } from './pairs.ts';
 import type { LikelyArc } from './word-graph.ts';
 
 export interface LooseParts {
-  /** what may be said, with how many sentences each is worth */
-  readonly said: readonly { readonly pairs: Pairs; readonly worth: number }[];
-  /** words of other talk, each as likely as the others, anywhere */
-  readonly ordinary: readonly string[];
+  /** how often one word follows another in what may be said */
+  readonly said: Pairs;
+  /** words that may come anywhere, each as likely as the others of its list, and the share that a list has of all words */
+  readonly anywhere: readonly { readonly words: readonly string[]; readonly share: number }[];
   readonly canHear: (word: string) => boolean;
 }
 
-/** Of what is said in no known order, so much is ordinary words. */
-const ORDINARY = 0.15;
 /** So many sentences' worth of each word's followers are unknown. */
-const UNKNOWN = 1;
+const UNKNOWN = 8;
 /** A pair is kept where it is said so often, and so many times as likely as its words in any order. */
-const OFTEN = 2;
+const OFTEN = 3;
 const LIKELIER = 3;
 /** What ends after a word that was never last. */
 const ENDS = 0.02;
 const LEAST = 0.01;
+/** The power of how often a word is said. */
+const RARE = 0.7;
 
 const [START, ANY] = [0, 1];
 
 /** State 1 is where any word may come; each other state is after one word. */
-export function looseNetwork({ said, ordinary, canHear }: LooseParts): Network {
-  const pairs = sumOf(said, canHear);
-  const chances = chancesOf(pairs, ordinary.filter(canHear));
+export function looseNetwork({ said, anywhere, canHear }: LooseParts): Network {
+  const pairs = heardOf(said, canHear);
+  const lists = anywhere.map(({ words, share }) => ({ words: words.filter(canHear), share }));
+  const chances = chancesOf(pairs, lists);
   const words = [...chances.keys()];
   const states = new Map(words.map((word, index) => [word, index + 2]));
   const end = words.length + 2;
@@ -60,27 +61,26 @@ export function looseNetwork({ said, ordinary, canHear }: LooseParts): Network {
   return { states: end + 1, end, arcs, silent };
 }
 
-function sumOf(said: LooseParts['said'], canHear: LooseParts['canHear']): Pairs {
-  const sum = new Map<string, Map<string, number>>();
-  const known = (word: string): boolean => word === EDGE || canHear(word);
-  for (const { pairs, worth } of said)
-    for (const [word, row] of pairs) {
-      if (!known(word)) continue;
-      const all = sum.get(word) ?? new Map<string, number>();
-      sum.set(word, all);
-      for (const [next, count] of row) if (known(next)) all.set(next, (all.get(next) ?? 0) + count * worth);
-    }
-  return sum;
+/** Those of words that can be heard. */
+function heardOf(said: Pairs, canHear: LooseParts['canHear']): Pairs {
+  const isKnown = (word: string): boolean => word === EDGE || canHear(word);
+  return new Map(
+    [...said]
+      .filter(([word]) => isKnown(word))
+      .map(([word, row]) => [word, new Map([...row].filter(([next]) => isKnown(next)))]),
+  );
 }
 
-/** How likely each word is anywhere: by the root of how often it is said, so that rare ones can be heard. */
-function chancesOf(pairs: Pairs, ordinary: readonly string[]): ReadonlyMap<string, number> {
+/** How likely each word is anywhere: by a power of how often it is said, so that rare ones can be heard. */
+function chancesOf(pairs: Pairs, lists: LooseParts['anywhere']): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
   for (const row of pairs.values())
     for (const [word, count] of row) if (word !== EDGE) counts.set(word, (counts.get(word) ?? 0) + count);
-  const roots = new Map([...counts].map(([word, count]) => [word, Math.sqrt(count + LEAST)]));
-  const all = [...roots.values()].reduce((sum, root) => sum + root, 0);
-  const chances = new Map([...roots].map(([word, root]) => [word, (root / all) * (1 - ORDINARY)]));
-  for (const word of ordinary) chances.set(word, (chances.get(word) ?? 0) + ORDINARY / ordinary.length);
+  const said = new Map([...counts].map(([word, count]) => [word, (count + LEAST) ** RARE]));
+  const all = [...said.values()].reduce((sum, count) => sum + count, 0);
+  const rest = 1 - lists.reduce((sum, { share }) => sum + share, 0);
+  const chances = new Map([...said].map(([word, count]) => [word, (count / all) * rest]));
+  for (const { words, share } of lists)
+    for (const word of words) chances.set(word, (chances.get(word) ?? 0) + share / words.length);
   return chances;
 }

@@ -100,6 +100,18 @@ function grow<Key>(counts: Map<Key, number> | undefined, key: Key, value: number
   counts?.set(key, (counts.get(key) ?? 0) + value);
 }
 
+/** How often in all; a sentence of each counts as much as its `worth`. */
+export function sumOf(counted: readonly { readonly pairs: Pairs; readonly worth: number }[]): Pairs {
+  const sum = new Map<string, Map<string, number>>();
+  for (const { pairs, worth } of counted)
+    for (const [word, row] of pairs) {
+      const all = sum.get(word) ?? new Map<string, number>();
+      sum.set(word, all);
+      for (const [next, count] of row) grow(all, next, count * worth);
+    }
+  return sum;
+}
+
 /** The pairs of written sentences, each word by itself; words are parted by spaces. */
 export function pairsIn(sentences: readonly string[]): Pairs {
   const pairs = new Map<string, Map<string, number>>();

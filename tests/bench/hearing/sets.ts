@@ -3,6 +3,7 @@
 import { REPORT_EXAM, REPORT_ORDINARY } from './report-set.ts';
 import { TUNING_EXAM, TUNING_ORDINARY } from './tuning-set.ts';
 import { TUNING_MORE_EXAM, TUNING_MORE_ORDINARY } from './tuning-set-more.ts';
+import { TUNING_OTHERS_EXAM, TUNING_OTHERS_ORDINARY } from './tuning-set-others.ts';
 
 export interface SentenceSet {
   /** what a responder says while examining */
@@ -17,6 +18,7 @@ const SETS: Readonly<Record<string, SentenceSet>> = {
     ordinary: [...TUNING_ORDINARY, ...TUNING_MORE_ORDINARY],
   },
   more: { exam: TUNING_MORE_EXAM, ordinary: TUNING_MORE_ORDINARY },
+  others: { exam: TUNING_OTHERS_EXAM, ordinary: TUNING_OTHERS_ORDINARY },
   report: { exam: REPORT_EXAM, ordinary: REPORT_ORDINARY },
 };
 

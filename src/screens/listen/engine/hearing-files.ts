@@ -1,7 +1,8 @@
 // The texts that the recogniser is told, as they were bundled.
 
 import own from '/grammar/hearing/hearing.jsgf?raw';
-import ordinary from '/grammar/hearing/ordinary-words.txt?raw';
+import ordinary from '/grammar/hearing/ordinary.txt?raw';
+import ordinaryWords from '/grammar/hearing/ordinary-words.txt?raw';
 import spoken from '/grammar/hearing/spoken.txt?raw';
 import pronunciations from '/grammar/pronunciations.dict?raw';
 import type { HearingFiles } from '../../../speech/index.ts';
@@ -13,4 +14,5 @@ export const hearingFiles = (): HearingFiles => ({
   pronunciations,
   spoken,
   ordinary,
+  ordinaryWords,
 });

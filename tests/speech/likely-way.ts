@@ -1,6 +1,6 @@
 // How likely a network makes words that are a way through it: of each word, the logarithm of the chance that it came next.
 
-import type { Network } from './network.ts';
+import type { Network } from '../../src/speech/network/network.ts';
 
 /** Of each word the natural logarithm of its chance, on the likeliest way; null where the words begin no way. */
 export type LikelyWay = (words: readonly string[]) => readonly number[] | null;
