@@ -50,6 +50,21 @@ describe('a denial', () => {
   );
 });
 
+describe('what sounds like a "no"', () => {
+  it.each(['know tenderness over the left hip', 'right ankle, know obvious swelling'])(
+    'straight before a finding is asked about: %s',
+    (talk) => {
+      expect(statementsOf(talk).map(({ doubt }) => doubt)).toEqual([['Is this there, or not there?']]);
+    },
+  );
+
+  it('is none where somebody knows', () => {
+    expect(statementsOf('you know, swelling of the right ankle').map(({ doubt }) => doubt)).toEqual([
+      undefined,
+    ]);
+  });
+});
+
 describe('a "no" before an adjective', () => {
   it('that no thing follows is asked about', () => {
     for (const talk of ['no obvious deformed left arm', 'no tender left knee'])

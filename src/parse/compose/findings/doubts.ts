@@ -27,7 +27,22 @@ export function hearsNo(items: readonly Item[], tokens: readonly Token[], i: num
     piece !== null && piece.role !== 'finding' && tagIn(piece, 'negation', 'negation') === 'before';
   // "No obvious deformed limbs" may deny, and "no, tender left knee" without its comma does not.
   const isNear = deniedBehind(items, tokens, i) === 'site';
-  return isStraight || isNear ? ['Is this there, or not there?'] : [];
+  const isHeard = soundsLikeNo(items, tokens, i);
+  return isStraight || isNear || isHeard ? ['Is this there, or not there?'] : [];
+}
+
+/** Words before which, and after which, a "know" is one: "you know, pain in the hip", "do not know". */
+const KNOWING: ReadonlySet<string> = new Set(
+  'you i we they he she to not me do does did could would'.split(' '),
+);
+
+/** "Know pain", "know obvious swelling": a recogniser wrote what sounds like a "no". */
+function soundsLikeNo(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const item = items[i];
+  if (item === undefined) return false;
+  const from = wordsOf(item).from;
+  const at = [from - 1, from - 2].find((one) => tokens[one]?.word === 'know');
+  return at !== undefined && !KNOWING.has(tokens[at - 1]?.word ?? '');
 }
 
 /**
