@@ -10,11 +10,11 @@ import type { Part } from './utterances.ts';
 /** Odds from which on the whole was said in these words. */
 const SAID = 0;
 /** Within a whole that was said, a part between two pauses is refused below these: it is too short to be sure by itself. */
-const PART_OF_SAID = -2.5;
+const PART_OF_SAID = -3.1;
 /** Within a whole that was not, a part is said from these on. */
-const PART_OF_OTHER = 2;
+const PART_OF_OTHER = 1.4;
 /** Odds below which all that was understood is asked about. */
-const UNSURE = 2;
+const UNSURE = 1.4;
 
 /** In order. `other` is the other reading of the same sound; `all` lets everything be understood, to measure the judgement. */
 export function partsOf(

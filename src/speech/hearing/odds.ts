@@ -29,12 +29,12 @@ interface Odds {
  */
 const FITTED: Readonly<Record<Band, { readonly alone: Odds; readonly beside: Odds }>> = {
   wide: {
-    alone: { lead: 0.18, exam: 1.47, same: 0, start: -0.8 },
-    beside: { lead: 0.15, exam: 1.37, same: 2.54, start: -1.5 },
+    alone: { lead: 0.18, exam: 1.47, same: 0, start: -1.3 },
+    beside: { lead: 0.15, exam: 1.37, same: 2.54, start: -2.1 },
   },
   narrow: {
-    alone: { lead: 0.1, exam: 1.5, same: 0, start: 0 },
-    beside: { lead: 0.1, exam: 1.5, same: 2, start: -0.8 },
+    alone: { lead: 0.25, exam: 2.2, same: 0, start: -2 },
+    beside: { lead: 0.25, exam: 2.1, same: 0.8, start: -2.2 },
   },
 };
 

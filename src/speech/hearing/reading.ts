@@ -22,7 +22,7 @@ const TAKEN: Readonly<
   Record<Band, { readonly lead: number; readonly chance: number; readonly start: number }>
 > = {
   wide: { lead: 0.14, chance: 0.1, start: 0.15 },
-  narrow: { lead: 0.14, chance: 0.1, start: 0.15 },
+  narrow: { lead: 0.27, chance: 0.15, start: 0 },
 };
 
 /** What was said, and the other reading of it; of no words there is no reading. */
