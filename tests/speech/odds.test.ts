@@ -11,7 +11,8 @@ import { likelyWayIn } from './likely-way.ts';
 /** A word that is `exam` likelier in an exam than besides. */
 const word = (lead: number, exam: number) => ({ frames: 40, lead, chance: exam - 6, besides: -6 });
 
-const odds = (...words: readonly ReturnType<typeof word>[]): number => oddsOf(words, words, 'wide');
+const odds = (...words: readonly ReturnType<typeof word>[]): number =>
+  oddsOf({ from: 'any-order', words }, [], 'wide');
 
 describe('the odds of what was heard', () => {
   it('grow with how well it fits', () => {
@@ -19,11 +20,12 @@ describe('the odds of what was heard', () => {
   });
 
   it('grow with how much likelier the words are in an exam than in what people say besides', () => {
-    expect(odds(word(0, 2), word(0, 2))).toBeGreaterThan(odds(word(0, -1), word(0, -1)) + 3);
+    expect(odds(word(0, 5), word(0, 5))).toBeGreaterThan(odds(word(0, -5), word(0, -5)) + 3);
   });
 
-  it('are no less for a sentence that is longer', () => {
-    expect(odds(word(0, 2), word(0, 2), word(0, 2))).toBeCloseTo(odds(word(0, 2)));
+  it('are more for a sentence of which there is more, of the one kind or the other', () => {
+    expect(odds(word(0, 2), word(0, 2), word(0, 2))).toBeGreaterThan(odds(word(0, 2)));
+    expect(odds(word(0, -2), word(0, -2), word(0, -2))).toBeLessThan(odds(word(0, -2)));
   });
 
   it('count a long word for more than a short one', () => {
@@ -31,14 +33,16 @@ describe('the odds of what was heard', () => {
     expect(odds(long, short)).toBeLessThan(odds({ ...long, frames: 10 }, short));
   });
 
-  it('are less where words in any order say something else', () => {
-    const said = [word(0, 2)];
-    expect(oddsOf(said, said, 'wide', 0.2)).toBeLessThan(oddsOf(said, said, 'wide', 1) - 1);
+  it('are less where the other reading says something else', () => {
+    const said = { from: 'any-order', words: [word(0, 2)] } as const;
+    expect(oddsOf(said, [], 'wide', 0.2)).toBeLessThan(oddsOf(said, [], 'wide', 1) - 1);
   });
 
   it('go by the words of any order: the grammar finds words of an exam in any talk', () => {
-    expect(oddsOf([word(0, 3)], [word(0, -2)], 'wide', 0)).toBeLessThan(-2);
-    expect(oddsOf([word(0, 3)], [], 'wide')).toBe(oddsOf([word(0, 3)], [word(0, 3)], 'wide'));
+    const said = { from: 'grammar', words: [word(0, 3), word(0, 3), word(0, 3)] } as const;
+    const [like, unlike] = [2, -2].map((exam) => [word(0, exam), word(0, exam), word(0, exam)]);
+    expect(oddsOf(said, unlike ?? [], 'wide', 0.5)).toBeLessThan(oddsOf(said, like ?? [], 'wide', 0.5) - 2);
+    expect(oddsOf(said, [], 'wide')).toBe(oddsOf(said, said.words, 'wide'));
   });
 
   it('are none without a word', () => {
@@ -64,20 +68,20 @@ describe('what is made of it', () => {
   const said = ['left', 'knee', 'is', 'swollen'];
 
   it('stands where it fits and is likely', () => {
-    expect(heard(judged(0, 3, ...said))).toMatchObject([{ understood: true, doubt: [] }]);
+    expect(heard(judged(2, 5, ...said))).toMatchObject([{ understood: true, doubt: [] }]);
   });
 
   it('is refused where it fits badly, or is likelier in what people say besides', () => {
-    expect(heard(judged(-25, 2, ...said))).toMatchObject([{ understood: false }]);
+    expect(heard(judged(-25, 4, ...said))).toMatchObject([{ understood: false }]);
     expect(heard(judged(-4, -1, ...said))).toMatchObject([{ understood: false }]);
   });
 
   it('is asked about in between', () => {
-    expect(heard(judged(-4, 1.5, ...said))).toMatchObject([{ understood: true, doubt: [HARDLY_HEARD] }]);
+    expect(heard(judged(-2, 4, ...said))).toMatchObject([{ understood: true, doubt: [HARDLY_HEARD] }]);
   });
 
   it('keeps a part that is sure by itself beside one that was other talk', () => {
-    const words = [...judged(-40, -3, 'the', 'mouth', 'are', 'cut'), ...judged(4, 4, 2.6, ...said)];
+    const words = [...judged(-40, -3, 'the', 'mouth', 'are', 'cut'), ...judged(4, 6, 2.6, ...said)];
     expect(heard(words).map(({ understood }) => understood)).toEqual([false, true]);
   });
 });

@@ -12,7 +12,7 @@ const SAID = 0;
 /** Within a whole that was said, a part between two pauses is refused below these: it is too short to be sure by itself. */
 const PART_OF_SAID = -3.1;
 /** Within a whole that was not, a part is said from these on. */
-const PART_OF_OTHER = 1.4;
+const PART_OF_OTHER = 0.7;
 /** Odds below which all that was understood is asked about. */
 const UNSURE = 1.4;
 
@@ -25,7 +25,7 @@ export function partsOf(
 ): readonly Part[] {
   const otherwise = other?.words ?? [];
   const odds = (some: readonly JudgedWord[], beside: readonly JudgedWord[]): number =>
-    oddsOf(some, from === 'any-order' ? some : beside, band, other === null ? null : sameOf(some, beside));
+    oddsOf({ from, words: some }, beside, band, other === null ? null : sameOf(some, beside));
   const whole = odds(words, otherwise);
   const chunks = chunksOf(words);
   return chunks.map((chunk) => {

@@ -121,8 +121,7 @@ export function createListener(
       const words = open?.words.soFar() ?? [];
       if (open === null || words.length === 0) return [];
       const [said, other] = read({ words, free: open.free.soFar(), loose: open.loose?.soFar() ?? [] });
-      const anyOrder = said.from === 'any-order' ? said : other;
-      const isShown = oddsOf(said.words, anyOrder.words, band) >= SHOWN;
+      const isShown = oddsOf(said, other.words, band) >= SHOWN;
       return isShown ? said.words.map(({ word }) => word) : [ELLIPSIS];
     },
     end: ({ start, end, sound }, isAll) => {

@@ -34,6 +34,9 @@ export interface LooseTalk {
 
 /** The pairs of words of the grammar count as so many sentences beside those that are written. */
 const WORTH = 1000;
+/** And what the tool is told, of which nobody writes, as so many more. */
+const COMMAND = 'hearing.command';
+const COMMANDS = 500;
 /** So much of what is said in no known order is a word of ordinary talk, and so much any that the parser knows. */
 const ORDINARY = 0.08;
 const KNOWN = 0.05;
@@ -54,6 +57,7 @@ export function hearingGrammar(files: HearingFiles, root = ROOT): HearingGrammar
     loose: (canHear, network) => {
       const exam = sumOf([
         { pairs: pairsOf(network), worth: WORTH },
+        { pairs: pairsOf(networkOf({ set, canHear }, COMMAND)), worth: COMMANDS },
         { pairs: spokenPairs(files), worth: 1 },
       ]);
       const ordinary = pairsIn(linesOf(files.ordinary));

@@ -2,14 +2,14 @@
 
 import type { HeardWord } from '../engine/decoder.ts';
 import type { Band } from '../engine/model-files.ts';
-import { leadOf, type WeighedWord } from './odds.ts';
+import { type From, leadOf, type WeighedWord } from './odds.ts';
 
 export interface JudgedWord extends HeardWord, WeighedWord {
   readonly confidence: number;
 }
 
 export interface Reading {
-  readonly from: 'grammar' | 'any-order';
+  readonly from: From;
   readonly words: readonly JudgedWord[];
 }
 
