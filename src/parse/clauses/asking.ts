@@ -147,6 +147,6 @@ const POINTING: ReadonlySet<string> = new Set(['that', 'this', 'it', 'these', 't
 // "We did not give any oxygen": "any" goes with the "not" before it.
 const isDeniedAny = (piece: Piece, draft: Draft): boolean =>
   piece.weak &&
-  isSmall(piece, 'article') &&
+  (isSmall(piece, 'article') || isSmall(piece, 'word')) &&
   draft.mood === 'statement' &&
   draft.pieces.some((one) => one.role === 'negation' && marked(one, 'negation', 'before'));

@@ -11,14 +11,20 @@ import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
 import { newMood } from './moods.ts';
 import { become, begin, isAnswer, type Place, type Rule, type Turn } from './place.ts';
-import { repliedByNumber } from './run-on.ts';
+import { repliedByNumber, repliedInWords } from './run-on.ts';
+import { anywhere, checkedNext, deniedAfter, onlyThat } from './unsigned.ts';
 
 const RULES: readonly Rule[] = [
   order,
   correction,
   answer,
   repliedByNumber,
+  repliedInWords,
   goingOn,
+  anywhere,
+  deniedAfter,
+  onlyThat,
+  checkedNext,
   bareAsking,
   measured,
   answeredReading,
@@ -50,6 +56,7 @@ function isThing(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   const isWord = before.role === 'vital' && (before.islands[0]?.slots.length ?? 0) === 0;
   return (
     isWord ||
+    marked(before, 'plain') ||
     before.role === 'unknown' ||
     before.role === 'attribute' ||
     before.role === 'part' ||
@@ -103,12 +110,19 @@ function goingOn({ draft: { mood } }: Place): 'stay' | null {
 function intention(place: Place): Turn | 'stay' | null {
   const { piece, pieces, i, full, draft } = place;
   if (piece.role !== 'intention') return null;
-  if (isAskedWhile(place)) return 'stay';
+  if (isAskedWhile(place) || isSpreading(place)) return 'stay';
   // "Describes the pain as squeezing": so it feels, and nobody squeezes.
   if (draft.pieces.some((one) => marked(one, 'topic', 'quality'))) return null;
   if (!full && draft.mood === 'statement') return null;
   return colour(piece, draft.pieces, pieces, i) === null ? begin('statement') : 'stay';
 }
+
+// "A rash coming up all over the chest": what is found there comes up, and nobody goes on to the next place.
+const isSpreading = ({ piece, pieces, i, tokens, draft }: Place): boolean => {
+  const before = pieces[i - 1];
+  if (draft.mood !== 'statement' || before?.role !== 'finding' || isPaused(tokens, before)) return false;
+  return /^(coming|going|running|working)$/.test(tokens[piece.from]?.word ?? '');
+};
 
 const WHILE: ReadonlySet<string> = new Set(['when', 'where', 'while', 'if', 'as']);
 

@@ -8,6 +8,8 @@ import type { Token } from '../token.ts';
 export function corrects(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const piece = pieces[i];
   if (piece === undefined) return false;
+  // "It's the upper arm I meant, not the forearm": what was meant stands before it.
+  if (isMeantBefore(pieces, i, tokens)) return false;
   if (marked(piece, 'correct', 'firm')) return true;
   for (const [k, next] of pieces.slice(i + 1).entries()) {
     const { role } = next;
@@ -28,6 +30,12 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
     if (pauseAfter(tokens, next) === 'end') return false;
   }
   return false;
+}
+
+function isMeantBefore(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined || next === undefined || tokens[piece.to - 1]?.word !== 'meant') return false;
+  return isNot(next, tokens) && pieces.slice(0, i).some(({ role }) => role === 'site' || role === 'side');
 }
 
 /** "Remembers the crash." "No wait, she doesn't": nothing follows but the answer turned. */

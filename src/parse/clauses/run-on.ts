@@ -15,11 +15,55 @@ const isOpenEnd = (tokens: readonly Token[], from: number): boolean =>
 export function repliedByNumber({ piece, pieces, i, tokens, draft }: Place): Turn | null {
   const before = pieces[i - 1];
   if (draft.mood !== 'question' || before === undefined || isPaused(tokens, before)) return null;
+  if (isScore(before, piece, draft.pieces, pieces.slice(i + 1), tokens)) return begin('answer');
   if (!BY_NUMBER.has(tagIn(before, 'history.ask', 'asks') ?? '') || !isOpenEnd(tokens, piece.from))
     return null;
   const isNumber = piece.role === 'time' || piece.role === 'figure' || figureIn(piece) !== null;
   const isSaid = piece.role === 'history' && (piece.islands[0]?.slots.length ?? 0) > 0;
   return isNumber || isSaid ? begin('statement') : null;
+}
+
+// "How bad is it out of ten I'd say a six": a figure of its own behind the whole question.
+function isScore(
+  before: Piece,
+  piece: Piece,
+  said: readonly Piece[],
+  next: readonly Piece[],
+  tokens: readonly Token[],
+): boolean {
+  if (piece.role !== 'figure' || !isOpenEnd(tokens, piece.from)) return false;
+  if (/^(to|out|or|of)$/.test(tokens[piece.to]?.word ?? '')) return false;
+  if (next.some(({ role }) => role === 'figure')) return false;
+  const ask = said.findLast((one) => tagIn(one, 'history.ask', 'asks-vital') === 'pain-score');
+  if (ask === undefined) return false;
+  const between = tokens.slice(ask.to, before.to).map(({ word }) => word);
+  return between.every((word) => HEDGES.has(word));
+}
+
+const HEDGES: ReadonlySet<string> = new Set(
+  'i id would say a an about around maybe probably like it is that is call it guess more of well oh'.split(
+    ' ',
+  ),
+);
+
+// In one breath with the whole question after it, such a word begins what is answered.
+const BY_WORDS: Readonly<Record<string, RegExp>> = {
+  medications: /^(just|only)$/,
+  'past-history': /^(just|only)$/,
+  allergies: /^(just|only)$/,
+  'last-intake': /^(just|only|about|around|this|last|yesterday)$/,
+  onset: /^(this|last|yesterday|about|around|just|maybe|since|earlier)$/,
+};
+
+/** "Any meds just the pill", "when did it start this morning": the words behind the whole question are its answer. */
+export function repliedInWords({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  const before = pieces[i - 1];
+  if (draft.mood !== 'question' || before === undefined || isPaused(tokens, before)) return null;
+  const topic = tagIn(before, 'history.ask', 'asks') ?? '';
+  const { word = '' } = tokens[piece.from] ?? {};
+  if (BY_WORDS[topic]?.test(word) !== true || !isOpenEnd(tokens, piece.from)) return null;
+  // "When did it start this time", "any meds only for the pain".
+  return /^(time|one|for|when|if)$/.test(tokens[piece.from + 1]?.word ?? '') ? null : begin('statement');
 }
 
 const TOLD: ReadonlySet<Role> = new Set(['unknown', 'figure', 'time', 'history', 'ask', 'attribute']);
@@ -30,4 +74,28 @@ export function mayHoldAnswer(pieces: readonly Piece[], tokens: readonly Token[]
   const ask = pieces[at];
   if (ask === undefined || !isOpenEnd(tokens, ask.to - 1)) return false;
   return pieces.slice(at + 1).some(({ role, weak }) => TOLD.has(role) && !weak);
+}
+
+const REPLIES = /^(just|only|mostly|once|twice|nothing|none|never)$/;
+// "Does it hurt just below the knee": these go on asking.
+const ASKS_ON =
+  /^(below|above|behind|under|here|there|when|if|before|after|now|inside|outside|past|on|in|at)$/;
+const ASKED: ReadonlySet<Role> = new Set(['ask', 'finding', 'csm', 'history', 'unknown']);
+
+/** True where words that may answer follow what was asked in the same breath: "does your back hurt only down at the bottom". */
+export function mayHoldReply(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
+  const asked = pieces.find(({ role, weak }) => ASKED.has(role) && !weak);
+  const end = pieces.at(-1)?.to ?? 0;
+  if (asked === undefined || !isOpenEnd(tokens, asked.to - 1)) return false;
+  const ask = pieces.find((piece) => tagIn(piece, 'history.ask', 'asks') !== null);
+  // "What do you take a water pill": what is taken is told in the verb of the question.
+  const isWhat = tokens[(pieces[0]?.from ?? 0) - 1]?.word === 'what';
+  if (isWhat && asked.role === 'history' && asked.to - asked.from > 1) return true;
+  return tokens.slice(asked.to, end).some(({ word }, k) => {
+    const next = tokens[asked.to + k + 1]?.word ?? '';
+    if (/^(he|she)$/.test(word) && next === 'says') return true;
+    // "Does it go anywhere down my arm": whose it is is the patient's own word.
+    if (ask !== undefined && word === 'my' && asked.to + k >= ask.to) return true;
+    return REPLIES.test(word) && !(/^(just|only|mostly)$/.test(word) && ASKS_ON.test(next));
+  });
 }

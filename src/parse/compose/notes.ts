@@ -1,7 +1,7 @@
 // Keeps as a note every word of substance that found no place, so that nothing said is lost.
 
 import type { Clause } from '../clauses/clause.ts';
-import { mayHoldAnswer } from '../clauses/run-on.ts';
+import { mayHoldAnswer, mayHoldReply } from '../clauses/run-on.ts';
 import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -37,7 +37,9 @@ export function noteLeftovers(talk: Talk): void {
     );
     // Of a question a word alone would tell nobody what was asked.
     const span =
-      gave && clause.mood !== 'question' ? withNeighbours(talk, clause, owed) : withoutLead(clause);
+      gave && clause.mood !== 'question' && !tellsNotTo(talk, clause)
+        ? withNeighbours(talk, clause, owed)
+        : withoutLead(clause);
     const last = left.at(-1);
     // A breath that was cut by its moods ("the helicopter | needs a landing zone") is kept as it was said.
     const goesOn =
@@ -58,6 +60,7 @@ function isRunOn(talk: Talk, clause: Clause): boolean {
     clause.mood === 'question' &&
     (to - from > LONGEST_QUESTION ||
       mayHoldAnswer(clause.pieces, talk.tokens) ||
+      mayHoldReply(clause.pieces, talk.tokens) ||
       isAnsweredInside(talk, clause))
   );
 }
@@ -130,6 +133,13 @@ function isOwedPlace(talk: Talk, clause: Clause, piece: Piece): boolean {
   if (isCount && marked(piece, 'side', 'both') && places > 1) return false;
   return !piece.weak || clause.pieces.filter(({ role }) => PLACES.has(role)).length > 1;
 }
+
+// "Don't rub it": without its first words the note would tell the opposite.
+const tellsNotTo = ({ tokens }: Talk, { mood, pieces }: Clause): boolean =>
+  mood === 'instruction' &&
+  pieces.some(
+    (piece) => piece.role === 'mood' && tokens.slice(piece.from, piece.to).some(({ word }) => word === 'not'),
+  );
 
 // An instruction is kept only where it holds a reading or several words that nobody knows: then it may be none.
 function keeps(talk: Talk, clause: Clause, owed: readonly Piece[]): boolean {

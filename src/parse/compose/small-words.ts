@@ -25,6 +25,7 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...pointedPlace(talk, clause),
   ...bareAttributes(talk, clause),
   ...oneMore(talk, clause),
+  ...bareReference(talk, clause),
 ];
 
 // "They look alike. A bit big.": of what it is said the breath before tells.
@@ -192,6 +193,21 @@ const FEWEST_TOLD = 4;
 const DENIES = /^((and|but) )*((he|she|they|it) )?(was|were|is|did|does|has|had|would|will) not \w/;
 const TELLS =
   /^((and|but|so|now|then|because) )*(he|she|they|it|patient|casualty) (is|are|was|were|has|have|had|will|would|can|could|does|did|do|says|said|feels|felt|looks|looked|seems|keeps|kept|gets|got|wants|needs|never|still|just)\b/;
+
+// "No change after moving him", "same as before", "none of that on this side", "and the one below it": it leans on what was said
+// before, and where no entry takes it up it is kept.
+const LEANS =
+  /^((and|but|so|yeah|yes|still|about|just|all) )*((no|not any|not much) (change|difference|better|worse|improvement)\b|((much|exactly|about) )?(the )?same (as|again)\b.|none of (that|this|these|those|it)\b|the one (above|below|beside|behind|next)\b|(over |down |up )?there (too|as well|also)\b)/;
+
+const bareReference = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] => {
+  const [first, last] = [pieces[0], pieces.at(-1)];
+  if (first === undefined || last === undefined || mood === 'question' || mood === 'instruction') return [];
+  if (pieces.some((piece) => isHeard(talk, piece) || piece.role === 'talk')) return [];
+  const words = talk.tokens.slice(first.from, last.to).map(({ word }) => word);
+  return words.length >= FEWEST_LEANING && LEANS.test(words.join(' ')) ? pieces : [];
+};
+
+const FEWEST_LEANING = 3;
 
 // "Both wrists move": a joint that is no limb's end. "Both knees bend": nobody is told to.
 const moves = ({ role, weak, from, to }: Piece): boolean =>

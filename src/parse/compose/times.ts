@@ -5,6 +5,7 @@ import { hasTag } from '../islands/island.ts';
 import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter, type Span, spanned } from '../span.ts';
 import { hoursBack, isPlainClock, resolveTime, type SpokenTime } from '../times/index.ts';
+import type { Token } from '../token.ts';
 import { LEAD } from './corrections/late-time.ts';
 import type { SaidTime, Talk } from './talk.ts';
 
@@ -149,8 +150,23 @@ const TIMED = /^(time|given|applied|placed|on|in)$/;
 function isOfCare({ tokens }: Talk, piece: Piece, { pieces }: Clause): boolean {
   const before = pieces[pieces.indexOf(piece) - 1];
   const closes = pieces.at(-1) === piece || pauseAfter(tokens, piece) !== '';
-  return closes && before?.role === 'care' && TIMED.test(tokens[before.to - 1]?.word ?? '');
+  if (closes && before?.role === 'care' && TIMED.test(tokens[before.to - 1]?.word ?? '')) return true;
+  return closes && isBehindItsPlace(tokens, pieces.slice(0, pieces.indexOf(piece)));
 }
+
+// "Tourniquet high on the left thigh ten fifty two": past the place that it was given at nothing of it is counted.
+function isBehindItsPlace(tokens: readonly Token[], before: readonly Piece[]): boolean {
+  const care = before.findLastIndex(({ role }) => role === 'care');
+  const between = before.slice(care + 1);
+  return (
+    care >= 0 &&
+    between.at(-1)?.role === 'site' &&
+    between.every(({ role }) => OF_PLACE.has(role)) &&
+    !between.some((piece) => pauseAfter(tokens, piece) !== '')
+  );
+}
+
+const OF_PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small']);
 
 function isOfSet(piece: Piece, { pieces }: Clause): boolean {
   const at = pieces.indexOf(piece);

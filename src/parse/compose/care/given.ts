@@ -19,6 +19,8 @@ export function isGiven(
   if (piece === null || island === null) return false;
   // "He is splinting" is how he breathes; a splint has a limb.
   if (hasTag(island, 'needs-site') && !hasSite) return false;
+  // "A burn from the ice": the word is care only where it was put on something.
+  if (hasTag(island, 'needs-on') && !isPutOn(tokens, piece, island, hasSite)) return false;
   if (hasTag(island, 'needs-time')) return items.some((item) => hasRole(item, 'time'));
   // "Washed it out with a litre of saline".
   if (tagOf(island, 'care') === 'fluids' && isMeans(tokens, piece, island)) return false;
@@ -36,6 +38,11 @@ export function isGiven(
     return true;
   return items.some((item) => hasRole(item, 'time'));
 }
+
+const isPutOn = (tokens: readonly Token[], { from, to }: Piece, island: Island, hasSite: boolean): boolean =>
+  hasTag(island, 'put') ||
+  (hasSite &&
+    tokens.slice(from, to + 1).some(({ word }) => /^(on|to|over|around|round|against|applied)$/.test(word)));
 
 /** "With gauze", "with a splint": what care was given with. */
 export function isInstrument(tokens: readonly Token[], piece: Piece, island: Island): boolean {

@@ -134,6 +134,9 @@ function csmAt(
   if (ends.length === 0 && (seconds === null || hasTag(island, 'limb-only'))) return null;
   // "Three seconds left, two right", with no limb in mind: hands or feet nobody knows, and the words stay as a note.
   if (ends.length === 0 && (side?.side === 'left' || side?.side === 'right')) return null;
+  // "Toes all move except the big one on the left": of which foot that is said is the exception's own.
+  if (exceptedSide !== null && side !== null && side.piece.from > (pieceOf(items[except])?.from ?? 0))
+    return null;
   const kept = exceptedSide === null ? ends : ends.map((end) => without(end, exceptedSide.side));
   const said = presenceAt(items, i, island, reach, seconds, tokens);
   const isFound = said.present === null && isPulseNamedAt(items, tokens, i);

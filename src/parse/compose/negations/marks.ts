@@ -83,13 +83,16 @@ function marksAt(
   if (piece.role === 'finding' && !(kind === 'after' && follows)) return unmarkedAt(items, tokens, piece, i);
   // "Gone grey" and "gone to the hut" deny nothing.
   if (hasTag(island, 'ends-it') && !closes(items, tokens, i)) return [];
-  // "Bleeding from the nose, stopped" was there, and is no finding of none.
+  // "Bleeding from the nose, stopped" was there, and is no finding of none; a nose that is bent does not stop.
   if (
     kind === 'after' &&
-    tokens.slice(piece.from, piece.to).some(({ word }) => word === 'stopped') &&
-    bled(items, i)
+    tokens.slice(piece.from, piece.to).some(({ word }) => word === 'stopped' || word === 'ceased') &&
+    !mayStop(items, i)
   )
     return [];
+  // "Ankle twisted and the pain stopped": only what can stop is over.
+  const over = kind === 'after' && tokens.slice(piece.from, piece.to).some(({ word }) => word === 'stopped');
+  const stopped = over ? pieceOf(items.slice(0, i).findLast((one) => hasRole(one, 'finding'))) : null;
   // "Pain with movement, none at rest": nothing of what was said before is denied.
   if (kind === 'after' && follows && isElsewhere(items, i)) return [];
   if (kind === 'after' && (isAtAnother(items, i) || isInAnotherPart(items, i))) return [];
@@ -106,6 +109,7 @@ function marksAt(
   const ownEnd = kind === 'before' ? endOfOwnVerb(items, tokens, i) : null;
   const end = isOfEach ? endOfEach(items, tokens, i) : ownEnd;
   return [
+    ...(stopped === null ? [] : [stopAt(stopped.from)]),
     {
       mark: { start: piece.from, end: piece.to, kind: ahead ? 'before' : kind },
       nouns: hasTag(island, 'nouns'),
@@ -162,9 +166,20 @@ function closes(items: readonly Item[], tokens: readonly Token[], i: number): bo
   return isSmallItem(next, 'preposition') || phraseOf(next)?.led === true;
 }
 
-const bled = (items: readonly Item[], i: number): boolean => {
+const STOPS: readonly string[] = [
+  'pain',
+  'swelling',
+  'tenderness',
+  'numbness',
+  'tingling',
+  'weakness',
+  'fluid',
+  'rash',
+];
+
+const mayStop = (items: readonly Item[], i: number): boolean => {
   const finding = pieceOf(items.slice(0, i).findLast((item) => hasRole(item, 'finding')));
-  return finding !== null && marked(finding, 'finding', 'bleeding');
+  return finding === null || STOPS.some((one) => marked(finding, 'finding', one));
 };
 
 // "No pain, pain on the right": what was just denied is not denied again.

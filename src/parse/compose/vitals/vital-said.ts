@@ -20,7 +20,7 @@ import { misfitIn } from './gcs.ts';
 import { glucoseDoubt } from './glucose.ts';
 import { endsInBound, isBounded, isTimeOfSign, opensRange } from './inexact.ts';
 import { placeAfter, placeBefore } from './measured-at.ts';
-import { pupilDoubt } from './pupils.ts';
+import { pupilDoubt, withoutPronouns } from './pupils.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
 import type { VitalRead } from './vital-read.ts';
 
@@ -52,7 +52,7 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   if (endsInNumber && isTimeOfSign(talk.tokens, pieces, i)) return 0;
   if (endsInNumber && (runsOn || opensRange(talk.tokens, pieces, i))) return 0;
   for (const one of piece.islands.filter(({ file }) => file === 'vitals')) {
-    const reading = ofNamedSign(talk, piece, one);
+    const reading = ofNamedSign(talk, piece, withoutPronouns(one, talk.tokens));
     if (reading === null) continue;
     const read = vitalOf(reading);
     if (!isSure(talk, pieces, i, reading)) continue;
