@@ -108,13 +108,13 @@ function goingOn({ draft: { mood } }: Place): 'stay' | null {
 }
 
 function intention(place: Place): Turn | 'stay' | null {
-  const { piece, pieces, i, full, draft } = place;
+  const { piece, pieces, i, tokens, full, draft } = place;
   if (piece.role !== 'intention') return null;
   if (isAskedWhile(place) || isSpreading(place)) return 'stay';
   // "Describes the pain as squeezing": so it feels, and nobody squeezes.
   if (draft.pieces.some((one) => marked(one, 'topic', 'quality'))) return null;
   if (!full && draft.mood === 'statement') return null;
-  return colour(piece, draft.pieces, pieces, i) === null ? begin('statement') : 'stay';
+  return colour(piece, draft.pieces, pieces, i, tokens) === null ? begin('statement') : 'stay';
 }
 
 // "A rash coming up all over the chest": what is found there comes up, and nobody goes on to the next place.

@@ -53,7 +53,8 @@ export function clausesOf(
       : moodAt({ piece, pieces, i, tokens, full, asked, waiting, addressed, draft });
     if (turn?.turn === 'begin') close();
     if (turn !== null) draft.mood = turn.mood;
-    else if (draft.mood === 'statement') draft.mood = colour(piece, draft.pieces, pieces, i) ?? draft.mood;
+    else if (draft.mood === 'statement')
+      draft.mood = colour(piece, draft.pieces, pieces, i, tokens) ?? draft.mood;
     draft.pieces.push(piece);
   });
   close();

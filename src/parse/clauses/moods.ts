@@ -21,7 +21,7 @@ export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn 
   if (mood === 'instruction' && (!mayTell(pieces, i, tokens) || isAskedOn(pieces, i, tokens, draft)))
     return isTellingIf(piece) ? begin('supposing') : 'stay';
   const coloured =
-    mood === 'plan' && draft.mood === 'statement' && colour(piece, draft.pieces, pieces, i) !== null;
+    mood === 'plan' && draft.mood === 'statement' && colour(piece, draft.pieces, pieces, i, tokens) !== null;
   // "Tell me if it hurts" is one instruction, and "does it hurt if…" one question.
   const within =
     draft.mood === 'instruction' || ((draft.mood === 'supposing' || draft.mood === 'question') && !full);

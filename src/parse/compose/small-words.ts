@@ -26,6 +26,7 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...bareAttributes(talk, clause),
   ...oneMore(talk, clause),
   ...bareReference(talk, clause),
+  ...doerBehind(talk, clause),
 ];
 
 // "They look alike. A bit big.": of what it is said the breath before tells.
@@ -208,6 +209,15 @@ const bareReference = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =
 };
 
 const FEWEST_LEANING = 3;
+
+// "Puncture marks where the dog had you": who did it is told with what was found.
+function doerBehind(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
+  const at = pieces.findIndex((piece) => marked(piece, 'mood', 'others'));
+  const lead = pieces[at - 1];
+  if (mood !== 'statement' || lead === undefined) return [];
+  if (!/^(where|from|by)$/.test(talk.tokens[lead.to - 1]?.word ?? '')) return [];
+  return pieces.slice(at - 1).filter((piece) => !isHeard(talk, piece));
+}
 
 // "Both wrists move": a joint that is no limb's end. "Both knees bend": nobody is told to.
 const moves = ({ role, weak, from, to }: Piece): boolean =>
