@@ -11,13 +11,15 @@ import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
 import { newMood } from './moods.ts';
 import { become, begin, isAnswer, type Place, type Rule, type Turn } from './place.ts';
-import { repliedByNumber } from './run-on.ts';
+import { repliedByNumber, repliedInBreath, toldWhenAsked } from './run-on.ts';
 
 const RULES: readonly Rule[] = [
   order,
   correction,
   answer,
   repliedByNumber,
+  repliedInBreath,
+  toldWhenAsked,
   goingOn,
   bareAsking,
   measured,

@@ -1,6 +1,6 @@
 // Questions that a recogniser writes without their sign: "how old are you thirty four" asks, and answers in the same breath.
 
-import { figureIn, type Piece, type Role, tagIn } from '../pieces/piece.ts';
+import { figureIn, marked, type Piece, type Role, tagIn } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
 import type { Token } from '../token.ts';
 import { begin, type Place, type Turn } from './place.ts';
@@ -22,7 +22,42 @@ export function repliedByNumber({ piece, pieces, i, tokens, draft }: Place): Tur
   return isNumber || isSaid ? begin('statement') : null;
 }
 
-const TOLD: ReadonlySet<Role> = new Set(['unknown', 'figure', 'time', 'history', 'ask', 'attribute']);
+// What opens an answer in the breath of a question, and could not go on with it.
+const LIMITS = /^(just|only)$/;
+const ASKS_ON =
+  /^(tell|let|say|give|hold|relax|breathe|wait|nod|answer|be|try|asking|checking|wondering|so|to|in|when|if)$/;
+const SINCE = /^(since|about|maybe|must|probably|around|roughly|like|over|nearly|almost)$/;
+const WAY = /^(down|up|into|through|across|along|toward|towards|round|around)$/;
+
+/** "Are you allergic to anything just sulfa", "is it going anywhere down my arm": the answer follows the whole question without a pause. */
+export function repliedInBreath({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  const before = pieces[i - 1];
+  if (draft.mood !== 'question' || before === undefined || isPaused(tokens, before)) return null;
+  if (!isOpenEnd(tokens, piece.from)) return null;
+  const word = tokens[piece.from]?.word ?? '';
+  // Asked of the patient it would go on with "your".
+  if (tokens.slice(piece.from, piece.from + OWNED).some((one) => one.word === 'your')) return null;
+  const topic = tagIn(before, 'history.ask', 'asks');
+  if (topic === null || marked(before, 'to-end')) return null;
+  const opens =
+    (LIMITS.test(word) && !ASKS_ON.test(tokens[piece.from + 1]?.word ?? '')) ||
+    (topic === 'medications' && (piece.role === 'care' || piece.role === 'figure')) ||
+    (topic === 'onset' && SINCE.test(word)) ||
+    (topic === 'radiation' && WAY.test(word));
+  return opens && tokens[piece.to] !== undefined ? begin('statement') : null;
+}
+
+const OWNED = 4;
+
+/** "Can you push down on my hands good strong push both feet": how strong it was tells what the patient did who was asked to. */
+export function toldWhenAsked({ piece, tokens, draft }: Place): Turn | null {
+  const isAsked = draft.pieces.some((one) => tagIn(one, 'csm.ask', 'ask') === 'motion');
+  if (draft.mood !== 'instruction' && !(draft.mood === 'question' && isAsked)) return null;
+  if (piece.role !== 'csm' || !marked(piece, 'strength') || !isOpenEnd(tokens, piece.from)) return null;
+  return draft.pieces.some((one) => one.role === 'mood' || one.role === 'ask') ? begin('statement') : null;
+}
+
+const TOLD: ReadonlySet<Role> = new Set(['unknown', 'figure', 'time', 'history', 'ask', 'attribute', 'care']);
 
 /** True where words that may be an answer follow a whole question of history in the same breath, and no question mark. */
 export function mayHoldAnswer(pieces: readonly Piece[], tokens: readonly Token[]): boolean {

@@ -4,7 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import { likelyTag, type Piece } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
-import { placeInstead } from './corrections/instead.ts';
+import { figureInstead, placeInstead } from './corrections/instead.ts';
 import { signMeant } from './corrections/sign-meant.ts';
 import { strike } from './corrections/strike.ts';
 import { STATING, stateAll } from './state-all.ts';
@@ -12,9 +12,9 @@ import { isPlaced, place, spanOf, type Talk, textOf } from './talk.ts';
 
 /** Takes back what was said, or puts its place right where another one follows. */
 export function readStrike(talk: Talk, clause: Clause): void {
-  const pieces = placeInstead(talk, clause);
+  const pieces = placeInstead(talk, clause) ?? figureInstead(talk, clause);
   if (pieces === null || !correct(talk, { ...clause, pieces }, stateAll)) strike(talk, clause);
-  else place(talk, ...clause.pieces);
+  else place(talk, ...clause.pieces, ...pieces);
 }
 
 /** Reads a correction; where it corrects nothing, its words are a statement. */

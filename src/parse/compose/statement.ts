@@ -21,6 +21,7 @@ import { answerWord } from './questions/answer-word.ts';
 import { noteAnswer } from './questions/note-answer.ts';
 import { toldNext } from './questions/said-next.ts';
 import { isJoin, sayingsIn } from './sayings/index.ts';
+import { withoutContrasted } from './sites/not-that-place.ts';
 import { sideIn } from './sites/side-in.ts';
 import { tellsSide } from './sites/tells-side.ts';
 import { stateAll } from './state-all.ts';
@@ -64,7 +65,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
     return;
   const before = talk.frames.length;
   const head = fineHead(talk, clause);
-  const rest = clause.pieces.slice(head);
+  const rest = withoutContrasted(clause.pieces.slice(head), talk.tokens);
   for (const pieces of sayingsIn(rest, talk.tokens))
     if (!calledFine(talk, clause, pieces)) stateAll(talk, pieces);
   const stated = talk.frames

@@ -2,7 +2,7 @@
 
 import { DIGITS, isSite, type Site } from '../../../terms/index.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
-import { marked, type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
 import { reread } from '../../pieces/reread.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
@@ -125,7 +125,10 @@ function isFlushedSkin(pieces: readonly Piece[], i: number, { tokens }: Talk): b
     return false;
   const before = pieces.slice(0, i).findLast(({ role }) => role !== 'small');
   const isNamed = before?.role === 'site' && sitesIn(before).every((site) => BLUSHES.has(site));
-  return isNamed && (next === undefined || isPaused(tokens, piece) || next.role !== 'small');
+  if (!isNamed) return false;
+  // "Face is flushed and sweaty"; "face flushed and dressed" was washed.
+  const goesOn = next !== undefined && isSmall(next, 'join') && isSmall(pieces[i - 1] ?? piece, 'link');
+  return next === undefined || isPaused(tokens, piece) || next.role !== 'small' || goesOn;
 }
 
 const BELLY: ReadonlySet<Site> = new Set(['abdomen', 'upper-quadrant', 'lower-quadrant']);

@@ -76,9 +76,11 @@ function marksAt(
   if (takesUpAnew(items, tokens, i)) return [];
   const island = readingOf(piece, 'negation');
   if (island === null) return unmarkedAt(items, tokens, piece, i);
-  const kind = tagIn(piece, 'negation', 'negation') as NegationKind | null;
-  if (kind === null) return [];
+  const said = tagIn(piece, 'negation', 'negation') as NegationKind | null;
+  if (said === null) return [];
   const follows = endsFinding(items, i);
+  const isBehind = follows || hasRole(lastLoud(items, i), 'history');
+  const kind = isBehind && isDeniedAtEnd(items, tokens, i) ? 'after' : said;
   // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
   if (piece.role === 'finding' && !(kind === 'after' && follows)) return unmarkedAt(items, tokens, piece, i);
   // "Gone grey" and "gone to the hut" deny nothing.
@@ -154,6 +156,19 @@ function unmarkedAt(
   if (begins || isSaidAgain(items, tokens, i)) return [stopAt(piece.from)];
   const measured = startOfMeasured(items, tokens, i);
   return measured === null ? [] : [stopAt(measured)];
+}
+
+// "Neck pain denied", "swelling denied, pain denied": what is denied stands before the word.
+function isDeniedAtEnd(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const piece = pieceOf(items[i]);
+  if (piece === null || piece.to - piece.from > 1 || tokens[piece.from]?.word !== 'denied') return false;
+  const next = items[i + 1];
+  return (
+    next === undefined ||
+    isPaused(tokens, piece) ||
+    isSmallItem(next, 'join') ||
+    /^(by|no|not)$/.test(tokens[piece.to]?.word ?? '')
+  );
 }
 
 function closes(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
