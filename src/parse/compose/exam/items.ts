@@ -44,6 +44,7 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
       return as(piece, 'negation', 'negation');
     if (isFlushedSkin(pieces, i, talk))
       return asFinding(piece, { finding: 'discoloration', quality: 'red', adj: '' });
+    if (isFeelingOfIt(pieces, i, talk.tokens)) return { ...piece, role: 'unknown' };
     if (piece.role === 'csm' && isFelt(piece, pieces[i + 1], talk.tokens)) return asWord(piece, talk);
     const spot = spots[i];
     if (spot) return numbness(piece, spot);
@@ -130,6 +131,16 @@ function isFlushedSkin(pieces: readonly Piece[], i: number, { tokens }: Talk): b
   const goesOn = next !== undefined && isSmall(next, 'join') && isSmall(pieces[i - 1] ?? piece, 'link');
   return next === undefined || isPaused(tokens, piece) || next.role !== 'small' || goesOn;
 }
+
+// "A leathery burn and he can't feel it": of the burn, and of no limb's end.
+function isFeelingOfIt(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const piece = pieces[i];
+  if (piece?.role !== 'csm' || !marked(piece, 'aspect', 'sensation') || tokens[piece.to - 1]?.word !== 'it')
+    return false;
+  return pieces.slice(0, i).some((one) => WOUNDS.some((finding) => marked(one, 'finding', finding)));
+}
+
+const WOUNDS = ['burn', 'laceration', 'abrasion', 'bite', 'puncture', 'discoloration', 'rash'];
 
 const BELLY: ReadonlySet<Site> = new Set(['abdomen', 'upper-quadrant', 'lower-quadrant']);
 
