@@ -25,7 +25,7 @@ export function repliedByNumber({ piece, pieces, i, tokens, draft }: Place): Tur
 // What opens an answer in the breath of a question, and could not go on with it.
 const LIMITS = /^(just|only)$/;
 const ASKS_ON =
-  /^(tell|let|say|give|hold|relax|breathe|wait|nod|answer|be|try|asking|checking|wondering|so|to|in|when|if)$/;
+  /^(tell|let|say|give|hold|relax|breathe|wait|nod|answer|be|try|asking|checking|wondering|so|when|if)$/;
 const SINCE = /^(since|about|maybe|must|probably|around|roughly|like|over|nearly|almost)$/;
 const WAY = /^(down|up|into|through|across|along|toward|towards|round|around)$/;
 
@@ -37,10 +37,13 @@ export function repliedInBreath({ piece, pieces, i, tokens, draft }: Place): Tur
   const word = tokens[piece.from]?.word ?? '';
   // Asked of the patient it would go on with "your".
   if (tokens.slice(piece.from, piece.from + OWNED).some((one) => one.word === 'your')) return null;
+  const isJust = LIMITS.test(word) && !goesOnAsking(tokens, piece.from + 1);
+  // "Can you move your toes just the big one".
+  if (isJust && draft.pieces.some((one) => tagIn(one, 'csm.ask', 'ask') !== null)) return begin('statement');
   const topic = tagIn(before, 'history.ask', 'asks');
   if (topic === null || marked(before, 'to-end')) return null;
   const opens =
-    (LIMITS.test(word) && !ASKS_ON.test(tokens[piece.from + 1]?.word ?? '')) ||
+    isJust ||
     (topic === 'medications' && (piece.role === 'care' || piece.role === 'figure')) ||
     (topic === 'onset' && SINCE.test(word)) ||
     (topic === 'radiation' && WAY.test(word));
@@ -48,6 +51,11 @@ export function repliedInBreath({ piece, pieces, i, tokens, draft }: Place): Tur
 }
 
 const OWNED = 4;
+
+// "Are you allergic to anything, just tell me", "just to be sure".
+const goesOnAsking = (tokens: readonly Token[], at: number): boolean =>
+  ASKS_ON.test(tokens[at]?.word ?? '') ||
+  (tokens[at]?.word === 'to' && /^(be|check|make|see|know|confirm)$/.test(tokens[at + 1]?.word ?? ''));
 
 /** "Can you push down on my hands good strong push both feet": how strong it was tells what the patient did who was asked to. */
 export function toldWhenAsked({ piece, tokens, draft }: Place): Turn | null {

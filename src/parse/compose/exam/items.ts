@@ -44,6 +44,8 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
       return as(piece, 'negation', 'negation');
     if (isFlushedSkin(pieces, i, talk))
       return asFinding(piece, { finding: 'discoloration', quality: 'red', adj: '' });
+    if (isSmarting(pieces, i, talk.tokens))
+      return asFinding(piece, { finding: 'pain', quality: 'stinging', adj: '' });
     if (isFeelingOfIt(pieces, i, talk.tokens)) return { ...piece, role: 'unknown' };
     if (piece.role === 'csm' && isFelt(piece, pieces[i + 1], talk.tokens)) return asWord(piece, talk);
     const spot = spots[i];
@@ -125,11 +127,22 @@ function isFlushedSkin(pieces: readonly Piece[], i: number, { tokens }: Talk): b
   if (piece?.role !== 'care' || piece.to - piece.from > 1 || tokens[piece.from]?.word !== 'flushed')
     return false;
   const before = pieces.slice(0, i).findLast(({ role }) => role !== 'small');
+  // "Flushed cheeks": what was washed has its article.
+  if (next?.role === 'site' && !isPaused(tokens, piece) && sitesIn(next).every((site) => BLUSHES.has(site)))
+    return before?.role !== 'site';
   const isNamed = before?.role === 'site' && sitesIn(before).every((site) => BLUSHES.has(site));
   if (!isNamed) return false;
   // "Face is flushed and sweaty"; "face flushed and dressed" was washed.
   const goesOn = next !== undefined && isSmall(next, 'join') && isSmall(pieces[i - 1] ?? piece, 'link');
   return next === undefined || isPaused(tokens, piece) || next.role !== 'small' || goesOn;
+}
+
+// "Both ears sting": no insect did it.
+function isSmarting(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece] = [pieces[i - 1], pieces[i]];
+  if (piece?.role !== 'finding' || before?.role !== 'site' || isPaused(tokens, before)) return false;
+  const isWord = piece.to - piece.from === 1 && tokens[piece.from]?.word === 'sting';
+  return isWord && marked(before, 'plural');
 }
 
 // "A leathery burn and he can't feel it": of the burn, and of no limb's end.

@@ -167,6 +167,8 @@ function isDeniedAtEnd(items: readonly Item[], tokens: readonly Token[], i: numb
     next === undefined ||
     isPaused(tokens, piece) ||
     isSmallItem(next, 'join') ||
+    // "Right wrist pain denied left wrist sore".
+    (next.type === 'site' && isAdjective(items.slice(i + 2).find((item) => !isSmallItem(item, 'link')))) ||
     /^(by|no|not)$/.test(tokens[piece.to]?.word ?? '')
   );
 }

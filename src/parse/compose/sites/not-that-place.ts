@@ -12,7 +12,8 @@ export function withoutContrasted(pieces: readonly Piece[], tokens: readonly Tok
   if (not < 1 || place < 0 || next === undefined || !namesAlone(before)) return pieces;
   if (!pieces.slice(not + 1, place).every((piece) => leadsTo(piece))) return pieces;
   // "That is", "which is", "is": what is said of the first place follows.
-  if (!/^(that|which|is|are)$/.test(tokens[next.from]?.word ?? '')) return pieces;
+  if (!/^(that|which|is|are|was|were|hurts?|aches?|feels|looks)$/.test(tokens[next.from]?.word ?? ''))
+    return pieces;
   const says = pieces.slice(place + 1).some(({ role }) => role === 'finding' || role === 'csm');
   return says ? [...before, ...pieces.slice(place + 1)] : pieces;
 }
