@@ -11,7 +11,13 @@ import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
 import { newMood } from './moods.ts';
 import { become, begin, isAnswer, type Place, type Rule, type Turn } from './place.ts';
-import { repliedByNumber, repliedInBreath, toldWhenAsked } from './run-on.ts';
+import {
+  answeredAsked,
+  repliedByNumber,
+  repliedInBreath,
+  repliedWithPlace,
+  toldWhenAsked,
+} from './run-on.ts';
 
 const RULES: readonly Rule[] = [
   order,
@@ -19,6 +25,8 @@ const RULES: readonly Rule[] = [
   answer,
   repliedByNumber,
   repliedInBreath,
+  repliedWithPlace,
+  answeredAsked,
   toldWhenAsked,
   goingOn,
   bareAsking,
@@ -105,11 +113,19 @@ function goingOn({ draft: { mood } }: Place): 'stay' | null {
 function intention(place: Place): Turn | 'stay' | null {
   const { piece, pieces, i, full, draft } = place;
   if (piece.role !== 'intention') return null;
-  if (isAskedWhile(place)) return 'stay';
+  if (isAskedWhile(place) || isComingUp(place)) return 'stay';
   // "Describes the pain as squeezing": so it feels, and nobody squeezes.
   if (draft.pieces.some((one) => marked(one, 'topic', 'quality'))) return null;
   if (!full && draft.mood === 'statement') return null;
   return colour(piece, draft.pieces, pieces, i) === null ? begin('statement') : 'stay';
+}
+
+// "Hives coming up on the neck": they do, and nobody goes there.
+function isComingUp({ piece, pieces, i, tokens }: Place): boolean {
+  const before = pieces[i - 1];
+  if (before?.role !== 'finding' || isPaused(tokens, before)) return false;
+  const said = tokens.slice(piece.from, piece.from + 3).map(({ word }) => word);
+  return /^coming up (on|over|around|all|across|under)$/.test(said.join(' '));
 }
 
 const WHILE: ReadonlySet<string> = new Set(['when', 'where', 'while', 'if', 'as']);

@@ -50,6 +50,31 @@ describe('a place that is told from another', () => {
   ]);
 });
 
+describe('the one beside the other', () => {
+  checkStatements([
+    ['left elbow, right one is fine', ['no abnormality right elbow']],
+    [
+      "graze over the right brow left one's fine",
+      ['abrasion right forehead', 'no abnormality left forehead'],
+    ],
+    [
+      'pulse in the foot is good on the left and weak on the right',
+      ['circulation left foot', 'circulation right foot quality=weak'],
+    ],
+    ['swelling on the left ankle on the outside', ['swelling left ankle part=lateral']],
+  ]);
+});
+
+describe('a sign that is no reading of now', () => {
+  checkStatements([
+    ['her usual pressure is one sixty over ninety', ['note: her usual pressure is one sixty over ninety']],
+    ['his sat is usually ninety', ['note: his sat is usually ninety']],
+    ['it is twelve degrees outside', ['note: it is twelve degrees outside']],
+    // Must not.
+    ['normally fit, pulse eighty', ['pulse rate=80', 'note: normally fit']],
+  ]);
+});
+
 describe('what is denied beside what is there', () => {
   checkStatements([
     ['no swelling around the cut on the chin', ['no swelling jaw', 'laceration jaw']],
@@ -57,6 +82,9 @@ describe('what is denied beside what is there', () => {
       'no pus in the blister on the left heel',
       ['abnormality left heel quality=blister', 'note: no pus in the'],
     ],
+    ['left hip pain denied right hip sore', ['no pain left hip', 'pain right hip']],
+    ["he can't stop vomiting", ["symptoms: he can't stop vomiting"]],
+    ['pelvis springs fine', ['no instability pelvis']],
     ['hip pain denied', ['no pain hip']],
     ['dizziness denied, no nausea', ['no symptoms: dizziness', 'no symptoms: no nausea']],
     ['chills, none', ['no symptoms: chills']],
@@ -75,7 +103,17 @@ describe('an answer in the breath of its question', () => {
     ['is it spreading anywhere up into my jaw', ['radiation: up into my jaw']],
     ['can you push against my hands weak push on the left', ['motion left foot strength=weak']],
     ['how long has it been hurting since yesterday', ['onset: since yesterday']],
+    ["what's her pulse one oh two", ['pulse rate=102']],
+    ['how is his breathing deep and noisy', ['respirations quality=deep+noisy']],
+    ['how bad is it about a seven', ['pain-score score=7']],
+    ['where is the pain my right hip', ['pain right hip']],
+    [
+      'any numbness no any tingling a little in the right foot',
+      ['no symptoms: any numbness: no', 'tingling right foot severity=mild'],
+    ],
+    ['can you swallow okay not really it hurts', ['note: not really it hurts']],
     // Must not.
+    ['where does it hurt in your neck', ['visit neck']],
     ['are you allergic to anything just tell me', []],
     ['does it go anywhere down your leg', []],
   ]);
@@ -88,6 +126,7 @@ describe('a figure in the place of the last', () => {
       ['statement temperature celsius=38.2 ← kind=vital vital=temperature'],
     ],
     ['pulse ninety scratch that seventy', ['number value=70 ← last']],
+    ['cap refill two seconds sorry four seconds on the right hand', ['number value=4 ← last']],
     ['sats ninety one no ninety four', ['number value=94 ← last']],
     ['pulse ninety no four liters of oxygen', []],
   ]);

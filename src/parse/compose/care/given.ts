@@ -24,6 +24,8 @@ export function isGiven(
   if (tagOf(island, 'care') === 'fluids' && isMeans(tokens, piece, island)) return false;
   if (isOrdered(tokens, piece) || isOnAlready(tokens, items, i) || isMentioned(tokens, piece, island))
     return false;
+  // "Aspirin not given, allergic", "oral glucose given, she swallowed it": what follows is no remedy.
+  if (hasTag(island, 'takes') && isToldOf(tokens, piece)) return false;
   if (hasTag(island, 'takes')) return endOfRemedy(tokens, items, i, piece, island) > piece.to;
   // "Second dose of ketamine": the words of the act begin as those of the thing do.
   if (
@@ -36,6 +38,11 @@ export function isGiven(
     return true;
   return items.some((item) => hasRole(item, 'time'));
 }
+
+const isToldOf = (tokens: readonly Token[], { from, to }: Piece): boolean =>
+  /^(not|never|no)$/.test(tokens[from - 1]?.word ?? '') ||
+  (tokens[to - 1]?.word === 'given' &&
+    /^(he|she|it|they|we|i|that|because|but|so|and|when|after)$/.test(tokens[to]?.word ?? ''));
 
 /** "With gauze", "with a splint": what care was given with. */
 export function isInstrument(tokens: readonly Token[], piece: Piece, island: Island): boolean {

@@ -153,7 +153,7 @@ function unmarkedAt(
     !isInListWithOr(items, i) &&
     isAfterNoun(items, i) &&
     deniedBehind(items, tokens, i) !== 'thing';
-  if (begins || isSaidAgain(items, tokens, i)) return [stopAt(piece.from)];
+  if (begins || isSaidAgain(items, tokens, i) || isOfOtherPart(items, tokens, i)) return [stopAt(piece.from)];
   const measured = startOfMeasured(items, tokens, i);
   return measured === null ? [] : [stopAt(measured)];
 }
@@ -191,6 +191,16 @@ function isSaidAgain(items: readonly Item[], tokens: readonly Token[], i: number
   if (goesOnWithOr(items, i)) return false;
   const wordsIn = ({ from, to }: Piece) => tokens.slice(from, to).map(({ word }) => word);
   return wordsIn(before).join(' ') === wordsIn(here).join(' ');
+}
+
+// "No bruise outside bruise inside the thigh": said again of another part or side, it is there.
+function isOfOtherPart(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'finding'));
+  const [before, here] = [pieceOf(items[at]), pieceOf(items[i])];
+  if (before === null || here?.role !== 'finding' || at + 1 >= i) return false;
+  const between = items.slice(at + 1, i);
+  if (!between.every((item) => hasRole(item, 'part') || hasRole(item, 'side'))) return false;
+  return tokens[before.from]?.word === tokens[here.from]?.word;
 }
 
 const NAMED = /^(the|his|her|my|that|this|it|he|she|they|we|i)$/;
