@@ -55,6 +55,8 @@ const isMeans = (tokens: readonly Token[], { from, to }: Piece, island: Island):
   tokens[from - 1]?.word === 'with' ||
   (tokens[from]?.word === 'with' &&
     !hasTag(island, 'put') &&
+    // "With a litre of saline running" tells of its own.
+    !hasTag(island, 'on') &&
     (island.slots.length > 0 || tokens.slice(from, to).some(({ word }) => /^(litre|liter)$/.test(word))));
 
 // "Give him three hundred of aspirin": what is to be given was not given yet.
