@@ -1,7 +1,7 @@
 // Where words that could ask do ask, and where they only look so: "does not hurt", "the pulse is there", "any".
 
 import { isJoin } from '../compose/sayings/index.ts';
-import { isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { figureIn, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
 import type { Draft } from './draft.ts';
@@ -36,10 +36,15 @@ export function answeredReading({ piece, pieces, i, tokens, draft }: Place): Tur
   const asks = draft.pieces.some((one) => one.role === 'ask' || one.role === 'asking');
   const before = pieces[i - 1];
   if (!asks || before === undefined) return null;
-  if (piece.role === 'figure')
-    return isPaused(tokens, before) && draft.pieces.some(asksAfterSign) ? begin('answer') : null;
+  // "What's his pulse ninety eight", "how bad is it about a six": a whole question after a sign holds no figure.
+  const asked = draft.pieces.findLast((one) => !isSmall(one, 'article') && one.role !== 'small');
+  const isWhole = asked !== undefined && marked(asked, 'asks-vital');
+  const isFigure = piece.role === 'figure' || (isWhole && piece.role === 'time' && figureIn(piece) !== null);
+  if (isFigure)
+    return (isPaused(tokens, before) || isWhole) && draft.pieces.some(asksAfterSign) ? begin('answer') : null;
   // The name of the sign is asked after, and its figure follows a pause.
   const figure = piece.role === 'vital' ? piece.islands[0]?.slots[0] : undefined;
+  if (piece.role === 'vital' && tellsHow(piece, before, tokens)) return begin('statement');
   if (figure === undefined) return null;
   const named = tokens.slice(piece.from, figure.from);
   const first = firstWord(tokens, draft.pieces);
@@ -47,6 +52,13 @@ export function answeredReading({ piece, pieces, i, tokens, draft }: Place): Tur
     /^(what|how|which)$/.test(first) || (first === 'any' && marked(piece, 'vital', 'pain-score'));
   return isOpen && named.some(({ pause }) => pause !== '') ? begin('statement') : null;
 }
+
+// "What's the heart rate about eighty", "how's his breathing fast and shallow": nobody asks with what it is.
+const tellsHow = (piece: Piece, before: Piece, tokens: readonly Token[]): boolean =>
+  /^(what|how)$/.test(tokens[before.from]?.word ?? '') &&
+  before.role === 'asking' &&
+  !marked(piece, 'heading') &&
+  ((piece.islands[0]?.slots.length ?? 0) > 0 || /^(how)$/.test(tokens[before.from]?.word ?? ''));
 
 // "Is his pulse regular, ninety six" answers no "regular".
 const firstWord = (tokens: readonly Token[], pieces: readonly Piece[]): string => {

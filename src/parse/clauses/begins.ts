@@ -11,7 +11,14 @@ import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
 import { newMood } from './moods.ts';
 import { become, begin, isAnswer, type Place, type Rule, type Turn } from './place.ts';
-import { repliedByNumber, repliedInWords } from './run-on.ts';
+import {
+  answeredAsked,
+  repliedByNumber,
+  repliedInBreath,
+  repliedInWords,
+  repliedWithPlace,
+  toldWhenAsked,
+} from './run-on.ts';
 import { anywhere, checkedNext, deniedAfter, onlyThat } from './unsigned.ts';
 
 const RULES: readonly Rule[] = [
@@ -20,6 +27,10 @@ const RULES: readonly Rule[] = [
   answer,
   repliedByNumber,
   repliedInWords,
+  repliedInBreath,
+  repliedWithPlace,
+  answeredAsked,
+  toldWhenAsked,
   goingOn,
   anywhere,
   deniedAfter,

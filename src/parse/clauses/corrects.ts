@@ -1,6 +1,7 @@
 // Whether words that may take something back do so here, by what follows them.
 
 import { figureIn, isSmall, marked, type Piece } from '../pieces/piece.ts';
+import { isTenths } from '../pieces/tenths.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
 
@@ -72,9 +73,20 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
   if (isNot(piece, tokens))
     return next.role === 'side' && isPaused(tokens, next) && isLastSide(pieces, i + 2, tokens);
   if (!marked(piece, 'plain')) return false;
-  if (next.role === 'figure' || (next.role === 'vital' && marked(next, 'bare')))
-    return endsInNumber(pieces[i - 1]) && pauseBefore(tokens, piece) !== '' && isAlone(next, after, tokens);
+  if (next.role === 'figure' || (next.role === 'vital' && marked(next, 'bare'))) {
+    if (!endsInNumber(pieces[i - 1])) return false;
+    // "Sats ninety two no ninety four": without a pause only where it is the last thing that is said.
+    if (pauseBefore(tokens, piece) !== '') return isAlone(next, pastTenths(pieces, i + 1, tokens), tokens);
+    return !isPaused(tokens, piece) && pastTenths(pieces, i + 1, tokens) === undefined;
+  }
   return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
+}
+
+/** The piece past a number; "thirty eight five" may be a temperature, whose last figure belongs to it. */
+function pastTenths(pieces: readonly Piece[], i: number, tokens: readonly Token[]): Piece | undefined {
+  const [figure, tenths] = [pieces[i], pieces[i + 1]];
+  const isOne = figure !== undefined && tenths !== undefined && isTenths(figure, tenths, tokens);
+  return isOne ? pieces[i + 2] : tenths;
 }
 
 const isNot = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>

@@ -153,6 +153,8 @@ const bareMood = (talk: Talk, clause: Clause): readonly Piece[] =>
   clause.mood === 'past' &&
   !clause.pieces.every((piece) => isPlaced(talk, piece)) &&
   (clause.pieces.some((piece) => isSmall(piece, 'link')) ||
+    // "No change from before."
+    clause.pieces.some((piece) => marked(piece, 'negation', 'pseudo')) ||
     // "Does he smoke?" "Gave up years ago."
     talk.context.question !== null ||
     talk.clauses.some(({ mood }, k) => mood === 'question' && talk.clauses[k + 1] === clause)) &&

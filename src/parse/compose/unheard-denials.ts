@@ -17,7 +17,7 @@ export function unheardDenials(talk: Talk, clause: Clause): readonly Piece[] {
     return says ||
       (clause.mood === 'statement' &&
         wordsIn(run) > 1 &&
-        (isOfItself(piece) || isTurned(clause.pieces[i - 1])))
+        (isOfItself(piece) || isBareDenial(talk, piece, clause, run) || isTurned(clause.pieces[i - 1])))
       ? run
       : [];
   });
@@ -60,6 +60,15 @@ const isOfItself = (piece: Piece): boolean =>
   tagIn(piece, 'negation', 'negation') === 'after' ||
   piece.role === 'correction' ||
   (piece.role === 'answer' && !piece.weak && piece.to - piece.from > 1);
+
+// "Still denies it", "none of that on this side": of what, the talk before tells, and nothing else was said.
+const isBareDenial = ({ tokens }: Talk, piece: Piece, clause: Clause, run: readonly Piece[]): boolean =>
+  clause.pieces.every(
+    (one) =>
+      run.includes(one) || one.role === 'talk' || isSmall(one, 'join') || marked(one, 'negation', 'stop'),
+  ) &&
+  (/^(denies|denied)$/.test(tokens[piece.to - 1]?.word ?? '') ||
+    (tokens[piece.from]?.word === 'none' && piece.to - piece.from > 1));
 
 /** True where an entry other than a look was made of these words. */
 export function isHeard(talk: Talk, piece: Piece): boolean {

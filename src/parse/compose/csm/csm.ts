@@ -23,7 +23,7 @@ import { GRADES, NO_MOVEMENT } from './limits.ts';
 import { AT_TRUNK, isElsewhere, isEndNamed, isSomebody, WARM_BY_ITSELF } from './of-what.ts';
 import { presenceAt, sharePresence } from './presence.ts';
 import { isPulseNamedAt } from './pulse-named.ts';
-import { sideStraightAfter } from './side-after.ts';
+import { sideOfState, sideStraightAfter } from './side-after.ts';
 import { othersThan, piecesAfter, without } from './spared.ts';
 
 const isCsm = (item: Item): boolean => hasRole(item, 'csm');
@@ -76,7 +76,7 @@ function csmAt(
   // "Left foot warm, the right one cold": a side straight before it turns the limb that was named.
   const side = isSided
     ? (sideStraightAfter(items, tokens, i, mind) ?? turnedSide(items, tokens, i, group.at(-1) ?? i, mind))
-    : looseSide(items, tokens, i, mind);
+    : (looseSide(items, tokens, i, mind) ?? sideOfState(items, tokens, i, mind));
   const spoken = isSided && side !== null ? named.map((ref) => ({ ...ref, side: side.side })) : named;
   const limbs = items.findIndex((item) => hasRole(item, 'limbs'));
   const all = pieceOf(items[limbs]);

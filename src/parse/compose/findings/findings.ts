@@ -15,11 +15,12 @@ import { sitesOf } from '../sites/sides.ts';
 import { type Owned, ownedAttributes } from './attribute-owners.ts';
 import { type Attributes, joinAttributes } from './attributes.ts';
 import { mindWithBreath } from './breath.ts';
-import { hearsList, hearsNo, hearsSide, soundsLike } from './doubts.ts';
+import { hearsBareSite, hearsList, hearsNo, hearsSide, soundsLike } from './doubts.ts';
 import { excepted, otherwiseSided } from './exceptions.ts';
 import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
 import { isInPart } from './in-part.ts';
+import { isLandmark } from './landmark.ts';
 import { isOfOtherPart } from './other-part.ts';
 import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
@@ -187,7 +188,11 @@ function findingAt(
   const isBehind = group.every((site) => items.slice(site, i).some((item) => hasRole(item, 'finding')));
   if (isBehind && mine.some(({ piece: part }) => isShaft(tokens, part)) && !refs.every(isLong)) return null;
   const polarity = polarityAt(items, tokens, i, island, reach);
-  const negation = reach.span(piece.from, isBeyondNo(items, tokens, i, island));
+  // "No pus in the blister": the "no" belongs to what is not there.
+  const negation =
+    polarity === 'stated' && isLandmark(items, tokens, i)
+      ? null
+      : reach.span(piece.from, isBeyondNo(items, tokens, i, island));
   const spans = [
     piece,
     ...phrases,
@@ -225,6 +230,7 @@ function findingAt(
       ...hearsSide(items[i - 1], tokens, side !== null),
       ...(side === null ? hearsOtherSide(items, tokens, i, refs) : []),
       ...(polarity === 'negated' && repeats(items, i - 1) ? ['Is this denied too, or is it there?'] : []),
+      ...(polarity === 'negated' ? hearsBareSite(items, tokens, i, island) : []),
       ...(polarity === 'negated' ? hearsList(items, tokens, i, attributes.severity) : []),
     ],
   };

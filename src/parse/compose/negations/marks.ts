@@ -76,9 +76,11 @@ function marksAt(
   if (takesUpAnew(items, tokens, i)) return [];
   const island = readingOf(piece, 'negation');
   if (island === null) return unmarkedAt(items, tokens, piece, i);
-  const kind = tagIn(piece, 'negation', 'negation') as NegationKind | null;
-  if (kind === null) return [];
+  const said = tagIn(piece, 'negation', 'negation') as NegationKind | null;
+  if (said === null) return [];
   const follows = endsFinding(items, i);
+  const isBehind = follows || hasRole(lastLoud(items, i), 'history');
+  const kind = isBehind && isDeniedAtEnd(items, tokens, i) ? 'after' : said;
   // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
   if (piece.role === 'finding' && !(kind === 'after' && follows)) return unmarkedAt(items, tokens, piece, i);
   // "Gone grey" and "gone to the hut" deny nothing.
@@ -155,9 +157,24 @@ function unmarkedAt(
     !isInListWithOr(items, i) &&
     isAfterNoun(items, i) &&
     deniedBehind(items, tokens, i) !== 'thing';
-  if (begins || isSaidAgain(items, tokens, i)) return [stopAt(piece.from)];
+  if (begins || isSaidAgain(items, tokens, i) || isOfOtherPart(items, tokens, i)) return [stopAt(piece.from)];
   const measured = startOfMeasured(items, tokens, i);
   return measured === null ? [] : [stopAt(measured)];
+}
+
+// "Neck pain denied", "swelling denied, pain denied": what is denied stands before the word.
+function isDeniedAtEnd(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const piece = pieceOf(items[i]);
+  if (piece === null || piece.to - piece.from > 1 || tokens[piece.from]?.word !== 'denied') return false;
+  const next = items[i + 1];
+  return (
+    next === undefined ||
+    isPaused(tokens, piece) ||
+    isSmallItem(next, 'join') ||
+    // "Right wrist pain denied left wrist sore".
+    (next.type === 'site' && isAdjective(items.slice(i + 2).find((item) => !isSmallItem(item, 'link')))) ||
+    /^(by|no|not)$/.test(tokens[piece.to]?.word ?? '')
+  );
 }
 
 function closes(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
@@ -189,6 +206,16 @@ function isSaidAgain(items: readonly Item[], tokens: readonly Token[], i: number
   if (goesOnWithOr(items, i)) return false;
   const wordsIn = ({ from, to }: Piece) => tokens.slice(from, to).map(({ word }) => word);
   return wordsIn(before).join(' ') === wordsIn(here).join(' ');
+}
+
+// "No bruise outside bruise inside the thigh": said again of another part or side, it is there.
+function isOfOtherPart(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'finding'));
+  const [before, here] = [pieceOf(items[at]), pieceOf(items[i])];
+  if (before === null || here?.role !== 'finding' || at + 1 >= i) return false;
+  const between = items.slice(at + 1, i);
+  if (!between.every((item) => hasRole(item, 'part') || hasRole(item, 'side'))) return false;
+  return tokens[before.from]?.word === tokens[here.from]?.word;
 }
 
 const NAMED = /^(the|his|her|my|that|this|it|he|she|they|we|i)$/;

@@ -188,7 +188,10 @@ function fromFigure(vital: Vital, figure: Piece): VitalRead | null {
 
 /** States a figure that answers a question after a vital sign; false where the pieces hold none, or more than one thing. */
 export function stateFigureAnswer(talk: Talk, pieces: readonly Piece[], vital: Vital): boolean {
-  const [figure, ...others] = pieces.filter((piece) => piece.role === 'figure');
+  const [first] = pieces;
+  // "What's her pulse?" "One oh two.": so few words may be a time of day, and answer no question after a pulse so.
+  const isTime = first?.role === 'time' && figureIn(first) !== null;
+  const [figure, ...others] = isTime ? [first] : pieces.filter((piece) => piece.role === 'figure');
   // "E three, V T, M five" is no figure of three.
   if (figure === undefined || others.length > 0) return false;
   if (pieces.some((piece) => piece.role === 'vital' || piece.role === 'site')) return false;
