@@ -62,7 +62,8 @@ export function repliedInWords({ piece, pieces, i, tokens, draft }: Place): Turn
   const topic = tagIn(before, 'history.ask', 'asks') ?? '';
   const { word = '' } = tokens[piece.from] ?? {};
   if (BY_WORDS[topic]?.test(word) !== true || !isOpenEnd(tokens, piece.from)) return null;
-  // "When did it start this time", "any meds only for the pain".
+  // "When did it start this time", "any meds only for the pain", "allergic to anything, just tell me".
+  if (goesOnAsking(tokens, piece.from + 1)) return null;
   return /^(time|one|for|when|if)$/.test(tokens[piece.from + 1]?.word ?? '') ? null : begin('statement');
 }
 
