@@ -1,7 +1,7 @@
 // Whether words that may take something back do so here, by what follows them.
 
 import { figureIn, isSmall, marked, type Piece } from '../pieces/piece.ts';
-import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
+import { isPaused, pauseAfter } from '../span.ts';
 import type { Token } from '../token.ts';
 
 /** A firm correction always is one; "sorry" or "no wait" only where a side, a site or a number follows. */
@@ -23,12 +23,17 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
     if (role === 'care') return next.islands[0]?.slots[0]?.from === next.from;
     // "Sorry, laceration" corrects; "actually there is swelling" says something new, "actually the bruise was" does not.
     if (role === 'finding') return !marked(piece, 'hedge') || isToldAgain(pieces, i + 1 + k);
-    if (role === 'correction') continue;
+    // "Sorry, the inner wrist".
+    if (role === 'correction' || role === 'part') continue;
+    // "Excuse me, can I see your arm": a courtesy, unless nothing but the place stands behind it.
+    if (marked(piece, 'pardon') && !LEADS.some((word) => isSmall(next, word))) return false;
     if (role !== 'small' && role !== 'talk' && role !== 'negation' && role !== 'answer') return false;
     if (pauseAfter(tokens, next) === 'end') return false;
   }
   return false;
 }
+
+const LEADS = ['article', 'preposition', 'link'] as const;
 
 /** "Remembers the crash." "No wait, she doesn't": nothing follows but the answer turned. */
 export function turnsAnswer(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
@@ -55,8 +60,8 @@ function isToldAgain(pieces: readonly Piece[], i: number): boolean {
 }
 
 /**
- * "Swelling left ankle no the right": a "no" with nothing after it but a side. "Sats eighty nine, no, ninety eight": one
- * between pauses with nothing after it but another number for the sign before it. "Not left, right": a side and then the other.
+ * "Swelling left ankle no the right": a "no" with nothing after it but a side. "Sats eighty nine no ninety eight": one
+ * with nothing after it but another number for the sign before it. "Not left, right": a side and then the other.
  */
 export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [piece, next, after] = [pieces[i], pieces[i + 1], pieces[i + 2]];
@@ -65,7 +70,7 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
     return next.role === 'side' && isPaused(tokens, next) && isLastSide(pieces, i + 2, tokens);
   if (!marked(piece, 'plain')) return false;
   if (next.role === 'figure' || (next.role === 'vital' && marked(next, 'bare')))
-    return endsInNumber(pieces[i - 1]) && pauseBefore(tokens, piece) !== '' && isAlone(next, after, tokens);
+    return endsInNumber(pieces[i - 1]) && isAlone(next, after, tokens);
   return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
 }
 

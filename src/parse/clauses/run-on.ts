@@ -1,8 +1,8 @@
 // Questions that a recogniser writes without their sign: "how old are you thirty four" asks, and answers in the same breath.
 
-import { figureIn, type Piece, type Role, tagIn } from '../pieces/piece.ts';
+import { figureIn, marked, type Piece, type Role, tagIn } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 import { begin, type Place, type Turn } from './place.ts';
 
 // A number or a time after a question of these is its answer, and no part of the question.
@@ -22,7 +22,48 @@ export function repliedByNumber({ piece, pieces, i, tokens, draft }: Place): Tur
   return isNumber || isSaid ? begin('statement') : null;
 }
 
+// "Any medical problems just asthma": what restricts is the answer.
+export function repliedByOnly({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  const before = pieces[i - 1];
+  if (draft.mood !== 'question' || before === undefined || piece.to - piece.from > 1) return null;
+  if (!/^(just|only)$/.test(tokens[piece.from]?.word ?? '') || i === pieces.length - 1) return null;
+  // "Just asking", "just in case".
+  if (NO_NAME.test(tokens[piece.to]?.word ?? '')) return null;
+  const topic = tagIn(before, 'history.ask', 'asks') ?? '';
+  return OF_OLD.has(topic) && isOpenEnd(tokens, piece.from) ? begin('statement') : null;
+}
+
+const NO_NAME =
+  /^((?!something)\w*ing|to|in|so|say|tell|let|nod|now|yes|no|quickly|curious|if|when|because|whatever|give|think)$/;
+const OF_OLD: ReadonlySet<string> = new Set(['allergies', 'medications', 'past-history']);
+
 const TOLD: ReadonlySet<Role> = new Set(['unknown', 'figure', 'time', 'history', 'ask', 'attribute']);
+
+const PERSON = /^(i|he|she|they)$/;
+const TIED =
+  /^(when|if|where|while|after|before|since|that|what|which|how|because|did|do|does|has|have|had|is|are|was|were|can|and|or)$/;
+
+/**
+ * True where an answer was given in the breath of a question, in words that are none by themselves: "did it click I heard a
+ * snap", "is it worse when you cough no it's always there", "taken anything for it two aspirin", "does it hurt only when I turn".
+ */
+export function mayBeAnswered(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
+  const [first, ...rest] = pieces;
+  const last = pieces.at(-1);
+  if (first === undefined || last === undefined || !isOpenEnd(tokens, last.to - 1)) return false;
+  return rest.some((piece, k) => {
+    const before = pieces[k];
+    const [word, lead] = [tokens[piece.from]?.word ?? '', tokens[piece.from - 1]?.word ?? ''];
+    if (before === undefined) return false;
+    if (marked(piece, 'denies')) return true;
+    // A drug with its amount.
+    if (piece.role === 'care') return piece.islands[0]?.slots[0]?.from === piece.from;
+    if (piece.role === 'history') return PERSON.test(word) && !TIED.test(lead);
+    return (
+      piece.role === 'finding' && / (only|just) (when|if) i\b/.test(saidIn(tokens, piece.from, piece.to))
+    );
+  });
+}
 
 /** True where words that may be an answer follow a whole question of history in the same breath, and no question mark. */
 export function mayHoldAnswer(pieces: readonly Piece[], tokens: readonly Token[]): boolean {

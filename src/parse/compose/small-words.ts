@@ -3,6 +3,7 @@
 import type { Clause } from '../clauses/clause.ts';
 import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
+import { saidIn } from '../token.ts';
 import { aspectsOf } from './csm/details.ts';
 import { oneMore } from './sites/one-more.ts';
 import { pointedPlace } from './sites/pointed-place.ts';
@@ -21,6 +22,7 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...bareMood(talk, clause),
   ...bareAble(talk, clause),
   ...bareTelling(talk, clause),
+  ...bareComparison(talk, clause),
   ...bareMoving(talk, clause),
   ...pointedPlace(talk, clause),
   ...bareAttributes(talk, clause),
@@ -169,6 +171,21 @@ function bareAble(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
   return ABLE.test(words.join(' ')) && !pieces.some((piece) => isHeard(talk, piece)) ? pieces : [];
 }
 
+// "Worse than before", "no change there", "that's new since last time": of what, the talk before tells.
+const COMPARES =
+  /\b(worse|better|bigger|smaller) than\b|^(still )?no (change|changes|difference)\b|\b(is|are) new since\b/;
+
+const bareComparison = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
+  mood === 'statement' || mood === 'past'
+    ? breathsOf(talk, pieces)
+        .filter(
+          (part) =>
+            !part.some((piece) => isHeard(talk, piece)) &&
+            COMPARES.test(saidIn(talk.tokens, part[0]?.from, part.at(-1)?.to)),
+        )
+        .flat()
+    : [];
+
 // "It's getting worse", "he won't let us": what is told of the patient in words that say nothing one by one.
 const bareTelling = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
   mood === 'statement'
@@ -191,7 +208,7 @@ const FEWEST_TOLD = 4;
 // "Landed on his back, wasn't out."
 const DENIES = /^((and|but) )*((he|she|they|it) )?(was|were|is|did|does|has|had|would|will) not \w/;
 const TELLS =
-  /^((and|but|so|now|then|because) )*(he|she|they|it|patient|casualty) (is|are|was|were|has|have|had|will|would|can|could|does|did|do|says|said|feels|felt|looks|looked|seems|keeps|kept|gets|got|wants|needs|never|still|just)\b/;
+  /^((and|but|so|now|then|because) )*(he|she|they|it|patient|casualty) (is|are|was|were|has|have|had|will|would|can|could|does|did|do|says|said|feels|felt|looks|looked|seems|keeps|kept|gets|got|wants|needs|moves|gives|clicks|comes|goes|never|still|just)\b/;
 
 // "Both wrists move": a joint that is no limb's end. "Both knees bend": nobody is told to.
 const moves = ({ role, weak, from, to }: Piece): boolean =>

@@ -30,7 +30,7 @@ export function stateExam(talk: Talk, pieces: readonly Piece[]): void {
   statePainScores(talk, items, found, used);
   const csm = csmOf(items, talk.tokens, mind, reach);
   for (const index of csm.usedSites) used.add(index);
-  for (const one of csm.found) stateCsm(talk, one);
+  for (const one of csm.found) stateCsm(talk, one, pieces);
   const care = careOf(talk, items, mind, reach);
   for (const index of care.usedSites) used.add(index);
   for (const { statements, from, to, spans } of care.found) {
@@ -55,7 +55,7 @@ function groupsOf(found: readonly FoundFinding[]): readonly (readonly FoundFindi
   return groups;
 }
 
-function stateCsm(talk: Talk, one: FoundCsm): void {
+function stateCsm(talk: Talk, one: FoundCsm, pieces: readonly Piece[]): void {
   const { from, to, refillSeconds: seconds } = one;
   if (seconds !== null) {
     state(talk, [{ statement: { kind: 'vital', vital: 'capillary-refill', value: { seconds } }, from, to }]);
@@ -64,5 +64,7 @@ function stateCsm(talk: Talk, one: FoundCsm): void {
   }
   if (one.present === null || one.ends.length === 0) return;
   state(talk, csmSaid(one));
-  place(talk, ...one.spans, { from, to });
+  // "Fatter than the right and warm": a word that nobody knows is no part of the check it stands in.
+  const within = pieces.filter((piece) => piece.from >= from && piece.to <= to && piece.role !== 'unknown');
+  place(talk, ...one.spans, ...within);
 }

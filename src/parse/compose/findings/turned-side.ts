@@ -29,11 +29,17 @@ export function turnedSide(
   if (no !== null && marked(no, 'negation', 'before')) return null;
   const straight = items
     .slice(at + 1, i)
-    .every((item) => hasRole(item, 'small') || isSmallItem(item, 'article'));
+    .every((item) => hasRole(item, 'small') || hasRole(item, 'attribute') || isAdverb(pieceOf(item), tokens));
   const turned = straight ? looseSide(items, tokens, i, mind) : null;
   // "Right ankle and left hip are both sore": each keeps its side.
   return turned?.side === 'both' ? null : turned;
 }
+
+// "The left one's still numb".
+const isAdverb = (piece: Piece | null, tokens: readonly Token[]): boolean =>
+  piece !== null && piece.to - piece.from === 1 && ADVERB.test(tokens[piece.from]?.word ?? '');
+
+const ADVERB = /^(still|only|just|now|then|otherwise)$/;
 
 // "Left hip fine, tender on the right": of the left one everything was said before the pause.
 function sideBehind(
