@@ -139,7 +139,7 @@ const isAskedOf = (next: Piece): boolean =>
   next.role === 'site' ||
   next.role === 'side' ||
   (next.role === 'finding' && !isLikely(next, 'adj')) ||
-  (next.role === 'csm' && marked(next, 'noun'));
+  (next.role === 'csm' && !marked(next, 'csm-warmth'));
 
 // "He can't do it with the right", "wants to have it looked at": the verb of what is told.
 function isBehindModal(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {

@@ -11,7 +11,7 @@ import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
 import { newMood } from './moods.ts';
 import { become, begin, isAnswer, type Place, type Rule, type Turn } from './place.ts';
-import { repliedByNumber, repliedByOnly } from './run-on.ts';
+import { repliedByNumber, repliedByOnly, repliedByPlace } from './run-on.ts';
 
 const RULES: readonly Rule[] = [
   order,
@@ -19,6 +19,7 @@ const RULES: readonly Rule[] = [
   answer,
   repliedByNumber,
   repliedByOnly,
+  repliedByPlace,
   exclaimed,
   goingOn,
   bareAsking,

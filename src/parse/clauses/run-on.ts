@@ -37,6 +37,22 @@ const NO_NAME =
   /^((?!something)\w*ing|to|in|so|say|tell|let|nod|now|yes|no|quickly|curious|if|when|because|whatever|give|think)$/;
 const OF_OLD: ReadonlySet<string> = new Set(['allergies', 'medications', 'past-history']);
 
+// "Where does it hurt top of the shoulder": the place behind it is the answer; "where does it hurt on your leg" asks on.
+export function repliedByPlace({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  if (draft.mood !== 'question' || (piece.role !== 'site' && piece.role !== 'side' && piece.role !== 'part'))
+    return null;
+  const hurts = draft.pieces.findLast(({ role }) => role === 'finding');
+  const isWhere = draft.pieces.some((one) => one.role === 'asking' && marked(one, 'where'));
+  if (!isWhere || hurts === undefined || !isOpenEnd(tokens, hurts.to - 1)) return null;
+  const lead = saidIn(tokens, hurts.to, piece.to);
+  const isLed = pieces
+    .slice(pieces.indexOf(hurts) + 1, i)
+    .every(({ role }) => role === 'small' || role === 'talk');
+  const asksOn =
+    /\byour\b/.test(lead) || (/^(in|on|at|with|of|down|along)\b/.test(lead) && !/\bmy\b/.test(lead));
+  return isLed && !asksOn ? begin('statement') : null;
+}
+
 const TOLD: ReadonlySet<Role> = new Set(['unknown', 'figure', 'time', 'history', 'ask', 'attribute']);
 
 const PERSON = /^(i|he|she|they)$/;

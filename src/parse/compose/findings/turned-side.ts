@@ -29,7 +29,13 @@ export function turnedSide(
   if (no !== null && marked(no, 'negation', 'before')) return null;
   const straight = items
     .slice(at + 1, i)
-    .every((item) => hasRole(item, 'small') || hasRole(item, 'attribute') || isAdverb(pieceOf(item), tokens));
+    .every(
+      (item) =>
+        hasRole(item, 'small') ||
+        hasRole(item, 'attribute') ||
+        isSmallItem(item, 'article') ||
+        isAdverb(pieceOf(item), tokens),
+    );
   const turned = straight ? looseSide(items, tokens, i, mind) : null;
   // "Right ankle and left hip are both sore": each keeps its side.
   return turned?.side === 'both' ? null : turned;
