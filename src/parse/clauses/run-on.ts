@@ -72,6 +72,9 @@ export function mayBeAnswered(pieces: readonly Piece[], tokens: readonly Token[]
     const [word, lead] = [tokens[piece.from]?.word ?? '', tokens[piece.from - 1]?.word ?? ''];
     if (before === undefined) return false;
     if (marked(piece, 'denies')) return true;
+    // "Is your vision blurred only on the left".
+    const next = tokens[piece.to]?.word ?? '';
+    if (/^(only|just)$/.test(word) && k > 0 && /^(in|on|at|when|if|after)$/.test(next)) return true;
     // A drug with its amount.
     if (piece.role === 'care') return piece.islands[0]?.slots[0]?.from === piece.from;
     if (piece.role === 'history') return PERSON.test(word) && !TIED.test(lead);

@@ -161,7 +161,7 @@ const bareMood = (talk: Talk, clause: Clause): readonly Piece[] =>
     : [];
 
 // "She can look up and down", "can bite down okay": what somebody can do, in words that could tell them to.
-const ABLE = /^((he|she|they) )?(can|could) (?!not$)(?!not )\w+ \w+/;
+const ABLE = /^((and|but) )?((he|she|they) )?(can|could) (?!not$)(?!not )\w+ \w+/;
 
 function bareAble(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
   const [first, last] = [pieces[0], pieces.at(-1)];
@@ -173,11 +173,11 @@ function bareAble(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
 
 // "Worse than before", "no change there", "that's new since last time": of what, the talk before tells.
 const COMPARES =
-  /\b(worse|better|bigger|smaller) than\b|^(still )?no (change|changes|difference)\b|\b(is|are) new since\b/;
+  /\b(worse|better|bigger|smaller) than\b|^(still )?no (change|changes|difference)\b|\b(is|are) new since\b|^(and )?(still )?getting (worse|better)\b/;
 
 const bareComparison = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
   mood === 'statement' || mood === 'past'
-    ? breathsOf(talk, pieces)
+    ? runsOf(talk, pieces)
         .filter(
           (part) =>
             !part.some((piece) => isHeard(talk, piece)) &&
@@ -189,10 +189,26 @@ const bareComparison = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] 
 // "It's getting worse", "he won't let us": what is told of the patient in words that say nothing one by one.
 const bareTelling = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
   mood === 'statement'
-    ? breathsOf(talk, pieces)
+    ? runsOf(talk, pieces)
         .filter((part) => tells(talk, part))
         .flat()
     : [];
+
+// The stretches between pauses and, where an entry was made of a stretch, those that an "and" parts.
+const runsOf = (talk: Talk, pieces: readonly Piece[]): readonly (readonly Piece[])[] =>
+  breathsOf(talk, pieces).flatMap((part) =>
+    part.some((piece) => isHeard(talk, piece)) ? splitAtJoins(part) : [part],
+  );
+
+const splitAtJoins = (pieces: readonly Piece[]): readonly (readonly Piece[])[] =>
+  pieces.reduce<Piece[][]>(
+    (parts, piece) => {
+      if (isSmall(piece, 'join') && !isSmall(piece, 'or')) parts.push([]);
+      else parts.at(-1)?.push(piece);
+      return parts;
+    },
+    [[]],
+  );
 
 function tells(talk: Talk, pieces: readonly Piece[]): boolean {
   const [first, last] = [pieces[0], pieces.at(-1)];
@@ -200,13 +216,17 @@ function tells(talk: Talk, pieces: readonly Piece[]): boolean {
   if (pieces.some((piece) => isHeard(talk, piece))) return false;
   const words = talk.tokens.slice(first.from, last.to).map(({ word }) => word);
   const said = words.join(' ');
-  return (words.length >= FEWEST_TOLD && TELLS.test(said)) || DENIES.test(said);
+  // Behind an "and" it is no courtesy.
+  const fewest = talk.tokens[first.from - 1]?.word === 'and' ? FEWEST_TOLD - 1 : FEWEST_TOLD;
+  return (words.length >= fewest && TELLS.test(said)) || DENIES.test(said) || TURNS.test(said);
 }
 
 // "He is fine" and "it is okay" may be mere courtesy.
 const FEWEST_TOLD = 4;
 // "Landed on his back, wasn't out."
 const DENIES = /^((and|but) )*((he|she|they|it) )?(was|were|is|did|does|has|had|would|will) not \w/;
+// "Hurts but they move".
+const TURNS = /^but (he|she|it|they) (move|moves|bend|bends|work|works|do|does|can|could|did|is|are)$/;
 const TELLS =
   /^((and|but|so|now|then|because) )*(he|she|they|it|patient|casualty) (is|are|was|were|has|have|had|will|would|can|could|does|did|do|says|said|feels|felt|looks|looked|seems|keeps|kept|gets|got|wants|needs|moves|gives|clicks|comes|goes|never|still|just)\b/;
 

@@ -77,6 +77,25 @@ describe('an answer in the breath of its question', () => {
     ['any allergies just peanuts', ['allergies: peanuts']],
     ['any allergies just asking', ['note: any allergies just asking']],
     ['can you straighten the knee not fully', ['note: can you straighten the knee: not fully']],
+    ['are you seeing double only at the sides', ['note: are you seeing double only at the sides']],
+    ['where does it hurt top of the left shoulder', ['pain left shoulder part=upper']],
+    ['where does it hurt on your left leg', ['visit left leg']],
     ['worse than earlier on', ['note: worse than earlier on']],
+  ]);
+});
+
+describe('what happened, what is worn and what is only asked', () => {
+  checkStatements([
+    ['kicked in the shin by a pony', ['mechanism: kicked in the shin by a pony']],
+    ['took a knee to the face', ['mechanism: took a knee to the face']],
+    ['knee to the chest hurts', ['pain chest', 'visit knee']],
+    ['nail torn off the right big toe', ['avulsion right big-toe']],
+    ['right eye is bloodshot', ['discoloration right eye quality=red']],
+    ['the eye is flushed out', ['irrigation']],
+    ['right heel has a shard of metal in it', ['impaled-object right heel']],
+    ['no fever or diarrhea', ['no symptoms: no fever', 'no symptoms: diarrhea']],
+    ['right elbow is painless', ['no pain right elbow']],
+    ['right wrist tender but it moves', ['tenderness right wrist', 'note: but it moves']],
+    ["collar is on and he's calmer", ['collar', "note: he's calmer"]],
   ]);
 });
