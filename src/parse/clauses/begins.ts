@@ -2,11 +2,12 @@
 
 import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
 import { answeredReading, bareAsking, measured, question, tagQuestion } from './asking.ts';
 import { colour } from './colour.ts';
 import { corrects, takesBack, turnsAnswer } from './corrects.ts';
+import type { Draft } from './draft.ts';
 import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
 import { newMood } from './moods.ts';
@@ -101,7 +102,7 @@ function answer({ piece, pieces, i, tokens, full, asked, waiting, draft }: Place
   // "The left one yes, the right one no": each answer has its side before it.
   if (waiting && !full && draft.pieces.some(({ role }) => role === 'side')) return become('answer');
   if (draft.mood === 'answer' && pieces[i - 1]?.role === 'side') return 'stay';
-  const open = asked || (waiting && !full && draft.mood === 'statement');
+  const open = asked || asksAfterAnother(draft, tokens) || (waiting && !full && draft.mood === 'statement');
   return open && answers(pieces, i, tokens) ? begin('answer') : null;
 }
 
@@ -111,6 +112,13 @@ function exclaimed({ piece, draft }: Place): Turn | null {
   const isOfPlace = draft.pieces.some(({ role }) => role === 'site' || role === 'finding');
   return isTold && !isOfPlace && marked(piece, 'exclaim') ? begin('supposing') : null;
 }
+
+// "Does your left knee hurt no what about the right yes": with a side or a "this" it asks, though it names nothing.
+const asksAfterAnother = ({ mood, pieces: [first, ...rest] }: Draft, tokens: readonly Token[]): boolean =>
+  mood === 'question' &&
+  first?.role === 'asking' &&
+  /^(what|how) about$/.test(saidIn(tokens, first.from, first.to)) &&
+  rest.length > 0;
 
 function goingOn({ draft: { mood } }: Place): 'stay' | null {
   return mood === 'correction' || mood === 'strike' || mood === 'command' ? 'stay' : null;

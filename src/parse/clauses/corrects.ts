@@ -69,7 +69,8 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
   if (isNot(piece, tokens))
     return next.role === 'side' && isPaused(tokens, next) && isLastSide(pieces, i + 2, tokens);
   if (!marked(piece, 'plain')) return false;
-  if (next.role === 'figure' || (next.role === 'vital' && marked(next, 'bare')))
+  const isClockToo = next.role === 'time' && figureIn(next) !== null;
+  if (next.role === 'figure' || isClockToo || (next.role === 'vital' && marked(next, 'bare')))
     return endsInNumber(pieces[i - 1]) && isAlone(next, after, tokens);
   return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
 }

@@ -43,6 +43,7 @@ describe('a finding that is said of a thing', () => {
 describe('whose side and whose place', () => {
   checkStatements([
     ["right hand is fine and the left one's still numb", ['no abnormality right hand', 'numbness left hand']],
+    ['the right one is sore and the left wrist is fine', ['pain right wrist', 'no abnormality left wrist']],
     ['heel is grazed and so is the left elbow', ['abrasion heel', 'abrasion left elbow']],
     ['the rash is fading and he says his right foot hurts', ['pain right foot', 'note: the rash is fading']],
     ['right hand is the cold one', ['no circulation right hand warmth=cold']],
@@ -55,6 +56,7 @@ describe('whose side and whose place', () => {
 describe('what was taken back in the breath it was said in', () => {
   checkCorrections([
     ['respirations eighteen no twenty eight', ['number value=28 ← last']],
+    ['heart rate one ten no one thirty', ['number value=130 ← last']],
     ['cut right hip scratch that left hip', ['site site=hip side=left ← last']],
     ['graze right shin | left hand no scratch that left foot is numb', []],
     [
@@ -75,6 +77,10 @@ describe('an answer in the breath of its question', () => {
     ['did it click he heard a snap', ['note: did it click he heard a snap']],
     ['how bad is it from one to ten four', ['pain-score score=4']],
     ['any allergies just peanuts', ['allergies: peanuts']],
+    [
+      'can you feel this no what about this yes',
+      ['note: can you feel this: no', 'note: what about this: yes'],
+    ],
     ['any allergies just asking', ['note: any allergies just asking']],
     ['can you straighten the knee not fully', ['note: can you straighten the knee: not fully']],
     ['are you seeing double only at the sides', ['note: are you seeing double only at the sides']],
