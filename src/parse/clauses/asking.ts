@@ -1,9 +1,9 @@
 // Where words that could ask do ask, and where they only look so: "does not hurt", "the pulse is there", "any".
 
 import { isJoin } from '../compose/sayings/index.ts';
-import { figureIn, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { figureIn, isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 import type { Draft } from './draft.ts';
 import { become, begin, type Place, type Turn } from './place.ts';
 
@@ -41,7 +41,10 @@ export function answeredReading({ piece, pieces, i, tokens, draft }: Place): Tur
   const isWhole = asked !== undefined && marked(asked, 'asks-vital');
   const isFigure = piece.role === 'figure' || (isWhole && piece.role === 'time' && figureIn(piece) !== null);
   if (isFigure)
-    return (isPaused(tokens, before) || isWhole) && draft.pieces.some(asksAfterSign) ? begin('answer') : null;
+    return ((isPaused(tokens, before) || isWhole) && draft.pieces.some(asksAfterSign)) ||
+      (piece.role === 'figure' && isScaleAsked(before, pieces[i + 1]))
+      ? begin('answer')
+      : null;
   // The name of the sign is asked after, and its figure follows a pause.
   const figure = piece.role === 'vital' ? piece.islands[0]?.slots[0] : undefined;
   if (piece.role === 'vital' && tellsHow(piece, before, tokens)) return begin('statement');
@@ -67,6 +70,10 @@ const firstWord = (tokens: readonly Token[], pieces: readonly Piece[]): string =
   return /^(what|how|which)$/.test(before ?? '') ? (before ?? '') : (first ?? '');
 };
 
+// "How bad is it from one to ten seven": behind the whole scale a figure is the answer.
+const isScaleAsked = (before: Piece, next: Piece | undefined): boolean =>
+  next === undefined && before.role === 'ask' && marked(before, 'asks-vital', 'pain-score');
+
 const asksAfterSign = (piece: Piece): boolean =>
   marked(piece, 'asks-vital') || (piece.role === 'vital' && marked(piece, 'heading'));
 
@@ -84,6 +91,7 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
     isDenial(pieces, i, tokens) ||
     (isDeniedAny(piece, draft) && !(isJoined(pieces[i - 1]) && asksToEnd(tokens, piece))) ||
     isSaidThere(pieces, i, tokens) ||
+    isWhatItIs(pieces, i, tokens) ||
     isBehindModal(pieces, i, tokens) ||
     isDone(pieces, i, tokens) ||
     isPointed(pieces, i, tokens)
@@ -125,6 +133,25 @@ function isSaidThere(pieces: readonly Piece[], i: number, tokens: readonly Token
     return false;
   return tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause !== 'ask';
 }
+
+// "The left foot is the cold one", "it's the wrist that is what hurts": behind its subject an "is the" tells what that is.
+function isWhatItIs(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
+  if (piece === undefined || before === undefined || next === undefined || isPaused(tokens, before))
+    return false;
+  const said = saidIn(tokens, piece.from, piece.to);
+  const isThe =
+    /^(is|are) the$/.test(said) && (before.role === 'site' || before.role === 'side') && !isAskedOf(next);
+  const isWhat = /^what (is|are)$/.test(said) && isSmall(before, 'link') && next.role === 'finding';
+  return (isThe || isWhat) && !asksToEnd(tokens, piece);
+}
+
+// "Left hand is the wrist okay", "left foot is the sensation normal": another thing is asked after.
+const isAskedOf = (next: Piece): boolean =>
+  next.role === 'site' ||
+  next.role === 'side' ||
+  (next.role === 'finding' && !isLikely(next, 'adj')) ||
+  (next.role === 'csm' && !marked(next, 'csm-warmth'));
 
 // "He can't do it with the right", "wants to have it looked at": the verb of what is told.
 function isBehindModal(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {

@@ -47,7 +47,7 @@ export function clausesOf(
     const full = isFull(draft.pieces);
     const asked = draft.mood === 'question' && full;
     if (draft.mood === 'problem' && isWholeProblem(draft.pieces, piece, tokens)) close();
-    if (isWholeStrike(draft, piece, pauseBefore(tokens, piece))) close();
+    if (isWholeStrike(draft, pieces, i, pauseBefore(tokens, piece))) close();
     const turn = isOpenEnded(draft)
       ? null
       : moodAt({ piece, pieces, i, tokens, full, asked, waiting, addressed, draft });

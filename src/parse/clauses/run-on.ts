@@ -2,7 +2,7 @@
 
 import { figureIn, marked, type Piece, type Role, tagIn } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 import { begin, type Place, type Turn } from './place.ts';
 
 // A number or a time after a question of these is its answer, and no part of the question.
@@ -70,7 +70,7 @@ export function repliedInWords({ piece, pieces, i, tokens, draft }: Place): Turn
 // What opens an answer in the breath of a question, and could not go on with it.
 const LIMITS = /^(just|only)$/;
 const TELLS_ON =
-  /^(tell|let|say|give|hold|relax|breathe|wait|nod|answer|be|try|asking|checking|wondering|so|when|if)$/;
+  /^((?!something|morning|evening)\w*ing|tell|let|say|give|hold|relax|breathe|wait|nod|answer|be|try|in|so|when|if|because|now|yes|no|quickly|curious|whatever|think)$/;
 const SINCE = /^(since|about|maybe|must|probably|around|roughly|like|over|nearly|almost)$/;
 const WAY = /^(down|up|into|through|across|along|toward|towards|round|around)$/;
 
@@ -142,6 +142,51 @@ const TOLD: ReadonlySet<Role> = new Set(['unknown', 'figure', 'time', 'history',
 const isNot = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
   to - from === 1 && /^(not|never)$/.test(tokens[from]?.word ?? '');
 
+// "Where does it hurt top of the shoulder": the place behind it is the answer; "where does it hurt on your leg" asks on.
+export function repliedByPlace({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  if (draft.mood !== 'question' || (piece.role !== 'site' && piece.role !== 'side' && piece.role !== 'part'))
+    return null;
+  const hurts = draft.pieces.findLast(({ role }) => role === 'finding');
+  const isWhere = draft.pieces.some((one) => one.role === 'asking' && marked(one, 'where'));
+  if (!isWhere || hurts === undefined || !isOpenEnd(tokens, hurts.to - 1)) return null;
+  const lead = saidIn(tokens, hurts.to, piece.to);
+  const isLed = pieces
+    .slice(pieces.indexOf(hurts) + 1, i)
+    .every(({ role }) => role === 'small' || role === 'talk');
+  const asksOn =
+    /\byour\b/.test(lead) || (/^(in|on|at|with|of|down|along)\b/.test(lead) && !/\bmy\b/.test(lead));
+  return isLed && !asksOn ? begin('statement') : null;
+}
+
+const PERSON = /^(i|he|she|they)$/;
+const TIED =
+  /^(when|if|where|while|after|before|since|that|what|which|how|because|did|do|does|has|have|had|is|are|was|were|can|and|or)$/;
+
+/**
+ * True where an answer was given in the breath of a question, in words that are none by themselves: "did it click I heard a
+ * snap", "is it worse when you cough no it's always there", "taken anything for it two aspirin", "does it hurt only when I turn".
+ */
+export function mayBeAnswered(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
+  const [first, ...rest] = pieces;
+  const last = pieces.at(-1);
+  if (first === undefined || last === undefined || !isOpenEnd(tokens, last.to - 1)) return false;
+  return rest.some((piece, k) => {
+    const before = pieces[k];
+    const [word, lead] = [tokens[piece.from]?.word ?? '', tokens[piece.from - 1]?.word ?? ''];
+    if (before === undefined) return false;
+    if (marked(piece, 'denies')) return true;
+    // "Is your vision blurred only on the left".
+    const next = tokens[piece.to]?.word ?? '';
+    if (/^(only|just)$/.test(word) && k > 0 && /^(in|on|when|if|after)$/.test(next)) return true;
+    // A drug with its amount.
+    if (piece.role === 'care') return piece.islands[0]?.slots[0]?.from === piece.from;
+    if (piece.role === 'history') return PERSON.test(word) && !TIED.test(lead);
+    return (
+      piece.role === 'finding' && / (only|just) (when|if) i\b/.test(saidIn(tokens, piece.from, piece.to))
+    );
+  });
+}
+
 /** True where words that may be an answer follow a whole question of history in the same breath, and no question mark. */
 export function mayHoldAnswer(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
   const at = pieces.findIndex((piece) => tagIn(piece, 'history.ask', 'asks') !== null);
@@ -171,6 +216,7 @@ export function mayHoldReply(pieces: readonly Piece[], tokens: readonly Token[])
     if (/^(he|she)$/.test(word) && next === 'says') return true;
     // "Does it go anywhere down my arm": whose it is is the patient's own word.
     if (ask !== undefined && word === 'my' && asked.to + k >= ask.to) return true;
-    return REPLIES.test(word) && !(/^(just|only|mostly)$/.test(word) && ASKS_ON.test(next));
+    const goesOn = ASKS_ON.test(next) || goesOnAsking(tokens, asked.to + k + 1);
+    return REPLIES.test(word) && !(/^(just|only|mostly)$/.test(word) && goesOn);
   });
 }

@@ -1,7 +1,7 @@
 // Keeps as a note every word of substance that found no place, so that nothing said is lost.
 
 import type { Clause } from '../clauses/clause.ts';
-import { mayHoldAnswer, mayHoldReply } from '../clauses/run-on.ts';
+import { mayBeAnswered, mayHoldAnswer, mayHoldReply } from '../clauses/run-on.ts';
 import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -61,9 +61,17 @@ function isRunOn(talk: Talk, clause: Clause): boolean {
     (to - from > LONGEST_QUESTION ||
       mayHoldAnswer(clause.pieces, talk.tokens) ||
       mayHoldReply(clause.pieces, talk.tokens) ||
+      mayBeAnswered(clause.pieces, talk.tokens) ||
+      isCriedOut(talk, clause) ||
       isAnsweredInside(talk, clause))
   );
 }
+
+// "Does this hurt ow": with no yes behind it the cry is all that answers.
+const isCriedOut = ({ clauses }: Talk, clause: Clause): boolean =>
+  clause.pause !== 'ask' &&
+  clause.pieces.some((piece) => marked(piece, 'exclaim')) &&
+  clauses[clauses.indexOf(clause) + 1]?.mood !== 'answer';
 
 // "Correction, V": what put nothing right is kept, however small its words are.
 const isInVain = (talk: Talk, { mood, pieces }: Clause): boolean =>
@@ -146,6 +154,7 @@ function keeps(talk: Talk, clause: Clause, owed: readonly Piece[]): boolean {
   if (clause.mood !== 'instruction') return true;
   // "Don't give him aspirin": what is forbidden is no talk to the patient.
   if (clause.pieces.some((piece) => marked(piece, 'forbids')) || tellsOfSomebody(talk, clause)) return true;
+  if (owed.some((piece) => marked(piece, 'exclaim'))) return true;
   const unknown = owed.filter((piece) => piece.role === 'unknown').length;
   return unknown > 1 || owed.some((piece) => piece.role === 'vital' && piece.islands[0]?.slots.length !== 0);
 }

@@ -1,21 +1,41 @@
 // Reads a clause that takes something back, with what was left open before it.
 
 import type { Clause } from '../clauses/clause.ts';
-import { isSmall, likelyTag, type Piece } from '../pieces/piece.ts';
+import { isSmall, likelyTag, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
 import { figureInstead, placeInstead } from './corrections/instead.ts';
 import { signMeant } from './corrections/sign-meant.ts';
 import { strike } from './corrections/strike.ts';
 import { STATING, stateAll } from './state-all.ts';
-import { isPlaced, place, spanOf, type Talk, textOf } from './talk.ts';
+import { isPlaced, note, place, spanOf, type Talk, textOf } from './talk.ts';
 
 /** Takes back what was said, or puts its place right where another one follows. */
 export function readStrike(talk: Talk, clause: Clause): void {
+  if (strikesSlip(talk, clause)) return;
   const pieces = placeInstead(talk, clause) ?? figureInstead(talk, clause);
   if (pieces === null || !correct(talk, { ...clause, pieces }, stateAll)) strike(talk, clause);
   else place(talk, ...clause.pieces, ...pieces);
 }
+
+// "Left arm, no, scratch that, left leg is numb": a place of which nothing was said yet is all that is taken back.
+function strikesSlip(talk: Talk, clause: Clause): boolean {
+  const before = talk.clauses[talk.clauses.indexOf(clause) - 1];
+  const [first, ...rest] = clause.pieces;
+  if (before?.mood !== 'statement' || before.sentence !== clause.sentence || rest.length > 0) return false;
+  if (first === undefined || !marked(first, 'strike', 'last')) return false;
+  const [from] = spanOf(talk, before.pieces[0]?.from ?? 0, first.from);
+  const own = talk.frames.filter(({ span }) => span[0] >= from);
+  const isSlip = own.every((frame) => frame.frame === 'statement' && frame.statement.kind === 'visit');
+  // What stands beside the place is no slip, and must not be lost.
+  if (own.length === 0 || !isSlip || !before.pieces.every(({ role }) => OF_SLIP.has(role))) return false;
+  talk.frames.splice(talk.frames.length - own.length);
+  note(talk, spanned(before.pieces));
+  place(talk, ...before.pieces, ...clause.pieces);
+  return true;
+}
+
+const OF_SLIP: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'answer', 'intention']);
 
 /** Reads a correction; where it corrects nothing, its words are a statement. */
 export function readCorrection(talk: Talk, clause: Clause): void {

@@ -2,7 +2,7 @@
 
 import type { Clause } from '../clauses/clause.ts';
 import type { Frame } from '../frame.ts';
-import { isSmall, marked, type Piece, type Role, tagIn } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, readingOf, tagIn } from '../pieces/piece.ts';
 import type { Talk } from './talk.ts';
 
 /** The pieces of a clause that belong to such a word; none where nothing of substance stands beside it. */
@@ -42,13 +42,16 @@ function isDenial(piece: Piece): boolean {
   const isUnseen = marked(piece, 'unseen') || marked(piece, 'mood', 'later');
   return (
     // "Fine, no it isn't".
-    piece.role === 'correction' ||
+    (piece.role === 'correction' && !isPardon(piece)) ||
     negates ||
     isUnseen ||
     (piece.role === 'answer' && marked(piece, 'answer', 'no')) ||
     isSmall(piece, 'there')
   );
 }
+
+// "Excuse me", "sorry": a courtesy where it takes nothing back.
+const isPardon = (piece: Piece): boolean => readingOf(piece, 'talk.courtesy') !== null;
 
 // "But not through".
 const isTurned = (before: Piece | undefined): boolean => before !== undefined && marked(before, 'contrast');

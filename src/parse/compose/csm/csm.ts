@@ -111,6 +111,9 @@ function csmAt(
   if (hasTag(island, 'weak') && !isAll && near.some(({ site }) => AT_TRUNK.has(site)) && !isListed(items, i))
     return null;
   const late = lateSeconds(items, i, island);
+  // "Sensation over the deltoid": felt there, and nothing is said of the hand.
+  const isSkin = aspectsOf(island).every((aspect) => aspect === 'sensation');
+  if (isSkin && spoken.length > 0 && spoken.every(({ site }) => AT_TRUNK.has(site))) return null;
   const seconds = numberOf(island, 'seconds') ?? late?.value ?? null;
   // No refill takes so long: the number was misheard, and the words stay as a note.
   if (seconds !== null && !isWithin(seconds, BOUNDS.refill)) return null;

@@ -96,8 +96,19 @@ function isWeakThing(items: readonly Item[], tokens: readonly Token[], i: number
 const isLead = (piece: Piece | null): boolean =>
   piece !== null && (piece.role === 'small' || piece.role === 'figure' || piece.role === 'unknown');
 
+// "Holds it like a broken wing": what it is likened to is so, and no place.
+function isLikeness(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [said, thing] = [pieceOf(items[i]), pieceOf(items[i + 1])];
+  if (said === null || thing?.role !== 'unknown' || isPaused(tokens, said)) return false;
+  return /\blike (a|an|the|some)$/.test(saidIn(tokens, Math.max(0, said.from - 2), said.from));
+}
+
 /** True for "his helmet is broken", "the ski has a dent", "glasses broken": what it is said of is nothing that a body has. */
 export function isOfAThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  if (isLikeness(items, tokens, i)) return true;
+  // "A branch is impaled in the calf": the thing is in the body.
+  const sticks = pieceOf(items[i]);
+  if (sticks !== null && marked(sticks, 'finding', 'impaled-object')) return false;
   if (isBareThing(items, tokens, i) || isWeakThing(items, tokens, i)) return true;
   // "The strap is torn and broken": what "and" joins is said of the same.
   const [join, other] = [items[i - 1], items[i - 2]];
