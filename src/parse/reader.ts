@@ -23,6 +23,7 @@ import { type Branch, plantTree } from './islands/tree.ts';
 import { withoutAdverbs } from './pieces/adverb.ts';
 import { readBehindSubjects } from './pieces/behind-subject.ts';
 import { withCourtesies } from './pieces/courtesy.ts';
+import { withoutMeasuredFeet } from './pieces/measured-feet.ts';
 import { withPartedSides } from './pieces/parted-sides.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { checkTag } from './tags.ts';
@@ -58,7 +59,8 @@ export function createReader(
 
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
   const tokens = withoutFillers(root, tokenise(utterance.text));
-  const covered = piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length);
+  const said = piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length);
+  const covered = withoutMeasuredFeet(said, tokens);
   const pieces = withCourtesies(
     readBehindSubjects(withPartedSides(withoutAdverbs(covered, tokens), tokens), tokens),
     tokens,

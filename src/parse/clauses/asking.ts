@@ -1,9 +1,9 @@
 // Where words that could ask do ask, and where they only look so: "does not hurt", "the pulse is there", "any".
 
 import { isJoin } from '../compose/sayings/index.ts';
-import { isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { figureIn, isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 import type { Draft } from './draft.ts';
 import { become, begin, type Place, type Turn } from './place.ts';
 
@@ -36,10 +36,18 @@ export function answeredReading({ piece, pieces, i, tokens, draft }: Place): Tur
   const asks = draft.pieces.some((one) => one.role === 'ask' || one.role === 'asking');
   const before = pieces[i - 1];
   if (!asks || before === undefined) return null;
-  if (piece.role === 'figure')
-    return isPaused(tokens, before) && draft.pieces.some(asksAfterSign) ? begin('answer') : null;
+  // "What's his pulse ninety eight", "how bad is it about a six": a whole question after a sign holds no figure.
+  const asked = draft.pieces.findLast((one) => !isSmall(one, 'article') && one.role !== 'small');
+  const isWhole = asked !== undefined && marked(asked, 'asks-vital');
+  const isFigure = piece.role === 'figure' || (isWhole && piece.role === 'time' && figureIn(piece) !== null);
+  if (isFigure)
+    return ((isPaused(tokens, before) || isWhole) && draft.pieces.some(asksAfterSign)) ||
+      (piece.role === 'figure' && isScaleAsked(before, pieces[i + 1]))
+      ? begin('answer')
+      : null;
   // The name of the sign is asked after, and its figure follows a pause.
   const figure = piece.role === 'vital' ? piece.islands[0]?.slots[0] : undefined;
+  if (piece.role === 'vital' && tellsHow(piece, before, tokens)) return begin('statement');
   if (figure === undefined) return null;
   const named = tokens.slice(piece.from, figure.from);
   const first = firstWord(tokens, draft.pieces);
@@ -48,12 +56,23 @@ export function answeredReading({ piece, pieces, i, tokens, draft }: Place): Tur
   return isOpen && named.some(({ pause }) => pause !== '') ? begin('statement') : null;
 }
 
+// "What's the heart rate about eighty", "how's his breathing fast and shallow": nobody asks with what it is.
+const tellsHow = (piece: Piece, before: Piece, tokens: readonly Token[]): boolean =>
+  /^(what|how)$/.test(tokens[before.from]?.word ?? '') &&
+  before.role === 'asking' &&
+  !marked(piece, 'heading') &&
+  ((piece.islands[0]?.slots.length ?? 0) > 0 || /^(how)$/.test(tokens[before.from]?.word ?? ''));
+
 // "Is his pulse regular, ninety six" answers no "regular".
 const firstWord = (tokens: readonly Token[], pieces: readonly Piece[]): string => {
   const asking = pieces.find(({ role }) => role === 'ask' || role === 'asking');
   const [before, first] = [tokens[(asking?.from ?? 0) - 1]?.word, tokens[asking?.from ?? 0]?.word];
   return /^(what|how|which)$/.test(before ?? '') ? (before ?? '') : (first ?? '');
 };
+
+// "How bad is it from one to ten seven": behind the whole scale a figure is the answer.
+const isScaleAsked = (before: Piece, next: Piece | undefined): boolean =>
+  next === undefined && before.role === 'ask' && marked(before, 'asks-vital', 'pain-score');
 
 const asksAfterSign = (piece: Piece): boolean =>
   marked(piece, 'asks-vital') || (piece.role === 'vital' && marked(piece, 'heading'));
@@ -72,6 +91,7 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
     isDenial(pieces, i, tokens) ||
     (isDeniedAny(piece, draft) && !(isJoined(pieces[i - 1]) && asksToEnd(tokens, piece))) ||
     isSaidThere(pieces, i, tokens) ||
+    isWhatItIs(pieces, i, tokens) ||
     isBehindModal(pieces, i, tokens) ||
     isDone(pieces, i, tokens) ||
     isPointed(pieces, i, tokens)
@@ -114,6 +134,25 @@ function isSaidThere(pieces: readonly Piece[], i: number, tokens: readonly Token
   return tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause !== 'ask';
 }
 
+// "The left foot is the cold one", "it's the wrist that is what hurts": behind its subject an "is the" tells what that is.
+function isWhatItIs(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
+  if (piece === undefined || before === undefined || next === undefined || isPaused(tokens, before))
+    return false;
+  const said = saidIn(tokens, piece.from, piece.to);
+  const isThe =
+    /^(is|are) the$/.test(said) && (before.role === 'site' || before.role === 'side') && !isAskedOf(next);
+  const isWhat = /^what (is|are)$/.test(said) && isSmall(before, 'link') && next.role === 'finding';
+  return (isThe || isWhat) && !asksToEnd(tokens, piece);
+}
+
+// "Left hand is the wrist okay", "left foot is the sensation normal": another thing is asked after.
+const isAskedOf = (next: Piece): boolean =>
+  next.role === 'site' ||
+  next.role === 'side' ||
+  (next.role === 'finding' && !isLikely(next, 'adj')) ||
+  (next.role === 'csm' && !marked(next, 'csm-warmth'));
+
 // "He can't do it with the right", "wants to have it looked at": the verb of what is told.
 function isBehindModal(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [before, piece] = [pieces[i - 1], pieces[i]];
@@ -147,6 +186,6 @@ const POINTING: ReadonlySet<string> = new Set(['that', 'this', 'it', 'these', 't
 // "We did not give any oxygen": "any" goes with the "not" before it.
 const isDeniedAny = (piece: Piece, draft: Draft): boolean =>
   piece.weak &&
-  isSmall(piece, 'article') &&
+  (isSmall(piece, 'article') || isSmall(piece, 'word')) &&
   draft.mood === 'statement' &&
   draft.pieces.some((one) => one.role === 'negation' && marked(one, 'negation', 'before'));

@@ -2,23 +2,44 @@
 
 import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
 import { answeredReading, bareAsking, measured, question, tagQuestion } from './asking.ts';
 import { colour } from './colour.ts';
 import { corrects, takesBack, turnsAnswer } from './corrects.ts';
+import type { Draft } from './draft.ts';
 import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
 import { newMood } from './moods.ts';
 import { become, begin, isAnswer, type Place, type Rule, type Turn } from './place.ts';
-import { repliedByNumber } from './run-on.ts';
+import {
+  answeredAsked,
+  repliedByNumber,
+  repliedByPlace,
+  repliedInBreath,
+  repliedInWords,
+  repliedWithPlace,
+  toldWhenAsked,
+} from './run-on.ts';
+import { anywhere, checkedNext, deniedAfter, onlyThat } from './unsigned.ts';
 
 const RULES: readonly Rule[] = [
   order,
   correction,
   answer,
   repliedByNumber,
+  repliedInWords,
+  repliedInBreath,
+  repliedByPlace,
+  repliedWithPlace,
+  answeredAsked,
+  toldWhenAsked,
+  exclaimed,
   goingOn,
+  anywhere,
+  deniedAfter,
+  onlyThat,
+  checkedNext,
   bareAsking,
   measured,
   answeredReading,
@@ -45,11 +66,14 @@ export function moodAt(place: Place): Turn | null {
 // "A pressure mark", "the mark on his neck": a thing that is there, and no word to the tool.
 function isThing(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [before, piece] = [pieces[i - 1], pieces[i]];
-  if (before === undefined || piece === undefined || piece.to - piece.from > 1 || isPaused(tokens, before))
-    return false;
+  if (piece === undefined || piece.to - piece.from > 1) return false;
+  // "Mark over the left shin": a word to the tool is followed by what it is to keep.
+  if (WHERE.test(tokens[piece.to]?.word ?? '') && !isPaused(tokens, piece)) return true;
+  if (before === undefined || isPaused(tokens, before)) return false;
   const isWord = before.role === 'vital' && (before.islands[0]?.slots.length ?? 0) === 0;
   return (
     isWord ||
+    marked(before, 'plain') ||
     before.role === 'unknown' ||
     before.role === 'attribute' ||
     before.role === 'part' ||
@@ -57,12 +81,16 @@ function isThing(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   );
 }
 
+const WHERE = /^(on|over|across|behind|around|above|below|under)$/;
+
 const SAYING = new Set<Role>(['csm', 'finding', 'asking', 'ask', 'intention', 'mood']);
 
 function isWithinSaying(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [before, piece] = [pieces.slice(0, i).findLast((one) => one.role !== 'small'), pieces[i]];
   if (before === undefined || piece === undefined || marked(piece, 'strike', 'last')) return false;
   const said = tokens.slice(before.from, piece.from);
+  // "Feels nothing when I scratch the sole".
+  if (/^(i|we|you|me)$/.test(tokens[piece.from - 1]?.word ?? '')) return true;
   return SAYING.has(before.role) && said.every(({ pause }) => pause === '');
 }
 
@@ -92,23 +120,44 @@ function answer({ piece, pieces, i, tokens, full, asked, waiting, draft }: Place
   // "The left one yes, the right one no": each answer has its side before it.
   if (waiting && !full && draft.pieces.some(({ role }) => role === 'side')) return become('answer');
   if (draft.mood === 'answer' && pieces[i - 1]?.role === 'side') return 'stay';
-  const open = asked || (waiting && !full && draft.mood === 'statement');
+  const open = asked || asksAfterAnother(draft, tokens) || (waiting && !full && draft.mood === 'statement');
   return open && answers(pieces, i, tokens) ? begin('answer') : null;
 }
+
+// "Can you take a deep breath for me ow": it answers nothing, and nobody can tell where it hurts.
+function exclaimed({ piece, draft }: Place): Turn | null {
+  const isTold = draft.mood === 'question' && draft.pieces.some((one) => marked(one, 'mood', 'instruction'));
+  const isOfPlace = draft.pieces.some(({ role }) => role === 'site' || role === 'finding');
+  return isTold && !isOfPlace && marked(piece, 'exclaim') ? begin('supposing') : null;
+}
+
+// "Does your left knee hurt no what about the right yes": with a side or a "this" it asks, though it names nothing.
+const asksAfterAnother = ({ mood, pieces: [first, ...rest] }: Draft, tokens: readonly Token[]): boolean =>
+  mood === 'question' &&
+  first?.role === 'asking' &&
+  /^(what|how) about$/.test(saidIn(tokens, first.from, first.to)) &&
+  rest.length > 0;
 
 function goingOn({ draft: { mood } }: Place): 'stay' | null {
   return mood === 'correction' || mood === 'strike' || mood === 'command' ? 'stay' : null;
 }
 
 function intention(place: Place): Turn | 'stay' | null {
-  const { piece, pieces, i, full, draft } = place;
+  const { piece, pieces, i, tokens, full, draft } = place;
   if (piece.role !== 'intention') return null;
-  if (isAskedWhile(place)) return 'stay';
+  if (isAskedWhile(place) || isSpreading(place)) return 'stay';
   // "Describes the pain as squeezing": so it feels, and nobody squeezes.
   if (draft.pieces.some((one) => marked(one, 'topic', 'quality'))) return null;
   if (!full && draft.mood === 'statement') return null;
-  return colour(piece, draft.pieces, pieces, i) === null ? begin('statement') : 'stay';
+  return colour(piece, draft.pieces, pieces, i, tokens) === null ? begin('statement') : 'stay';
 }
+
+// "A rash coming up all over the chest": what is found there comes up, and nobody goes on to the next place.
+const isSpreading = ({ piece, pieces, i, tokens, draft }: Place): boolean => {
+  const before = pieces[i - 1];
+  if (draft.mood !== 'statement' || before?.role !== 'finding' || isPaused(tokens, before)) return false;
+  return /^(coming|going|running|working)$/.test(tokens[piece.from]?.word ?? '');
+};
 
 const WHILE: ReadonlySet<string> = new Set(['when', 'where', 'while', 'if', 'as']);
 

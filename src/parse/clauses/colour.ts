@@ -1,6 +1,7 @@
 // The moods that colour the clause they stand in: somebody else's, the examiner's own, long ago, or put off till later.
 
 import { isSmall, likelyTag, marked, type Piece, type Role } from '../pieces/piece.ts';
+import type { Token } from '../token.ts';
 import type { Mood } from './clause.ts';
 import { moodOf } from './mood-words.ts';
 
@@ -12,15 +13,25 @@ export function colour(
   said: readonly Piece[],
   pieces: readonly Piece[],
   i: number,
+  tokens: readonly Token[],
 ): Mood | null {
   const mood = moodOf(piece);
   // "History of a stent four years ago": a past that is told as such is not talk of long ago.
   if (mood === 'past' && said.some((one) => OF_PAST.has(likelyTag(one, 'topic') ?? ''))) return null;
+  // "Puncture marks where the dog had you": who did it is told of the patient.
+  if (mood === 'others' && isDoer(pieces, i, tokens) && said.some(({ role }) => STATING.has(role)))
+    return null;
   if (mood === 'others' || mood === 'own' || mood === 'past') return mood;
   const putsOff = mood === 'plan' || isPromised(pieces, i) || marked(piece, 'mood', 'later');
   if (putsOff && namesOnly(said)) return 'plan';
   return calls(pieces, i) ? 'others' : null;
 }
+
+// "Where the dog had you", "from the horse".
+const isDoer = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
+  const before = pieces[i - 1];
+  return before !== undefined && /^(where|from|by)$/.test(tokens[before.to - 1]?.word ?? '');
+};
 
 // What is told of these lasts, however long ago it began: "started a new tablet last week".
 const OF_PAST: ReadonlySet<string> = new Set(['past-history', 'medications', 'allergies', 'onset', 'time']);

@@ -1,6 +1,7 @@
 // Whether words that may take something back do so here, by what follows them.
 
 import { figureIn, isSmall, marked, type Piece } from '../pieces/piece.ts';
+import { isTenths } from '../pieces/tenths.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
 
@@ -8,6 +9,8 @@ import type { Token } from '../token.ts';
 export function corrects(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const piece = pieces[i];
   if (piece === undefined) return false;
+  // "It's the upper arm I meant, not the forearm": what was meant stands before it.
+  if (isMeantBefore(pieces, i, tokens)) return false;
   if (marked(piece, 'correct', 'firm')) return true;
   for (const [k, next] of pieces.slice(i + 1).entries()) {
     const { role } = next;
@@ -23,12 +26,22 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
     if (role === 'care') return next.islands[0]?.slots[0]?.from === next.from;
     // "Sorry, laceration" corrects; "actually there is swelling" says something new, "actually the bruise was" does not.
     if (role === 'finding') return !marked(piece, 'hedge') || isToldAgain(pieces, i + 1 + k);
-    if (role === 'correction') continue;
+    // "Sorry, the inner wrist".
+    if (role === 'correction' || role === 'part') continue;
+    // "Excuse me, can I see your arm": a courtesy, unless nothing but the place stands behind it.
+    if (marked(piece, 'pardon') && !LEADS.some((word) => isSmall(next, word))) return false;
     if (role !== 'small' && role !== 'talk' && role !== 'negation' && role !== 'answer') return false;
     if (pauseAfter(tokens, next) === 'end') return false;
   }
   return false;
 }
+
+function isMeantBefore(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined || next === undefined || tokens[piece.to - 1]?.word !== 'meant') return false;
+  return isNot(next, tokens) && pieces.slice(0, i).some(({ role }) => role === 'site' || role === 'side');
+}
+const LEADS = ['article', 'preposition', 'link'] as const;
 
 /** "Remembers the crash." "No wait, she doesn't": nothing follows but the answer turned. */
 export function turnsAnswer(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
@@ -55,8 +68,8 @@ function isToldAgain(pieces: readonly Piece[], i: number): boolean {
 }
 
 /**
- * "Swelling left ankle no the right": a "no" with nothing after it but a side. "Sats eighty nine, no, ninety eight": one
- * between pauses with nothing after it but another number for the sign before it. "Not left, right": a side and then the other.
+ * "Swelling left ankle no the right": a "no" with nothing after it but a side. "Sats eighty nine no ninety eight": one
+ * with nothing after it but another number for the sign before it. "Not left, right": a side and then the other.
  */
 export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [piece, next, after] = [pieces[i], pieces[i + 1], pieces[i + 2]];
@@ -64,9 +77,22 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
   if (isNot(piece, tokens))
     return next.role === 'side' && isPaused(tokens, next) && isLastSide(pieces, i + 2, tokens);
   if (!marked(piece, 'plain')) return false;
-  if (next.role === 'figure' || (next.role === 'vital' && marked(next, 'bare')))
-    return endsInNumber(pieces[i - 1]) && pauseBefore(tokens, piece) !== '' && isAlone(next, after, tokens);
+  const isClockToo = next.role === 'time' && figureIn(next) !== null;
+  if (next.role === 'figure' || isClockToo || (next.role === 'vital' && marked(next, 'bare'))) {
+    if (!endsInNumber(pieces[i - 1])) return false;
+    // "Sats ninety two no ninety four": without a pause only where it is the last thing that is said.
+    if (isClockToo || pauseBefore(tokens, piece) !== '')
+      return isAlone(next, pastTenths(pieces, i + 1, tokens), tokens);
+    return !isPaused(tokens, piece) && pastTenths(pieces, i + 1, tokens) === undefined;
+  }
   return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
+}
+
+/** The piece past a number; "thirty eight five" may be a temperature, whose last figure belongs to it. */
+function pastTenths(pieces: readonly Piece[], i: number, tokens: readonly Token[]): Piece | undefined {
+  const [figure, tenths] = [pieces[i], pieces[i + 1]];
+  const isOne = figure !== undefined && tenths !== undefined && isTenths(figure, tenths, tokens);
+  return isOne ? pieces[i + 2] : tenths;
 }
 
 const isNot = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>

@@ -47,13 +47,14 @@ export function clausesOf(
     const full = isFull(draft.pieces);
     const asked = draft.mood === 'question' && full;
     if (draft.mood === 'problem' && isWholeProblem(draft.pieces, piece, tokens)) close();
-    if (isWholeStrike(draft, piece, pauseBefore(tokens, piece))) close();
+    if (isWholeStrike(draft, pieces, i, pauseBefore(tokens, piece))) close();
     const turn = isOpenEnded(draft)
       ? null
       : moodAt({ piece, pieces, i, tokens, full, asked, waiting, addressed, draft });
     if (turn?.turn === 'begin') close();
     if (turn !== null) draft.mood = turn.mood;
-    else if (draft.mood === 'statement') draft.mood = colour(piece, draft.pieces, pieces, i) ?? draft.mood;
+    else if (draft.mood === 'statement')
+      draft.mood = colour(piece, draft.pieces, pieces, i, tokens) ?? draft.mood;
     draft.pieces.push(piece);
   });
   close();

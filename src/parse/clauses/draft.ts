@@ -25,4 +25,4 @@ const SUBSTANTIAL: ReadonlySet<Role> = new Set([
 
 /** True where one of these pieces says something by itself. */
 export const isFull = (pieces: readonly Piece[]): boolean =>
-  pieces.some(({ role, weak }) => SUBSTANTIAL.has(role) && !weak);
+  pieces.some(({ role, weak }) => role === 'ask' || (SUBSTANTIAL.has(role) && !weak));

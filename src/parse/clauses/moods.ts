@@ -21,7 +21,7 @@ export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn 
   if (mood === 'instruction' && (!mayTell(pieces, i, tokens) || isAskedOn(pieces, i, tokens, draft)))
     return isTellingIf(piece) ? begin('supposing') : 'stay';
   const coloured =
-    mood === 'plan' && draft.mood === 'statement' && colour(piece, draft.pieces, pieces, i) !== null;
+    mood === 'plan' && draft.mood === 'statement' && colour(piece, draft.pieces, pieces, i, tokens) !== null;
   // "Tell me if it hurts" is one instruction, and "does it hurt if…" one question.
   const within =
     draft.mood === 'instruction' || ((draft.mood === 'supposing' || draft.mood === 'question') && !full);
@@ -99,6 +99,10 @@ const isPlanned = (piece: Piece, pieces: readonly Piece[], i: number): boolean =
 function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const before = pieces[i - 1];
   if (before === undefined || isPaused(tokens, before)) return true;
+  // "Going to look in your mouth": the verb of what somebody is about to do.
+  if (before.role === 'intention' && tokens[before.to - 1]?.word === 'to' && isHandsOn(pieces[i], tokens))
+    return false;
+  if (isPlannedOn(pieces, i, tokens)) return false;
   // "Airway's open": the verb is in the word as it was written.
   const last = tokens[before.to - 1];
   if (before.role === 'unknown' && last !== undefined && last.to - last.from > last.word.length) return false;
@@ -136,6 +140,18 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
     role === 'unknown' ||
     role === 'mood'
   );
+}
+
+const isHandsOn = (piece: Piece | undefined, tokens: readonly Token[]): boolean =>
+  /^(look|feel|lift|press|push|squeeze|raise|bend|straighten|turn|pull|move|open|touch|tilt|flex)$/.test(
+    tokens[piece?.from ?? -1]?.word ?? '',
+  );
+
+// "Going to lift your top and look at your chest": the plan goes on.
+function isPlannedOn(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  if (tokens[pieces[i]?.from ?? -1]?.word !== 'and') return false;
+  const start = pieces.slice(0, i).findLastIndex((piece) => isPaused(tokens, piece)) + 1;
+  return pieces.slice(start, i).some(({ role, to }) => role === 'intention' && tokens[to - 1]?.word === 'to');
 }
 
 const isDoNot = (piece: Piece | undefined, tokens: readonly Token[]): boolean =>

@@ -1,6 +1,6 @@
 // Where a strike ends: at its own words, or after the thing that it names.
 
-import { marked, type Piece } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece } from '../pieces/piece.ts';
 import type { Pause } from '../token.ts';
 import type { Draft } from './draft.ts';
 
@@ -13,8 +13,17 @@ const isNamed = (piece: Piece): boolean => {
 };
 
 /** "Strike that" is whole by itself; what follows it is said anew, unless it names what to strike ("scratch that bruise"). */
-export function isWholeStrike(draft: Draft, next: Piece, pause: Pause): boolean {
-  const [first] = draft.pieces;
-  if (first === undefined || draft.mood !== 'strike' || !marked(first, 'strike', 'last')) return false;
-  return !(marked(first, 'strike', 'named') && pause === '' && isNamed(next));
+export function isWholeStrike(draft: Draft, pieces: readonly Piece[], i: number, pause: Pause): boolean {
+  const [[first], next] = [draft.pieces, pieces[i]];
+  if (first === undefined || next === undefined || draft.mood !== 'strike') return false;
+  if (!marked(first, 'strike', 'last')) return false;
+  const names = marked(first, 'strike', 'named') && pause === '' && isNamed(next);
+  return !names || (draft.pieces.length === 1 && isSaidOfPlace(pieces.slice(i)));
+}
+
+// "Scratch that left leg is numb": a place that something is said of names nothing to strike.
+function isSaidOfPlace(pieces: readonly Piece[]): boolean {
+  const end = pieces.findIndex(({ role }) => role !== 'site' && role !== 'side' && role !== 'part');
+  const said = pieces[end];
+  return end > 0 && said !== undefined && isSmall(said, 'link') && pieces.length > end + 1;
 }

@@ -114,7 +114,13 @@ function instruction(talk: Talk, clause: Clause): void {
     bear(talk, { asked: null, askedBefore: null, question: textOf(talk, from, to), asking: true });
   }
   if (tellsOfSomebody(talk, clause)) return;
-  place(talk, ...clause.pieces.filter(({ role }) => role !== 'unknown' && role !== 'vital'));
+  // "Lift your arm for me, ouch": what hurts there nobody can tell, and it must not be lost.
+  place(
+    talk,
+    ...clause.pieces.filter(
+      (piece) => piece.role !== 'unknown' && piece.role !== 'vital' && !marked(piece, 'exclaim'),
+    ),
+  );
 }
 
 const asksToDo = ({ tokens }: Talk, { pieces }: Clause): boolean => {

@@ -1,7 +1,7 @@
 // Keeps as a note every word of substance that found no place, so that nothing said is lost.
 
 import type { Clause } from '../clauses/clause.ts';
-import { mayHoldAnswer } from '../clauses/run-on.ts';
+import { mayBeAnswered, mayHoldAnswer, mayHoldReply } from '../clauses/run-on.ts';
 import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -37,7 +37,9 @@ export function noteLeftovers(talk: Talk): void {
     );
     // Of a question a word alone would tell nobody what was asked.
     const span =
-      gave && clause.mood !== 'question' ? withNeighbours(talk, clause, owed) : withoutLead(clause);
+      gave && clause.mood !== 'question' && !tellsNotTo(talk, clause)
+        ? withNeighbours(talk, clause, owed)
+        : withoutLead(clause);
     const last = left.at(-1);
     // A breath that was cut by its moods ("the helicopter | needs a landing zone") is kept as it was said.
     const goesOn =
@@ -58,9 +60,18 @@ function isRunOn(talk: Talk, clause: Clause): boolean {
     clause.mood === 'question' &&
     (to - from > LONGEST_QUESTION ||
       mayHoldAnswer(clause.pieces, talk.tokens) ||
+      mayHoldReply(clause.pieces, talk.tokens) ||
+      mayBeAnswered(clause.pieces, talk.tokens) ||
+      isCriedOut(talk, clause) ||
       isAnsweredInside(talk, clause))
   );
 }
+
+// "Does this hurt ow": with no yes behind it the cry is all that answers.
+const isCriedOut = ({ clauses }: Talk, clause: Clause): boolean =>
+  clause.pause !== 'ask' &&
+  clause.pieces.some((piece) => marked(piece, 'exclaim')) &&
+  clauses[clauses.indexOf(clause) + 1]?.mood !== 'answer';
 
 // "Correction, V": what put nothing right is kept, however small its words are.
 const isInVain = (talk: Talk, { mood, pieces }: Clause): boolean =>
@@ -131,11 +142,19 @@ function isOwedPlace(talk: Talk, clause: Clause, piece: Piece): boolean {
   return !piece.weak || clause.pieces.filter(({ role }) => PLACES.has(role)).length > 1;
 }
 
+// "Don't rub it": without its first words the note would tell the opposite.
+const tellsNotTo = ({ tokens }: Talk, { mood, pieces }: Clause): boolean =>
+  mood === 'instruction' &&
+  pieces.some(
+    (piece) => piece.role === 'mood' && tokens.slice(piece.from, piece.to).some(({ word }) => word === 'not'),
+  );
+
 // An instruction is kept only where it holds a reading or several words that nobody knows: then it may be none.
 function keeps(talk: Talk, clause: Clause, owed: readonly Piece[]): boolean {
   if (clause.mood !== 'instruction') return true;
   // "Don't give him aspirin": what is forbidden is no talk to the patient.
   if (clause.pieces.some((piece) => marked(piece, 'forbids')) || tellsOfSomebody(talk, clause)) return true;
+  if (owed.some((piece) => marked(piece, 'exclaim'))) return true;
   const unknown = owed.filter((piece) => piece.role === 'unknown').length;
   return unknown > 1 || owed.some((piece) => piece.role === 'vital' && piece.islands[0]?.slots.length !== 0);
 }

@@ -1,21 +1,41 @@
 // Reads a clause that takes something back, with what was left open before it.
 
 import type { Clause } from '../clauses/clause.ts';
-import { likelyTag, type Piece } from '../pieces/piece.ts';
+import { isSmall, likelyTag, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
-import { placeInstead } from './corrections/instead.ts';
+import { figureInstead, placeInstead } from './corrections/instead.ts';
 import { signMeant } from './corrections/sign-meant.ts';
 import { strike } from './corrections/strike.ts';
 import { STATING, stateAll } from './state-all.ts';
-import { isPlaced, place, spanOf, type Talk, textOf } from './talk.ts';
+import { isPlaced, note, place, spanOf, type Talk, textOf } from './talk.ts';
 
 /** Takes back what was said, or puts its place right where another one follows. */
 export function readStrike(talk: Talk, clause: Clause): void {
-  const pieces = placeInstead(talk, clause);
+  if (strikesSlip(talk, clause)) return;
+  const pieces = placeInstead(talk, clause) ?? figureInstead(talk, clause);
   if (pieces === null || !correct(talk, { ...clause, pieces }, stateAll)) strike(talk, clause);
-  else place(talk, ...clause.pieces);
+  else place(talk, ...clause.pieces, ...pieces);
 }
+
+// "Left arm, no, scratch that, left leg is numb": a place of which nothing was said yet is all that is taken back.
+function strikesSlip(talk: Talk, clause: Clause): boolean {
+  const before = talk.clauses[talk.clauses.indexOf(clause) - 1];
+  const [first, ...rest] = clause.pieces;
+  if (before?.mood !== 'statement' || before.sentence !== clause.sentence || rest.length > 0) return false;
+  if (first === undefined || !marked(first, 'strike', 'last')) return false;
+  const [from] = spanOf(talk, before.pieces[0]?.from ?? 0, first.from);
+  const own = talk.frames.filter(({ span }) => span[0] >= from);
+  const isSlip = own.every((frame) => frame.frame === 'statement' && frame.statement.kind === 'visit');
+  // What stands beside the place is no slip, and must not be lost.
+  if (own.length === 0 || !isSlip || !before.pieces.every(({ role }) => OF_SLIP.has(role))) return false;
+  talk.frames.splice(talk.frames.length - own.length);
+  note(talk, spanned(before.pieces));
+  place(talk, ...before.pieces, ...clause.pieces);
+  return true;
+}
+
+const OF_SLIP: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'answer', 'intention']);
 
 /** Reads a correction; where it corrects nothing, its words are a statement. */
 export function readCorrection(talk: Talk, clause: Clause): void {
@@ -27,10 +47,30 @@ export function readCorrection(talk: Talk, clause: Clause): void {
     stateAll(talk, rest);
   } else {
     const sign = signMeant(talk, rest);
+    const head = figureBeforePlace(talk, clause);
+    if (head !== null && correct(talk, { ...clause, pieces: head }, stateAll)) return;
     if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
     else if (sign !== null && sign !== 'other') takeInSign(talk, sign, spanned(clause.pieces).to);
   }
 }
+
+/** "Sorry, three seconds on the left foot" after a sign: its figure is put right, and where it was taken stays in words; null for others. */
+function figureBeforePlace(talk: Talk, { pieces }: Clause): readonly Piece[] | null {
+  if (talk.context.said.at(-1)?.kind !== 'vital') return null;
+  const figure = pieces.findIndex(({ role }) => role === 'figure');
+  const place = pieces.findIndex(({ role }, k) => k > figure && (role === 'site' || role === 'side'));
+  if (figure < 0 || place < 0) return null;
+  const end = pieces.findIndex((piece, k) => k > figure && isPlaceWord(piece));
+  const between = pieces.slice(figure + 1, end);
+  const isBare = between.every(({ role }) => role === 'small' || role === 'talk');
+  return isBare && pieces.slice(end).every(isPlaceWord) ? pieces.slice(0, end) : null;
+}
+
+const isPlaceWord = (piece: Piece): boolean =>
+  piece.role === 'site' ||
+  piece.role === 'side' ||
+  isSmall(piece, 'preposition') ||
+  isSmall(piece, 'article');
 
 // "The pulse should be ninety": its name is part of the correction where that is what was put right.
 function takeInSign(talk: Talk, sign: Piece, to: number): void {

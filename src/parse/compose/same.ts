@@ -3,10 +3,12 @@
 import { isPaired, type Side, type Statement } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
 import { type Piece, type Role, readingOf, tagIn } from '../pieces/piece.ts';
+import { isPaused } from '../span.ts';
 import { endOf } from './csm/limb-ends.ts';
 import { itemsOf } from './exam/items.ts';
 import { namedUpTo } from './exam/mind.ts';
 import { isChatter } from './light.ts';
+import { phrasesIn } from './sites/item.ts';
 import type { SaidSide } from './sites/said-side.ts';
 import { otherSide } from './sites/side.ts';
 import { sideIn } from './sites/side-in.ts';
@@ -39,11 +41,26 @@ function sitesBefore(talk: Talk, pieces: readonly Piece[]): readonly SiteRef[] {
 
 const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'same']);
 
-/** States the last findings again of the side or the site that is named with `piece`. */
-export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): void {
+// "The palm is scraped and so is the left knee": another place than that of what was said, straight behind "the same".
+function otherPlace(
+  talk: Talk,
+  pieces: readonly Piece[],
+  piece: Piece,
+  named: SaidSide | null,
+): SiteRef | null {
+  const next = pieces[pieces.indexOf(piece) + 1];
+  if (next?.role !== 'site' || isPaused(talk.tokens, piece)) return null;
+  const [ref] = phrasesIn(itemsOf(talk, [next])).flatMap(({ sites }) => sites);
+  if (ref === undefined || talk.context.last.some((one) => isAt(one, ref))) return null;
+  return named === null || named === 'mirror' ? ref : { ...ref, side: named, sideKnown: 'spoken' };
+}
+
+/** States the last findings again of the side or the site that is named with `piece`; returns the pieces behind it that it took in. */
+export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): number {
   const before = pieces.slice(0, pieces.indexOf(piece) + 1);
   const named = tagIn(piece, 'sides.same', 'side') as SaidSide | null;
-  const sites = sitesBefore(talk, before);
+  const other = otherPlace(talk, pieces, piece, named);
+  const sites = other === null ? sitesBefore(talk, before) : [other];
   const alone = named ?? (sites.length === 0 ? (sideIn(before)?.side ?? null) : null);
   const from = before.find(({ role }) => role === 'site' || role === 'side')?.from ?? piece.from;
   const known: HowKnown = {
@@ -56,13 +73,13 @@ export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): v
   const said = places.flatMap((site) =>
     talk.context.last.flatMap((statement): readonly Said[] => {
       const again =
-        site === null || isAt(statement, site)
+        site === null || (other === null && isAt(statement, site))
           ? onSide(statement, named ?? site?.side ?? alone)
           : atSite(statement, site);
       return again === null ? [] : [{ statement: again, known, from, to: piece.to }];
     }),
   );
-  if (said.length === 0) return;
+  if (said.length === 0) return 0;
   state(talk, said);
   // A part that stands before the place is not said again with it, and so must not be lost: it becomes a note.
   const spoken = before.filter(({ role, from: at }) => PLACE.has(role) && (role !== 'part' || at >= from));
@@ -72,6 +89,9 @@ export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): v
     bear(talk, {
       sites: [{ site: turned.site, side: turned.side, sideKnown: 'carried', parts: [], level: null }],
     });
+  if (other === null) return 0;
+  place(talk, ...pieces.slice(pieces.indexOf(piece), pieces.indexOf(piece) + 2));
+  return 1;
 }
 
 const isAt = (statement: Statement, ref: SiteRef): boolean =>

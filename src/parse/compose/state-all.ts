@@ -37,9 +37,10 @@ function statePart(talk: Talk, pieces: readonly Piece[]): void {
   }
   // What stands before it in the clause is the place it is said of, or a statement of its own.
   const at = pieces.indexOf(same);
-  const [before, after] = [pieces.slice(0, at), pieces.slice(at + 1)];
+  const before = pieces.slice(0, at);
   if (before.some(({ role }) => STATING.has(role))) stateAll(talk, before);
-  sameAgain(talk, pieces, same);
+  const taken = sameAgain(talk, pieces, same);
+  const after = pieces.slice(at + 1 + taken);
   if (after.length > 0) stateAll(talk, after);
 }
 

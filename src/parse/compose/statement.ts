@@ -21,6 +21,7 @@ import { answerWord } from './questions/answer-word.ts';
 import { noteAnswer } from './questions/note-answer.ts';
 import { toldNext } from './questions/said-next.ts';
 import { isJoin, sayingsIn } from './sayings/index.ts';
+import { withoutContrasted } from './sites/not-that-place.ts';
 import { sideIn } from './sites/side-in.ts';
 import { tellsSide } from './sites/tells-side.ts';
 import { stateAll } from './state-all.ts';
@@ -64,14 +65,15 @@ export function readStatement(talk: Talk, clause: Clause): void {
     return;
   const before = talk.frames.length;
   const head = fineHead(talk, clause);
-  const rest = clause.pieces.slice(head);
+  const rest = withoutContrasted(clause.pieces.slice(head), talk.tokens);
   for (const pieces of sayingsIn(rest, talk.tokens))
     if (!calledFine(talk, clause, pieces)) stateAll(talk, pieces);
   const stated = talk.frames
     .slice(before)
     .some((frame) => frame.frame === 'statement' && frame.statement.kind !== 'visit');
   if (stated) bear(talk, { asked: null });
-  else if (talk.frames.length === before && answersFreely(talk, clause, asked)) keepFree(talk, clause);
+  else if ((talk.frames.length === before || isOnlySome(talk, clause)) && answersFreely(talk, clause, asked))
+    keepFree(talk, clause);
 }
 
 // "Left hip: nothing, and the knee is sore": past a pause or an "and" the word that calls the place so has had its say. Gives how many
@@ -93,6 +95,10 @@ function answersFreely({ tokens, context, clauses }: Talk, clause: Clause, asked
   const words = tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).map(({ word }) => word);
   return ONLY.test(words.join(' ')) || isCannot(pieces, words) || isSideAlone(pieces);
 }
+
+// "Can he move that hand?" "Only the thumb.": a look at the thumb does not tell that.
+const isOnlySome = ({ tokens }: Talk, { pieces }: Clause): boolean =>
+  /^(only|just)$/.test(tokens[pieces[0]?.from ?? -1]?.word ?? '');
 
 const ONLY =
   /^(only|just|mostly|mainly|sometimes|here|there|right here|right there|after|before|when|not when)\b|^((much|a bit|a lot|a little|slightly|way|no) )?(better|worse|the same|same|different|change)( now)?$/;

@@ -17,4 +17,5 @@ export const SUBSTANCE: ReadonlySet<Role> = new Set([
   'time',
   'same',
   'problem',
+  'mark',
 ]);

@@ -5,6 +5,7 @@ import { hasTag } from '../islands/island.ts';
 import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter, type Span, spanned } from '../span.ts';
 import { hoursBack, isPlainClock, resolveTime, type SpokenTime } from '../times/index.ts';
+import { saidIn, type Token } from '../token.ts';
 import { LEAD } from './corrections/late-time.ts';
 import type { SaidTime, Talk } from './talk.ts';
 
@@ -110,7 +111,7 @@ function isTime(talk: Talk, piece: Piece, clause: Clause): boolean {
   if (time === null) return false;
   const island = readingOf(piece, 'times.when');
   if (island === null) return true;
-  if (isRoughReading(talk, piece, time, clause)) return false;
+  if (isRoughReading(talk, piece, time, clause) || isOfThen(talk, piece)) return false;
   if (!hasTag(island, 'ago-only')) return true;
   // "Collar off, ten past" beside care; "ten past" elsewhere may be anything.
   if (time.kind === 'minute') return isBesideCare(talk, piece, clause);
@@ -128,6 +129,12 @@ function isTime(talk: Talk, piece: Piece, clause: Clause): boolean {
 
 const isPlain = ({ tokens }: Talk, { from, to }: Piece): boolean =>
   isPlainClock(tokens.slice(from, to).map(({ word }) => word));
+
+// "Weaker than it was ten minutes ago": what is told is so now.
+const isOfThen = ({ tokens }: Talk, { from }: Piece): boolean =>
+  /\bthan( (it|he|she|they|that) (was|were|did|had))?( about)?$/.test(
+    saidIn(tokens, Math.max(0, from - 4), from),
+  );
 
 // "Pulse is thready, about one forty": after a sign two such numbers are its own.
 const isRoughReading = (talk: Talk, piece: Piece, time: SpokenTime, { pieces }: Clause): boolean =>
@@ -149,8 +156,23 @@ const TIMED = /^(time|given|applied|placed|on|in)$/;
 function isOfCare({ tokens }: Talk, piece: Piece, { pieces }: Clause): boolean {
   const before = pieces[pieces.indexOf(piece) - 1];
   const closes = pieces.at(-1) === piece || pauseAfter(tokens, piece) !== '';
-  return closes && before?.role === 'care' && TIMED.test(tokens[before.to - 1]?.word ?? '');
+  if (closes && before?.role === 'care' && TIMED.test(tokens[before.to - 1]?.word ?? '')) return true;
+  return closes && isBehindItsPlace(tokens, pieces.slice(0, pieces.indexOf(piece)));
 }
+
+// "Tourniquet high on the left thigh ten fifty two": past the place that it was given at nothing of it is counted.
+function isBehindItsPlace(tokens: readonly Token[], before: readonly Piece[]): boolean {
+  const care = before.findLastIndex(({ role }) => role === 'care');
+  const between = before.slice(care + 1);
+  return (
+    care >= 0 &&
+    between.at(-1)?.role === 'site' &&
+    between.every(({ role }) => OF_PLACE.has(role)) &&
+    !between.some((piece) => pauseAfter(tokens, piece) !== '')
+  );
+}
+
+const OF_PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small']);
 
 function isOfSet(piece: Piece, { pieces }: Clause): boolean {
   const at = pieces.indexOf(piece);

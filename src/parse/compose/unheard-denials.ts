@@ -2,7 +2,7 @@
 
 import type { Clause } from '../clauses/clause.ts';
 import type { Frame } from '../frame.ts';
-import { isSmall, marked, type Piece, type Role, tagIn } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, readingOf, tagIn } from '../pieces/piece.ts';
 import type { Talk } from './talk.ts';
 
 /** The pieces of a clause that belong to such a word; none where nothing of substance stands beside it. */
@@ -17,7 +17,7 @@ export function unheardDenials(talk: Talk, clause: Clause): readonly Piece[] {
     return says ||
       (clause.mood === 'statement' &&
         wordsIn(run) > 1 &&
-        (isOfItself(piece) || isTurned(clause.pieces[i - 1])))
+        (isOfItself(piece) || isBareDenial(talk, piece, clause, run) || isTurned(clause.pieces[i - 1])))
       ? run
       : [];
   });
@@ -42,13 +42,16 @@ function isDenial(piece: Piece): boolean {
   const isUnseen = marked(piece, 'unseen') || marked(piece, 'mood', 'later');
   return (
     // "Fine, no it isn't".
-    piece.role === 'correction' ||
+    (piece.role === 'correction' && !isPardon(piece)) ||
     negates ||
     isUnseen ||
     (piece.role === 'answer' && marked(piece, 'answer', 'no')) ||
     isSmall(piece, 'there')
   );
 }
+
+// "Excuse me", "sorry": a courtesy where it takes nothing back.
+const isPardon = (piece: Piece): boolean => readingOf(piece, 'talk.courtesy') !== null;
 
 // "But not through".
 const isTurned = (before: Piece | undefined): boolean => before !== undefined && marked(before, 'contrast');
@@ -60,6 +63,15 @@ const isOfItself = (piece: Piece): boolean =>
   tagIn(piece, 'negation', 'negation') === 'after' ||
   piece.role === 'correction' ||
   (piece.role === 'answer' && !piece.weak && piece.to - piece.from > 1);
+
+// "Still denies it", "none of that on this side": of what, the talk before tells, and nothing else was said.
+const isBareDenial = ({ tokens }: Talk, piece: Piece, clause: Clause, run: readonly Piece[]): boolean =>
+  clause.pieces.every(
+    (one) =>
+      run.includes(one) || one.role === 'talk' || isSmall(one, 'join') || marked(one, 'negation', 'stop'),
+  ) &&
+  (/^(denies|denied)$/.test(tokens[piece.to - 1]?.word ?? '') ||
+    (tokens[piece.from]?.word === 'none' && piece.to - piece.from > 1));
 
 /** True where an entry other than a look was made of these words. */
 export function isHeard(talk: Talk, piece: Piece): boolean {

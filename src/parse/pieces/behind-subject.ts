@@ -3,7 +3,7 @@
 
 import { hasTag } from '../islands/island.ts';
 import type { Token } from '../token.ts';
-import { type Piece, readingOf, tagIn } from './piece.ts';
+import { marked, type Piece, readingOf, tagIn } from './piece.ts';
 import { reread } from './reread.ts';
 
 /** The pieces with each such "do not" read as a denial, and "do not move" and "move" as checks of the limb. */
@@ -13,6 +13,9 @@ export const readBehindSubjects = (pieces: readonly Piece[], tokens: readonly To
     // "On the left" is one piece again.
     if (piece.role === 'side' && isMoving(pieces, i - 1, tokens)) return { ...piece, from: piece.from - 1 };
     if ((piece.role !== 'mood' && piece.role !== 'csm') || !opensWithDoNot(piece, tokens)) return piece;
+    // "Don't give her any pain": what nobody can give is denied, and not forbidden.
+    if (marked(piece, 'forbids') && pieces[i + 1]?.role === 'finding')
+      return surely(reread(piece, 'negation', 'negation.negation', { negation: 'before' }));
     const check = readingOf(piece, 'csm');
     const isTold = !isBehindMany(pieces[i - 1], tokens);
     // "Don't move your feet" checks nothing.

@@ -94,6 +94,9 @@ function stated(sampler: Sampler): Sentence {
     .tags('finding')
     .map((finding) => stating({ kind: 'finding', finding, present: !present }));
   const is = IS_VERB.test(phrase.text) ? '' : `${chance.pick(['is', 'looks', 'feels'])} `;
+  // "A nail in the left palm", "not a mark on the left palm": its place stands straight after it.
+  if (has(phrase, 'before-site'))
+    return { rule, lines: [withoutDoubles(`${phrase.text} the ${place.text}`)], wants, never };
   if (has(phrase, 'predicate') || !present)
     return {
       rule,
@@ -101,9 +104,6 @@ function stated(sampler: Sampler): Sentence {
       wants,
       never,
     };
-  // "A nail in the left palm": its place stands straight after it.
-  if (has(phrase, 'before-site'))
-    return { rule, lines: [withoutDoubles(`${phrase.text} the ${place.text}`)], wants, never };
   if (has(phrase, 'adj')) return { rule, lines: [`${place.text} ${is}${phrase.text}`], wants, never };
   const joined = phrase.tags('finding').length > 1 ? `${place.text}, ${phrase.text}` : null;
   const lines = chance.pick([

@@ -19,11 +19,15 @@ export function isGiven(
   if (piece === null || island === null) return false;
   // "He is splinting" is how he breathes; a splint has a limb.
   if (hasTag(island, 'needs-site') && !hasSite) return false;
+  // "A burn from the ice": the word is care only where it was put on something.
+  if (hasTag(island, 'needs-on') && !isPutOn(tokens, piece, island, hasSite)) return false;
   if (hasTag(island, 'needs-time')) return items.some((item) => hasRole(item, 'time'));
   // "Washed it out with a litre of saline".
   if (tagOf(island, 'care') === 'fluids' && isMeans(tokens, piece, island)) return false;
   if (isOrdered(tokens, piece) || isOnAlready(tokens, items, i) || isMentioned(tokens, piece, island))
     return false;
+  // "Aspirin not given, allergic", "oral glucose given, she swallowed it": what follows is no remedy.
+  if (hasTag(island, 'takes') && isToldOf(tokens, piece)) return false;
   if (hasTag(island, 'takes')) return endOfRemedy(tokens, items, i, piece, island) > piece.to;
   // "Second dose of ketamine": the words of the act begin as those of the thing do.
   if (
@@ -37,6 +41,16 @@ export function isGiven(
   return items.some((item) => hasRole(item, 'time'));
 }
 
+const isPutOn = (tokens: readonly Token[], { from, to }: Piece, island: Island, hasSite: boolean): boolean =>
+  hasTag(island, 'put') ||
+  (hasSite &&
+    tokens.slice(from, to + 1).some(({ word }) => /^(on|to|over|around|round|against|applied)$/.test(word)));
+
+const isToldOf = (tokens: readonly Token[], { from, to }: Piece): boolean =>
+  /^(not|never|no)$/.test(tokens[from - 1]?.word ?? '') ||
+  (tokens[to - 1]?.word === 'given' &&
+    /^(he|she|it|they|we|i|that|because|but|so|and|when|after)$/.test(tokens[to]?.word ?? ''));
+
 /** "With gauze", "with a splint": what care was given with. */
 export function isInstrument(tokens: readonly Token[], piece: Piece, island: Island): boolean {
   if (!hasTag(island, 'noun') && tagOf(island, 'care') !== 'fluids') return false;
@@ -48,6 +62,8 @@ const isMeans = (tokens: readonly Token[], { from, to }: Piece, island: Island):
   tokens[from - 1]?.word === 'with' ||
   (tokens[from]?.word === 'with' &&
     !hasTag(island, 'put') &&
+    // "With a litre of saline running" tells of its own.
+    !hasTag(island, 'on') &&
     (island.slots.length > 0 || tokens.slice(from, to).some(({ word }) => /^(litre|liter)$/.test(word))));
 
 // "Give him three hundred of aspirin": what is to be given was not given yet.

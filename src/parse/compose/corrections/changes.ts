@@ -1,6 +1,7 @@
 // What a correction changes: the first of these ways that its words allow, in the order of one list.
 
-import type { Site } from '../../../terms/index.ts';
+import type { FindingStatement, Side, Site } from '../../../terms/index.ts';
+import type { SiteRef } from '../../context.ts';
 import type { Change, CorrectionTarget, StatementFrame } from '../../frame.ts';
 import { marked, type Piece } from '../../pieces/piece.ts';
 import { itemsOf } from '../exam/items.ts';
@@ -85,6 +86,20 @@ export function turned(talk: Talk, pieces: readonly Piece[]): readonly Changed[]
   return isSaid(talk, was.site) ? [{ change: { change: 'side', side: is.side }, target }] : null;
 }
 
+// "Swelling of the inner ankle, sorry, the outer ankle": the place stands, and the part of it is another.
+function partAnew(
+  { context }: Talk,
+  { site: place, parts, level }: SiteRef,
+  turned: Side | null,
+): readonly Changed[] | null {
+  const [last, ...others] = context.last.filter((one) => one.kind === 'finding');
+  if (last === undefined || others.length > 0 || level !== null || parts.length === 0) return null;
+  const isSame = last.site === place && (turned === null || turned === last.side);
+  if (!isSame || last.part === undefined || parts.every((one) => last.part?.includes(one))) return null;
+  const statement: FindingStatement = { ...last, part: parts };
+  return [{ change: { change: 'statement', statement }, target: sameTarget(statement) }];
+}
+
 const isSaid = ({ context }: Talk, site: Site): boolean =>
   context.found.some((one) => one.startsWith(`${site} `)) ||
   context.said.some((one) => 'site' in one && one.site === site);
@@ -121,6 +136,8 @@ function site(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
   if (ref === undefined) return null;
   const turned = ref.side ?? sideIn(pieces)?.side ?? null;
   // "The forearm is the left one" turns what was said of the forearm, whatever was said since.
+  const part = partAnew(talk, ref, turned);
+  if (part !== null) return part;
   const link = items.some((item) => isSmallItem(item, 'link') || hasRole(item, 'asking'));
   if (link && turned !== null && ref.side === null)
     return [{ change: { change: 'side', side: turned }, target: { site: ref.site } }];

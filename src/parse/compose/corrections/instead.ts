@@ -3,6 +3,7 @@
 import type { Clause } from '../../clauses/clause.ts';
 import { marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { itemsOf } from '../exam/items.ts';
+import { isChatter } from '../light.ts';
 import { phrasesIn } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
 import type { Talk } from '../talk.ts';
@@ -32,6 +33,17 @@ export function placeInstead(talk: Talk, clause: Clause): readonly Piece[] | nul
       'site' in one && (site === undefined || one.site === site.site) && (side === null || one.side === side),
   );
   return isSame ? null : said;
+}
+
+/** The pieces of "scratch that, ninety eight" after a sign: its number is put right and nothing is struck; null where they are others. */
+export function figureInstead(talk: Talk, clause: Clause): readonly Piece[] | null {
+  const [first, ...rest] = clause.pieces;
+  if (first === undefined || !marked(first, 'strike', 'last')) return null;
+  if (talk.context.said.at(-1)?.kind !== 'vital') return null;
+  const said = rest.length > 0 ? rest : nextIn(talk, clause);
+  const figures = said.filter(({ role }) => role === 'figure' || role === 'time');
+  const isFigure = figures.length > 0 && said.every((piece) => figures.includes(piece) || isChatter(piece));
+  return isFigure ? said : null;
 }
 
 // "Strike the left ankle, that was the right ankle": the same place on its other side.

@@ -2,6 +2,7 @@
 
 import type { Vital } from '../../../terms/index.ts';
 import { figureIn, likelyTag, type Piece } from '../../pieces/piece.ts';
+import { isTenths } from '../../pieces/tenths.ts';
 import { isPaused } from '../../span.ts';
 import type { Talk } from '../talk.ts';
 import { vitalFromFigure } from '../vitals/vital.ts';
@@ -10,9 +11,12 @@ import { signMeant } from './sign-meant.ts';
 
 /** The change that a bare number makes; null where it is none of a sign, or of something else than was said last. */
 export function numberAnew(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
-  const at = pieces.findLastIndex(({ role }) => role === 'figure' || role === 'time');
+  const last = pieces.findLastIndex(({ role }) => role === 'figure' || role === 'time');
+  const tenths = tenthsAt(talk, pieces, last);
+  const at = tenths === 0 ? last : last - 1;
   const [before, figure] = [pieces[at - 1], pieces[at]];
-  const value = figure === undefined ? null : figureIn(figure);
+  const whole = figure === undefined ? null : figureIn(figure);
+  const value = whole === null ? null : Math.round((whole + tenths) * 10) / 10;
   const sign = signMeant(talk, pieces);
   // "Correction, thirty five nine": nobody may take the last of two numbers.
   if (sign === 'other' || (before?.role === 'figure' && !isPaused(talk.tokens, before))) return null;
@@ -24,6 +28,13 @@ export function numberAnew(talk: Talk, pieces: readonly Piece[]): readonly Chang
   if (vital === null || read === null || (sign !== null && !isNewUnit))
     return [{ change: { change: 'number', value }, target: sign === null ? {} : target }];
   return [{ change: { change: 'statement', statement: read.statement }, target }];
+}
+
+/** The tenths of a temperature whose figure ends at `last` ("thirty eight five"); 0 where there are none. */
+function tenthsAt(talk: Talk, pieces: readonly Piece[], last: number): number {
+  const [whole, part] = [pieces[last - 1], pieces[last]];
+  if (whole === undefined || part === undefined || vitalMeant(talk, pieces) !== 'temperature') return 0;
+  return isTenths(whole, part, talk.tokens) ? (figureIn(part) ?? 0) / 10 : 0;
 }
 
 const COUNTED =

@@ -23,7 +23,7 @@ import { GRADES, NO_MOVEMENT } from './limits.ts';
 import { AT_TRUNK, isElsewhere, isEndNamed, isSomebody, WARM_BY_ITSELF } from './of-what.ts';
 import { presenceAt, sharePresence } from './presence.ts';
 import { isPulseNamedAt } from './pulse-named.ts';
-import { sideStraightAfter } from './side-after.ts';
+import { sideOfState, sideStraightAfter } from './side-after.ts';
 import { othersThan, piecesAfter, without } from './spared.ts';
 
 const isCsm = (item: Item): boolean => hasRole(item, 'csm');
@@ -76,7 +76,7 @@ function csmAt(
   // "Left foot warm, the right one cold": a side straight before it turns the limb that was named.
   const side = isSided
     ? (sideStraightAfter(items, tokens, i, mind) ?? turnedSide(items, tokens, i, group.at(-1) ?? i, mind))
-    : looseSide(items, tokens, i, mind);
+    : (looseSide(items, tokens, i, mind) ?? sideOfState(items, tokens, i, mind));
   const spoken = isSided && side !== null ? named.map((ref) => ({ ...ref, side: side.side })) : named;
   const limbs = items.findIndex((item) => hasRole(item, 'limbs'));
   const all = pieceOf(items[limbs]);
@@ -111,6 +111,9 @@ function csmAt(
   if (hasTag(island, 'weak') && !isAll && near.some(({ site }) => AT_TRUNK.has(site)) && !isListed(items, i))
     return null;
   const late = lateSeconds(items, i, island);
+  // "Sensation over the deltoid": felt there, and nothing is said of the hand.
+  const isSkin = aspectsOf(island).every((aspect) => aspect === 'sensation');
+  if (isSkin && spoken.length > 0 && spoken.every(({ site }) => AT_TRUNK.has(site))) return null;
   const seconds = numberOf(island, 'seconds') ?? late?.value ?? null;
   // No refill takes so long: the number was misheard, and the words stay as a note.
   if (seconds !== null && !isWithin(seconds, BOUNDS.refill)) return null;
@@ -134,6 +137,9 @@ function csmAt(
   if (ends.length === 0 && (seconds === null || hasTag(island, 'limb-only'))) return null;
   // "Three seconds left, two right", with no limb in mind: hands or feet nobody knows, and the words stay as a note.
   if (ends.length === 0 && (side?.side === 'left' || side?.side === 'right')) return null;
+  // "Toes all move except the big one on the left": of which foot that is said is the exception's own.
+  if (exceptedSide !== null && side !== null && side.piece.from > (pieceOf(items[except])?.from ?? 0))
+    return null;
   const kept = exceptedSide === null ? ends : ends.map((end) => without(end, exceptedSide.side));
   const said = presenceAt(items, i, island, reach, seconds, tokens);
   const isFound = said.present === null && isPulseNamedAt(items, tokens, i);

@@ -32,9 +32,11 @@ export function presenceAt(
   tokens: readonly Token[],
 ): Presence {
   if (seconds !== null) return { present: seconds <= REFILL_LIMIT_SECONDS, inferred: true, negation: null };
-  const negation = negationAt(items, island.from, reach) ?? lostBefore(items, i);
-  const negated = negation !== null;
   const warmth = tagOf(island, 'warmth');
+  // "No reading, fingers too cold": a bare "no" denies things, and no adjective; "no cold fingers" does.
+  const isBeyond = warmth !== null && !/^no$/.test(tokens[island.from - 1]?.word ?? '');
+  const negation = negationAt(items, island.from, reach, isBeyond) ?? lostBefore(items, i);
+  const negated = negation !== null;
   if (warmth !== null) return { present: (warmth === 'warm') !== negated, inferred: true, negation };
   if (hasTag(island, 'csm-warmth')) return said(!negated, negation);
   const state = negated ? null : stateAt(items, i, island);
@@ -68,11 +70,11 @@ function stateAt(items: readonly Item[], i: number, island: Island): Omit<Presen
   return found === null ? null : { ...found, negation: piece };
 }
 
-function negationAt(items: readonly Item[], at: number, reach: Reach): Span | null {
-  const span = reach.span(at, false);
+function negationAt(items: readonly Item[], at: number, reach: Reach, adjective: boolean): Span | null {
+  const span = reach.span(at, adjective);
   if (span === null) return null;
   // "Intact in both hands, absent in both feet": the denial is said of the limb that follows it.
-  return reach.kind(at, false) === 'after' && leadsToSite(items, span.from) ? null : span;
+  return reach.kind(at, adjective) === 'after' && leadsToSite(items, span.from) ? null : span;
 }
 
 // "No numbness, CSM intact": what says itself how it is stands out of a denial of something else. "No pulse or sensation

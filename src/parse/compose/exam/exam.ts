@@ -1,6 +1,6 @@
 // Composes a stretch of examination talk: findings, circulation, sensation and motion, care, and the sites looked at.
 
-import type { Piece } from '../../pieces/piece.ts';
+import type { Piece, Role } from '../../pieces/piece.ts';
 import { careOf } from '../care/care.ts';
 import { csmOf } from '../csm/csm.ts';
 import { csmSaid } from '../csm/csm-statement.ts';
@@ -64,5 +64,11 @@ function stateCsm(talk: Talk, one: FoundCsm): void {
   }
   if (one.present === null || one.ends.length === 0) return;
   state(talk, csmSaid(one));
-  place(talk, ...one.spans, { from, to });
+  // What stands between and says something of its own is none of it: "squeeze is good but he can't spread them on the left".
+  const between = talk.clauses.flatMap(({ pieces }) =>
+    pieces.filter((piece) => piece.from >= from && piece.to <= to && !OWN.has(piece.role)),
+  );
+  place(talk, ...one.spans, ...between);
 }
+
+const OWN: ReadonlySet<Role> = new Set(['unknown', 'mood', 'finding', 'history', 'vital', 'care', 'csm']);

@@ -2,7 +2,7 @@
 
 import { DIGITS, isSite, type Site } from '../../../terms/index.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
-import { marked, type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
 import { reread } from '../../pieces/reread.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
@@ -44,6 +44,9 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
       return as(piece, 'negation', 'negation');
     if (isFlushedSkin(pieces, i, talk))
       return asFinding(piece, { finding: 'discoloration', quality: 'red', adj: '' });
+    if (isSmarting(pieces, i, talk.tokens))
+      return asFinding(piece, { finding: 'pain', quality: 'stinging', adj: '' });
+    if (isFeelingOfIt(pieces, i, talk.tokens)) return { ...piece, role: 'unknown' };
     if (piece.role === 'csm' && isFelt(piece, pieces[i + 1], talk.tokens)) return asWord(piece, talk);
     const spot = spots[i];
     if (spot) return numbness(piece, spot);
@@ -124,9 +127,33 @@ function isFlushedSkin(pieces: readonly Piece[], i: number, { tokens }: Talk): b
   if (piece?.role !== 'care' || piece.to - piece.from > 1 || tokens[piece.from]?.word !== 'flushed')
     return false;
   const before = pieces.slice(0, i).findLast(({ role }) => role !== 'small');
+  // "Flushed cheeks": what was washed has its article.
+  if (next?.role === 'site' && !isPaused(tokens, piece) && sitesIn(next).every((site) => BLUSHES.has(site)))
+    return before?.role !== 'site';
   const isNamed = before?.role === 'site' && sitesIn(before).every((site) => BLUSHES.has(site));
-  return isNamed && (next === undefined || isPaused(tokens, piece) || next.role !== 'small');
+  if (!isNamed) return false;
+  // "Face is flushed and sweaty"; "face flushed and dressed" was washed.
+  const goesOn = next !== undefined && isSmall(next, 'join') && isSmall(pieces[i - 1] ?? piece, 'link');
+  return next === undefined || isPaused(tokens, piece) || next.role !== 'small' || goesOn;
 }
+
+// "Both ears sting": no insect did it.
+function isSmarting(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece] = [pieces[i - 1], pieces[i]];
+  if (piece?.role !== 'finding' || before?.role !== 'site' || isPaused(tokens, before)) return false;
+  const isWord = piece.to - piece.from === 1 && tokens[piece.from]?.word === 'sting';
+  return isWord && marked(before, 'plural');
+}
+
+// "A leathery burn and he can't feel it": of the burn, and of no limb's end.
+function isFeelingOfIt(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const piece = pieces[i];
+  if (piece?.role !== 'csm' || !marked(piece, 'aspect', 'sensation') || tokens[piece.to - 1]?.word !== 'it')
+    return false;
+  return pieces.slice(0, i).some((one) => WOUNDS.some((finding) => marked(one, 'finding', finding)));
+}
+
+const WOUNDS = ['burn', 'laceration', 'abrasion', 'bite', 'puncture', 'discoloration', 'rash'];
 
 const BELLY: ReadonlySet<Site> = new Set(['abdomen', 'upper-quadrant', 'lower-quadrant']);
 

@@ -3,9 +3,10 @@
 import { hasTag } from '../../islands/island.ts';
 import { figureIn, type Piece } from '../../pieces/piece.ts';
 import { around, isPaused } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
-import { hasRole, type Item, phraseOf, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, phraseOf, phrasesIn, pieceOf } from '../sites/item.ts';
 import { withSides } from '../sites/sides.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import { place, state, type Talk, timeOf } from '../talk.ts';
@@ -23,6 +24,7 @@ export function statePainScores(
   for (const piece of items.flatMap((item) => pieceOf(item) ?? [])) {
     const [island] = piece.islands;
     if (island?.rule !== 'vitals.pain-score') continue;
+    if (countsDigits(talk, items, piece)) continue;
     // "Pain, a two inch cut": after "a" a number is a score only where nothing is counted in it.
     if (hasTag(island, 'alone') && !endsThere(talk, items, piece)) continue;
     if (found.some((one) => one.spans.some((span) => span.from === piece.from))) continue;
@@ -51,6 +53,11 @@ export function statePainScores(
   }
   stateElliptic(talk, items, used);
 }
+
+// "Fingers ten of ten moving" counts them.
+const countsDigits = ({ tokens }: Talk, items: readonly Item[], { from, to }: Piece): boolean =>
+  /^\w+ of (ten|10)$/.test(saidIn(tokens, from, to)) &&
+  phrasesIn(items).some(({ sites }) => sites.some(({ site }) => site === 'fingers' || site === 'toes'));
 
 const endsThere = (talk: Talk, items: readonly Item[], piece: Piece): boolean => {
   const next = items[items.findIndex((item) => pieceOf(item) === piece) + 1];

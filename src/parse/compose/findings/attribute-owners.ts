@@ -21,9 +21,12 @@ export const ownedAttributes = (items: readonly Item[], tokens: readonly Token[]
     if (piece === null || attributes === null) return [];
     // A part names where on the site, so it looks back first ("swelling, distal third") and then on ("mid shaft deformity").
     const ways =
-      piece.role === 'part' || isLateSize(items, tokens, i, attributes)
-        ? ([-1, 1] as const)
-        : ([1, -1] as const);
+      // "A bite with four centimetres of swelling": what follows the "of" is so large.
+      attributes.size !== undefined && isOfNext(items, tokens, i)
+        ? ([1, -1] as const)
+        : piece.role === 'part' || isLateSize(items, tokens, i, attributes)
+          ? ([-1, 1] as const)
+          : ([1, -1] as const);
     if (isOfNone(items, i)) return [];
     const finding = beginsNext(items, tokens, i)
       ? near(items, tokens, i, 1)
@@ -83,6 +86,11 @@ const isArea = (piece: Piece): boolean =>
 const isBurn = (item: Item | undefined): boolean => {
   const piece = item === undefined ? null : pieceOf(item);
   return piece !== null && likelyTag(piece, 'finding') === 'burn';
+};
+
+const isOfNext = (items: readonly Item[], tokens: readonly Token[], i: number): boolean => {
+  const piece = pieceOf(items[i]);
+  return piece !== null && tokens[piece.to]?.word === 'of' && near(items, tokens, i, 1) !== null;
 };
 
 // "A cut on the arm about four inches long bleeding a lot": a size after a finding is that finding's, unless an article or a

@@ -21,7 +21,7 @@ export function mindWithBreath(
   const [first, last] = [items[0], items.at(-1)];
   if (first === undefined || last === undefined) return mind;
   const words = tokens.slice(wordsOf(first).from, wordsOf(last).to);
-  return words.some(({ word }) => /^(breath|breathe|breathing|inspiration)$/.test(word))
+  return words.some(({ word }) => /^(breaths?|breathes?|breathing|inspiration)$/.test(word))
     ? [plainSite('chest', null)]
     : mind;
 }

@@ -45,6 +45,17 @@ function soundsLikeNo(items: readonly Item[], tokens: readonly Token[], i: numbe
   return at !== undefined && !KNOWING.has(tokens[at - 1]?.word ?? '');
 }
 
+/** "No stiff neck" denies, and "any lumps, no, stiff neck" without its commas does not. */
+export const hearsBareSite = (
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  island: Island,
+): readonly string[] =>
+  hasTag(island, 'adj') && deniedBehind(items, tokens, i) === 'bare-site'
+    ? ['Is this there, or not there?']
+    : [];
+
 /**
  * "No wounds, graze on the back", "no deformity, severe pain": the second of two goes on denying, or was found. `severity` is what
  * is said of it.

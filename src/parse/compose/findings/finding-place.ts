@@ -26,6 +26,9 @@ function placed(
 ): readonly SiteRef[] {
   const at = sitesIn(island, 'at');
   // "No JVD, chest stable": it is of the neck's veins, whatever place is named beside it.
+  // "Nose, no deviation": of the nose nobody means the trachea.
+  if (tagOf(island, 'finding') === 'tracheal-deviation' && spoken.some(({ site }) => FACE.has(site)))
+    return [];
   const isOwn = LOCATED.some((finding) => tagOf(island, 'finding') === finding);
   if (at.length > 0 && (isOwn || spoken.every(({ site }) => isInRegionOf(at, site))))
     return fixed(
@@ -69,6 +72,8 @@ export const isAtHome = (island: Island, refs: readonly SiteRef[], mind: readonl
     ({ site }) => at.includes(site) || (home.includes(site) && !mind.some((one) => one.site === site)),
   );
 };
+
+const FACE: ReadonlySet<Site> = new Set(['nose', 'face', 'jaw', 'mouth', 'teeth', 'eye', 'cheek']);
 
 // Findings that there are at one place only.
 const LOCATED: readonly string[] = [

@@ -15,11 +15,12 @@ import { sitesOf } from '../sites/sides.ts';
 import { type Owned, ownedAttributes } from './attribute-owners.ts';
 import { type Attributes, joinAttributes } from './attributes.ts';
 import { mindWithBreath } from './breath.ts';
-import { hearsList, hearsNo, hearsSide, soundsLike } from './doubts.ts';
+import { hearsBareSite, hearsList, hearsNo, hearsSide, soundsLike } from './doubts.ts';
 import { excepted, otherwiseSided } from './exceptions.ts';
 import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
 import { isInPart } from './in-part.ts';
+import { isLandmark } from './landmark.ts';
 import { isOfOtherPart } from './other-part.ts';
 import { isBeyondNo, polarityAt } from './polarity.ts';
 import { isPredicate } from './predicate.ts';
@@ -63,7 +64,11 @@ export function findingsOf(
     const one = findingAt(inHand, i, piece, island, group);
     if (one === null) continue;
     for (const index of group) usedSites.add(index);
-    found.push(one);
+    const last = found.at(-1);
+    // "Scraped up road rash": one thing in two words is found once.
+    if (last !== undefined && isSaidTwice(last, one))
+      found[found.length - 1] = { ...last, to: one.to, spans: [...last.spans, ...one.spans] };
+    else found.push(one);
   }
   found.splice(0, found.length, ...withoutSpared(items, found));
   const exceptions = excepted(items, found, mind);
@@ -83,6 +88,29 @@ const isOfStillPelvis = (tokens: readonly Token[], island: Island, refs: readonl
   tagOf(island, 'present') !== 'false' &&
   refs.every(({ site }) => site === 'pelvis') &&
   tokens.slice(island.from, island.to).some(({ word }) => /^(move|moving|movement)$/.test(word));
+
+const isSaidTwice = (last: FoundFinding, one: FoundFinding): boolean =>
+  last.piece.to === one.piece.from &&
+  last.polarity === one.polarity &&
+  last.present &&
+  one.present &&
+  JSON.stringify([last.findings, last.refs, last.attributes]) ===
+    JSON.stringify([one.findings, one.refs, one.attributes]);
+
+const WHEN: ReadonlySet<string> = new Set([
+  'when',
+  'if',
+  'whenever',
+  'as',
+  'while',
+  'until',
+  'unless',
+  'once',
+]);
+
+// "No old injuries to that knee" is of what was, and calls nothing sound now.
+const isOfOld = (island: Island, { quality }: Attributes): boolean =>
+  hasTag(island, 'finding', 'abnormality') && quality?.includes('old') === true;
 
 const isShaft = (tokens: readonly Token[], { from, to }: Piece): boolean =>
   tokens.slice(from, to).some(({ word }) => /shaft$/.test(word));
@@ -152,13 +180,19 @@ function findingAt(
   if (refs.length === 0) return null;
   // "Outer side of the calf tender, inner side fine": a part that the place named is not is another thing's.
   const mine = owned.filter((owner) => owner.finding === i && !isOfOtherPart(owner, piece, refs));
+  // "Pulls when she lifts it" does not say that she can.
+  if (hasTag(island, 'whole') && WHEN.has(tokens[piece.from - 1]?.word ?? '')) return null;
   // "Can lift it a bit" is neither the whole movement nor none of it.
   if (hasTag(island, 'whole') && isInPart(items, tokens, i)) return null;
   // "Deformity mid shaft", with a foot in mind: a shaft is a long bone's.
   const isBehind = group.every((site) => items.slice(site, i).some((item) => hasRole(item, 'finding')));
   if (isBehind && mine.some(({ piece: part }) => isShaft(tokens, part)) && !refs.every(isLong)) return null;
   const polarity = polarityAt(items, tokens, i, island, reach);
-  const negation = reach.span(piece.from, isBeyondNo(items, tokens, i, island));
+  // "No pus in the blister": the "no" belongs to what is not there.
+  const negation =
+    polarity === 'stated' && isLandmark(items, tokens, i)
+      ? null
+      : reach.span(piece.from, isBeyondNo(items, tokens, i, island));
   const spans = [
     piece,
     ...phrases,
@@ -167,6 +201,11 @@ function findingAt(
     ...(negation === null ? [] : [negation]),
   ];
   const still = polarity === 'stated' && isOfStillPelvis(tokens, island, refs);
+  if (
+    polarity === 'negated' &&
+    isOfOld(island, mine.map((owner) => owner.attributes).reduce(joinAttributes, {}))
+  )
+    return null;
   const base = !still && tagOf(island, 'present') !== 'false';
   const attributes = mine.map((owner) => owner.attributes).reduce(joinAttributes, ownAttributes(island));
   // "Zero out of ten" says that there is none.
@@ -191,6 +230,7 @@ function findingAt(
       ...hearsSide(items[i - 1], tokens, side !== null),
       ...(side === null ? hearsOtherSide(items, tokens, i, refs) : []),
       ...(polarity === 'negated' && repeats(items, i - 1) ? ['Is this denied too, or is it there?'] : []),
+      ...(polarity === 'negated' ? hearsBareSite(items, tokens, i, island) : []),
       ...(polarity === 'negated' ? hearsList(items, tokens, i, attributes.severity) : []),
     ],
   };

@@ -7,6 +7,7 @@ import type { Token } from '../../token.ts';
 import { deniedBehind } from '../negations/denied-behind.ts';
 import type { Polarity, Reach } from '../negations/reach.ts';
 import { hasRole, type Item, pieceOf, wordsOf } from '../sites/item.ts';
+import { isLandmark } from './landmark.ts';
 
 /** True for an adjective that a bare "no" does not deny, since no thing follows that it is said of. */
 export const isBeyondNo = (
@@ -14,7 +15,11 @@ export const isBeyondNo = (
   tokens: readonly Token[],
   i: number,
   island: Island,
-): boolean => hasTag(island, 'adj') && deniedBehind(items, tokens, i) !== 'thing';
+): boolean => {
+  if (!hasTag(island, 'adj')) return false;
+  const behind = deniedBehind(items, tokens, i);
+  return behind !== 'thing' && behind !== 'bare-site';
+};
 
 /** The polarity of the finding at item `i`, whose reading is `island`. */
 export function polarityAt(
@@ -26,6 +31,7 @@ export function polarityAt(
 ): Polarity {
   if (tagOf(island, 'present') !== 'false') {
     const polarity = reach.polarity(island.from, isBeyondNo(items, tokens, i, island));
+    if (polarity === 'negated' && isLandmark(items, tokens, i)) return 'stated';
     if (polarity === 'negated')
       return isWeakened(items, tokens, i) || isOnCondition(items, tokens, i) ? 'possible' : polarity;
     return polarity === 'stated' && isAnswered(items, i) ? 'possible' : polarity;

@@ -84,12 +84,32 @@ function isBareThing(items: readonly Item[], tokens: readonly Token[], i: number
   return items.slice(0, i - 1).every((item) => isLead(pieceOf(item)));
 }
 
+// "A weak layer a hand deep": what stands straight behind it is what is weak.
+function isWeakThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [said, thing] = [pieceOf(items[i]), pieceOf(items[i + 1])];
+  if (said === null || thing?.role !== 'unknown' || isPaused(tokens, said)) return false;
+  // "Weak flexion of the fingers" is theirs.
+  if (tokens[thing.to]?.word === 'of') return false;
+  return /^weak(er)?$/.test(tokens[said.from]?.word ?? '') && !/ly$/.test(tokens[thing.from]?.word ?? '');
+}
+
 const isLead = (piece: Piece | null): boolean =>
   piece !== null && (piece.role === 'small' || piece.role === 'figure' || piece.role === 'unknown');
 
+// "Holds it like a broken wing": what it is likened to is so, and no place.
+function isLikeness(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [said, thing] = [pieceOf(items[i]), pieceOf(items[i + 1])];
+  if (said === null || thing?.role !== 'unknown' || isPaused(tokens, said)) return false;
+  return /\blike (a|an|the|some)$/.test(saidIn(tokens, Math.max(0, said.from - 2), said.from));
+}
+
 /** True for "his helmet is broken", "the ski has a dent", "glasses broken": what it is said of is nothing that a body has. */
 export function isOfAThing(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
-  if (isBareThing(items, tokens, i)) return true;
+  if (isLikeness(items, tokens, i)) return true;
+  // "A branch is impaled in the calf": the thing is in the body.
+  const sticks = pieceOf(items[i]);
+  if (sticks !== null && marked(sticks, 'finding', 'impaled-object')) return false;
+  if (isBareThing(items, tokens, i) || isWeakThing(items, tokens, i)) return true;
   // "The strap is torn and broken": what "and" joins is said of the same.
   const [join, other] = [items[i - 1], items[i - 2]];
   if (isSmallItem(join, 'join') && hasRole(other, 'finding') && !isPaused(tokens, wordsOf(other as Item)))

@@ -6,6 +6,9 @@ import type { Token } from '../../token.ts';
 const TAKEN_BACK =
   /^((but|though|although|and|well|then) )*((it|they|he|she|that) )?(is|are|was|were|does|do|did) not( (now|any|more|anymore|though|really|actually|longer|at|all))*$/;
 
+// "Grazed, oh no, that's just mud": it is something else.
+const IS_ELSE = /^(oh |ah )?no (that|it|this|they) (is|was|are) (just|only) /;
+
 /** True where nothing but such words stands between the finding and the end of its breath, or the next pause after them. */
 export function isTakenBack(tokens: readonly Token[], { to }: Piece): boolean {
   const words: string[] = [];
@@ -13,7 +16,7 @@ export function isTakenBack(tokens: readonly Token[], { to }: Piece): boolean {
     words.push(word);
     if (pause !== '' && words.includes('not')) break;
   }
-  return TAKEN_BACK.test(words.join(' '));
+  return TAKEN_BACK.test(words.join(' ')) || IS_ELSE.test(words.join(' '));
 }
 
 const LONGEST = 9;

@@ -20,20 +20,47 @@ export function turnedSide(
   site: number,
   mind: readonly SiteRef[],
 ): LooseSide | null {
-  if (site > i) return ownSide(items, tokens, i, site);
+  if (site > i) return ownSide(items, tokens, i, site) ?? subjectSide(items, tokens, i, site, mind);
   if (site === i) return null;
   const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'side'));
   if (at <= site) return sideBehind(items, tokens, i, site);
   // "The right knee, not the left, is swollen."
   const no = pieceOf(items[at - 1]);
   if (no !== null && marked(no, 'negation', 'before')) return null;
-  const straight = items
-    .slice(at + 1, i)
-    .every((item) => hasRole(item, 'small') || isSmallItem(item, 'article'));
+  const straight = items.slice(at + 1, i).every((item) => isPassed(item, tokens));
   const turned = straight ? looseSide(items, tokens, i, mind) : null;
   // "Right ankle and left hip are both sore": each keeps its side.
   return turned?.side === 'both' ? null : turned;
 }
+
+const isPassed = (item: Item, tokens: readonly Token[]): boolean =>
+  hasRole(item, 'small') ||
+  hasRole(item, 'attribute') ||
+  isSmallItem(item, 'article') ||
+  isAdverb(pieceOf(item), tokens);
+
+// "The left one is numb and the right leg is fine": of what was numb the side before it tells, and only what it is comes later.
+function subjectSide(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  site: number,
+  mind: readonly SiteRef[],
+): LooseSide | null {
+  const named = oneSideOf(items[site]);
+  const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'side'));
+  const side = pieceOf(items[at]);
+  if (named === null || side === null || !items.slice(at + 1, i).every((item) => isPassed(item, tokens)))
+    return null;
+  if (!items.slice(at + 1, i).some((item) => isSmallItem(item, 'link'))) return null;
+  return sideAfter(side) === otherSide(named) ? looseSide(items, tokens, i, mind) : null;
+}
+
+// "The left one's still numb".
+const isAdverb = (piece: Piece | null, tokens: readonly Token[]): boolean =>
+  piece !== null && piece.to - piece.from === 1 && ADVERB.test(tokens[piece.from]?.word ?? '');
+
+const ADVERB = /^(still|only|just|now|then|otherwise)$/;
 
 // "Left hip fine, tender on the right": of the left one everything was said before the pause.
 function sideBehind(

@@ -59,7 +59,12 @@ export function isDenied(talk: Talk, pieces: readonly Piece[], i: number, reach:
   if (reach.polarity(piece.from, adjective) !== 'negated') return false;
   // "Worse on walking, none at rest": past a pause a "none" is of something else.
   const no = reach.kind(piece.from, adjective) === 'after' ? reach.span(piece.from, adjective) : null;
-  return no === null || talk.tokens.slice(piece.from, no.from).every(({ pause }) => pause === '');
+  // "Had this once before and it went away": it was so, and then it passed.
+  if (no !== null && /^(it|that|they|this)$/.test(talk.tokens[no.from - 1]?.word ?? '')) return false;
+  if (no === null || talk.tokens.slice(piece.from, no.from).every(({ pause }) => pause === '')) return true;
+  // "Headache, none": a symptom by its name, and nothing else in the breath of the "none".
+  const isWhole = no.to === talk.tokens.length || talk.tokens[no.to - 1]?.pause !== '';
+  return isWhole && piece.to === no.from && marked(piece, 'topic', 'symptoms');
 }
 
 // "His hips don't hurt, takes metoprolol": what a place is not, or what is not there, says nothing of what somebody takes.

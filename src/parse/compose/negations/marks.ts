@@ -76,20 +76,25 @@ function marksAt(
   if (takesUpAnew(items, tokens, i)) return [];
   const island = readingOf(piece, 'negation');
   if (island === null) return unmarkedAt(items, tokens, piece, i);
-  const kind = tagIn(piece, 'negation', 'negation') as NegationKind | null;
-  if (kind === null) return [];
+  const said = tagIn(piece, 'negation', 'negation') as NegationKind | null;
+  if (said === null) return [];
   const follows = endsFinding(items, i);
+  const isBehind = follows || hasRole(lastLoud(items, i), 'history');
+  const kind = isBehind && isDeniedAtEnd(items, tokens, i) ? 'after' : said;
   // "Crepitus negative" denies the crepitus; "the wrist is negative" is a finding of its own.
   if (piece.role === 'finding' && !(kind === 'after' && follows)) return unmarkedAt(items, tokens, piece, i);
   // "Gone grey" and "gone to the hut" deny nothing.
   if (hasTag(island, 'ends-it') && !closes(items, tokens, i)) return [];
-  // "Bleeding from the nose, stopped" was there, and is no finding of none.
+  // "Bleeding from the nose, stopped" was there, and is no finding of none; a nose that is bent does not stop.
   if (
     kind === 'after' &&
-    tokens.slice(piece.from, piece.to).some(({ word }) => word === 'stopped') &&
-    bled(items, i)
+    tokens.slice(piece.from, piece.to).some(({ word }) => word === 'stopped' || word === 'ceased') &&
+    !mayStop(items, i)
   )
     return [];
+  // "Ankle twisted and the pain stopped": only what can stop is over.
+  const over = kind === 'after' && tokens.slice(piece.from, piece.to).some(({ word }) => word === 'stopped');
+  const stopped = over ? pieceOf(items.slice(0, i).findLast((one) => hasRole(one, 'finding'))) : null;
   // "Pain with movement, none at rest": nothing of what was said before is denied.
   if (kind === 'after' && follows && isElsewhere(items, i)) return [];
   if (kind === 'after' && (isAtAnother(items, i) || isInAnotherPart(items, i))) return [];
@@ -106,6 +111,7 @@ function marksAt(
   const ownEnd = kind === 'before' ? endOfOwnVerb(items, tokens, i) : null;
   const end = isOfEach ? endOfEach(items, tokens, i) : ownEnd;
   return [
+    ...(stopped === null ? [] : [stopAt(stopped.from)]),
     {
       mark: { start: piece.from, end: piece.to, kind: ahead ? 'before' : kind },
       nouns: hasTag(island, 'nouns'),
@@ -151,9 +157,24 @@ function unmarkedAt(
     !isInListWithOr(items, i) &&
     isAfterNoun(items, i) &&
     deniedBehind(items, tokens, i) !== 'thing';
-  if (begins || isSaidAgain(items, tokens, i)) return [stopAt(piece.from)];
+  if (begins || isSaidAgain(items, tokens, i) || isOfOtherPart(items, tokens, i)) return [stopAt(piece.from)];
   const measured = startOfMeasured(items, tokens, i);
   return measured === null ? [] : [stopAt(measured)];
+}
+
+// "Neck pain denied", "swelling denied, pain denied": what is denied stands before the word.
+function isDeniedAtEnd(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const piece = pieceOf(items[i]);
+  if (piece === null || piece.to - piece.from > 1 || tokens[piece.from]?.word !== 'denied') return false;
+  const next = items[i + 1];
+  return (
+    next === undefined ||
+    isPaused(tokens, piece) ||
+    isSmallItem(next, 'join') ||
+    // "Right wrist pain denied left wrist sore".
+    (next.type === 'site' && isAdjective(items.slice(i + 2).find((item) => !isSmallItem(item, 'link')))) ||
+    /^(by|no|not)$/.test(tokens[piece.to]?.word ?? '')
+  );
 }
 
 function closes(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
@@ -162,9 +183,20 @@ function closes(items: readonly Item[], tokens: readonly Token[], i: number): bo
   return isSmallItem(next, 'preposition') || phraseOf(next)?.led === true;
 }
 
-const bled = (items: readonly Item[], i: number): boolean => {
+const STOPS: readonly string[] = [
+  'pain',
+  'swelling',
+  'tenderness',
+  'numbness',
+  'tingling',
+  'weakness',
+  'fluid',
+  'rash',
+];
+
+const mayStop = (items: readonly Item[], i: number): boolean => {
   const finding = pieceOf(items.slice(0, i).findLast((item) => hasRole(item, 'finding')));
-  return finding !== null && marked(finding, 'finding', 'bleeding');
+  return finding === null || STOPS.some((one) => marked(finding, 'finding', one));
 };
 
 // "No pain, pain on the right": what was just denied is not denied again.
@@ -174,6 +206,16 @@ function isSaidAgain(items: readonly Item[], tokens: readonly Token[], i: number
   if (goesOnWithOr(items, i)) return false;
   const wordsIn = ({ from, to }: Piece) => tokens.slice(from, to).map(({ word }) => word);
   return wordsIn(before).join(' ') === wordsIn(here).join(' ');
+}
+
+// "No bruise outside bruise inside the thigh": said again of another part or side, it is there.
+function isOfOtherPart(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'finding'));
+  const [before, here] = [pieceOf(items[at]), pieceOf(items[i])];
+  if (before === null || here?.role !== 'finding' || at + 1 >= i) return false;
+  const between = items.slice(at + 1, i);
+  if (!between.every((item) => hasRole(item, 'part') || hasRole(item, 'side'))) return false;
+  return tokens[before.from]?.word === tokens[here.from]?.word;
 }
 
 const NAMED = /^(the|his|her|my|that|this|it|he|she|they|we|i)$/;

@@ -17,8 +17,17 @@ export function isNothingSuch(items: readonly Item[], tokens: readonly Token[], 
   // "Nothing guarding." is all that is said there; "knees nothing swelling on the ankle" goes on with a finding.
   if (!isLikely(said, 'adj')) return at === i + 1 && (items[at + 1] === undefined || isPaused(tokens, said));
   // "Elbow nothing tender wrist" is free of anything at the elbow, and tender at the wrist.
-  return !(items[i - 1]?.type === 'site' && items[at + 1]?.type === 'site' && !isPaused(tokens, said));
+  const isNext = items[i - 1]?.type === 'site' && items[at + 1]?.type === 'site' && !isPaused(tokens, said);
+  return !isNext || isStretch(items, tokens, at + 1);
 }
+
+// "Spine nothing tender neck to tailbone": from the one place to the other.
+const isStretch = (items: readonly Item[], tokens: readonly Token[], site: number): boolean => {
+  const to = pieceOf(items[site + 1]);
+  return (
+    to !== null && /^(to|through)$/.test(tokens[to.from]?.word ?? '') && items[site + 2]?.type === 'site'
+  );
+};
 
 // "Nothing on the left hip is tender", "nothing below the knee hurts".
 function isNothingThere(items: readonly Item[], tokens: readonly Token[], i: number): boolean {

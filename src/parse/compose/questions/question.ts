@@ -4,6 +4,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import type { Asked, SiteRef } from '../../context.ts';
 import { marked, type Role, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { itemsOf } from '../exam/items.ts';
 import { visitsOf } from '../exam/visits.ts';
 import { withLimbPulse } from '../limb-pulse.ts';
@@ -40,7 +41,7 @@ export function ask(talk: Talk, said: Clause): void {
     (piece) => (!piece.weak && SUBSTANCE.has(piece.role)) || marked(piece, 'mood', 'instruction'),
   );
   // "Here?" after another question asks it again, and its answer is kept beside it.
-  const goesOn = talk.context.askedBefore !== null;
+  const goesOn = talk.context.askedBefore !== null || asksOn(talk, said);
   bear(talk, { question: isOfSubstance || goesOn ? textOf(talk, from, to) : null });
   if (asked === null) {
     // "Is that new?" "No.": what was asked before is not answered by it.
@@ -52,6 +53,17 @@ export function ask(talk: Talk, said: Clause): void {
   bear(talk, { asked, askedBefore: asked, sites: turnedTo(asked, mind) });
   if (asked.about === 'findings') talk.questions = [...talk.questions, asked];
 }
+
+// "Can you feel this?" "No." "What about this?"
+const asksOn = ({ context, tokens, clauses }: Talk, clause: Clause): boolean => {
+  const [first] = clause.pieces;
+  const before = clauses[clauses.indexOf(clause) - 1];
+  return (
+    (context.question !== null || context.asking || before?.mood === 'answer') &&
+    first?.role === 'asking' &&
+    /^(what|how) about$/.test(saidIn(tokens, first.from, first.to))
+  );
+};
 
 const isStanding = ({ context: { askedBefore } }: Talk): boolean =>
   askedBefore?.about === 'findings' && askedBefore.standing === true;

@@ -54,6 +54,7 @@ export function nextSite(
       denied = false;
       continue;
     }
+    if (isToldAnew(items, tokens, k)) return null;
     denied = denied ? hasRole(item, 'small') : isDenial(item);
     if (item.type === 'site') {
       if (isFromIt(items, tokens, i, k)) return null;
@@ -71,6 +72,19 @@ export function nextSite(
   }
   return null;
 }
+
+// "The rash is fading and she says her throat is better": what somebody says next has its own place.
+const isToldAnew = (items: readonly Item[], tokens: readonly Token[], k: number): boolean => {
+  const piece = pieceOf(items[k]);
+  return (
+    piece !== null &&
+    isSmallItem(items[k - 1], 'join') &&
+    marked(piece, 'negation', 'stop') &&
+    PERSON.test(tokens[piece.from]?.word ?? '')
+  );
+};
+
+const PERSON = /^(he|she|they|patient|i|we)$/;
 
 const isDeniedName = (items: readonly Item[], i: number): boolean => {
   const before = pieceOf(items[i - 1]);
@@ -142,6 +156,7 @@ export function anySite(
         ? null
         : k;
     // "No steps, no tenderness, small graze over the shoulder blade": what is there has its own place.
+    if (isToldAnew(items, tokens, k)) return null;
     if (hasMind && item !== undefined && attaches(item) && isDeniedName(items, i) && isOneMore(items, k))
       return null;
     // "Collar on, tingling in both hands": the hands are the tingling's.

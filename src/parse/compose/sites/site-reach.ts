@@ -3,7 +3,7 @@
 import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused, pauseAfter } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { isMirror } from './said-side.ts';
+import { isMirror, sideAfter } from './said-side.ts';
 
 /** The index of the first piece that belongs to the site at `i`: sides, parts and articles straight before it. */
 export function reachBack(
@@ -40,9 +40,20 @@ export function reachOn(pieces: readonly Piece[], tokens: readonly Token[], i: n
     const after = readingOf(piece, 'sides.side-after') ?? readingOf(piece, 'sides.part-after');
     if (after === null || (piece.role !== 'side' && piece.role !== 'part')) break;
     if (belongsToNext(pieces, tokens, k)) break;
+    if (isOtherOne(pieces, tokens, i, piece)) break;
     end = k + 1;
   }
   return end;
+}
+
+// "Left knee, right one is fine", "the left brow right one's fine": another one than was named.
+function isOtherOne(pieces: readonly Piece[], tokens: readonly Token[], i: number, piece: Piece): boolean {
+  const said = piece.role === 'side' ? sideAfter(piece) : null;
+  if (said !== 'left' && said !== 'right') return false;
+  const [before, site] = [pieces[i - 1], pieces[i]];
+  const from = before?.role === 'side' ? before.from : (site?.from ?? 0);
+  const other = said === 'left' ? 'right' : 'left';
+  return tokens.slice(from, site?.to ?? from).some(({ word }) => word === other);
 }
 
 // "Elbow left wrist": the side belongs to the wrist, where both could be meant.

@@ -23,8 +23,16 @@ export function isBefore({ tokens }: Pick<Talk, 'tokens'>, pieces: readonly Piec
   // "Was eighty on scene", "were twenty eight on arrival".
   const said = tokens.slice(piece.from, piece.to).map(({ word }) => word);
   const after = tokens.slice(piece.to, piece.to + 3).map(({ word }) => word);
+  const isNamed = (piece.islands[0]?.slots.length ?? 0) === 0;
+  const near = [...said, ...(isNamed ? after.slice(0, 2) : [])].join(' ');
+  if (/\b(usually|typically|(is|are|of) normally)\b/.test(near)) return true;
   if (said.some((word) => /^(was|were)$/.test(word)) && FIRST.test(after.join(' '))) return true;
   const lead: string[] = [];
   for (let at = piece.from - 1; at >= 0 && tokens[at]?.pause === ''; at--) lead.push(tokens[at]?.word ?? '');
-  return lead.some((word) => BEFORE.test(word));
+  // "His usual pressure is one fifty over ninety" is that of other days; "normally fit, pulse eighty" is of now.
+  return lead.some((word) => BEFORE.test(word)) || USUAL.test(lead.join(' '));
 }
+
+// The words before the sign, the nearest first.
+const USUAL =
+  /^((his|her|the|my|their|a|an|has|have|is|he|she|runs|oxygen|resting|blood) )*(usual|usually|normally|typically)\b/;

@@ -13,7 +13,10 @@ const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part']);
 // A vertebra takes no cuff: "T thirty six" after a saturation is the next sign.
 const isPlace = (piece: Piece): boolean =>
   PLACE.has(piece.role) && (piece.islands[0]?.slots.length ?? 0) === 0;
-const leads = (piece: Piece): boolean => isSmall(piece, 'preposition') || isSmall(piece, 'article');
+const leads = (piece: Piece, tokens: readonly Token[]): boolean =>
+  isSmall(piece, 'preposition') ||
+  isSmall(piece, 'article') ||
+  /^(taken|measured)$/.test(tokens[piece.from]?.word ?? '');
 
 const isMeasured = (piece: Piece | undefined): boolean =>
   piece !== undefined && MEASURED.has(likelyTag(piece, 'vital') as Vital);
@@ -24,7 +27,7 @@ export function placeAfter(tokens: readonly Token[], pieces: readonly Piece[], i
   let k = endsInPlace(tokens, pieces, i) ? i + 1 : i;
   while (k + 1 < pieces.length && !isPaused(tokens, pieces[k] as Piece)) {
     const next = pieces[k + 1] as Piece;
-    if (!isPlace(next) && !leads(next)) break;
+    if (!isPlace(next) && !leads(next, tokens)) break;
     k++;
   }
   const last = pieces[k];
@@ -41,7 +44,10 @@ function endsInPlace(tokens: readonly Token[], pieces: readonly Piece[], i: numb
   const rest = pieces.slice(i + 1);
   const end = rest.findIndex((piece) => POSTURE.test(tokens[piece.from]?.word ?? ''));
   const place = end < 0 ? rest : rest.slice(0, end);
-  return place.some(({ role }) => role === 'site') && place.every((piece) => isPlace(piece) || leads(piece));
+  return (
+    place.some(({ role }) => role === 'site') &&
+    place.every((piece) => isPlace(piece) || leads(piece, tokens))
+  );
 }
 
 const isOtherSign = (piece: Piece | undefined): boolean =>

@@ -1,6 +1,7 @@
 // The pupils: equal, round and reactive, where said, and their sizes in millimetres.
 
-import { type Island, numberOf, tagOf, tagsOf } from '../../islands/island.ts';
+import { type FilledSlot, type Island, numberOf, tagOf, tagsOf } from '../../islands/island.ts';
+import type { Token } from '../../token.ts';
 import { BOUNDS, isWithin, type Read } from './vital-read.ts';
 
 /** The pupils of an island; null where a size cannot be or nothing was said. */
@@ -31,6 +32,25 @@ export function pupilsOf(island: Island): Read {
     reading: { vital: 'pupils', value: { ...value, ...(quality.length > 0 ? { quality } : {}) } },
     known: (unlike || both !== null) && tagOf(island, 'equal') === null ? { equal: 'inferred' } : {},
   };
+}
+
+const HOW =
+  /^(is|looks|still|slow|sluggish|fixed|blown|dilated|brisk|reacts|reacting|reactive|responds|bigger|smaller|larger|wider|not|non|a|bit|very)$/;
+
+/** "The left one slow": "one" is the pupil, and no size. */
+export function withoutPronouns(island: Island, tokens: readonly Token[]): Island {
+  if (tagOf(island, 'vital') !== 'pupils') return island;
+  const isPronoun = ({ from, to }: FilledSlot): boolean =>
+    to - from === 1 &&
+    tokens[from]?.word === 'one' &&
+    /^(left|right|other)$/.test(tokens[from - 1]?.word ?? '') &&
+    tokens[from]?.pause === '' &&
+    HOW.test(tokens[to]?.word ?? '');
+  const gone = island.slots.flatMap((slot, k) => (isPronoun(slot) ? [k] : []));
+  if (gone.length === 0) return island;
+  let number = -1;
+  const tags = island.tags.filter(({ key }) => key !== 'num' || !gone.includes(++number));
+  return { ...island, tags, slots: island.slots.filter((_, k) => !gone.includes(k)) };
 }
 
 /** What must be asked of two sizes that were said without their sides, or null. */

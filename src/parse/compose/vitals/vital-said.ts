@@ -20,7 +20,7 @@ import { misfitIn } from './gcs.ts';
 import { glucoseDoubt } from './glucose.ts';
 import { endsInBound, isBounded, isTimeOfSign, opensRange } from './inexact.ts';
 import { placeAfter, placeBefore } from './measured-at.ts';
-import { pupilDoubt } from './pupils.ts';
+import { pupilDoubt, withoutPronouns } from './pupils.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
 import type { VitalRead } from './vital-read.ts';
 
@@ -52,7 +52,7 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   if (endsInNumber && isTimeOfSign(talk.tokens, pieces, i)) return 0;
   if (endsInNumber && (runsOn || opensRange(talk.tokens, pieces, i))) return 0;
   for (const one of piece.islands.filter(({ file }) => file === 'vitals')) {
-    const reading = ofNamedSign(talk, piece, one);
+    const reading = ofNamedSign(talk, piece, withoutPronouns(one, talk.tokens));
     if (reading === null) continue;
     const read = vitalOf(reading);
     if (!isSure(talk, pieces, i, reading)) continue;
@@ -188,7 +188,10 @@ function fromFigure(vital: Vital, figure: Piece): VitalRead | null {
 
 /** States a figure that answers a question after a vital sign; false where the pieces hold none, or more than one thing. */
 export function stateFigureAnswer(talk: Talk, pieces: readonly Piece[], vital: Vital): boolean {
-  const [figure, ...others] = pieces.filter((piece) => piece.role === 'figure');
+  const [first] = pieces;
+  // "What's her pulse?" "One oh two.": so few words may be a time of day, and answer no question after a pulse so.
+  const isTime = first?.role === 'time' && figureIn(first) !== null;
+  const [figure, ...others] = isTime ? [first] : pieces.filter((piece) => piece.role === 'figure');
   // "E three, V T, M five" is no figure of three.
   if (figure === undefined || others.length > 0) return false;
   if (pieces.some((piece) => piece.role === 'vital' || piece.role === 'site')) return false;
