@@ -119,7 +119,7 @@ function before(sampler: Sampler): Sentence {
 
 /** The sentences about care. */
 export const careSentences = (sampler: Sampler): readonly Sentence[] => [
-  ...Array.from({ length: 560 }, () => applied(sampler)),
+  ...Array.from({ length: 640 }, () => applied(sampler)),
   ...Array.from({ length: 160 }, () => drugged(sampler)),
   ...Array.from({ length: 80 }, () => timed(sampler)),
   ...Array.from({ length: 160 }, () => ended(sampler)),
