@@ -48,8 +48,11 @@ function otherPlace(
   piece: Piece,
   named: SaidSide | null,
 ): SiteRef | null {
-  const next = pieces[pieces.indexOf(piece) + 1];
+  const [at, next] = [pieces.indexOf(piece), pieces[pieces.indexOf(piece) + 1]];
   if (next?.role !== 'site' || isPaused(talk.tokens, piece)) return null;
+  // "Neck the same, skull": the place before it is the one.
+  const before = pieces.slice(0, at).findLast(({ role }) => role !== 'small' && role !== 'talk');
+  if (before !== undefined && PLACE.has(before.role)) return null;
   const [ref] = phrasesIn(itemsOf(talk, [next])).flatMap(({ sites }) => sites);
   if (ref === undefined || talk.context.last.some((one) => isAt(one, ref))) return null;
   return named === null || named === 'mirror' ? ref : { ...ref, side: named, sideKnown: 'spoken' };
@@ -63,6 +66,7 @@ export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): n
   const sites = other === null ? sitesBefore(talk, before) : [other];
   const alone = named ?? (sites.length === 0 ? (sideIn(before)?.side ?? null) : null);
   const from = before.find(({ role }) => role === 'site' || role === 'side')?.from ?? piece.from;
+  const to = (other === null ? null : pieces[pieces.indexOf(piece) + 1])?.to ?? piece.to;
   const known: HowKnown = {
     ...(sites.length === 0 ? { site: 'carried' as const } : {}),
     finding: 'carried',
@@ -76,7 +80,7 @@ export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): n
         site === null || (other === null && isAt(statement, site))
           ? onSide(statement, named ?? site?.side ?? alone)
           : atSite(statement, site);
-      return again === null ? [] : [{ statement: again, known, from, to: piece.to }];
+      return again === null ? [] : [{ statement: again, known, from, to }];
     }),
   );
   if (said.length === 0) return 0;

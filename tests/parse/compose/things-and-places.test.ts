@@ -45,6 +45,10 @@ describe('whose side and whose place', () => {
     ["right hand is fine and the left one's still numb", ['no abnormality right hand', 'numbness left hand']],
     ['the right one is sore and the left wrist is fine', ['pain right wrist', 'no abnormality left wrist']],
     ['heel is grazed and so is the left elbow', ['abrasion heel', 'abrasion left elbow']],
+    [
+      'scalp is grazed, chin the same forehead',
+      ['abrasion skull', 'visit jaw', 'abrasion jaw', 'visit forehead'],
+    ],
     ['the rash is fading and he says his right foot hurts', ['pain right foot', 'note: the rash is fading']],
     ['right hand is the cold one', ['no circulation right hand warmth=cold']],
     ['the right calf is what hurts', ['pain right lower-leg']],
