@@ -1,6 +1,6 @@
 // Questions that a recogniser writes without their sign: "how old are you thirty four" asks, and answers in the same breath.
 
-import { figureIn, marked, type Piece, type Role, tagIn } from '../pieces/piece.ts';
+import { figureIn, marked, type Piece, tagIn } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
 import { begin, type Place, type Turn } from './place.ts';
@@ -8,7 +8,8 @@ import { begin, type Place, type Turn } from './place.ts';
 // A number or a time after a question of these is its answer, and no part of the question.
 const BY_NUMBER: ReadonlySet<string> = new Set(['age', 'weight', 'onset', 'last-intake']);
 
-const isOpenEnd = (tokens: readonly Token[], from: number): boolean =>
+/** True where no question mark comes before the sentence ends. */
+export const isOpenEnd = (tokens: readonly Token[], from: number): boolean =>
   tokens.slice(from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause !== 'ask';
 
 /** Begins the answer where a number or a time follows a question after one, with no question mark behind it. */
@@ -36,8 +37,7 @@ function isScore(
   if (next.some(({ role }) => role === 'figure')) return false;
   const ask = said.findLast((one) => tagIn(one, 'history.ask', 'asks-vital') === 'pain-score');
   if (ask === undefined) return false;
-  const between = tokens.slice(ask.to, before.to).map(({ word }) => word);
-  return between.every((word) => HEDGES.has(word));
+  return tokens.slice(ask.to, before.to).every(({ word }) => HEDGES.has(word));
 }
 
 const HEDGES: ReadonlySet<string> = new Set(
@@ -97,8 +97,8 @@ export function repliedInBreath({ piece, pieces, i, tokens, draft }: Place): Tur
 
 const OWNED = 4;
 
-// "Are you allergic to anything, just tell me", "just to be sure".
-const goesOnAsking = (tokens: readonly Token[], at: number): boolean =>
+/** True for "just tell me", "just to be sure": what may begin an answer asks on. */
+export const goesOnAsking = (tokens: readonly Token[], at: number): boolean =>
   TELLS_ON.test(tokens[at]?.word ?? '') ||
   (tokens[at]?.word === 'to' && /^(be|check|make|see|know|confirm)$/.test(tokens[at + 1]?.word ?? ''));
 
@@ -137,12 +137,7 @@ export function toldWhenAsked({ piece, tokens, draft }: Place): Turn | null {
   return draft.pieces.some((one) => one.role === 'mood' || one.role === 'ask') ? begin('statement') : null;
 }
 
-const TOLD: ReadonlySet<Role> = new Set(['unknown', 'figure', 'time', 'history', 'ask', 'attribute', 'care']);
-
-const isNot = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
-  to - from === 1 && /^(not|never)$/.test(tokens[from]?.word ?? '');
-
-// "Where does it hurt top of the shoulder": the place behind it is the answer; "where does it hurt on your leg" asks on.
+/** "Where does it hurt top of the shoulder": the place behind it is the answer; "where does it hurt on your leg" asks on. */
 export function repliedByPlace({ piece, pieces, i, tokens, draft }: Place): Turn | null {
   if (draft.mood !== 'question' || (piece.role !== 'site' && piece.role !== 'side' && piece.role !== 'part'))
     return null;
@@ -156,67 +151,4 @@ export function repliedByPlace({ piece, pieces, i, tokens, draft }: Place): Turn
   const asksOn =
     /\byour\b/.test(lead) || (/^(in|on|at|with|of|down|along)\b/.test(lead) && !/\bmy\b/.test(lead));
   return isLed && !asksOn ? begin('statement') : null;
-}
-
-const PERSON = /^(i|he|she|they)$/;
-const TIED =
-  /^(when|if|where|while|after|before|since|that|what|which|how|because|did|do|does|has|have|had|is|are|was|were|can|and|or)$/;
-
-/**
- * True where an answer was given in the breath of a question, in words that are none by themselves: "did it click I heard a
- * snap", "is it worse when you cough no it's always there", "taken anything for it two aspirin", "does it hurt only when I turn".
- */
-export function mayBeAnswered(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
-  const [first, ...rest] = pieces;
-  const last = pieces.at(-1);
-  if (first === undefined || last === undefined || !isOpenEnd(tokens, last.to - 1)) return false;
-  return rest.some((piece, k) => {
-    const before = pieces[k];
-    const [word, lead] = [tokens[piece.from]?.word ?? '', tokens[piece.from - 1]?.word ?? ''];
-    if (before === undefined) return false;
-    if (marked(piece, 'denies')) return true;
-    // "Is your vision blurred only on the left".
-    const next = tokens[piece.to]?.word ?? '';
-    if (/^(only|just)$/.test(word) && k > 0 && /^(in|on|when|if|after)$/.test(next)) return true;
-    // A drug with its amount.
-    if (piece.role === 'care') return piece.islands[0]?.slots[0]?.from === piece.from;
-    if (piece.role === 'history') return PERSON.test(word) && !TIED.test(lead);
-    return (
-      piece.role === 'finding' && / (only|just) (when|if) i\b/.test(saidIn(tokens, piece.from, piece.to))
-    );
-  });
-}
-
-/** True where words that may be an answer follow a whole question of history in the same breath, and no question mark. */
-export function mayHoldAnswer(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
-  const at = pieces.findIndex((piece) => tagIn(piece, 'history.ask', 'asks') !== null);
-  const ask = pieces[at];
-  if (ask === undefined || !isOpenEnd(tokens, ask.to - 1)) return false;
-  // "Do you feel dizzy not now."
-  return pieces.slice(at + 1).some((piece) => (TOLD.has(piece.role) && !piece.weak) || isNot(piece, tokens));
-}
-
-const REPLIES = /^(just|only|mostly|once|twice|nothing|none|never)$/;
-// "Does it hurt just below the knee": these go on asking.
-const ASKS_ON =
-  /^(below|above|behind|under|here|there|when|if|before|after|now|inside|outside|past|on|in|at)$/;
-const ASKED: ReadonlySet<Role> = new Set(['ask', 'finding', 'csm', 'history', 'unknown']);
-
-/** True where words that may answer follow what was asked in the same breath: "does your back hurt only down at the bottom". */
-export function mayHoldReply(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
-  const asked = pieces.find(({ role, weak }) => ASKED.has(role) && !weak);
-  const end = pieces.at(-1)?.to ?? 0;
-  if (asked === undefined || !isOpenEnd(tokens, asked.to - 1)) return false;
-  const ask = pieces.find((piece) => tagIn(piece, 'history.ask', 'asks') !== null);
-  // "What do you take a water pill": what is taken is told in the verb of the question.
-  const isWhat = tokens[(pieces[0]?.from ?? 0) - 1]?.word === 'what';
-  if (isWhat && asked.role === 'history' && asked.to - asked.from > 1) return true;
-  return tokens.slice(asked.to, end).some(({ word }, k) => {
-    const next = tokens[asked.to + k + 1]?.word ?? '';
-    if (/^(he|she)$/.test(word) && next === 'says') return true;
-    // "Does it go anywhere down my arm": whose it is is the patient's own word.
-    if (ask !== undefined && word === 'my' && asked.to + k >= ask.to) return true;
-    const goesOn = ASKS_ON.test(next) || goesOnAsking(tokens, asked.to + k + 1);
-    return REPLIES.test(word) && !(/^(just|only|mostly)$/.test(word) && goesOn);
-  });
 }

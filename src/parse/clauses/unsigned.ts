@@ -5,6 +5,7 @@ import { likelyTag, marked, type Piece, readingOf } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
 import type { Token } from '../token.ts';
 import { become, begin, isAnswer, type Place, type Turn } from './place.ts';
+import { isOpenEnd } from './run-on.ts';
 
 /** "Sore anywhere on the scalp no": what may be anywhere is asked after, where a yes or a no follows and nothing denies it. */
 export function anywhere({ piece, pieces, i, tokens, draft }: Place): Turn | null {
@@ -39,7 +40,8 @@ const isJust = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
 
 /** "Anything on the chest just a red mark": what there only is answers, and is no part of what was asked. */
 export function onlyThat({ piece, pieces, i, tokens, full, draft }: Place): Turn | null {
-  if (draft.mood !== 'question' || !full || !isJust(piece, tokens) || asksToEnd(tokens, piece)) return null;
+  if (draft.mood !== 'question' || !full || !isJust(piece, tokens) || !isOpenEnd(tokens, piece.from))
+    return null;
   const article = pieces[i + 1];
   if (article === undefined || !/^(a|an|some)$/.test(tokens[article.from]?.word ?? '')) return null;
   return pieces.slice(i + 2, i + 5).some(({ role }) => role === 'finding') ? begin('statement') : null;
@@ -50,9 +52,6 @@ export function checkedNext({ piece, tokens, draft }: Place): Turn | null {
   const [asked, ...others] = draft.pieces.filter(({ role }) => role !== 'small' && role !== 'talk');
   if (draft.mood !== 'question' || asked === undefined || readingOf(asked, 'csm.ask') === null) return null;
   if (!others.every(({ role }) => role === 'site' || role === 'side')) return null;
-  if (piece.role !== 'csm' || piece.weak || asksToEnd(tokens, piece)) return null;
+  if (piece.role !== 'csm' || piece.weak || !isOpenEnd(tokens, piece.from)) return null;
   return likelyTag(piece, 'present') !== null ? begin('statement') : null;
 }
-
-const asksToEnd = (tokens: readonly Token[], { from }: Piece): boolean =>
-  tokens.slice(from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause === 'ask';

@@ -1,7 +1,7 @@
 // Keeps as a note every word of substance that found no place, so that nothing said is lost.
 
 import type { Clause } from '../clauses/clause.ts';
-import { mayBeAnswered, mayHoldAnswer, mayHoldReply } from '../clauses/run-on.ts';
+import { mayHoldAnswer } from '../clauses/may-answer.ts';
 import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -60,8 +60,6 @@ function isRunOn(talk: Talk, clause: Clause): boolean {
     clause.mood === 'question' &&
     (to - from > LONGEST_QUESTION ||
       mayHoldAnswer(clause.pieces, talk.tokens) ||
-      mayHoldReply(clause.pieces, talk.tokens) ||
-      mayBeAnswered(clause.pieces, talk.tokens) ||
       isCriedOut(talk, clause) ||
       isAnsweredInside(talk, clause))
   );

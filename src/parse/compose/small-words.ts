@@ -2,9 +2,9 @@
 
 import type { Clause } from '../clauses/clause.ts';
 import { isSmall, marked, type Piece, readingOf } from '../pieces/piece.ts';
-import { isPaused } from '../span.ts';
-import { saidIn } from '../token.ts';
+import { breathsOf } from './breaths.ts';
 import { aspectsOf } from './csm/details.ts';
+import { bareAble, bareComparison, bareReference, bareTelling, doerBehind } from './leaning-words.ts';
 import { oneMore } from './sites/one-more.ts';
 import { pointedPlace } from './sites/pointed-place.ts';
 import { SUBSTANCE } from './substance.ts';
@@ -76,19 +76,6 @@ function saysInSmallWords(talk: Talk, pieces: readonly Piece[]): boolean {
   const says = said.some((piece) => isSmall(piece, 'word') && !isSmall(piece, 'turn'));
   return (isLink || isHeld) && says && said.every(({ role }) => role === 'small');
 }
-
-// The stretches of a clause between its pauses.
-const breathsOf = ({ tokens }: Talk, pieces: readonly Piece[]): readonly (readonly Piece[])[] =>
-  pieces.reduce<Piece[][]>(
-    (parts, piece, i) => {
-      const before = pieces[i - 1];
-      const isCut = (before !== undefined && isPaused(tokens, before)) || marked(piece, 'contrast');
-      if (isCut) parts.push([piece]);
-      else parts.at(-1)?.push(piece);
-      return parts;
-    },
-    [[]],
-  );
 
 const REST: ReadonlySet<string> = new Set([
   'rest',
@@ -163,100 +150,6 @@ const bareMood = (talk: Talk, clause: Clause): readonly Piece[] =>
   clause.pieces.every(({ role, weak }) => weak || !SUBSTANCE.has(role))
     ? clause.pieces
     : [];
-
-// "She can look up and down", "can bite down okay": what somebody can do, in words that could tell them to.
-const ABLE = /^((and|but) )?((he|she|they) )?(can|could) (?!not$)(?!not )\w+ \w+/;
-
-function bareAble(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
-  const [first, last] = [pieces[0], pieces.at(-1)];
-  if (mood !== 'statement' || first === undefined || last === undefined) return [];
-  if (pieces.some(({ role }) => role === 'talk')) return [];
-  const words = talk.tokens.slice(first.from, last.to).map(({ word }) => word);
-  return ABLE.test(words.join(' ')) && !pieces.some((piece) => isHeard(talk, piece)) ? pieces : [];
-}
-
-// "Worse than before", "no change there", "that's new since last time": of what, the talk before tells.
-const COMPARES =
-  /\b(worse|better|bigger|smaller) than\b|^(still )?no (change|changes|difference)\b|\b(is|are) new since\b|^(and )?(still )?getting (worse|better)\b/;
-
-const bareComparison = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
-  mood === 'statement' || mood === 'past'
-    ? runsOf(talk, pieces)
-        .filter(
-          (part) =>
-            !part.some((piece) => isHeard(talk, piece)) &&
-            COMPARES.test(saidIn(talk.tokens, part[0]?.from, part.at(-1)?.to)),
-        )
-        .flat()
-    : [];
-
-// "It's getting worse", "he won't let us": what is told of the patient in words that say nothing one by one.
-const bareTelling = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] =>
-  mood === 'statement'
-    ? runsOf(talk, pieces)
-        .filter((part) => tells(talk, part))
-        .flat()
-    : [];
-
-// The stretches between pauses and, where an entry was made of a stretch, those that an "and" parts.
-const runsOf = (talk: Talk, pieces: readonly Piece[]): readonly (readonly Piece[])[] =>
-  breathsOf(talk, pieces).flatMap((part) =>
-    part.some((piece) => isHeard(talk, piece)) ? splitAtJoins(part) : [part],
-  );
-
-const splitAtJoins = (pieces: readonly Piece[]): readonly (readonly Piece[])[] =>
-  pieces.reduce<Piece[][]>(
-    (parts, piece) => {
-      if (isSmall(piece, 'join') && !isSmall(piece, 'or')) parts.push([]);
-      else parts.at(-1)?.push(piece);
-      return parts;
-    },
-    [[]],
-  );
-
-function tells(talk: Talk, pieces: readonly Piece[]): boolean {
-  const [first, last] = [pieces[0], pieces.at(-1)];
-  if (first === undefined || last === undefined || first.role === 'talk') return false;
-  if (pieces.some((piece) => isHeard(talk, piece))) return false;
-  const words = talk.tokens.slice(first.from, last.to).map(({ word }) => word);
-  const said = words.join(' ');
-  // Behind an "and" it is no courtesy.
-  const fewest = talk.tokens[first.from - 1]?.word === 'and' ? FEWEST_TOLD - 1 : FEWEST_TOLD;
-  return (words.length >= fewest && TELLS.test(said)) || DENIES.test(said) || TURNS.test(said);
-}
-
-// "He is fine" and "it is okay" may be mere courtesy.
-const FEWEST_TOLD = 4;
-// "Landed on his back, wasn't out."
-const DENIES = /^((and|but) )*((he|she|they|it) )?(was|were|is|did|does|has|had|would|will) not \w/;
-// "Hurts but they move".
-const TURNS = /^but (he|she|it|they) (move|moves|bend|bends|work|works|do|does|can|could|did|is|are)$/;
-const TELLS =
-  /^((and|but|so|now|then|because) )*(he|she|they|it|patient|casualty) (is|are|was|were|has|have|had|will|would|can|could|does|did|do|says|said|feels|felt|looks|looked|seems|keeps|kept|gets|got|wants|needs|moves|gives|clicks|comes|goes|never|still|just)\b/;
-
-// "No change after moving him", "same as before", "none of that on this side", "and the one below it": it leans on what was said
-// before, and where no entry takes it up it is kept.
-const LEANS =
-  /^((and|but|so|yeah|yes|still|about|just|all) )*((no|not any|not much) (change|difference|better|worse|improvement)\b|((much|exactly|about) )?(the )?same (as|again)\b.|none of (that|this|these|those|it)\b|the one (above|below|beside|behind|next)\b|(over |down |up )?there (too|as well|also)\b)/;
-
-const bareReference = (talk: Talk, { pieces, mood }: Clause): readonly Piece[] => {
-  const [first, last] = [pieces[0], pieces.at(-1)];
-  if (first === undefined || last === undefined || mood === 'question' || mood === 'instruction') return [];
-  if (pieces.some((piece) => isHeard(talk, piece) || piece.role === 'talk')) return [];
-  const words = talk.tokens.slice(first.from, last.to).map(({ word }) => word);
-  return words.length >= FEWEST_LEANING && LEANS.test(words.join(' ')) ? pieces : [];
-};
-
-const FEWEST_LEANING = 3;
-
-// "Puncture marks where the dog had you": who did it is told with what was found.
-function doerBehind(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
-  const at = pieces.findIndex((piece) => marked(piece, 'mood', 'others'));
-  const lead = pieces[at - 1];
-  if (mood !== 'statement' || lead === undefined) return [];
-  if (!/^(where|from|by)$/.test(talk.tokens[lead.to - 1]?.word ?? '')) return [];
-  return pieces.slice(at - 1).filter((piece) => !isHeard(talk, piece));
-}
 
 // "Both wrists move": a joint that is no limb's end. "Both knees bend": nobody is told to.
 const moves = ({ role, weak, from, to }: Piece): boolean =>

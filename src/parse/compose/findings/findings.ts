@@ -4,7 +4,7 @@ import type { Finding, SeverityWord } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
-import { around, isPaused } from '../../span.ts';
+import { around } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { repeats } from '../negations/list-end.ts';
 import { type Reach, reachIn } from '../negations/reach.ts';
@@ -21,20 +21,11 @@ import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
 import { isInPart } from './in-part.ts';
 import { isLandmark } from './landmark.ts';
+import { isNoFinding } from './no-finding.ts';
 import { isOfOtherPart } from './other-part.ts';
 import { isBeyondNo, polarityAt } from './polarity.ts';
-import { isPredicate } from './predicate.ts';
 import { withoutSpared } from './spared.ts';
-import {
-  isAllOver,
-  isAskedAbout,
-  isElsewhere,
-  isOfARegion,
-  isOfAThing,
-  isOfTheRest,
-  isOnAThing,
-} from './subject.ts';
-import { isTakenBack } from './taken-back.ts';
+import { consistent, isSaidTwice, sameSites } from './together.ts';
 import { hearsOtherSide, turnedSide } from './turned-side.ts';
 
 /** The clause in hand; `mind` is the site or sites in mind where it names none. */
@@ -65,7 +56,6 @@ export function findingsOf(
     if (one === null) continue;
     for (const index of group) usedSites.add(index);
     const last = found.at(-1);
-    // "Scraped up road rash": one thing in two words is found once.
     if (last !== undefined && isSaidTwice(last, one))
       found[found.length - 1] = { ...last, to: one.to, spans: [...last.spans, ...one.spans] };
     else found.push(one);
@@ -88,14 +78,6 @@ const isOfStillPelvis = (tokens: readonly Token[], island: Island, refs: readonl
   tagOf(island, 'present') !== 'false' &&
   refs.every(({ site }) => site === 'pelvis') &&
   tokens.slice(island.from, island.to).some(({ word }) => /^(move|moving|movement)$/.test(word));
-
-const isSaidTwice = (last: FoundFinding, one: FoundFinding): boolean =>
-  last.piece.to === one.piece.from &&
-  last.polarity === one.polarity &&
-  last.present &&
-  one.present &&
-  JSON.stringify([last.findings, last.refs, last.attributes]) ===
-    JSON.stringify([one.findings, one.refs, one.attributes]);
 
 const WHEN: ReadonlySet<string> = new Set([
   'when',
@@ -134,36 +116,8 @@ function findingAt(
   island: Island,
   group: Attachment,
 ): FoundFinding | null {
-  if (hasTag(island, 'predicate') && !isPredicate(items, tokens, i, group.at(-1) ?? null, island, mind))
-    return null;
-  // "Partial thickness laceration" is no burn; the words of depth stand for one only where nothing else is named.
-  if (hasTag(island, 'ellipsis') && !isPaused(tokens, piece) && hasRole(items[i + 1], 'finding')) return null;
-  // "No other injuries" is said of all the rest, and of no site in mind.
-  if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return null;
-  if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return null;
-  if (isElsewhere(tokens, piece)) return null;
-  if (
-    isOfTheRest(items, tokens, i) ||
-    isOfAThing(items, tokens, i) ||
-    isOfARegion(items, tokens, i) ||
-    isAskedAbout(items, tokens, i)
-  )
-    return null;
-  if (isTakenBack(tokens, piece)) return null;
+  if (isNoFinding(items, tokens, i, piece, island, group, mind)) return null;
   const phrases = phrasesAt(items, group);
-  // "Opens her eyes when I pinch her, groans, pulls away": what she pulls away from is not the eyes.
-  const near = group.at(-1) ?? -1;
-  if (hasTag(island, 'patient') && near >= 0 && near < i && hasUnknown(items, near, i)) return null;
-  // "Pulls away when I pinch the hand" answers to pain, and nothing was sore before.
-  if (
-    hasTag(island, 'patient') &&
-    tokens.slice(piece.to, piece.to + 5).some(({ word }) => /^pinch/.test(word))
-  )
-    return null;
-  // "A nail in the left palm", and nothing where no place follows ("the needle is in").
-  if (hasTag(island, 'before-site') && (group[0] ?? -1) < i) return null;
-  // "Push against my hands, good": the examiner's own.
-  if (hasTag(island, 'soft') && phrases.length > 0 && phrases.every(({ mine }) => mine)) return null;
   // "Cut on the left, the other eye is fine": the other has its side.
   const sideless = phrases.every(({ mirrored, sites }) =>
     sites.every(({ side, sideKnown }) => sideKnown !== 'spoken' && !(mirrored && side !== null)),
@@ -236,27 +190,8 @@ function findingAt(
   };
 }
 
-const hasUnknown = (items: readonly Item[], from: number, to: number): boolean =>
-  items.slice(from, to).some((item) => hasRole(item, 'unknown'));
-
 const ownAttributes = (island: Island): Attributes => {
   const quality = tagsOf(island, 'quality');
   const severity = tagOf(island, 'severity') as SeverityWord | null;
   return { ...(quality.length > 0 ? { quality } : {}), ...(severity === null ? {} : { severity }) };
 };
-
-// "Abrasion, nothing else" cannot be free of anything: where something is there, the site is not called normal.
-const consistent = (found: readonly FoundFinding[]): readonly FoundFinding[] =>
-  found.filter(
-    (one) =>
-      one.present ||
-      one.findings.length !== 1 ||
-      one.findings[0] !== 'abnormality' ||
-      !found.some((other) => other.present && shareSite(other.refs, one.refs)),
-  );
-
-const sameSites = (a: FoundFinding, b: FoundFinding): boolean =>
-  a.findings[0] === b.findings[0] && a.refs.length > 0 && shareSite(a.refs, b.refs);
-
-const shareSite = (a: readonly SiteRef[], b: readonly SiteRef[]): boolean =>
-  a.some((one) => b.some((other) => one.site === other.site && one.side === other.side));

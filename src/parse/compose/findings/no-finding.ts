@@ -1,0 +1,65 @@
+// Words of a finding that find nothing here, whatever their place: said of a thing, of all the rest, taken back, or of the examiner.
+
+import type { SiteRef } from '../../context.ts';
+import { hasTag, type Island } from '../../islands/island.ts';
+import type { Piece } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import type { Token } from '../../token.ts';
+import type { Attachment } from '../sites/attach.ts';
+import { hasRole, type Item, phrasesAt } from '../sites/item.ts';
+import { isPredicate } from './predicate.ts';
+import {
+  isAllOver,
+  isAskedAbout,
+  isElsewhere,
+  isOfARegion,
+  isOfAThing,
+  isOfTheRest,
+  isOnAThing,
+} from './subject.ts';
+import { isTakenBack } from './taken-back.ts';
+
+/** True where the finding at `i`, in `piece`, is none; `group` are the items of the sites that it is attached to. */
+export function isNoFinding(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  piece: Piece,
+  island: Island,
+  group: Attachment,
+  mind: readonly SiteRef[],
+): boolean {
+  if (hasTag(island, 'predicate') && !isPredicate(items, tokens, i, group.at(-1) ?? null, island, mind))
+    return true;
+  // "Partial thickness laceration" is no burn; the words of depth stand for one only where nothing else is named.
+  if (hasTag(island, 'ellipsis') && !isPaused(tokens, piece) && hasRole(items[i + 1], 'finding')) return true;
+  // "No other injuries" is said of all the rest, and of no site in mind.
+  if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return true;
+  if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return true;
+  if (isElsewhere(tokens, piece)) return true;
+  if (
+    isOfTheRest(items, tokens, i) ||
+    isOfAThing(items, tokens, i) ||
+    isOfARegion(items, tokens, i) ||
+    isAskedAbout(items, tokens, i)
+  )
+    return true;
+  if (isTakenBack(tokens, piece)) return true;
+  // "Opens her eyes when I pinch her, groans, pulls away": what she pulls away from is not the eyes.
+  const near = group.at(-1) ?? -1;
+  if (hasTag(island, 'patient') && near >= 0 && near < i && hasUnknown(items, near, i)) return true;
+  // "Pulls away when I pinch the hand" answers to pain, and nothing was sore before.
+  if (
+    hasTag(island, 'patient') &&
+    tokens.slice(piece.to, piece.to + 5).some(({ word }) => /^pinch/.test(word))
+  )
+    return true;
+  // "A nail in the left palm", and nothing where no place follows ("the needle is in").
+  if (hasTag(island, 'before-site') && (group[0] ?? -1) < i) return true;
+  // "Push against my hands, good": the examiner's own.
+  const phrases = phrasesAt(items, group);
+  return hasTag(island, 'soft') && phrases.length > 0 && phrases.every(({ mine }) => mine);
+}
+
+const hasUnknown = (items: readonly Item[], from: number, to: number): boolean =>
+  items.slice(from, to).some((item) => hasRole(item, 'unknown'));
