@@ -78,6 +78,8 @@ export interface Context {
   readonly found: readonly string[];
   /** what was last stated of any kind but visits and notes, for a correction */
   readonly said: readonly Statement[];
+  /** nothing was asked, looked at or kept in words since then, so "actually no" can only mean that */
+  readonly isSaidLast: boolean;
 }
 
 /** The context before anything was said. */
@@ -91,4 +93,5 @@ export const NOTHING_SAID: Context = {
   last: [],
   found: [],
   said: [],
+  isSaidLast: false,
 };

@@ -24,6 +24,7 @@ import { withoutAdverbs } from './pieces/adverb.ts';
 import { readBehindSubjects } from './pieces/behind-subject.ts';
 import { withCourtesies } from './pieces/courtesy.ts';
 import { withoutMeasuredFeet } from './pieces/measured-feet.ts';
+import { withPartedNo } from './pieces/parted-no.ts';
 import { withPartedSides } from './pieces/parted-sides.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { checkTag } from './tags.ts';
@@ -62,7 +63,10 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   const said = piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length);
   const covered = withoutMeasuredFeet(said, tokens);
   const pieces = withCourtesies(
-    readBehindSubjects(withPartedSides(withoutAdverbs(covered, tokens), tokens), tokens),
+    readBehindSubjects(
+      withPartedSides(withPartedNo(withoutAdverbs(covered, tokens), tokens), tokens),
+      tokens,
+    ),
     tokens,
   );
   const clauses = withNone(

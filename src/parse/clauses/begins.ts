@@ -110,13 +110,28 @@ function correction({ piece, pieces, i, tokens, asked, full, waiting }: Place): 
   const answers = waiting && !full && isAnswer(piece);
   if (answers && !pieces.slice(i + 1).some(({ role }) => role === 'side' || role === 'site')) return null;
   if (piece.role !== 'correction') return null;
+  if (tellsAfterAll(pieces, i, tokens)) return begin('statement');
   const turned = !asked && !waiting && turnsAnswer(pieces, i, tokens);
   return turned || corrects(pieces, i, tokens) ? begin('correction') : null;
+}
+
+// "No allergies, wait, penicillin": what stands behind says after all what was denied.
+function tellsAfterAll(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [denied, piece, ...rest] = pieces.slice(i - 1);
+  if (i < 1 || denied === undefined || piece === undefined || rest.length === 0) return false;
+  if (!marked(denied, 'denied') || !isPaused(tokens, denied)) return false;
+  return rest.every(({ role }) => role === 'unknown' || role === 'care' || role === 'finding');
 }
 
 function answer({ piece, pieces, i, tokens, full, asked, waiting, draft }: Place): Turn | 'stay' | null {
   if (!isAnswer(piece)) return null;
   if (asked && endsQuestion(piece, tokens)) return 'stay';
+  // "What makes it worse?" "Worse when I breathe in": when it is so is no answer of its own.
+  const before = tokens[piece.from - 1];
+  if (tokens[piece.from]?.word === 'when' && before?.pause === '' && /^(worse|better)$/.test(before.word))
+    return 'stay';
+  // "Any allergies? No, actually yes, penicillin": the second takes the first back.
+  if (draft.mood === 'answer' && tokens[piece.from]?.word === 'actually') return begin('answer');
   // "The left one yes, the right one no": each answer has its side before it.
   if (waiting && !full && draft.pieces.some(({ role }) => role === 'side')) return become('answer');
   if (draft.mood === 'answer' && pieces[i - 1]?.role === 'side') return 'stay';
@@ -145,7 +160,7 @@ function goingOn({ draft: { mood } }: Place): 'stay' | null {
 function intention(place: Place): Turn | 'stay' | null {
   const { piece, pieces, i, tokens, full, draft } = place;
   if (piece.role !== 'intention') return null;
-  if (isAskedWhile(place) || isSpreading(place)) return 'stay';
+  if (isAskedWhile(place) || isFoundWhile(place) || isSpreading(place)) return 'stay';
   // "Describes the pain as squeezing": so it feels, and nobody squeezes.
   if (draft.pieces.some((one) => marked(one, 'topic', 'quality'))) return null;
   if (!full && draft.mood === 'statement') return null;
@@ -162,8 +177,20 @@ const isSpreading = ({ piece, pieces, i, tokens, draft }: Place): boolean => {
 const WHILE: ReadonlySet<string> = new Set(['when', 'where', 'while', 'if', 'as']);
 
 // "Any tenderness when I press on your cheekbones" and "does it hurt where I am pressing on the wrist" ask of these places.
-function isAskedWhile({ piece, pieces, i, tokens, draft }: Place): boolean {
-  if (draft.mood !== 'question') return false;
+function isAskedWhile(place: Place): boolean {
+  return place.draft.mood === 'question' && isWhile(place);
+}
+
+// "Crunching when I press on the left collarbone": what was pressed on is where it was found.
+function isFoundWhile(place: Place): boolean {
+  const { draft } = place;
+  const finds = draft.pieces.some(({ role, weak }) => role === 'finding' && !weak);
+  return (
+    draft.mood === 'statement' && finds && !draft.pieces.some(({ role }) => role === 'site') && isWhile(place)
+  );
+}
+
+function isWhile({ piece, pieces, i, tokens }: Place): boolean {
   const before = pieces.slice(0, i).findLast((one) => !isSmall(one, 'person') && !isSmall(one, 'link'));
   const said = tokens.slice(before?.to ?? 0, piece.from);
   return WHILE.has(tokens[(before?.to ?? 0) - 1]?.word ?? '') && said.every(({ pause }) => pause === '');

@@ -7,7 +7,14 @@ const NAMING: ReadonlySet<Role> = new Set(['site', 'small', 'side', 'part', 'tal
 
 /** True where these pieces ask, though nothing in them opens a question; `asking`: the talk before them did. */
 export const asksAtTheEnd = (pieces: readonly Piece[], tokens: readonly Token[], asking: boolean): boolean =>
-  hasTagQuestion(pieces, tokens) || asksOn(pieces, tokens, asking);
+  hasTagQuestion(pieces, tokens) || hurtsWhen(pieces, tokens) || asksOn(pieces, tokens, asking);
+
+// "Hurt when I press on your ribs": without its "does it" the question is told by its bare verb and by whose ribs they are.
+function hurtsWhen([first, ...rest]: readonly Piece[], tokens: readonly Token[]): boolean {
+  if (first?.role !== 'finding' || tokens[first.from]?.word !== 'hurt') return false;
+  const words = tokens.slice(first.from, (rest.at(-1) ?? first).to).map(({ word }) => word);
+  return words.includes('i') && words.includes('your') && rest.every(({ role }) => NAMING.has(role));
+}
 
 /** The pieces of a question with the "right" at its end as mere talk. */
 export function withoutTag(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {

@@ -4,6 +4,7 @@ import type { Clause, Mood } from '../clauses/clause.ts';
 import type { Command } from '../frame.ts';
 import { marked, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
+import { turnsLastSaid } from './corrections/answer-turned.ts';
 import { wouldSay } from './corrections/dry-run.ts';
 import { openRecord } from './open-record.ts';
 import { patient } from './patient.ts';
@@ -48,6 +49,7 @@ export function readClause(talk: Talk, clause: Clause): void {
     place(talk, ...clause.pieces);
     return;
   }
+  if (turnsLastSaid(talk, clause, stateAll)) return;
   READERS[answersInPast(talk, clause) ? 'statement' : clause.mood](talk, clause);
 }
 

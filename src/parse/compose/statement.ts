@@ -5,7 +5,9 @@ import type { Asked } from '../context.ts';
 import type { Piece } from '../pieces/piece.ts';
 import { marked } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
+import { acknowledges } from './acknowledged.ts';
 import { correct } from './corrections/correction.ts';
+import { wouldSay } from './corrections/dry-run.ts';
 import { figureNotThat } from './corrections/figure-not.ts';
 import { lateTime } from './corrections/late-time.ts';
 import { movesWhatWasSaid } from './corrections/not-that.ts';
@@ -13,8 +15,9 @@ import { tellsAnew } from './corrections/told-anew.ts';
 import { tellsWrongSide } from './corrections/wrong-side.ts';
 import { calledFine } from './exam/called-fine.ts';
 import { answerFreely } from './history/free-answer.ts';
-import { isLight } from './light.ts';
+import { isChatter, isLight } from './light.ts';
 import { answer } from './questions/answer.ts';
+import { answersOtherSide } from './questions/answer-other-side.ts';
 import { answerPlaces } from './questions/answer-places.ts';
 import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
@@ -38,6 +41,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
     return;
   }
   if (answerFreely(talk, clause, stateAll) || answerWithFigure(talk, clause)) return;
+  if (acknowledges(talk, clause)) return;
   // "I don't see any": a negation alone, in answer to a question.
   const bareNo = answerWord(clause) !== null && clause.pieces.every(isLight);
   const { question, asking } = talk.context;
@@ -48,10 +52,11 @@ export function readStatement(talk: Talk, clause: Clause): void {
   }
   const sameAsked = asked ?? askedHere(talk, clause);
   if (sameAsked?.about === 'findings' && answerPlaces(talk, clause, sameAsked)) return;
+  if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSide(talk, clause, asked)) return;
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
-  if (asked === null && turnSide(talk, clause)) return;
+  if (asked === null && (turnSide(talk, clause) || turnSign(talk, clause))) return;
   if (asked === null && tellsSide(talk, clause) !== null && correct(talk, clause, stateAll)) return;
   if (
     asked === null &&
@@ -136,6 +141,7 @@ function keepFree(talk: Talk, { pieces }: Clause): void {
 export function readAnswer(talk: Talk, clause: Clause): void {
   const { asked } = talk.context;
   if (answerWithFigure(talk, clause)) return;
+  if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
   const rest = answer(talk, clause);
   if (asked === null && turnSide(talk, clause)) return;
   if (rest.length > 0) stateAll(talk, rest);
@@ -145,7 +151,10 @@ export function readAnswer(talk: Talk, clause: Clause): void {
 function answerWithFigure(talk: Talk, clause: Clause): boolean {
   const { asked } = talk.context;
   if (asked?.about !== 'vital') return false;
-  const isBare = clause.pieces.every((piece) => piece.role === 'figure' || isLight(piece));
+  const [only] = clause.pieces;
+  // "And the heart rate?" "One eighteen.": so few words may be a time of day.
+  const isTime = only?.role === 'time' && clause.pieces.length === 1;
+  const isBare = isTime || clause.pieces.every((piece) => piece.role === 'figure' || isLight(piece));
   if ((asked.named === true && !isBare) || !stateFigureAnswer(talk, clause.pieces, asked.vital)) return false;
   bear(talk, { asked: null });
   return true;
@@ -164,6 +173,20 @@ function turnSide(talk: Talk, clause: Clause): boolean {
   const parted = isPaused(talk.tokens, first);
   const article = rest[0] !== undefined && rest[0].to - rest[0].from > 1;
   return (parted || article) && correct(talk, turned, stateAll);
+}
+
+/** Takes a "no" with nothing but the sign that was said last, read anew, for a correction: "no, one forty over ninety". */
+function turnSign(talk: Talk, clause: Clause): boolean {
+  const [first, ...rest] = clause.pieces;
+  const [last, ...others] = talk.context.said;
+  if (first === undefined || !marked(first, 'plain') || last?.kind !== 'vital' || others.length > 0)
+    return false;
+  if (!rest.every((piece) => piece.role === 'vital' || isChatter(piece))) return false;
+  const anew = wouldSay(talk, rest, stateAll);
+  const isSame =
+    anew.length === 1 &&
+    anew.every(({ statement }) => statement.kind === 'vital' && statement.vital === last.vital);
+  return isSame && correct(talk, { ...clause, pieces: rest }, stateAll);
 }
 
 const isPlace = ({ role }: Piece): boolean => role === 'side' || role === 'site' || role === 'talk';

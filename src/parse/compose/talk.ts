@@ -108,7 +108,7 @@ export function state(talk: Talk, said: readonly Said[]): void {
       found: [...new Set([...talk.context.found.filter((one) => !found.includes(one)), ...found])],
     });
   const kept = statements.filter(({ kind }) => kind !== 'visit' && kind !== 'note');
-  if (kept.length > 0) bear(talk, { said: kept });
+  bear(talk, kept.length > 0 ? { said: kept, isSaidLast: true } : { isSaidLast: false });
 }
 
 /** The time that is said of these words, or undefined. */

@@ -58,10 +58,16 @@ function follow(way: Way, branch: Branch, at: number, slots: readonly FilledSlot
 // "Cap refill too" is no figure: a single homophone counts only where the phrase goes on after it ("too seconds").
 function endsLoose(slots: readonly FilledSlot[], words: readonly string[], at: number): boolean {
   const last = slots.at(-1);
+  if (last?.to === at && last.to - last.from === 1 && isPartOfHour(words, last.from)) return true;
   return (
     last?.loose === true && last.to === at && (last.to - last.from === 1 || JOINING.has(words[at - 1] ?? ''))
   );
 }
+
+// "Gave aspirin half an hour ago": so long ago, and no half of anything.
+const isPartOfHour = (words: readonly string[], at: number): boolean =>
+  (words[at] === 'half' && words[at + 1] === 'an' && words[at + 2] === 'hour') ||
+  (words[at] === 'quarter' && words[at + 1] === 'of' && words[at + 3] === 'hour');
 
 // "Pulse ninety too" says that it is ninety as well.
 const JOINING: ReadonlySet<string> = new Set(['to', 'too', 'for']);

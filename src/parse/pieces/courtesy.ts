@@ -30,11 +30,27 @@ const pauseAt = (tokens: readonly Token[], at: number): string => tokens[at]?.pa
 function isCourtesy(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const piece = pieces[i];
   if (piece === undefined || !isSoft(piece, tokens)) return false;
+  if (i === 0 && opensPlace(pieces, tokens)) return true;
   const isEnd = i === pieces.length - 1 || pauseAt(tokens, piece.to - 1) !== '';
   if (!isEnd) return false;
   if (i === 0) return pieces.length > 1 && pauseAt(tokens, piece.to - 1) === 'pause';
   return pauseAt(tokens, piece.from - 1) === 'pause' && !isOpen(breathBefore(pieces, i, tokens));
 }
+
+const OKAY = /^(okay|ok|alright|right)$/;
+
+// "Okay left grip is weak": the side is that of what is said next.
+function opensPlace([okay, side, place, ...rest]: readonly Piece[], tokens: readonly Token[]): boolean {
+  if (okay === undefined || side?.role !== 'side' || place === undefined) return false;
+  if (!OKAY.test(tokens[okay.to - 1]?.word ?? '')) return false;
+  if (pauseAt(tokens, okay.to - 1) !== '' || pauseAt(tokens, side.to - 1) !== '') return false;
+  return (
+    (place.role === 'csm' && !isBareCheck(place)) ||
+    (place.role === 'site' && rest.some(({ role, weak }) => SAYING.has(role) && !weak))
+  );
+}
+
+const SAYING: ReadonlySet<Role> = new Set(['finding', 'csm']);
 
 // "Shoulders, good" and "pulses in both feet, good" say how they are.
 const isOpen = (breath: readonly Piece[]): boolean =>

@@ -65,8 +65,12 @@ interface SaidState {
   readonly figure: number | null;
 }
 
+// "Bruising behind the right ear, none behind the left": the words that lead to the place may be a part's.
 const isPassed = (piece: Piece): boolean =>
-  piece.role === 'small' || isSmall(piece, 'person') || (piece.role === 'asking' && piece.weak);
+  piece.role === 'small' ||
+  piece.role === 'part' ||
+  isSmall(piece, 'person') ||
+  (piece.role === 'asking' && piece.weak);
 
 function stateBefore(pieces: readonly Piece[], tokens: readonly Token[], i: number): SaidState | null {
   for (let k = i - 1; k >= 0; k--) {

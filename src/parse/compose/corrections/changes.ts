@@ -7,6 +7,7 @@ import { marked, type Piece } from '../../pieces/piece.ts';
 import { itemsOf } from '../exam/items.ts';
 import { attributesOf, joinAttributes } from '../findings/attributes.ts';
 import { hasRole, isSmallItem, phraseOf, phrasesIn } from '../sites/item.ts';
+import { otherSide } from '../sites/side.ts';
 import { sideIn } from '../sites/side-in.ts';
 import type { Talk } from '../talk.ts';
 import { doseAnew } from './dose-anew.ts';
@@ -157,8 +158,20 @@ function site(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
   if (was !== undefined && others.length > 0 && was.site === ref.site && was.side !== ref.side)
     return [{ change, target: { site: was.site, ...(was.side === null ? {} : { side: was.side }) } }];
   const last = talk.context.said.some((one) => 'site' in one && one.site === ref.site);
+  // "Right elbow deformity", and after other things "correction, left elbow": only the elbow that was told of can be meant.
+  const wrong = ref.sideKnown === 'spoken' && !last ? saidOfOther(talk, ref) : null;
+  if (wrong !== null && ref.side !== null)
+    return [{ change: { change: 'side', side: ref.side }, target: { site: ref.site, side: wrong } }];
   const named = ref.level !== null && !last && isSaid(talk, ref.site);
   return [{ change, target: named ? { site: ref.site } : {} }];
+}
+
+/** The other side of a place that was told of on that side alone, or null. */
+function saidOfOther({ context }: Talk, { site, side }: SiteRef): Side | null {
+  const other = otherSide(side);
+  const of = (one: Side | null): boolean =>
+    context.found.some((told) => told.startsWith(`${site} `) && told.split(' ').includes(one ?? ''));
+  return other !== null && of(other) && !of(side) ? other : null;
 }
 
 function side(_talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {

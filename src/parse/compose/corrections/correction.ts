@@ -12,11 +12,15 @@ import { remember } from './remember.ts';
 export function correct(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
   const changes = changesOf(talk, saidAnew(clause), stateAll);
   if (changes === null) return false;
-  const span = spanned(clause.pieces);
-  for (const change of changes) frame(talk, change, span);
-  for (const { change, target } of changes) remember(talk, change, target);
-  place(talk, span);
+  change(talk, changes, spanned(clause.pieces));
   return true;
+}
+
+/** Corrects so with the words of this stretch. */
+export function change(talk: Talk, changes: readonly Changed[], span: Span): void {
+  for (const one of changes) frame(talk, one, span);
+  for (const one of changes) remember(talk, one.change, one.target);
+  place(talk, span);
 }
 
 function saidAnew({ pieces }: Clause): readonly Piece[] {

@@ -71,8 +71,9 @@ function sideBehind(
 ): LooseSide | null {
   const named = oneSideOf(items[site]);
   const next = sideNext(items, i);
-  if (named === null || next === null) return null;
+  if (next === null) return null;
   const { at, piece, side } = next;
+  if (named === null) return oneOfBoth(items, tokens, i, site, next);
   // "Unstable right knee, stable left": without its "on the" a side must close what is said.
   const closes = at === i + 1 && (at === items.length - 1 || isPaused(tokens, piece));
   // "Numb down the left arm, tingling in the right".
@@ -93,6 +94,21 @@ function sideBehind(
   // "Cut on the right side" may be one side of the left thigh.
   const isAspect = tokens[piece.to - 1]?.word === 'side';
   return { side, piece, doubt: isAspect ? [wasSide(side)] : [] };
+}
+
+// "Both knees not swollen, but tender on the left": of the two it is the one.
+function oneOfBoth(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+  site: number,
+  { at, piece, side }: NextSide,
+): LooseSide | null {
+  const sites = phraseOf(items[site])?.sites ?? [];
+  const isBoth = sites.length > 0 && sites.every((one) => one.side === 'both');
+  const isLed = startsWithPreposition([piece], tokens) || isSmallItem(items[at - 1], 'preposition');
+  const isSaid = isBoth && isLed && !pausesIn(items.slice(i, at), tokens);
+  return isSaid ? { side, piece, doubt: [] } : null;
 }
 
 /** Asks of "left hip tenderness on the right": no pause says that the other one is meant. */

@@ -9,6 +9,8 @@ export function isAfterNoun(items: readonly Item[], i: number): boolean {
     const item = items[k];
     if (item?.type !== 'piece') return false;
     const { piece } = item;
+    // "There's no guarding, and it's not distended": it is denied itself.
+    if (piece.role === 'answer' && marked(piece, 'answer', 'no') && !marked(piece, 'plain')) return false;
     if (piece.role === 'negation') return isLikely(piece, 'nouns');
     if (piece.role === 'finding') return !marked(piece, 'nothing');
   }

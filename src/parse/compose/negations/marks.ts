@@ -143,6 +143,8 @@ function unmarkedAt(
       ? [deny(piece.from, piece.to)]
       : [];
   // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
+  // "Not tender, not swollen, just a bit of bruising": it is there.
+  if (isJustSome(piece, tokens)) return [stopAt(piece.from)];
   if (piece.role === 'answer' && marked(piece, 'answer', 'no')) {
     const turned = items[i + 1]?.type === 'site' ? otherSideAfter(items, i + 1) : null;
     const end = turned ?? endOfOwnVerb(items, tokens, i);
@@ -161,6 +163,11 @@ function unmarkedAt(
   const measured = startOfMeasured(items, tokens, i);
   return measured === null ? [] : [stopAt(measured)];
 }
+
+const isJustSome = ({ role, from, to }: Piece, tokens: readonly Token[]): boolean =>
+  (role === 'answer' || role === 'attribute') &&
+  to - from > 1 &&
+  /^(just|only)$/.test(tokens[from]?.word ?? '');
 
 // "Neck pain denied", "swelling denied, pain denied": what is denied stands before the word.
 function isDeniedAtEnd(items: readonly Item[], tokens: readonly Token[], i: number): boolean {

@@ -29,6 +29,7 @@ export function ask(talk: Talk, said: Clause): void {
     );
     bear(talk, { sites: sites.map((ref, i) => asSaid(ref, refs[i])) });
   }
+  bear(talk, { isSaidLast: false });
   const { from, to } = spanned(clause.pieces);
   const goesFrom = asksWhereItGoes(talk, said);
   const asked = happened

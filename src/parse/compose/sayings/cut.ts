@@ -1,7 +1,7 @@
 // "Knees not swollen and no pain in the neck": each part that says something whole is read by itself, so that no place, side or
 // denial of the one gets into the other.
 
-import { marked, type Piece } from '../../pieces/piece.ts';
+import { marked, type Piece, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { isUsual } from '../care/usual.ts';
@@ -25,7 +25,11 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
     if (isOfCareBefore(left, next, tokens)) continue;
     const [before, joint] = [pieces[k - 1], pieces[begins - 1]];
     const isParted = begins > k || (before !== undefined && isPaused(tokens, before));
-    if (!isParted && (leadsOn(left, tokens) || (has(left, 'history') && isOfTold(next, tokens)))) continue;
+    if (
+      !isParted &&
+      (isOwnPlace(left, next) || leadsOn(left, tokens) || (has(left, 'history') && isOfTold(next, tokens)))
+    )
+      continue;
     if (!saysWhole(left, next, isParted, opening) || endsInList(left)) continue;
     if (!mayGoOn(opening, kindOf(left, joint !== undefined && marked(joint, 'contrast')), left, next))
       continue;
@@ -55,6 +59,15 @@ function beginsAt(pieces: readonly Piece[], tokens: readonly Token[], k: number)
   const loud = pieces.slice(k, k + FAR).find(({ role }) => role !== 'small');
   if (loud !== undefined && isLate(loud)) return null;
   return mayEnd(before, piece, tokens) && mayRunOn(piece, tokens) ? k : null;
+}
+
+// "Flail segment right chest with bruising": the place behind it is the one that the finding has by itself, and tells its side.
+function isOwnPlace(left: readonly Piece[], next: readonly Piece[]): boolean {
+  if (has(left, 'site')) return false;
+  const at = left.flatMap((piece) => (tagIn(piece, 'findings.finding', 'at') ?? '').split('+'));
+  const site = next.find(({ role }) => role === 'site');
+  const named = site === undefined ? null : tagIn(site, 'sites', 'site');
+  return named !== null && at.includes(named);
 }
 
 // "Moves both | feet": a check that leads to its place, with none in its breath yet.

@@ -43,7 +43,9 @@ function merged(a: SitePhrase, b: SitePhrase, jointed: boolean, tokens: readonly
   if (refA === undefined || refB === undefined || a.sites.length > 1 || b.sites.length > 1) return null;
   const near = isNear(tokens, b);
   const isOne = isNested(refA, refB) || isLevelled(refA, refB) || (near && refA.site === refB.site);
-  if (isPaused(tokens, a) || (!b.led && !jointed && !near) || !isOne) return null;
+  // "Tender in the lumbar spine, at L two": past the comma the level can only be that of the spine before it.
+  const isParted = isPaused(tokens, a) && !isLevelled(refA, refB);
+  if (isParted || (!b.led && !jointed && !near) || !isOne) return null;
   const [inner, outer] = holdersOf(refA.site).includes(refB.site) ? [refA, refB] : [refB, refA];
   if (inner.side !== null && outer.side !== null && inner.side !== outer.side && inner.sideKnown === 'spoken')
     return null;

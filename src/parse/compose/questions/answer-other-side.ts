@@ -1,0 +1,55 @@
+// "Is it the left ankle that hurts?" "No, it's the right.": the side that was asked after is denied, and the other one has it.
+
+import type { Clause } from '../../clauses/clause.ts';
+import type { SiteRef } from '../../context.ts';
+import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { spanned } from '../../span.ts';
+import { itemsOf } from '../exam/items.ts';
+import { findingStatement } from '../findings/finding-statement.ts';
+import { phrasesIn } from '../sites/item.ts';
+import { otherSide } from '../sites/side.ts';
+import { sideIn } from '../sites/side-in.ts';
+import { bear, place, type Said, type Talk } from '../talk.ts';
+import { type AskedFindings, settle } from './settle.ts';
+
+const SAID: ReadonlySet<Role> = new Set(['side', 'site', 'small', 'talk', 'answer', 'correction', 'asking']);
+
+/** Takes a clause that names nothing but the other side for the answer; false where it says more or else. */
+export function answersOtherSide(talk: Talk, { pieces }: Clause, asked: AskedFindings): boolean {
+  const [site, ...others] = asked.sites;
+  const side = otherSide(site?.side ?? null);
+  if (site === undefined || others.length > 0 || (side !== 'left' && side !== 'right')) return false;
+  if (asked.negative || asked.findings.length !== 1 || asked.findings.some(({ present }) => !present))
+    return false;
+  if (
+    !pieces.every((piece) => SAID.has(piece.role) || isSmall(piece, 'person')) ||
+    !names(talk, pieces, site, side)
+  )
+    return false;
+  const words = talk.tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).map(({ word }) => word);
+  const denies = NO.test(words.join(' '));
+  // "Right side next" goes on to the other one.
+  if (!denies && !IT_IS.test(words.join(' '))) return false;
+  if (pieces.some((piece) => isSmall(piece, 'turn') || marked(piece, 'answer', 'yes'))) return false;
+  const of = (ref: SiteRef, present: boolean): readonly Said[] =>
+    asked.findings.map(({ finding, quality }) => ({
+      statement: findingStatement(finding, ref, present, present ? { quality } : {}),
+      known: { site: 'carried', finding: 'carried', present: 'inferred' } as const,
+      ...spanned(pieces),
+    }));
+  const other: SiteRef = { ...site, side, sideKnown: 'spoken' };
+  bear(talk, { asked: null, sites: [other] });
+  settle(talk, [...(denies ? of(site, false) : []), ...of(other, true)]);
+  place(talk, ...pieces);
+  return true;
+}
+
+const NO = /^(oh |well |um )*(no|nope|nah)\b/;
+const IT_IS = /^(oh |well )*(it is|that is|it was) /;
+
+/** True where the words name that side, of the place that was asked after or of none. */
+function names(talk: Talk, pieces: readonly Piece[], { site }: SiteRef, side: 'left' | 'right'): boolean {
+  const refs = phrasesIn(itemsOf(talk, pieces)).flatMap(({ sites }) => sites);
+  const said = refs.length > 0 ? refs.map((ref) => ref.side) : [sideIn(pieces)?.side ?? null];
+  return refs.every((ref) => ref.site === site) && said.every((one) => one === side);
+}
