@@ -115,6 +115,13 @@ function correction({ piece, pieces, i, tokens, asked, full, waiting }: Place): 
   return turned || corrects(pieces, i, tokens) ? begin('correction') : null;
 }
 
+const isOfLook = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  const before = tokens[(piece?.from ?? 0) - 1];
+  const looks = before?.pause === '' && /^(looks|look|feels|seems|sounds)$/.test(before.word);
+  return looks && next !== undefined && piece !== undefined && !isPaused(tokens, piece);
+};
+
 // "No allergies, wait, penicillin": what stands behind says after all what was denied.
 function tellsAfterAll(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [denied, piece, ...rest] = pieces.slice(i - 1);
@@ -126,6 +133,8 @@ function tellsAfterAll(pieces: readonly Piece[], i: number, tokens: readonly Tok
 function answer({ piece, pieces, i, tokens, full, asked, waiting, draft }: Place): Turn | 'stay' | null {
   if (!isAnswer(piece)) return null;
   if (asked && endsQuestion(piece, tokens)) return 'stay';
+  // "Any deformity there, it looks a bit knobbly?"
+  if (draft.mood === 'question' && piece.role === 'attribute' && isOfLook(pieces, i, tokens)) return 'stay';
   // "What makes it worse?" "Worse when I breathe in": when it is so is no answer of its own.
   const before = tokens[piece.from - 1];
   if (tokens[piece.from]?.word === 'when' && before?.pause === '' && /^(worse|better)$/.test(before.word))

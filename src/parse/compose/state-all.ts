@@ -18,6 +18,7 @@ import { isPlaced, type Talk } from './talk.ts';
 import { stateLaterFigure } from './vitals/later-figure.ts';
 import { isDeniedSign, isFormer } from './vitals/not-now.ts';
 import { isNoResponseOfAll, isOfLimbLookedAt, isOfSite } from './vitals/of-a-place.ts';
+import { statePupilSizes } from './vitals/pupil-sizes.ts';
 import { stateUnnamed } from './vitals/unnamed.ts';
 import { stateVital } from './vitals/vital-said.ts';
 
@@ -108,7 +109,9 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
     if (piece === undefined) continue;
-    if (isComingOff(pieces, i) || isOfCheck(talk, pieces, i) || isOfSwelling(pieces, i))
+    const sizes = piece.role === 'side' ? statePupilSizes(talk, pieces, i) : 0;
+    if (sizes > 0) i += sizes - 1;
+    else if (isComingOff(pieces, i) || isOfCheck(talk, pieces, i) || isOfSwelling(pieces, i))
       stretch.push({ ...piece, role: 'unknown' });
     else if (piece.role === 'history') {
       const end = stateHistory(talk, pieces, i, reach !== null && isDenied(talk, pieces, i, reach));

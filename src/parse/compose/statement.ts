@@ -28,7 +28,7 @@ import { withoutContrasted } from './sites/not-that-place.ts';
 import { sideIn } from './sites/side-in.ts';
 import { tellsSide } from './sites/tells-side.ts';
 import { stateAll } from './state-all.ts';
-import { bear, place, type Talk } from './talk.ts';
+import { bear, place, state, type Talk, textOf } from './talk.ts';
 import { stateFigureAnswer } from './vitals/vital-said.ts';
 
 /** Reads a statement in the light of the question that is open. */
@@ -76,9 +76,36 @@ export function readStatement(talk: Talk, clause: Clause): void {
   const stated = talk.frames
     .slice(before)
     .some((frame) => frame.frame === 'statement' && frame.statement.kind !== 'visit');
-  if (stated) bear(talk, { asked: null });
-  else if ((talk.frames.length === before || isOnlySome(talk, clause)) && answersFreely(talk, clause, asked))
+  if (stated) {
+    tellWhole(talk, clause, asked, before);
+    bear(talk, { asked: null });
+  } else if (
+    (talk.frames.length === before || isOnlySome(talk, clause)) &&
+    answersFreely(talk, clause, asked)
+  )
     keepFree(talk, clause);
+}
+
+const WHOLE: ReadonlySet<string> = new Set(['chief-complaint', 'events']);
+
+// "What's troubling you most?" "My left wrist hurts.": what is found there is also what was asked after, in the patient's words.
+function tellWhole(talk: Talk, { pieces }: Clause, asked: Asked | null, before: number): void {
+  if (asked?.about !== 'topic' || asked.item !== undefined || !WHOLE.has(asked.topic)) return;
+  const felt = talk.frames
+    .slice(before)
+    .some(
+      (frame) =>
+        frame.frame === 'statement' &&
+        ((frame.statement.kind === 'finding' && frame.statement.present) ||
+          (frame.statement.kind === 'history' && frame.statement.topic === 'symptoms')),
+    );
+  const { from, to } = spanned(pieces);
+  const text = textOf(talk, from, to);
+  if (!felt) return;
+  state(talk, [
+    { statement: { kind: 'history', topic: asked.topic, text }, known: { topic: 'carried' }, from, to },
+  ]);
+  place(talk, { from, to });
 }
 
 // "Left hip: nothing, and the knee is sore": past a pause or an "and" the word that calls the place so has had its say. Gives how many

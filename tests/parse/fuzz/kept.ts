@@ -7,6 +7,7 @@ import { withoutFillers } from '../../../src/parse/fillers.ts';
 import type { Context, Frame } from '../../../src/parse/index.ts';
 import { cover, type Element } from '../../../src/parse/islands/cover.ts';
 import { SLOTS } from '../../../src/parse/islands/fill.ts';
+import { hasTag } from '../../../src/parse/islands/island.ts';
 import { wordsOf } from '../../../src/parse/islands/match.ts';
 import { buildNetwork } from '../../../src/parse/islands/network.ts';
 import { rootRules } from '../../../src/parse/islands/roots.ts';
@@ -76,6 +77,7 @@ export function keeper(): (text: string, context: Context, frames: readonly Fram
         at: tokens.findIndex(({ from, word }) => from === token.from && word === token.word),
       }))
       .filter(({ at }) => !isTime(at))
+      .filter(({ at }) => !isIntroduced(elements, tokens, at))
       .filter(
         ({ at }) => !elements.some((element) => holds(element, at) && element.islands.every(isPlainIsland)),
       )
@@ -85,6 +87,13 @@ export function keeper(): (text: string, context: Context, frames: readonly Fram
       });
     return { substantive: spoken.length, unkept };
   };
+}
+
+// "I'm Jo, mountain rescue": the responder's own name, of two words at most, is nothing of the patient's.
+function isIntroduced(elements: readonly Element[], tokens: readonly Token[], at: number): boolean {
+  const introduces = elements.some(({ islands }) => islands.some((island) => hasTag(island, 'introduces')));
+  const before = tokens.slice(Math.max(0, at - 4), at).map(({ word }) => word);
+  return introduces && /\b(i am|we are|my name|my name is|this is)( \S+)?$/.test(before.join(' '));
 }
 
 const holds = ({ from, to }: Element, at: number): boolean => at >= from && at < to;

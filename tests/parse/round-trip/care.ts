@@ -38,7 +38,7 @@ function applied(sampler: Sampler): Sentence {
   ) {
     const put = phrase.tag('noun') !== null && phrase.tag('on') === null;
     // "With a litre of saline": what something was done with is no fluid that was given.
-    const text = phrase.tag('care') === 'fluids' ? phrase.text.replace(/^with /, '') : phrase.text;
+    const text = phrase.tag('care') === 'fluids' ? phrase.text.replace(/^(?:with )+/, '') : phrase.text;
     return { rule, lines: [`${text}${put ? ' on' : ''}`], wants: [stating(given(phrase))] };
   }
   const side = chance.pick(['left', 'right'] as const);

@@ -50,6 +50,7 @@ function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, sta
   // "What does it feel like?" "Squeezing": so it feels, and nobody squeezes.
   const isOther = (piece: Piece): boolean =>
     OTHER_TALK.has(piece.role) &&
+    !(FEELINGS.has(topic) && isSatDown(piece, talk)) &&
     !(topic === 'quality' && piece.role === 'intention' && pieces.length === 1) &&
     !isOfTopic(piece, topic);
   const says =
@@ -63,6 +64,10 @@ function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, sta
   // "Did you black out?" "Left knee swollen.": what is found there answers no yes or no.
   return (FEELINGS.has(topic) && !isYesNo) || !finds;
 }
+
+// "Got dizzy, sat down": nobody's saturation.
+const isSatDown = ({ role, from, islands: [island] }: Piece, { tokens }: Talk): boolean =>
+  role === 'vital' && island?.slots.length === 0 && tokens[from]?.word === 'sat';
 
 // "Trachea's central" has a place of its own.
 const isLocated = (piece: Piece): boolean => piece.role === 'finding' && marked(piece, 'at');

@@ -16,6 +16,13 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
   const parts: (readonly Piece[])[] = [];
   let start = 0;
   for (let k = 1; k < pieces.length; k++) {
+    // "Swelling no, bruising yes": each thing has its own answer behind it.
+    const checked = pieces[k - 1];
+    if (checked !== undefined && marked(checked, 'checked')) {
+      parts.push(pieces.slice(start, k));
+      start = k;
+      continue;
+    }
     const begins = beginsAt(pieces, tokens, k);
     if (begins === null) continue;
     const next = pieces.slice(begins, begins + FAR);
