@@ -206,8 +206,21 @@ function isWhile({ piece, pieces, i, tokens }: Place): boolean {
 }
 
 function takenBack({ pieces, i, tokens, full }: Place): Turn | null {
+  if (full && explains(pieces, i, tokens)) return begin('statement');
   const { word } = tokens[pieces[i]?.from ?? 0] ?? { word: '' };
   return (full || word === 'not') && takesBack(pieces, i, tokens) ? begin('correction') : null;
+}
+
+// "Pupils unequal, no, that was the shadow": with nothing but words that nobody knows, to the end of what is said.
+function explains(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [piece, ...rest] = pieces.slice(i);
+  if (piece === undefined || !(marked(piece, 'plain') || marked(piece, 'correct', 'soft'))) return false;
+  const words = saidIn(tokens, piece.from, pieces.at(-1)?.to ?? piece.to);
+  return (
+    /^(no|wait|sorry|actually|hang|hold|oh)( \S+)?( \S+)? (that|it) (is|was) /.test(words) &&
+    rest.some(({ role }) => role === 'unknown') &&
+    rest.every(({ role }) => role === 'unknown' || role === 'small' || role === 'asking')
+  );
 }
 
 function reading({ piece, asked }: Place): Turn | null {

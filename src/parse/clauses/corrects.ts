@@ -1,6 +1,7 @@
 // Whether words that may take something back do so here, by what follows them.
 
-import { figureIn, isSmall, marked, type Piece } from '../pieces/piece.ts';
+import { tagOf } from '../islands/island.ts';
+import { figureIn, isSmall, likelyTag, marked, type Piece } from '../pieces/piece.ts';
 import { isTenths } from '../pieces/tenths.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -78,7 +79,11 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
     return next.role === 'side' && isPaused(tokens, next) && isLastSide(pieces, i + 2, tokens);
   if (!marked(piece, 'plain')) return false;
   const isClockToo = next.role === 'time' && figureIn(next) !== null;
-  if (next.role === 'figure' || isClockToo || (next.role === 'vital' && marked(next, 'bare'))) {
+  if (
+    next.role === 'figure' ||
+    isClockToo ||
+    (next.role === 'vital' && (marked(next, 'bare') || isAnew(pieces[i - 1], next)))
+  ) {
     if (!endsInNumber(pieces[i - 1])) return false;
     // "Sats ninety two no ninety four": without a pause only where it is the last thing that is said.
     if (isClockToo || pauseBefore(tokens, piece) !== '')
@@ -87,6 +92,13 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
   }
   return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
 }
+
+// "Sats ninety two no ninety four percent": the same sign, by its number first.
+const isAnew = (before: Piece | undefined, { from, islands: [island] }: Piece): boolean =>
+  before?.role === 'vital' &&
+  island?.slots[0]?.from === from &&
+  likelyTag(before, 'vital') !== null &&
+  likelyTag(before, 'vital') === tagOf(island, 'vital');
 
 /** The piece past a number; "thirty eight five" may be a temperature, whose last figure belongs to it. */
 function pastTenths(pieces: readonly Piece[], i: number, tokens: readonly Token[]): Piece | undefined {

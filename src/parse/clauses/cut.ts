@@ -7,7 +7,7 @@ import { moodAt } from './begins.ts';
 import type { Clause } from './clause.ts';
 import { colour } from './colour.ts';
 import { type Draft, isFull } from './draft.ts';
-import { asksAtTheEnd, withoutTag } from './late-question.ts';
+import { asksAtTheEnd, asksIfHeard, withoutClosingRight, withoutTag } from './late-question.ts';
 import { isWholeProblem, mayAddress } from './list-words.ts';
 import { isWholeStrike } from './strikes.ts';
 
@@ -81,9 +81,11 @@ const CHECKED: ReadonlySet<Role> = new Set(['csm', 'vital', 'site', 'side', 'par
 const isOpenEnded = ({ mood }: Draft): boolean => mood === 'mark' || mood === 'problem' || mood === 'patient';
 
 function settled(draft: Draft, tokens: readonly Token[], asking: boolean): Clause {
-  const { pieces, sentence } = draft;
+  const { sentence } = draft;
+  const pieces = withoutClosingRight(draft.pieces, tokens);
   const pause = pauseAfter(tokens, pieces.at(-1) ?? { to: 0 });
-  const asks = draft.mood === 'statement' && (pause === 'ask' || asksAtTheEnd(pieces, tokens, asking));
+  const asked = pause === 'ask' && !asksIfHeard(pieces, tokens);
+  const asks = draft.mood === 'statement' && (asked || asksAtTheEnd(pieces, tokens, asking));
   const mood = asks ? 'question' : draft.mood;
   return { pieces: mood === 'question' ? withoutTag(pieces, tokens) : pieces, mood, sentence, pause };
 }

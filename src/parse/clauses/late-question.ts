@@ -1,7 +1,8 @@
 // Questions that only their end or the talk before them gives away: "no pain in your back, right", "and your shoulders".
 
 import { isSmall, type Piece, type Role, readingOf } from '../pieces/piece.ts';
-import type { Token } from '../token.ts';
+import { pauseAfter } from '../span.ts';
+import { saidIn, type Token } from '../token.ts';
 
 const NAMING: ReadonlySet<Role> = new Set(['site', 'small', 'side', 'part', 'talk', 'intention', 'mood']);
 
@@ -16,11 +17,37 @@ function hurtsWhen([first, ...rest]: readonly Piece[], tokens: readonly Token[])
   return words.includes('i') && words.includes('your') && rest.every(({ role }) => NAMING.has(role));
 }
 
+/** True where only its last breath asks, and of the partner: "left knee swollen, got that?", "sats ninety four, okay?". */
+export function asksIfHeard(pieces: readonly Piece[], tokens: readonly Token[]): boolean {
+  const last = pieces.findLastIndex((piece, k) => k < pieces.length - 1 && pauseAfter(tokens, piece) !== '');
+  const breath = pieces.slice(last + 1);
+  const words = tokens.slice(breath[0]?.from, breath.at(-1)?.to).map(({ word }) => word);
+  return last >= 0 && HEARD.test(words.join(' '));
+}
+
+const HEARD =
+  /^(okay|ok|copy( that)?|(you |have you |did you )?(got|get|copy|hear) (it|that|this|me)|all good|clear)$/;
+
 /** The pieces of a question with the "right" at its end as mere talk. */
 export function withoutTag(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {
   const last = pieces.at(-1);
   if (last === undefined || !hasTagQuestion(pieces, tokens)) return pieces;
   return [...pieces.slice(0, -1), { ...last, role: 'talk' }];
+}
+
+/** "The left wrist is swollen, that's the one that's swollen, right": behind what was said of the left in the same words it is no side. */
+export function withoutClosingRight(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {
+  const [last, said] = [pieces.at(-1), pieces.at(-2)];
+  if (last?.role !== 'side' || !last.weak || said?.role !== 'finding') return pieces;
+  if (last.to - last.from > 1 || tokens[last.from]?.word !== 'right') return pieces;
+  const words = saidIn(tokens, said.from, said.to);
+  const again = pieces
+    .slice(0, -2)
+    .findIndex((piece) => piece.role === 'finding' && saidIn(tokens, piece.from, piece.to) === words);
+  const left = pieces
+    .slice(0, Math.max(again, 0))
+    .some((piece) => piece.role === 'side' && tokens[piece.to - 1]?.word === 'left');
+  return left ? [...pieces.slice(0, -1), { ...last, role: 'talk' }] : pieces;
 }
 
 // "No pain in your back, right": a "right" at the end of what is said to the patient asks for a yes or a no.

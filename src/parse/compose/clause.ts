@@ -6,11 +6,13 @@ import { marked, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { turnsLastSaid } from './corrections/answer-turned.ts';
 import { wouldSay } from './corrections/dry-run.ts';
+import { explainsAway } from './corrections/explained-away.ts';
 import { openRecord } from './open-record.ts';
 import { patient } from './patient.ts';
 import { problem } from './problem.ts';
 import { noteAnswer } from './questions/note-answer.ts';
 import { ask, askQuietly } from './questions/question.ts';
+import { tellReadings } from './questions/told-in-question.ts';
 import { readCorrection, readStrike } from './repair.ts';
 import { stateAll } from './state-all.ts';
 import { readAnswer, readStatement } from './statement.ts';
@@ -23,7 +25,7 @@ const leave = (): void => {};
 
 const READERS: Readonly<Record<Mood, (talk: Talk, clause: Clause) => void>> = {
   statement: readStatement,
-  question: ask,
+  question,
   answer: readAnswer,
   correction: readCorrection,
   strike: readStrike,
@@ -49,7 +51,7 @@ export function readClause(talk: Talk, clause: Clause): void {
     place(talk, ...clause.pieces);
     return;
   }
-  if (turnsLastSaid(talk, clause, stateAll)) return;
+  if (turnsLastSaid(talk, clause, stateAll) || explainsAway(talk, clause)) return;
   READERS[answersInPast(talk, clause) ? 'statement' : clause.mood](talk, clause);
 }
 
@@ -77,6 +79,12 @@ const answersInPast = ({ tokens, context: { asked } }: Talk, { mood, pieces }: C
 
 // "When did you last go?" "Before we set off."
 const TIES = /^(before|after|when|once|while)$/;
+
+function question(talk: Talk, clause: Clause): void {
+  const pieces = tellReadings(talk, clause, stateAll);
+  // A question that tells nothing is found among the clauses as it stands.
+  if (pieces.length > 0) ask(talk, pieces === clause.pieces ? clause : { ...clause, pieces });
+}
 
 function mark(talk: Talk, clause: Clause): void {
   const span = spanned(clause.pieces);

@@ -79,7 +79,7 @@ describe('what is said of a place in small words, beside something else', () => 
   checkStatements([
     [
       "right shoulder's out, skin intact",
-      ['visit right shoulder', "note: right shoulder's out, skin intact"],
+      ['deformity right shoulder quality=dislocation', 'note: skin intact'],
     ],
   ]);
 });

@@ -41,6 +41,14 @@ export function figureInstead(talk: Talk, clause: Clause): readonly Piece[] | nu
   if (first === undefined || !marked(first, 'strike', 'last')) return null;
   if (talk.context.said.at(-1)?.kind !== 'vital') return null;
   const said = rest.length > 0 ? rest : nextIn(talk, clause);
+  const [figure, next] = said;
+  // "One twenty, I read it upside down": what follows tells why.
+  const isToldWhy =
+    (figure?.role === 'figure' || figure?.role === 'time') &&
+    next !== undefined &&
+    /^(i|it|that|because|cause|the)$/.test(talk.tokens[next.from]?.word ?? '') &&
+    said.slice(1).every(({ role }) => role === 'small' || role === 'unknown' || role === 'talk');
+  if (figure !== undefined && isToldWhy) return [figure];
   const figures = said.filter(({ role }) => role === 'figure' || role === 'time');
   const isFigure = figures.length > 0 && said.every((piece) => figures.includes(piece) || isChatter(piece));
   return isFigure ? said : null;

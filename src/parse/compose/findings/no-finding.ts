@@ -4,7 +4,7 @@ import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island } from '../../islands/island.ts';
 import type { Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import type { Attachment } from '../sites/attach.ts';
 import { hasRole, type Item, phrasesAt } from '../sites/item.ts';
 import { isPredicate } from './predicate.ts';
@@ -33,6 +33,7 @@ export function isNoFinding(
     return true;
   // "Partial thickness laceration" is no burn; the words of depth stand for one only where nothing else is named.
   if (hasTag(island, 'ellipsis') && !isPaused(tokens, piece) && hasRole(items[i + 1], 'finding')) return true;
+  if (isWithEase(tokens, piece)) return true;
   // "No other injuries" is said of all the rest, and of no site in mind.
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return true;
   if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return true;
@@ -60,6 +61,14 @@ export function isNoFinding(
   const phrases = phrasesAt(items, group);
   return hasTag(island, 'soft') && phrases.length > 0 && phrases.every(({ mine }) => mine);
 }
+
+// "Can touch his ear with that hand no problem": so easily, and nothing is called normal.
+const isWithEase = (tokens: readonly Token[], { from, to }: Piece): boolean =>
+  /^no (problem|problems|trouble|bother)$/.test(saidIn(tokens, from, to)) &&
+  tokens[from - 1]?.pause === '' &&
+  tokens
+    .slice(Math.max(0, from - 9), from)
+    .some(({ word }) => /^(can|able|could|touches|lifts|does)$/.test(word));
 
 const hasUnknown = (items: readonly Item[], from: number, to: number): boolean =>
   items.slice(from, to).some((item) => hasRole(item, 'unknown'));

@@ -3,3 +3,4 @@
 export { sayingsIn } from './cut.ts';
 export { isJoin } from './ends.ts';
 export { openingOf } from './opens.ts';
+export { isReading } from './said.ts';

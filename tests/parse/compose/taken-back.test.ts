@@ -1,0 +1,101 @@
+// What was denied or affirmed and is taken back a breath later, and what is explained away. All talk here is invented.
+
+import { describe, expect, it } from 'vitest';
+import { type Entry, stands } from '../../../src/record/entry.ts';
+import { entriesOf, realReader } from '../../talk-case.ts';
+
+const reader = realReader();
+const standing = (talk: string): readonly Entry[] => entriesOf(reader, talk.split(' | ')).filter(stands);
+const told = (talk: string, topic: string) =>
+  standing(talk).flatMap((one) => (one.kind === 'history' && one.topic === topic ? [one] : []));
+const found = (talk: string) =>
+  standing(talk).flatMap((one) =>
+    one.kind === 'finding' ? [[one.site, one.side, one.finding, one.present]] : [],
+  );
+
+describe('a denial of history that is taken back', () => {
+  it.each([
+    ['any allergies | nope | oh hang on, yes, latex', 'allergies', 'latex'],
+    ['any allergies | no | well, elastoplast actually', 'allergies', 'elastoplast'],
+    ['no allergies, wait, codeine', 'allergies', 'codeine'],
+    ['does he take any tablets | no | actually he takes bisoprolol', 'medications', 'bisoprolol'],
+    ['any medical problems | none | oh wait, she is epileptic', 'past-history', 'epileptic'],
+  ] as const)('leaves %s told', (talk, topic, text) => {
+    const [one, ...others] = told(talk, topic);
+    expect(others).toEqual([]);
+    expect(one?.present).not.toBe(false);
+    expect(one?.text).toContain(text);
+  });
+
+  it('waits for what it is', () => {
+    expect(
+      told('any allergies | no | actually yes | elastoplast', 'allergies').map(({ text }) => text),
+    ).toEqual(['actually yes', 'elastoplast']);
+  });
+
+  it.each(['any allergies | no | sorry I missed that', 'any allergies | no | hang on, let me write that'])(
+    'stands in %s',
+    (talk) => expect(told(talk, 'allergies').map(({ present }) => present)).toEqual([false]),
+  );
+});
+
+describe('a finding whose answer is turned', () => {
+  it.each([
+    ['any pain in the belly | no | actually yeah a little', [['abdomen', null, 'pain', true]]],
+    ['is the right elbow sore | yes | wait, no', [['elbow', 'right', 'pain', false]]],
+    ['no bruising over the right hip | oh wait, yes there is', [['hip', 'right', 'contusion', true]]],
+    [
+      'any tingling in your feet | no | sorry, yes, in the right one',
+      [
+        ['foot', 'right', 'tingling', true],
+        ['foot', 'left', 'tingling', false],
+      ],
+    ],
+  ] as const)('is the other way round in %s', (talk, entries) => {
+    expect(found(talk)).toEqual(entries);
+  });
+
+  it.each([
+    'right thigh, no swelling | wait, yes, his pulse is eighty',
+    'does the right shin hurt | no | and the left | yes, sorry, I will stop',
+    'no swelling of the left foot | how is the pulse there | actually yes',
+  ])('stands where something else is meant: %s', (talk) => {
+    expect(found(talk)[0]?.[3]).toBe(false);
+  });
+
+  it('is asked about where nobody was asked', () => {
+    const [one] = standing('left ribs tender | actually no');
+    expect(one).toMatchObject({ kind: 'finding', present: false });
+    expect(one?.doubt).toHaveLength(1);
+  });
+});
+
+describe('a denial behind "sorry"', () => {
+  it.each([
+    ['right hip pain | sorry no swelling', false],
+    ['right hip pain, sorry, swelling', true],
+  ] as const)('of %s', (talk, present) => {
+    expect(standing(talk).find((one) => one.kind === 'finding' && one.finding === 'swelling')).toMatchObject({
+      present,
+    });
+  });
+});
+
+describe('what is explained away', () => {
+  it.each(['cut over the right brow | no that is only ketchup', 'pupils unequal | oh it was just the torch'])(
+    'stands and is asked about: %s',
+    (talk) => {
+      const [one, ...others] = standing(talk).filter(({ kind }) => kind !== 'note' && kind !== 'visit');
+      expect(others).toEqual([]);
+      expect(one?.doubt.join(' ')).toContain('Taken back by');
+    },
+  );
+});
+
+describe('a sign read anew behind a "no"', () => {
+  it('takes the place of the one before', () => {
+    const signs = standing('pressure one thirty over ninety | no, pressure one thirteen over ninety');
+    expect(signs).toHaveLength(1);
+    expect(signs[0]).toMatchObject({ value: { systolic: 113, diastolic: 90 } });
+  });
+});
