@@ -22,6 +22,7 @@ import { rootRules } from './islands/roots.ts';
 import { type Branch, plantTree } from './islands/tree.ts';
 import { withoutAdverbs } from './pieces/adverb.ts';
 import { readBehindSubjects } from './pieces/behind-subject.ts';
+import { withTimesOfCare } from './pieces/care-time.ts';
 import { withChecklists } from './pieces/checklist.ts';
 import { withCourtesies } from './pieces/courtesy.ts';
 import { withoutMeasuredFeet } from './pieces/measured-feet.ts';
@@ -62,7 +63,7 @@ export function createReader(
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
   const tokens = withoutFillers(root, tokenise(utterance.text));
   const said = piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length);
-  const covered = withChecklists(withoutMeasuredFeet(said, tokens), tokens);
+  const covered = withChecklists(withTimesOfCare(withoutMeasuredFeet(said, tokens), tokens), tokens);
   const pieces = withCourtesies(
     readBehindSubjects(
       withPartedSides(withPartedNo(withoutAdverbs(covered, tokens), tokens), tokens),

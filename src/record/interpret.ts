@@ -3,6 +3,7 @@
 import type { CorrectionFrame, Frame } from '../parse/frame.ts';
 import { isPlainConfirm, nextToConfirm } from './confirming.ts';
 import { correct } from './correction.ts';
+import { eachSide } from './each-side.ts';
 import type { Effect, Said } from './effect.ts';
 import type { Happening } from './event.ts';
 import { problemsChanging } from './problems.ts';
@@ -33,7 +34,8 @@ export function interpret(state: RecordState, frame: Frame, place: Place): reado
       const { statement, heard, known, doubt } = frame;
       const at = frame.at === undefined ? heardAt : place.iso(frame.at);
       const group = `${utterance}.${frame.group}`;
-      return [entering({ statement, at, heardAt, heard, known, doubt, utterance, group })];
+      const draft = { statement, at, heardAt, heard, known, doubt, utterance, group };
+      return eachSide<EntryDraft>(draft).map(entering);
     }
     case 'correction': {
       const said: Said = {
@@ -76,11 +78,14 @@ function planned(effect: Effect, frame: CorrectionFrame, said: Said, utterance: 
       return [
         (event) => ({
           kind: 'corrected',
-          payload: { targets: effect.targets, replacements: stamp(effect.replacements, event) },
+          payload: {
+            targets: effect.targets,
+            replacements: stamp(effect.replacements.flatMap(eachSide), event),
+          },
         }),
       ];
     case 'enter':
-      return [entering(effect.draft)];
+      return eachSide(effect.draft).map(entering);
     case 'keep': {
       const { why } = effect;
       const doubt = [...frame.doubt, why];

@@ -37,7 +37,9 @@ export function answeredReading({ piece, pieces, i, tokens, draft }: Place): Tur
   const before = pieces[i - 1];
   if (!asks || before === undefined) return null;
   // "What's his pulse ninety eight", "how bad is it about a six": a whole question after a sign holds no figure.
-  const asked = draft.pieces.findLast((one) => !isSmall(one, 'article') && one.role !== 'small');
+  const asked = draft.pieces.findLast(
+    (one) => !isSmall(one, 'article') && one.role !== 'small' && one.role !== 'talk' && !one.weak,
+  );
   const isWhole = asked !== undefined && marked(asked, 'asks-vital');
   const isFigure = piece.role === 'figure' || (isWhole && piece.role === 'time' && figureIn(piece) !== null);
   if (isFigure)

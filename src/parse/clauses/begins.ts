@@ -1,7 +1,7 @@
 // Whether a piece begins a clause of another mood or turns the one in hand; the rules stand in one list and the first counts.
 
 import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
-import { isPaused } from '../span.ts';
+import { isPaused, pauseBefore } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
 import { answeredReading, bareAsking, measured, question, tagQuestion } from './asking.ts';
@@ -10,6 +10,7 @@ import { corrects, takesBack, turnsAnswer } from './corrects.ts';
 import type { Draft } from './draft.ts';
 import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
+import { moodOf } from './mood-words.ts';
 import { newMood } from './moods.ts';
 import { become, begin, isAnswer, type Place, type Rule, type Turn } from './place.ts';
 import {
@@ -51,6 +52,7 @@ const RULES: readonly Rule[] = [
   statedAfter,
   done,
   takenBack,
+  backToPatient,
   reading,
 ];
 
@@ -103,13 +105,17 @@ function order({ piece: { role }, pieces, i, tokens, addressed }: Place): Turn |
   return role === 'strike' || role === 'mark' || role === 'command' ? begin(role) : null;
 }
 
-function correction({ piece, pieces, i, tokens, asked, full, waiting }: Place): Turn | null {
+function correction({ piece, pieces, i, tokens, asked, full, waiting, draft }: Place): Turn | null {
   // "Does your left arm hurt?" "No, it's the right": it answers, and takes back nothing that was said before.
   if ((asked || waiting) && marked(piece, 'denies')) return null;
   // "Any pain?" "No no ow": an answer, unless what follows stands in the place of something said.
   const answers = waiting && !full && isAnswer(piece);
   if (answers && !pieces.slice(i + 1).some(({ role }) => role === 'side' || role === 'site')) return null;
   if (piece.role !== 'correction') return null;
+  const next = pieces[i + 1];
+  // "Any allergies?" "No, oh wait, aye, latex."
+  if (draft.mood === 'answer' && next !== undefined && isAnswer(next) && !marked(next, 'plain'))
+    return begin('answer');
   if (tellsAfterAll(pieces, i, tokens)) return begin('statement');
   const turned = !asked && !waiting && turnsAnswer(pieces, i, tokens);
   return turned || corrects(pieces, i, tokens) ? begin('correction') : null;
@@ -169,6 +175,10 @@ function goingOn({ draft: { mood } }: Place): 'stay' | null {
 function intention(place: Place): Turn | 'stay' | null {
   const { piece, pieces, i, tokens, full, draft } = place;
   if (piece.role !== 'intention') return null;
+  // "We'll roll him into the recovery position": it is planned yet.
+  const before = draft.pieces.at(-1);
+  const isPlanned = draft.mood === 'plan' && before !== undefined && moodOf(before) === 'plan';
+  if (isPlanned && pauseBefore(tokens, piece) === '') return 'stay';
   if (isAskedWhile(place) || isFoundWhile(place) || isSpreading(place)) return 'stay';
   // "Describes the pain as squeezing": so it feels, and nobody squeezes.
   if (draft.pieces.some((one) => marked(one, 'topic', 'quality'))) return null;
@@ -222,6 +232,18 @@ function explains(pieces: readonly Piece[], i: number, tokens: readonly Token[])
     rest.every(({ role }) => role === 'unknown' || role === 'small' || role === 'asking')
   );
 }
+
+// "His mate rolled an ankle, but this fella's got a cut on the hand": of the patient again.
+function backToPatient({ pieces, i, tokens, draft }: Place): Turn | null {
+  const piece = pieces[i];
+  if (draft.mood !== 'others' || piece === undefined || !marked(piece, 'contrast')) return null;
+  return THIS_ONE.test(saidIn(tokens, piece.to, Math.min(piece.to + 2, tokens.length)))
+    ? begin('statement')
+    : null;
+}
+
+const THIS_ONE =
+  /^(this|our|my) (fella|fellow|guy|one|lad|lass|girl|boy|kid|patient|casualty|bloke|chap|man|woman|lady)$/;
 
 function reading({ piece, asked }: Place): Turn | null {
   return asked && piece.role === 'vital' ? begin('statement') : null;

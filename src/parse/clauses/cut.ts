@@ -7,7 +7,7 @@ import { moodAt } from './begins.ts';
 import type { Clause } from './clause.ts';
 import { colour } from './colour.ts';
 import { type Draft, isFull } from './draft.ts';
-import { asksAtTheEnd, asksIfHeard, withoutClosingRight, withoutTag } from './late-question.ts';
+import { asksAside, asksAtTheEnd, asksIfHeard, withoutClosingRight, withoutTag } from './late-question.ts';
 import { isWholeProblem, mayAddress } from './list-words.ts';
 import { isWholeStrike } from './strikes.ts';
 
@@ -44,6 +44,13 @@ export function clausesOf(
       sentence++;
       close();
     } else if (pause === 'dash' && !isOpenEnded(draft) && !isHowItWas(draft, piece)) close();
+    if (
+      pause === 'pause' &&
+      draft.mood === 'statement' &&
+      isFull(draft.pieces) &&
+      asksAside(pieces, i, tokens)
+    )
+      close();
     const full = isFull(draft.pieces);
     const asked = draft.mood === 'question' && full;
     if (draft.mood === 'problem' && isWholeProblem(draft.pieces, piece, tokens)) close();

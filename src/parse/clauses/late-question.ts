@@ -25,6 +25,17 @@ export function asksIfHeard(pieces: readonly Piece[], tokens: readonly Token[]):
   return last >= 0 && HEARD.test(words.join(' '));
 }
 
+/** "Ankle's tender, that hurt, mate?": the breath from piece `i` on asks, and what stands before it is told. */
+export function asksAside(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const from = pieces[i]?.from ?? 0;
+  const end = tokens.findIndex(({ pause }, at) => at >= from && (pause === 'ask' || pause === 'end'));
+  if (end < 0 || tokens[end]?.pause !== 'ask') return false;
+  return ASIDE.test(saidIn(tokens, from, end + 1));
+}
+
+const ASIDE =
+  /^(and )?((does |is )?(that|this|it) (hurt|hurting|sore|painful|tender)|(hurt|sore|painful|tender))( there| here| much| a bit| when i press| at all)*( mate| love| buddy| pal| sweetheart| dear| sir| darling)?$/;
+
 const HEARD =
   /^(okay|ok|copy( that)?|(you |have you |did you )?(got|get|copy|hear) (it|that|this|me)|all good|clear)$/;
 

@@ -7,6 +7,8 @@ import { spanned } from '../span.ts';
 import { turnsLastSaid } from './corrections/answer-turned.ts';
 import { wouldSay } from './corrections/dry-run.ts';
 import { explainsAway } from './corrections/explained-away.ts';
+import { tellsOnlyAnew } from './corrections/told-anew.ts';
+import { itemsOf } from './exam/items.ts';
 import { openRecord } from './open-record.ts';
 import { patient } from './patient.ts';
 import { problem } from './problem.ts';
@@ -14,6 +16,8 @@ import { noteAnswer } from './questions/note-answer.ts';
 import { ask, askQuietly } from './questions/question.ts';
 import { tellReadings } from './questions/told-in-question.ts';
 import { readCorrection, readStrike } from './repair.ts';
+import { phrasesIn } from './sites/item.ts';
+import { wholeSite } from './sites/site-ref.ts';
 import { stateAll } from './state-all.ts';
 import { readAnswer, readStatement } from './statement.ts';
 import { bear, isPlaced, place, spanOf, state, type Talk, textOf } from './talk.ts';
@@ -51,7 +55,12 @@ export function readClause(talk: Talk, clause: Clause): void {
     place(talk, ...clause.pieces);
     return;
   }
-  if (turnsLastSaid(talk, clause, stateAll) || explainsAway(talk, clause)) return;
+  if (
+    turnsLastSaid(talk, clause, stateAll) ||
+    tellsOnlyAnew(talk, clause, stateAll) ||
+    explainsAway(talk, clause)
+  )
+    return;
   READERS[answersInPast(talk, clause) ? 'statement' : clause.mood](talk, clause);
 }
 
@@ -123,6 +132,10 @@ function instruction(talk: Talk, clause: Clause): void {
     const { from, to } = spanned(clause.pieces);
     bear(talk, { asked: null, askedBefore: null, question: textOf(talk, from, to), asking: true });
   }
+  // "Wriggle the toes on your left foot": what is felt and answered next is there.
+  const phrases = phrasesIn(itemsOf(talk, clause.pieces)).filter(({ mine }) => !mine);
+  const refs = phrases.flatMap(({ sites }) => sites);
+  if (refs.length === 1 && refs[0]?.sideKnown === 'spoken') bear(talk, { sites: refs.map(wholeSite) });
   if (tellsOfSomebody(talk, clause)) return;
   // "Lift your arm for me, ouch": what hurts there nobody can tell, and it must not be lost.
   place(

@@ -11,6 +11,7 @@ import { wouldSay } from './corrections/dry-run.ts';
 import { figureNotThat } from './corrections/figure-not.ts';
 import { lateTime } from './corrections/late-time.ts';
 import { movesWhatWasSaid } from './corrections/not-that.ts';
+import { takeBackOpposites } from './corrections/opposite.ts';
 import { tellsAnew } from './corrections/told-anew.ts';
 import { tellsWrongSide } from './corrections/wrong-side.ts';
 import { calledFine } from './exam/called-fine.ts';
@@ -69,6 +70,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (asked === null && figureNotThat(talk, clause.pieces) !== null && correct(talk, clause, stateAll))
     return;
   const before = talk.frames.length;
+  const { said } = talk.context;
   const head = fineHead(talk, clause);
   const rest = withoutContrasted(clause.pieces.slice(head), talk.tokens);
   for (const pieces of sayingsIn(rest, talk.tokens))
@@ -76,6 +78,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   const stated = talk.frames
     .slice(before)
     .some((frame) => frame.frame === 'statement' && frame.statement.kind !== 'visit');
+  takeBackOpposites(talk, clause, before, said);
   if (stated) {
     tellWhole(talk, clause, asked, before);
     bear(talk, { asked: null });
@@ -189,8 +192,9 @@ function answerWithFigure(talk: Talk, clause: Clause): boolean {
 
 /** Takes a "no" with nothing but a side or a figure after it for a correction. */
 function turnSide(talk: Talk, clause: Clause): boolean {
-  const [first, ...rest] = clause.pieces;
+  const [first, ...all] = clause.pieces;
   if (first === undefined || !marked(first, 'plain')) return false;
+  const rest = upToCall(talk, all);
   const turning = rest.filter(({ role, weak }) => role !== 'small' && (role !== 'talk' || !weak));
   const turned = { ...clause, pieces: rest };
   // "No, forty five": only a number stands against what was said.
@@ -198,6 +202,7 @@ function turnSide(talk: Talk, clause: Clause): boolean {
   if (turning.length === 0 || !turning.every(isPlace) || sideIn(rest) === null) return false;
   // "No left forearm" takes nothing back unless a pause or an article parts the two.
   const parted = isPaused(talk.tokens, first);
+  if (rest.length < all.length && !parted) return false;
   const article = rest[0] !== undefined && rest[0].to - rest[0].from > 1;
   return (parted || article) && correct(talk, turned, stateAll);
 }
@@ -206,8 +211,10 @@ function turnSide(talk: Talk, clause: Clause): boolean {
 function turnSign(talk: Talk, clause: Clause): boolean {
   const [first, ...rest] = clause.pieces;
   const [last, ...others] = talk.context.said;
-  if (first === undefined || !marked(first, 'plain') || last?.kind !== 'vital' || others.length > 0)
-    return false;
+  if (first === undefined || last?.kind !== 'vital' || others.length > 0) return false;
+  // "Negative, pulse ninety two": as it is said by radio.
+  const isNo = marked(first, 'plain') || talk.tokens[first.from]?.word === 'negative';
+  if (!isNo) return false;
   if (!rest.every((piece) => piece.role === 'vital' || isChatter(piece))) return false;
   const anew = wouldSay(talk, rest, stateAll);
   const isSame =
@@ -215,5 +222,16 @@ function turnSign(talk: Talk, clause: Clause): boolean {
     anew.every(({ statement }) => statement.kind === 'vital' && statement.vital === last.vital);
   return isSame && correct(talk, { ...clause, pieces: rest }, stateAll);
 }
+
+// "No, the right, Shaz, look": what stands past a pause is said to somebody, where it states nothing.
+function upToCall({ tokens }: Talk, pieces: readonly Piece[]): readonly Piece[] {
+  const end = pieces.findIndex((piece) => isPaused(tokens, piece));
+  const behind = end < 0 ? [] : pieces.slice(end + 1);
+  return behind.length > 0 && behind.every(({ role }) => CALLED.has(role))
+    ? pieces.slice(0, end + 1)
+    : pieces;
+}
+
+const CALLED: ReadonlySet<Piece['role']> = new Set(['unknown', 'small', 'talk']);
 
 const isPlace = ({ role }: Piece): boolean => role === 'side' || role === 'site' || role === 'talk';

@@ -49,6 +49,10 @@ function halves(piece: Piece): readonly Piece[] {
 
 const FEWEST = 2;
 
+// "Bruising: no", "bruising - nope": a colon or a dash leads to the answer of one thing alone, too.
+const isLedTo = (pieces: readonly Piece[], tokens: readonly Token[], answer: number): boolean =>
+  tokens[(pieces[answer]?.from ?? 0) - 1]?.pause === 'dash';
+
 /** The indexes of the answers of every list that is long enough. */
 function answersIn(pieces: readonly Piece[], tokens: readonly Token[]): ReadonlySet<number> {
   const all = new Set<number>();
@@ -79,7 +83,7 @@ function keep(
   tokens: readonly Token[],
 ): void {
   const last = list.at(-1);
-  if (list.length < FEWEST || last === undefined) return;
+  if (last === undefined || (list.length < FEWEST && !isLedTo(pieces, tokens, last))) return;
   const [answer, next] = [pieces[last], pieces[last + 1]];
   if (answer === undefined || (next !== undefined && !isPaused(tokens, answer) && !ENDING.has(next.role)))
     return;
@@ -119,8 +123,12 @@ const isBare = (piece: Piece): boolean =>
   !marked(piece, 'denied') &&
   !piece.weak;
 
+// What stands before the first thing may be other talk: "okay checklist time for the right shoulder deformity no".
 function lastBreath(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {
-  const end = pieces.findLastIndex((piece, k) => k < pieces.length - 1 && breaks(tokens, piece));
+  const end = pieces.findLastIndex(
+    (piece, k) =>
+      k < pieces.length - 1 && (breaks(tokens, piece) || !(STATED.has(piece.role) || BESIDE.has(piece.role))),
+  );
   return pieces.slice(end + 1);
 }
 

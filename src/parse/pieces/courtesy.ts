@@ -31,11 +31,29 @@ function isCourtesy(pieces: readonly Piece[], i: number, tokens: readonly Token[
   const piece = pieces[i];
   if (piece === undefined || !isSoft(piece, tokens)) return false;
   if (i === 0 && opensPlace(pieces, tokens)) return true;
+  if (closesPlan(pieces, i, tokens)) return true;
   const isEnd = i === pieces.length - 1 || pauseAt(tokens, piece.to - 1) !== '';
   if (!isEnd) return false;
   if (i === 0) return pieces.length > 1 && pauseAt(tokens, piece.to - 1) === 'pause';
   return pauseAt(tokens, piece.from - 1) === 'pause' && !isOpen(breathBefore(pieces, i, tokens));
 }
+
+// "Now I'm going to have a feel of your belly okay": it is told to the patient before anything is felt.
+function closesPlan(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const okay = pieces[i];
+  if (okay === undefined || !OKAY.test(tokens[okay.to - 1]?.word ?? '')) return false;
+  if (i < pieces.length - 1 && pauseAt(tokens, okay.to - 1) === '') return false;
+  const breath = breathBefore(pieces, i, tokens);
+  const isTold = tokens.slice(breath[0]?.from, okay.from).some(({ word }) => word === 'your');
+  const isPlan = breath.some(({ role, weak }) => role === 'intention' && !weak);
+  return (
+    isPlan &&
+    (isTold ||
+      breath.some((piece) => PLANS.test(tokens[piece.to - 1]?.word ?? '') && piece.role === 'intention'))
+  );
+}
+
+const PLANS = /^(to|gonna)$/;
 
 const OKAY = /^(okay|ok|alright|right)$/;
 

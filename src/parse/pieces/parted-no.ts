@@ -1,15 +1,39 @@
-// "Sorry, no bruising": where "sorry no" is followed by what it denies, its "no" is no part of the words that take back.
+// "Sorry, no bruising": where "sorry no" is followed by what it denies, its "no" is no part of the words that take back. "Any allergies no
+// any medications no": nor is an answer a part of the next question.
 
 import type { Island } from '../islands/island.ts';
-import type { Token } from '../token.ts';
-import type { Piece, Role } from './piece.ts';
+import { saidIn, type Token } from '../token.ts';
+import { marked, type Piece, type Role, tagIn } from './piece.ts';
 import { reread } from './reread.ts';
 
 /** The pieces with each such "no" parted from the words before it. */
 export const withPartedNo = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
-  pieces.some(({ role }) => role === 'correction')
-    ? pieces.flatMap((piece, i) => (denies(pieces, i, tokens) ? parted(piece) : [piece]))
+  pieces.some(({ role }) => role === 'correction' || role === 'ask')
+    ? pieces.flatMap((piece, i) => {
+        if (denies(pieces, i, tokens)) return parted(piece);
+        return asksOn(pieces, i, tokens) ? answeredAndAsked(piece) : [piece];
+      })
     : pieces;
+
+// "Any allergies | no any medications | no".
+function asksOn(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
+  if (before === undefined || piece?.role !== 'history' || next?.role !== 'answer') return false;
+  const isAsked = before.role === 'ask' && tokens[before.to - 1]?.pause === '';
+  return isAsked && saidIn(tokens, piece.from, piece.from + 2) === 'no any' && marked(piece, 'denied');
+}
+
+function answeredAndAsked(piece: Piece): readonly Piece[] {
+  const topic = tagIn(piece, 'history', 'topic') ?? '';
+  return [
+    {
+      ...reread(piece, 'answer', 'talk.answer', { answer: 'no', plain: '' }),
+      to: piece.from + 1,
+      weak: true,
+    },
+    { ...reread(piece, 'ask', 'history.ask', { asks: topic }), from: piece.from + 1 },
+  ];
+}
 
 function denies(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [piece, next] = [pieces[i], pieces[i + 1]];

@@ -87,7 +87,7 @@ describe('what is explained away', () => {
     (talk) => {
       const [one, ...others] = standing(talk).filter(({ kind }) => kind !== 'note' && kind !== 'visit');
       expect(others).toEqual([]);
-      expect(one?.doubt.join(' ')).toContain('Taken back by');
+      expect(one?.doubt?.join(' ')).toContain('Taken back by');
     },
   );
 });

@@ -61,9 +61,12 @@ const SORRY = /\bsorry (no|nope|yes|yeah|yep|he|she|it|there)\b/;
 
 /** The words at the start of a clause that take something back, and what they answer; null where it does not begin so. */
 function leadOf({ tokens }: Talk, pieces: readonly Piece[]): Lead | null {
-  const past = pieces.findIndex((piece) => !isOfLead(piece));
-  const lead = past < 0 ? pieces : pieces.slice(0, past);
-  const behind = past < 0 ? [] : pieces.slice(past);
+  const open = pieces.findIndex((piece) => !isOfLead(piece));
+  const run = open < 0 ? pieces : pieces.slice(0, open);
+  // "Actually yeah | when you press there": the small words behind the answer belong to what follows.
+  const past = open < 0 ? pieces.length : run.findLastIndex((piece) => !isChatter(piece)) + 1 || run.length;
+  const lead = pieces.slice(0, past);
+  const behind = pieces.slice(past);
   // "Penicillin, actually": the word may stand behind what it takes back.
   const late = behind.length > 1 && behind.at(-1)?.role === 'correction';
   const rest = late ? behind.slice(0, -1) : behind;
@@ -98,7 +101,7 @@ const BESIDE: ReadonlySet<Role> = new Set(['attribute', 'side', 'small', 'talk',
 
 /** True where the rest says how it is, or only says again what was said: "yes, it does hurt", "no, he can't feel it". */
 function isRestOf(talk: Talk, rest: readonly Piece[], stateAll: StateAll): boolean {
-  if (rest.every(({ role }) => BESIDE.has(role))) return true;
+  if (rest.every(({ role }) => BESIDE.has(role)) || isWhenPressed(talk, rest)) return true;
   const { said } = talk.context;
   const anew = wouldSay({ ...talk }, rest, stateAll);
   return (
@@ -107,6 +110,11 @@ function isRestOf(talk: Talk, rest: readonly Piece[], stateAll: StateAll): boole
     rest.every(({ role }) => BESIDE.has(role) || role === 'finding' || role === 'csm' || role === 'site')
   );
 }
+
+// "Actually yeah, when you press there."
+const isWhenPressed = ({ tokens }: Talk, rest: readonly Piece[]): boolean =>
+  /^(when|if|where)$/.test(tokens[rest[0]?.from ?? -1]?.word ?? '') &&
+  rest.every(({ role }) => BESIDE.has(role) || role === 'unknown' || role === 'intention' || role === 'mood');
 
 function sameThing(one: Statement, other: Statement): boolean {
   if (one.kind === 'finding' && other.kind === 'finding')

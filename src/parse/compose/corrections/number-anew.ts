@@ -5,12 +5,15 @@ import { figureIn, likelyTag, type Piece } from '../../pieces/piece.ts';
 import { isTenths } from '../../pieces/tenths.ts';
 import { isPaused } from '../../span.ts';
 import type { Talk } from '../talk.ts';
+import { pressureAt } from '../vitals/two-figures.ts';
 import { vitalFromFigure } from '../vitals/vital.ts';
 import type { Changed } from './changes.ts';
 import { signMeant } from './sign-meant.ts';
 
 /** The change that a bare number makes; null where it is none of a sign, or of something else than was said last. */
 export function numberAnew(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const pressure = pressureAnew(talk, pieces);
+  if (pressure !== null) return pressure;
   const last = pieces.findLastIndex(({ role }) => role === 'figure' || role === 'time');
   const tenths = tenthsAt(talk, pieces, last);
   const at = tenths === 0 ? last : last - 1;
@@ -28,6 +31,18 @@ export function numberAnew(talk: Talk, pieces: readonly Piece[]): readonly Chang
   if (vital === null || read === null || (sign !== null && !isNewUnit))
     return [{ change: { change: 'number', value }, target: sign === null ? {} : target }];
   return [{ change: { change: 'statement', statement: read.statement }, target }];
+}
+
+// "I misread it, one twenty three on eighty four".
+function pressureAnew(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
+  const last = talk.context.said.at(-1);
+  if (last?.kind !== 'vital' || last.vital !== 'blood-pressure') return null;
+  const at = pieces.findIndex((piece) => figureIn(piece) !== null);
+  const read = pressureAt(pieces, talk.tokens, at);
+  const { kind, vital } = last;
+  return read === null
+    ? null
+    : [{ change: { change: 'statement', statement: read.statement }, target: { kind, vital } }];
 }
 
 /** The tenths of a temperature whose figure ends at `last` ("thirty eight five"); 0 where there are none. */

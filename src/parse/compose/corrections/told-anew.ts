@@ -4,8 +4,9 @@ import type { HistoryStatement, Statement } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Piece } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
-import { type Talk, textOf } from '../talk.ts';
+import { place, type Talk, textOf } from '../talk.ts';
 import type { Changed } from './changes.ts';
+import { change } from './correction.ts';
 import { type StateAll, wouldSay } from './dry-run.ts';
 import { sameTarget } from './target.ts';
 
@@ -32,6 +33,30 @@ const lastTold = ({ context: { said } }: Talk): HistoryStatement | null => {
   const last = said.at(-1);
   return last?.kind === 'history' ? last : null;
 };
+
+// Of these a patient has one.
+const ONLY: ReadonlySet<string> = new Set(['age', 'weight', 'name', 'sex']);
+
+/** "He's fifty four. Sorry, forty five years old": what there is one of is told anew; false where the clause tells something else. */
+export function tellsOnlyAnew(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
+  const first = clause.pieces.findIndex(({ role }) => role !== 'small' && role !== 'talk');
+  if (clause.pieces[first]?.role !== 'correction') return false;
+  const { said } = talk.context;
+  const [one, ...others] = wouldSay(talk, clause.pieces.slice(first + 1), stateAll);
+  const { statement } = one ?? {};
+  if (one === undefined || others.length > 0 || statement?.kind !== 'history' || !ONLY.has(statement.topic))
+    return false;
+  if (!said.some((last) => last.kind === 'history' && last.topic === statement.topic)) return false;
+  const basis = { statement, known: one.known, doubt: one.doubt };
+  const from = talk.tokens.findIndex((token) => token.from === one.span[0]);
+  const to = talk.tokens.findIndex((token) => token.to === one.span[1]) + 1;
+  change(talk, [{ change: { change: 'statement', statement }, target: sameTarget(statement), basis }], {
+    from: Math.max(0, from),
+    to,
+  });
+  place(talk, ...clause.pieces.slice(0, first + 1));
+  return true;
+}
 
 const MOST_NAMES = 3;
 

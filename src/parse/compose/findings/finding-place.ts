@@ -34,7 +34,9 @@ function placed(
     return fixed(
       island,
       at,
-      side ?? spoken.find((ref) => ref.side !== null && ref.side !== 'both')?.side ?? null,
+      side ??
+        spoken.find((ref) => ref.side !== null && ref.side !== 'both')?.side ??
+        ofMind(island, at, spoken, mind),
     );
   const refs = spoken.length > 0 ? spoken : sideOfMind(mind, side);
   const only = sitesIn(island, 'for');
@@ -52,6 +54,19 @@ function placed(
   )
     return home.map((site) => plainSite(site, side));
   return side === null ? refs : refs.map((ref) => ({ ...ref, side, sideKnown: 'spoken' }));
+}
+
+// "Left ribs move the wrong way. That's paradoxical motion": of the side that is spoken of.
+function ofMind(
+  island: Island,
+  at: readonly Site[],
+  spoken: readonly SiteRef[],
+  mind: readonly SiteRef[],
+): Side | null {
+  const [ref, ...others] = mind;
+  if (spoken.length > 0 || ref === undefined || others.length > 0) return null;
+  if (tagOf(island, 'finding') !== 'paradoxical-motion' || !isInRegionOf(at, ref.site)) return null;
+  return ref.side === 'left' || ref.side === 'right' ? ref.side : null;
 }
 
 function fixed(island: Island, at: readonly Site[], said: Side | null): readonly SiteRef[] {

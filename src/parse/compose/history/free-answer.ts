@@ -51,6 +51,7 @@ function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, sta
   const isOther = (piece: Piece): boolean =>
     OTHER_TALK.has(piece.role) &&
     !(FEELINGS.has(topic) && isSatDown(piece, talk)) &&
+    !(topic === 'medications' && isNamed(piece)) &&
     !(topic === 'quality' && piece.role === 'intention' && pieces.length === 1) &&
     !isOfTopic(piece, topic);
   const says =
@@ -65,6 +66,10 @@ function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, sta
   return (FEELINGS.has(topic) && !isYesNo) || !finds;
 }
 
+// "Just a blood pressure pill": what it is for.
+const isNamed = ({ role, islands: [island] }: Piece): boolean =>
+  role === 'vital' && island?.slots.length === 0;
+
 // "Got dizzy, sat down": nobody's saturation.
 const isSatDown = ({ role, from, islands: [island] }: Piece, { tokens }: Talk): boolean =>
   role === 'vital' && island?.slots.length === 0 && tokens[from]?.word === 'sat';
@@ -76,7 +81,10 @@ const isLocated = (piece: Piece): boolean => piece.role === 'finding' && marked(
 function tellsWhen({ tokens }: Talk, pieces: readonly Piece[]): boolean {
   const [first, last] = [pieces[0], pieces.at(-1)];
   if (first === undefined || last === undefined || last.to - first.from < FEWEST_WORDS) return false;
-  return pieces.every(({ role }) => role === 'small') && WHEN.test(tokens[first.from]?.word ?? '');
+  return (
+    pieces.every(({ role }) => role === 'small' || role === 'talk') &&
+    WHEN.test(tokens[first.from]?.word ?? '')
+  );
 }
 
 const FEWEST_WORDS = 3;

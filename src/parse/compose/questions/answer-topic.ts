@@ -33,7 +33,13 @@ export function answerTopic(
     if (word === 'no' && asked.item !== undefined) deny(talk, asked, { from, to });
     // "Did you black out?" "Yeah, for a bit": the answer alone would not say what of.
     const isOf = word === 'yes' && asked.item !== undefined;
-    const statement = isOf ? told(asked, textOf(talk, from, end)) : free.statement;
+    // "Does it go anywhere?" "Nope, stays right there": it does not, in the patient's words.
+    const stays = word === 'no' && asked.topic === 'radiation' && STAYS.test(talk.tokens[to]?.word ?? '');
+    const statement: HistoryStatement = stays
+      ? { ...told(asked, textOf(talk, from, end)), present: false }
+      : isOf
+        ? told(asked, textOf(talk, from, end))
+        : free.statement;
     state(talk, [{ statement, known: free.known, from, to: end }]);
     place(talk, { from, to: end });
     return [];
@@ -55,6 +61,8 @@ export function answerTopic(
   }
   return rest;
 }
+
+const STAYS = /^(stays?|staying|only|just|it|right|all)$/;
 
 const OF_ANSWER: ReadonlySet<Role> = new Set([
   'small',

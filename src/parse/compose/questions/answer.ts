@@ -41,6 +41,8 @@ export function answer(talk: Talk, clause: Clause): readonly Piece[] {
   }
   if (asked === null) return unsettled(talk, said, rest) ?? clause.pieces;
   bear(talk, { asked: null });
+  // What was answered is asked no more: "does your head hurt? no. does your neck hurt? yes, yes".
+  if (asked.about === 'findings') talk.questions = talk.questions.filter(({ text }) => text !== asked.text);
   place(talk, ...said.heads);
   const { also = [], ...one } = asked;
   if (also.length === 0) return answerOne(talk, one, said, rest);

@@ -101,6 +101,9 @@ function askedCsm(talk: Talk, items: readonly Item[], reach: Reach): AskedOne | 
 function askedNoun(talk: Talk, clause: Clause, piece: Piece): AskedOne | null {
   if (piece.role === 'history' && readingOf(piece, 'history') !== null) {
     const topic = (tagIn(piece, 'history', 'topic') ?? 'events') as Topic;
+    // "What's your teddy's name?"
+    const owner = clause.pieces[clause.pieces.indexOf(piece) - 1];
+    if (topic === 'name' && owner?.role === 'unknown') return null;
     // "Asthma?" asks after one thing, "past history?" after all of it.
     const isItem = topic === 'events' || topic === 'symptoms' || !isLikely(piece, 'noun');
     // "A kiwi allergy?"

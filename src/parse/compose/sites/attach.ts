@@ -28,9 +28,22 @@ export function attach(
     if (spared !== null && !items.slice(0, spared).some(({ type }) => type === 'site')) continue;
     const before = lastSite(items, spared ?? i);
     // With no site before it in the clause, a later one is meant rather than the one in mind ("bruise, size of a fist, right hip").
-    const next =
+    const ahead =
       nextSite(items, tokens, i, attaches) ??
       (before === null ? anySite(items, tokens, i, attaches, hasMind) : null);
+    // "Two punctures there, and swelling up the calf": "there" is the place that is spoken of.
+    const pointed = items[i + 1];
+    const isThere =
+      hasMind &&
+      before === null &&
+      pointed?.type === 'piece' &&
+      tokens[pointed.piece.from - 1]?.pause === '' &&
+      /^(there|here)$/.test(tokens[pointed.piece.from]?.word ?? '') &&
+      pointed.piece.to - pointed.piece.from === 1;
+    // "Belly:" "no guarding, except in the lower right quadrant": what is excepted is not the place that is spoken of.
+    const isExcepted =
+      (hasMind || before !== null) && ahead !== null && items.slice(i, ahead).some(isException);
+    const next = isExcepted || (isThere && isJoined(items[i + 2])) ? null : ahead;
     // "Bite on the calf, swelling up to the knee": so far the swelling goes.
     const after = before !== null && next !== null && isExtent(items, tokens, next) ? null : next;
     const choice = choose({ items, tokens, i, before, after, used, findingFirst, attaches });
@@ -49,6 +62,8 @@ export function attach(
   }
   return result;
 }
+
+const isJoined = (item: Item | undefined): boolean => isSmallItem(item, 'join');
 
 // "Both legs except the left ankle are fine": what is said after an exception is said of what stands before it, where
 // nothing was said of that yet. Gives the place of the "except", or null.

@@ -13,7 +13,7 @@ import {
   isParted,
   isWithin,
 } from './begins-anew.ts';
-import { type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
+import { type Item, isSmallItem, phraseOf, pieceOf, type SitePhrase, wordsOf } from './item.ts';
 import { type Attaches, LEADING, ownsWhatFollows, pauseAfterItem } from './site-group.ts';
 
 /** The item of its place; null where it is that in mind. */
@@ -28,7 +28,10 @@ export function choose({
   attaches,
 }: Choice): number | null {
   const led =
-    after !== null && (phraseOf(items[after])?.led === true || leadsStraight(items, tokens, i, after));
+    after !== null &&
+    (phraseOf(items[after])?.led === true ||
+      leadsItself(tokens, phraseOf(items[after])) ||
+      leadsStraight(items, tokens, i, after));
   if (before !== null && after !== null && isNextOnes({ items, tokens, i, after, attaches })) return before;
   if (before !== null && after !== null && beginsAnew({ items, tokens, i, before, after, used, attaches }))
     return after;
@@ -61,6 +64,10 @@ export function choose({
   if (after !== null && isAttributive(items, tokens, i, after)) return after;
   return before;
 }
+
+// "Behind either ear", "below the knee": the word that leads to the place is its own.
+const leadsItself = (tokens: readonly Token[], phrase: SitePhrase | null): boolean =>
+  phrase !== null && /^(behind|below|above|under)$/.test(tokens[phrase.from]?.word ?? '');
 
 // "Abdomen tender right lower quadrant" leads to the quadrant by standing straight before it.
 function tellsQuadrant(

@@ -3,6 +3,7 @@
 import type { VitalStatement } from '../../../terms/index.ts';
 import { figureIn, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
+import { change } from '../corrections/correction.ts';
 import { attributesOf } from '../findings/attributes.ts';
 import { sideAfter } from '../sites/said-side.ts';
 import { place, state, type Talk } from '../talk.ts';
@@ -39,9 +40,24 @@ export function statePupilSizes(talk: Talk, pieces: readonly Piece[], i: number)
   // Sizes that differ belie "equal", and nobody knows which holds.
   const doubt = unlike && last.value.equal === true ? ['They were called equal: which holds?'] : [];
   const span = { from: pieces[i]?.from ?? 0, to: pieces[end - 1]?.to ?? 0 };
-  state(talk, [{ statement, known: { vital: 'carried' }, doubt, ...span }]);
+  const known = { vital: 'carried' } as const;
+  if (isTurned(talk, pieces, i)) {
+    const basis = { statement, known, doubt };
+    change(
+      talk,
+      [{ change: { change: 'statement', statement }, target: { kind: 'vital', vital: 'pupils' }, basis }],
+      span,
+    );
+  } else state(talk, [{ statement, known, doubt, ...span }]);
   place(talk, span);
   return end - i;
+}
+
+// "Left five, right three, no, other way round, left three and right five".
+function isTurned({ tokens }: Talk, pieces: readonly Piece[], i: number): boolean {
+  const last = pieces.slice(0, i).findLastIndex(({ role }) => role === 'vital' || role === 'figure');
+  const between = tokens.slice(pieces[last + 1]?.from, pieces[i]?.from).map(({ word }) => word);
+  return /\b(no|nah|nope|sorry|wait|actually|correction|way (round|around))\b/.test(between.join(' '));
 }
 
 interface Size {

@@ -21,6 +21,7 @@ import { glucoseDoubt } from './glucose.ts';
 import { endsInBound, isBounded, isTimeOfSign, opensRange } from './inexact.ts';
 import { placeAfter, placeBefore } from './measured-at.ts';
 import { pupilDoubt, withoutPronouns } from './pupils.ts';
+import { pressureAt } from './two-figures.ts';
 import { vitalFromFigure, vitalOf } from './vital.ts';
 import type { VitalRead } from './vital-read.ts';
 
@@ -155,6 +156,12 @@ function stateHeading(talk: Talk, pieces: readonly Piece[], i: number): number {
   for (let k = i + 1; k < pieces.length; k++) {
     const piece = pieces[k];
     if (piece === undefined) break;
+    // "Pressure at two fifteen was one oh eight on seventy".
+    const two = vital === 'blood-pressure' ? pressureAt(pieces, talk.tokens, k) : null;
+    if (two !== null) {
+      settle(talk, { ...two, from: heading.from, to: pieces[k + 2]?.to ?? piece.to });
+      return k - i + 3;
+    }
     const pressure = vital === 'blood-pressure' && piece.role === 'vital' && marked(piece, 'bare');
     if (pressure || piece.role === 'figure') {
       const read = pressure ? pressureIn(piece) : fromFigure(vital, piece);
