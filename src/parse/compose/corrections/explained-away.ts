@@ -17,6 +17,8 @@ const OTHER: ReadonlySet<Role> = new Set([
   'asking',
   'negation',
   'attribute',
+  // "No, that's his wife."
+  'mood',
 ]);
 const OPENS =
   /^(oh |well |hmm |no |nope |wait |actually |sorry |hang on |hold on |ah )+((that|it) (is|was)|(just|only)) /;
@@ -24,15 +26,23 @@ const MOST_WORDS = 9;
 
 /** Asks about what was said last where a clause explains it away; false where it does not. */
 export function explainsAway(talk: Talk, { pieces, mood }: Clause): boolean {
-  if (mood !== 'statement' && mood !== 'answer' && mood !== 'correction') return false;
+  if (mood !== 'statement' && mood !== 'answer' && mood !== 'correction' && mood !== 'others') return false;
   const { asked, said, isSaidLast } = talk.context;
   if (!isSaidLast || asked !== null || said.length === 0) return false;
   const { from, to } = spanned(pieces);
   const words = talk.tokens.slice(from, to).map(({ word }) => word);
   if (words.length > MOST_WORDS || !OPENS.test(words.join(' '))) return false;
-  if (!pieces.every(({ role }) => OTHER.has(role)) || !pieces.some(({ role }) => role === 'unknown'))
+  if (
+    !pieces.every(({ role }) => OTHER.has(role)) ||
+    !pieces.some(({ role }) => role === 'unknown' || role === 'mood')
+  )
     return false;
-  const found = said.filter((one) => (one.kind === 'finding' && one.present) || one.kind === 'vital');
+  const found = said.filter(
+    (one) =>
+      (one.kind === 'finding' && one.present) ||
+      one.kind === 'vital' ||
+      (one.kind === 'history' && one.present !== false),
+  );
   if (found.length < said.length) return false;
   const doubt = [`Taken back by “${textOf(talk, from, to)}”: is it there?`];
   change(
