@@ -24,6 +24,17 @@ describe('a list with an answer behind each thing', () => {
   ]);
 });
 
+describe('one thing that a dash or a colon parts from its answer', () => {
+  checkStatements([
+    ['left heel: redness: no', ['visit left heel', 'no discoloration left heel quality=red']],
+    ['right forearm | bruising - nope', ['visit right forearm', 'no contusion right forearm']],
+    [
+      'quick list for the left hip pain yes bruising no',
+      ['pain left hip', 'no contusion left hip', 'note: quick list for'],
+    ],
+  ]);
+});
+
 describe('a list with a "no" before its things', () => {
   checkStatements([
     [

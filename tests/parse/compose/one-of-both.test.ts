@@ -38,6 +38,29 @@ describe('the side of an answer', () => {
   ]);
 });
 
+describe('the place that is spoken of', () => {
+  checkStatements([
+    [
+      'Abdomen: no rigidity, not distended, except in the left upper quadrant where it is tender',
+      ['visit abdomen', 'no rigidity abdomen', 'no distension abdomen', 'tenderness left upper-quadrant'],
+    ],
+    [
+      'left ankle | punctures there and swelling up that left calf',
+      ['visit left ankle', 'puncture left ankle', 'swelling left lower-leg'],
+    ],
+    [
+      "Right eye's open, no bruising behind either ear",
+      ['no contusion both behind-ear', 'visit right eye', "note: Right eye's open"],
+    ],
+    [
+      "Right ribs go in when he breathes in. That's a flail segment.",
+      ['visit right ribs', 'paradoxical-motion right chest', 'note: Right ribs go in when he breathes in'],
+    ],
+    ["I'm just gonna have a look at your tummy okay", ['visit abdomen']],
+    ['he can reach his ear with that arm no problem', ['visit ear', 'visit arm']],
+  ]);
+});
+
 describe('what is hoped, and what is said beside', () => {
   checkStatements([
     ['I just hope he has not broken that wrist', ['note: I just hope he has not broken that wrist']],

@@ -92,6 +92,90 @@ describe('what is explained away', () => {
   );
 });
 
+describe('what was said and is found otherwise in the same breath', () => {
+  it.each([
+    ['no bruising on the right foot. Wait, he winced. There is bruising.', 'contusion', [true]],
+    ['no tenderness at the left elbow, hang on, there is tenderness there', 'tenderness', [true]],
+    ['no pain at the left elbow at rest, and pain when he lifts it', 'pain', [true]],
+  ] as const)('stands once: %s', (talk, finding, present) => {
+    const same = standing(talk).flatMap((one) =>
+      one.kind === 'finding' && one.finding === finding ? [one.present] : [],
+    );
+    expect(same).toEqual(present);
+  });
+
+  it('stands once where it is a check of a limb', () => {
+    const checks = standing('left hand he cannot feel it no wait he can, feels it fine');
+    expect(checks.map((one) => one.kind === 'csm' && [one.side, one.aspect, one.present])).toEqual([
+      ['left', 'sensation', true],
+    ]);
+  });
+});
+
+describe('what there is one of', () => {
+  it.each([
+    ["She's 31. Sorry, 13 years old.", 13],
+    ['he is fifty four | sorry, forty five years old', 45],
+  ])('is told anew: %s', (talk, years) => {
+    expect(told(talk, 'age').map((one) => one.years)).toEqual([years]);
+  });
+});
+
+describe('a side turned by the partner', () => {
+  it('turns it, whoever is spoken to', () => {
+    expect(found("Right shin's swollen. | No, the left, Moana, turn him over.")).toEqual([
+      ['lower-leg', 'left', 'swelling', true],
+    ]);
+  });
+
+  it('turns what was told of that place before other things', () => {
+    expect(found('right elbow deformity | left knee abrasion | correction left elbow')).toEqual([
+      ['knee', 'left', 'abrasion', true],
+      ['elbow', 'left', 'deformity', true],
+    ]);
+  });
+});
+
+describe('two questions of one line', () => {
+  it('have each their own answer', () => {
+    expect(found('Does your back hurt? No. Does your hip hurt? Yes, yes.')).toEqual([
+      ['back', null, 'pain', false],
+      ['hip', null, 'pain', true],
+    ]);
+  });
+});
+
+const values = (talk: string) => standing(talk).flatMap((one) => (one.kind === 'vital' ? [one.value] : []));
+
+describe('a sign put right', () => {
+  it.each([
+    ['BP 142 on 90, sorry, I misread that, 124 on 90', [{ systolic: 124, diastolic: 90 }]],
+    ['GCS twelve. Sorry, thirteen, eyes open to voice.', [{ total: 13 }, { avpu: 'V' }]],
+    ['pulse is sixteen | negative pulse sixty', [{ rate: 60 }]],
+    [
+      'left pupil four right pupil two no other way round left two right four',
+      [{ leftMm: 2, rightMm: 4, equal: false }],
+    ],
+    ["sugar's ninety, scratch that, one ninety, it was upside down", [{ mgPerDl: 190 }]],
+  ])('stands once: %s', (talk, signs) => expect(values(talk)).toEqual(signs));
+});
+
+describe('a reading that only its end makes a question', () => {
+  it('is told, and asked about', () => {
+    const [one] = standing("pulse is eighty eight, nice and steady, isn't it?");
+    expect(one).toMatchObject({ kind: 'vital', value: { rate: 88 } });
+    expect(one?.doubt).toHaveLength(1);
+  });
+
+  it('is told where the partner is asked whether it was heard', () => {
+    const [one] = standing('sats ninety one, okay?');
+    expect(one).toMatchObject({ kind: 'vital', value: { percent: 91 } });
+    expect(one?.doubt ?? []).toEqual([]);
+  });
+
+  it('is none where it was asked', () => expect(standing('is his pulse ninety?')).toEqual([]));
+});
+
 describe('a sign read anew behind a "no"', () => {
   it('takes the place of the one before', () => {
     const signs = standing('pressure one thirty over ninety | no, pressure one thirteen over ninety');

@@ -47,12 +47,18 @@ export function figureInstead(talk: Talk, clause: Clause): readonly Piece[] | nu
     (figure?.role === 'figure' || figure?.role === 'time') &&
     next !== undefined &&
     /^(i|it|that|because|cause|the)$/.test(talk.tokens[next.from]?.word ?? '') &&
-    said.slice(1).every(({ role }) => role === 'small' || role === 'unknown' || role === 'talk');
+    said.slice(1).every(tellsWhy);
   if (figure !== undefined && isToldWhy) return [figure];
   const figures = said.filter(({ role }) => role === 'figure' || role === 'time');
   const isFigure = figures.length > 0 && said.every((piece) => figures.includes(piece) || isChatter(piece));
   return isFigure ? said : null;
 }
+
+const tellsWhy = (piece: Piece): boolean =>
+  piece.role === 'small' ||
+  piece.role === 'unknown' ||
+  piece.role === 'talk' ||
+  marked(piece, 'negation', 'stop');
 
 // "Strike the left ankle, that was the right ankle": the same place on its other side.
 function isOtherSide(talk: Talk, pieces: readonly Piece[]): boolean {

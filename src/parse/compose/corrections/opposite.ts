@@ -23,7 +23,7 @@ export function takeBackOpposites(
     const frame = talk.frames[at];
     if (frame?.frame !== 'statement') continue;
     // "He can't wiggle his toes, no wait, he can, they're moving".
-    const own = talk.frames.slice(before, at).flatMap((one) => saidBefore(talk, one, frame));
+    const own = talk.frames.slice(0, at).flatMap((one) => saidBefore(talk, one, frame));
     const old = [...said, ...own].findLast((one) => isOpposite(one, frame.statement));
     if (old !== undefined) talk.frames[at] = inPlaceOf(frame, old);
   }

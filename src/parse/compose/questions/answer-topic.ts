@@ -27,7 +27,7 @@ export function answerTopic(
   // "No, but" leads on to another question.
   const free = rest.every((piece) => isChatter(piece) || isJoin(piece))
     ? null
-    : answeredTopic(talk, asked.topic, isSubject(talk, to) ? to - 1 : to, end);
+    : answeredTopic(talk, asked.topic, startOfAnswer(talk, from, to), end);
   if (free !== null && !rest.some((piece) => piece.role === 'history')) {
     // "Did you black out?" "No, I recall it all": the one is denied, and the other told.
     if (word === 'no' && asked.item !== undefined) deny(talk, asked, { from, to });
@@ -61,6 +61,10 @@ export function answerTopic(
   }
   return rest;
 }
+
+// "What makes it worse?" "When I cough hard": when it is so belongs to the answer, and so does a "nothing" that is told of.
+const startOfAnswer = (talk: Talk, from: number, to: number): number =>
+  /^(when|if|only|just)$/.test(talk.tokens[from]?.word ?? '') ? from : isSubject(talk, to) ? to - 1 : to;
 
 const STAYS = /^(stays?|staying|only|just|it|right|all)$/;
 
