@@ -57,7 +57,10 @@ describe('the place that is spoken of', () => {
       ['visit right ribs', 'paradoxical-motion right chest', 'note: Right ribs go in when he breathes in'],
     ],
     ["I'm just gonna have a look at your tummy okay", ['visit abdomen']],
-    ['he can reach his ear with that arm no problem', ['visit ear', 'visit arm']],
+    [
+      'he can reach his ear with that arm no problem',
+      ['visit ear', 'visit arm', 'note: he can reach his ear with that arm no problem'],
+    ],
   ]);
 });
 
