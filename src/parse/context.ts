@@ -80,6 +80,8 @@ export interface Context {
   readonly said: readonly Statement[];
   /** nothing was asked, looked at or kept in words since then, so "actually no" can only mean that */
   readonly isSaidLast: boolean;
+  /** it was told with a question at its end ("that's swollen, isn't it"), so a "no" turns it */
+  readonly isToldAsking: boolean;
 }
 
 /** The context before anything was said. */
@@ -94,4 +96,5 @@ export const NOTHING_SAID: Context = {
   found: [],
   said: [],
   isSaidLast: false,
+  isToldAsking: false,
 };

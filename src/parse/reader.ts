@@ -84,6 +84,7 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     group: 0,
     asking: [],
     questions: [],
+    meant: null,
     times: [],
   };
   const earlier = context.asked;

@@ -23,9 +23,14 @@ export function answers(pieces: readonly Piece[], i: number, tokens: readonly To
     if (next === undefined) break;
     // "No, okay": the courtesy is nothing that is denied.
     if (next.role === 'finding' && next.weak && isLikely(next, 'soft')) return true;
+    // "No sir, nothing", "no, no hurt there": what follows denies by itself.
+    if (next.role === 'finding' && (marked(next, 'nothing') || tokens[next.from]?.word === 'no')) return true;
     if (next.role === 'finding') return isLikely(next, 'adj') && k > i + 1;
     // "No, I remember all of it": what has its own subject is told, and not denied.
     if (next.role === 'history' && SUBJECT.test(tokens[next.from]?.word ?? '')) return true;
+    // "No, I can't feel that."
+    if (next.role === 'csm' && tokens.slice(next.from, next.to).some(({ word }) => word === 'not'))
+      return true;
     if (next.role === 'csm' || next.role === 'history' || next.role === 'care') return k > i + 1;
     if (!SKIPPED.has(next.role) || isPaused(tokens, next)) return true;
   }

@@ -1,5 +1,6 @@
 // The moods that colour the clause they stand in: somebody else's, the examiner's own, long ago, or put off till later.
 
+import { isReading } from '../compose/sayings/index.ts';
 import { isSmall, likelyTag, marked, type Piece, type Role } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 import type { Mood } from './clause.ts';
@@ -21,6 +22,9 @@ export function colour(
   // "Puncture marks where the dog had you": who did it is told of the patient.
   if (mood === 'others' && isDoer(pieces, i, tokens) && said.some(({ role }) => STATING.has(role)))
     return null;
+  // "Your pressure is one eighteen over seventy six, which is better than mine": the reading was the patient's.
+  const isOwn = mood === 'own' && said.some(isReading);
+  if (isOwn) return null;
   if (mood === 'others' || mood === 'own' || mood === 'past') return mood;
   const putsOff = mood === 'plan' || isPromised(pieces, i) || marked(piece, 'mood', 'later');
   if (putsOff && namesOnly(said)) return 'plan';

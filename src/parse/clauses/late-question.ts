@@ -12,6 +12,19 @@ export const asksAtTheEnd = (pieces: readonly Piece[], tokens: readonly Token[],
 
 // "Hurt when I press on your ribs": without its "does it" the question is told by its bare verb and by whose ribs they are.
 function hurtsWhen([first, ...rest]: readonly Piece[], tokens: readonly Token[]): boolean {
+  // "Is my leg broken" is asked by the patient.
+  if (
+    first !== undefined &&
+    /^(is|are|have|did|has) my$/.test(saidIn(tokens, first.from, first.from + 2)) &&
+    rest.some(({ role }) => role === 'finding')
+  )
+    return true;
+  // "You hurting in the chest?" without its sign.
+  if (
+    first !== undefined &&
+    /^you (hurting|hurt|sore|tender)$/.test(saidIn(tokens, first.from, first.from + 2))
+  )
+    return rest.every(({ role }) => NAMING.has(role) || role === 'finding');
   if (first?.role !== 'finding' || tokens[first.from]?.word !== 'hurt') return false;
   const words = tokens.slice(first.from, (rest.at(-1) ?? first).to).map(({ word }) => word);
   return words.includes('i') && words.includes('your') && rest.every(({ role }) => NAMING.has(role));

@@ -15,6 +15,13 @@ const isOutOfMood = ({ mood }: Draft): boolean =>
 // A "no" or a "yes" after what was supposed or told begins something stated.
 export function outOfMood({ piece, pieces, i, tokens, full, waiting, draft }: Place): Turn | null {
   if (!isOutOfMood(draft) || !full) return null;
+  // "That'll be the rocks, and same on the other."
+  if (
+    draft.mood === 'supposing' &&
+    piece.role === 'same' &&
+    /^(and|same)$/.test(tokens[piece.from]?.word ?? '')
+  )
+    return begin('statement');
   if (!isAnswer(piece) && readingOf(piece, 'talk.courtesy') === null) return null;
   if (isAnswer(piece) && waiting && answers(pieces, i, tokens)) return begin('answer');
   return i > 0 && piece.role !== 'site' ? begin('statement') : null;

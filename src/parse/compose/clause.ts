@@ -14,7 +14,7 @@ import { patient } from './patient.ts';
 import { problem } from './problem.ts';
 import { noteAnswer } from './questions/note-answer.ts';
 import { ask, askQuietly } from './questions/question.ts';
-import { tellReadings } from './questions/told-in-question.ts';
+import { answersTold, tellFound, tellReadings } from './questions/told-in-question.ts';
 import { readCorrection, readStrike } from './repair.ts';
 import { phrasesIn } from './sites/item.ts';
 import { wholeSite } from './sites/site-ref.ts';
@@ -56,6 +56,7 @@ export function readClause(talk: Talk, clause: Clause): void {
     return;
   }
   if (
+    answersTold(talk, clause) ||
     turnsLastSaid(talk, clause, stateAll) ||
     tellsOnlyAnew(talk, clause, stateAll) ||
     explainsAway(talk, clause)
@@ -90,6 +91,11 @@ const answersInPast = ({ tokens, context: { asked } }: Talk, { mood, pieces }: C
 const TIES = /^(before|after|when|once|while)$/;
 
 function question(talk: Talk, clause: Clause): void {
+  const found = tellFound(talk, clause, stateAll);
+  if (found !== clause.pieces) {
+    if (found.length > 0) stateAll(talk, found);
+    return;
+  }
   const pieces = tellReadings(talk, clause, stateAll);
   // A question that tells nothing is found among the clauses as it stands.
   if (pieces.length > 0) ask(talk, pieces === clause.pieces ? clause : { ...clause, pieces });

@@ -38,7 +38,9 @@ function strikesSlip(talk: Talk, clause: Clause): boolean {
 const OF_SLIP: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'answer', 'intention']);
 
 /** Reads a correction; where it corrects nothing, its words are a statement. */
-export function readCorrection(talk: Talk, clause: Clause): void {
+export function readCorrection(talk: Talk, said: Clause): void {
+  const pieces = upToReason(talk, said.pieces);
+  const clause = pieces === said.pieces ? said : { ...said, pieces };
   const open = openFinding(talk, clause);
   const rest = clause.pieces.filter(({ role }) => role !== 'correction');
   if (open.length > 0) stateAll(talk, [...open, ...clause.pieces.slice(1)]);
@@ -78,6 +80,21 @@ function figureAlone({ context, tokens }: Talk, { pieces }: Clause): number {
   const figure = pieces[at];
   const isLone = figure?.role === 'figure' && isPaused(tokens, figure);
   return isLone && at < pieces.length - 1 ? at + 1 : 0;
+}
+
+// "Make that the right thigh, I'm sat at your feet": past a pause the speaker tells why, and names nothing of the patient's.
+function upToReason({ tokens }: Talk, pieces: readonly Piece[]): readonly Piece[] {
+  const end = pieces.findIndex((piece, k) => {
+    const next = pieces[k + 1];
+    const isPlace = pieces.slice(0, k + 1).some(({ role }) => role === 'site' || role === 'side');
+    return (
+      isPlace &&
+      next !== undefined &&
+      isPaused(tokens, piece) &&
+      /^(i|we)$/.test(tokens[next.from]?.word ?? '')
+    );
+  });
+  return end < 0 ? pieces : pieces.slice(0, end + 1);
 }
 
 const isPlaceWord = (piece: Piece): boolean =>

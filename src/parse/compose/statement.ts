@@ -10,6 +10,7 @@ import { correct } from './corrections/correction.ts';
 import { wouldSay } from './corrections/dry-run.ts';
 import { figureNotThat } from './corrections/figure-not.ts';
 import { lateTime } from './corrections/late-time.ts';
+import { namesMeant } from './corrections/meant.ts';
 import { movesWhatWasSaid } from './corrections/not-that.ts';
 import { takeBackOpposites } from './corrections/opposite.ts';
 import { tellsAnew } from './corrections/told-anew.ts';
@@ -69,6 +70,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (asked === null && tellsAnew(talk, clause, stateAll) && correct(talk, clause, stateAll)) return;
   if (asked === null && figureNotThat(talk, clause.pieces) !== null && correct(talk, clause, stateAll))
     return;
+  if (asked === null && namesMeant(talk, clause, stateAll)) return;
   const before = talk.frames.length;
   const { said } = talk.context;
   const head = fineHead(talk, clause);

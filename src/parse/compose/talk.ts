@@ -3,7 +3,7 @@
 import type { Known, Statement } from '../../terms/index.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { AskedOne, Context } from '../context.ts';
-import type { Frame } from '../frame.ts';
+import type { CorrectionTarget, Frame } from '../frame.ts';
 import type { Span } from '../span.ts';
 import { isAhead } from '../times/index.ts';
 import type { Token } from '../token.ts';
@@ -27,6 +27,8 @@ export interface Talk {
   asking: readonly Said[];
   /** the questions after findings of this utterance, for "neck pain? back pain?" and "no and no" */
   questions: readonly AskedFindings[];
+  /** what the words before a correction named ("that gash I said was on the left shin"), or null */
+  meant: CorrectionTarget | null;
   /** the times that go with the clause in hand */
   times: readonly SaidTime[];
 }
@@ -108,7 +110,7 @@ export function state(talk: Talk, said: readonly Said[]): void {
       found: [...new Set([...talk.context.found.filter((one) => !found.includes(one)), ...found])],
     });
   const kept = statements.filter(({ kind }) => kind !== 'visit' && kind !== 'note');
-  bear(talk, kept.length > 0 ? { said: kept, isSaidLast: true } : { isSaidLast: false });
+  bear(talk, kept.length > 0 ? { said: kept, isSaidLast: true, isToldAsking: false } : { isSaidLast: false });
 }
 
 /** The time that is said of these words, or undefined. */

@@ -2,19 +2,37 @@
 // nothing normal and names no side.
 
 import { isPaired, isSite } from '../../terms/index.ts';
-import type { Token } from '../token.ts';
-import { marked, type Piece, type Role, readingOf, tagIn } from './piece.ts';
+import { saidIn, type Token } from '../token.ts';
+import { isSmall, marked, type Piece, type Role, readingOf, tagIn } from './piece.ts';
 
 /** The pieces with each such breath read as talk. */
 export const withCourtesies = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
   pieces.some((piece) => mayBeCourtesy(piece, tokens))
     ? pieces.map((piece, i) =>
-        isCourtesy(pieces, i, tokens) || isCall(pieces, i, tokens) ? { ...piece, role: 'talk' } : piece,
+        isCourtesy(pieces, i, tokens) || isCall(pieces, i, tokens) || isTagWithin(pieces, i, tokens)
+          ? { ...piece, role: 'talk' }
+          : piece,
       )
     : pieces;
 
 const mayBeCourtesy = (piece: Piece, tokens: readonly Token[]): boolean =>
-  isSoft(piece, tokens) || isRight(piece, tokens);
+  isSoft(piece, tokens) || isRight(piece, tokens) || isTag(piece, tokens);
+
+const isTag = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
+  to - from === 3 &&
+  /^(is|has|does|did|was|are|have) not (it|he|she|they|you)$/.test(saidIn(tokens, from, to));
+
+// "The nose is bent, isn't it, and it's bleeding": what was found goes on behind it, and nobody is asked.
+function isTagWithin(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined || next === undefined || !isTag(piece, tokens)) return false;
+  if (/^(end|ask)$/.test(pauseAt(tokens, piece.to - 1))) return false;
+  const start = pieces.slice(0, i).findLastIndex(({ to }) => /^(end|ask)$/.test(pauseAt(tokens, to - 1))) + 1;
+  const said = pieces.slice(start, i);
+  const isFound = said.some(({ role, weak }) => role === 'finding' && !weak);
+  const goesOn = pauseAt(tokens, piece.to - 1) === 'pause' || isSmall(next, 'join');
+  return isFound && goesOn && !said.some(({ role, weak }) => (role === 'asking' && !weak) || role === 'ask');
+}
 
 const SOFT = /^(okay|ok|good|great|fine|right|alright|perfect|lovely)$/;
 

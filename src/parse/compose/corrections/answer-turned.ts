@@ -28,6 +28,17 @@ export function turnsLastSaid(talk: Talk, clause: Clause, stateAll: StateAll): b
   if (only?.kind === 'history' && said.length === 1)
     return toldAfterAll(talk, clause, only, lead, stateAll) || turnsHistory(talk, clause, only, lead);
   if (word === null || !isRestOf(talk, rest, stateAll)) return false;
+  return turnAllSaid(talk, clause, word, rest);
+}
+
+/** Turns all that was said last by this answer; false where it does not turn all of it. */
+export function turnAllSaid(
+  talk: Talk,
+  clause: Clause,
+  word: 'yes' | 'no',
+  rest: readonly Piece[] = [],
+): boolean {
+  const { said } = talk.context;
   const changes = said.flatMap((one) => turned(talk, one, word, rest));
   if (changes.length < said.length) return false;
   change(talk, changes, spanned(clause.pieces));
@@ -57,7 +68,7 @@ interface Lead {
 
 const TURNS = /^(actually|wait|mistake|oops|hang|hold)$/;
 
-const SORRY = /\bsorry (no|nope|yes|yeah|yep|he|she|it|there)\b/;
+const SORRY = /\bsorry (no|nope|yes|yeah|yep|he|she|it|there)\b|^(no )?well (yes|yeah|yep|aye|no|it|there)\b/;
 
 /** The words at the start of a clause that take something back, and what they answer; null where it does not begin so. */
 function leadOf({ tokens }: Talk, pieces: readonly Piece[]): Lead | null {

@@ -6,13 +6,14 @@ import { type Span, spanned } from '../../span.ts';
 import { place, spanOf, type Talk, textOf } from '../talk.ts';
 import { type Changed, changesOf } from './changes.ts';
 import type { StateAll } from './dry-run.ts';
+import { ofMeant } from './meant.ts';
 import { remember } from './remember.ts';
 
 /** Corrects with the words of this clause; false where nothing in it can stand in the place of anything. */
 export function correct(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
   const changes = changesOf(talk, saidAnew(clause), stateAll);
   if (changes === null) return false;
-  change(talk, changes, spanned(clause.pieces));
+  change(talk, ofMeant(talk, changes), spanned(clause.pieces));
   return true;
 }
 

@@ -42,6 +42,8 @@ export function presenceAt(
   const state = negated ? null : stateAt(items, i, island);
   if (state !== null) return { ...state, inferred: false };
   const word = tagOf(island, 'present');
+  // "No, he can't feel that" without its comma: the "no" answers, and nobody denies what is denied.
+  if (word === 'no' && deniesItself(tokens, island)) return said(false, null);
   if (word !== null) {
     const own = negation !== null && !reachesTo(items, i, negation) ? null : negation;
     if (own === null && word === 'yes' && joinsDenied(items, i)) return said(false, null);
@@ -56,6 +58,9 @@ export function presenceAt(
   if (hasTag(island, 'turned')) return { present: true, inferred: true, negation: null };
   return { present: null, inferred: false, negation: null };
 }
+
+const deniesItself = (tokens: readonly Token[], { from, to }: Span): boolean =>
+  tokens.slice(from, to).some(({ word }) => word === 'not');
 
 // "Pulse in the left foot is weak", "a good pulse": how the check of a single aspect was.
 function stateAt(items: readonly Item[], i: number, island: Island): Omit<Presence, 'inferred'> | null {

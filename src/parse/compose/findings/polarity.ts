@@ -30,6 +30,9 @@ export function polarityAt(
   reach: Reach,
 ): Polarity {
   if (tagOf(island, 'present') !== 'false') {
+    // "No, you can't, it won't bend": what says "not" itself is denied no second time.
+    const cannot = tokens.slice(island.from + 1, island.to).some(({ word }) => word === 'not');
+    if (cannot && UNABLE.some((one) => hasTag(island, 'finding', one))) return 'stated';
     const polarity = reach.polarity(island.from, isBeyondNo(items, tokens, i, island));
     if (polarity === 'negated' && isLandmark(items, tokens, i)) return 'stated';
     if (polarity === 'negated')
@@ -45,6 +48,8 @@ export function polarityAt(
   }
   return 'stated';
 }
+
+const UNABLE: readonly string[] = ['limited-motion', 'paralysis', 'weakness', 'numbness'];
 
 // "No pain until I press", "no pain unless he lifts it": it is there, in the words that follow; "no pain at rest" leaves the rest
 // open. Neither denies it of the place.

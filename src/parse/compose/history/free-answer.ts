@@ -52,6 +52,7 @@ function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, sta
     OTHER_TALK.has(piece.role) &&
     !(FEELINGS.has(topic) && isSatDown(piece, talk)) &&
     !(topic === 'medications' && isNamed(piece)) &&
+    !(topic === 'provocation' && piece.role === 'csm' && opensWhen(talk, pieces)) &&
     !(topic === 'quality' && piece.role === 'intention' && pieces.length === 1) &&
     !isOfTopic(piece, topic);
   const says =
@@ -65,6 +66,10 @@ function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, sta
   // "Did you black out?" "Left knee swollen.": what is found there answers no yes or no.
   return (FEELINGS.has(topic) && !isYesNo) || !finds;
 }
+
+// "What makes it worse?" "When I move.": nobody's movement was checked.
+const opensWhen = ({ tokens }: Talk, pieces: readonly Piece[]): boolean =>
+  /^(when|if|only|just|moving|lifting|bending|standing)$/.test(tokens[pieces[0]?.from ?? -1]?.word ?? '');
 
 // "Just a blood pressure pill": what it is for.
 const isNamed = ({ role, islands: [island] }: Piece): boolean =>

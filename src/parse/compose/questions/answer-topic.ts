@@ -3,6 +3,7 @@
 import type { HistoryStatement } from '../../../terms/index.ts';
 import { isLikely, type Piece, type Role } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { answeredTopic } from '../history/history.ts';
 import { isChatter } from '../light.ts';
 import { isJoin } from '../sayings/index.ts';
@@ -24,10 +25,22 @@ export function answerTopic(
     note(talk, { from, to: end });
     return [];
   }
+  // "No sir, nothing", "no, none at all": it is denied, and no more than that.
+  if (word === 'no' && rest.every((piece) => isChatter(piece) || isNothing(talk, piece))) {
+    deny(talk, asked, { from, to: rest.some((piece) => isNothing(talk, piece)) ? end : to });
+    place(talk, ...rest);
+    return [];
+  }
+  const start = startOfAnswer(talk, from, to);
+  // "What makes it worse?" "When I move."
+  if (rest.length === 0 && asked.item === undefined && start === from && word === 'yes') {
+    state(talk, [{ statement: told(asked, textOf(talk, from, to)), known: { topic: 'carried' }, from, to }]);
+    return [];
+  }
   // "No, but" leads on to another question.
   const free = rest.every((piece) => isChatter(piece) || isJoin(piece))
     ? null
-    : answeredTopic(talk, asked.topic, startOfAnswer(talk, from, to), end);
+    : answeredTopic(talk, asked.topic, start, end);
   if (free !== null && !rest.some((piece) => piece.role === 'history')) {
     // "Did you black out?" "No, I recall it all": the one is denied, and the other told.
     if (word === 'no' && asked.item !== undefined) deny(talk, asked, { from, to });
@@ -61,6 +74,11 @@ export function answerTopic(
   }
   return rest;
 }
+
+const isNothing = ({ tokens }: Talk, { from, to }: Piece): boolean =>
+  /^(nothing|none|no|nope|never|nothing at all|none at all|not at all|nothing like that|nothing else)$/.test(
+    saidIn(tokens, from, to),
+  );
 
 // "What makes it worse?" "When I cough hard": when it is so belongs to the answer, and so does a "nothing" that is told of.
 const startOfAnswer = (talk: Talk, from: number, to: number): number =>

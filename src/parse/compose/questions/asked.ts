@@ -23,6 +23,8 @@ export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Ask
   const { from, to } = spanned(clause.pieces);
   const { found, reach } = findingsOf(items, talk.tokens, mindOf(talk, clause), to);
   const text = textOf(talk, from, to);
+  // "Was that wrist broken before?" asks of what was, and a "yes" finds nothing there now.
+  if (BEFORE.test(text) && found.length > 0) return { about: 'topic', topic: 'past-history', item: text };
   const named = [
     ...clause.pieces.flatMap((piece) => askedBy(talk, clause, piece) ?? []),
     ...askedFindings(talk, clause, found, text),
@@ -38,6 +40,8 @@ export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Ask
   const also = [...named.slice(1), ...(one?.about === 'findings' ? askedNouns(talk, clause) : [])];
   return one === null || also.length === 0 ? one : { ...one, also };
 }
+
+const BEFORE = /\b(before|in the past|previously)$|\b(have|has) (you|he|she) ever\b|\bever (been|had)\b/i;
 
 /** "Breathe in, any pain?": it is asked of the chest, whatever limb is in mind. */
 export function mindOf({ tokens, context }: Talk, { pieces }: Clause): readonly SiteRef[] {
