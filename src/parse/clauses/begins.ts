@@ -52,6 +52,7 @@ const RULES: readonly Rule[] = [
   statedAfter,
   done,
   takenBack,
+  seenThen,
   backToPatient,
   reading,
 ];
@@ -234,6 +235,23 @@ function explains(pieces: readonly Piece[], i: number, tokens: readonly Token[])
 }
 
 // "His mate rolled an ankle, but this fella's got a cut on the hand": of the patient again.
+// "Hold still while I get this sock off, and oh, that right ankle is puffed up": what is seen then is told to nobody.
+function seenThen({ pieces, i, tokens, draft }: Place): Turn | null {
+  const piece = pieces[i];
+  if (
+    draft.mood !== 'instruction' ||
+    piece === undefined ||
+    !/^(oh|ooh|ah|aha)$/.test(tokens[piece.from]?.word ?? '')
+  )
+    return null;
+  const end = pieces.findIndex((one, k) => k >= i && /^(end|ask)$/.test(tokens[one.to - 1]?.pause ?? ''));
+  const rest = pieces.slice(i + 1, end < 0 ? pieces.length : end + 1);
+  const finds = rest.some(({ role, weak }) => role === 'finding' && !weak);
+  return finds && !rest.some(({ role, weak }) => role === 'ask' || (role === 'asking' && !weak))
+    ? begin('statement')
+    : null;
+}
+
 function backToPatient({ pieces, i, tokens, draft }: Place): Turn | null {
   const piece = pieces[i];
   if (draft.mood !== 'others' || piece === undefined || !marked(piece, 'contrast')) return null;

@@ -84,7 +84,11 @@ const answersInPast = ({ tokens, context: { asked } }: Talk, { mood, pieces }: C
       role === 'mood' ||
       role === 'figure' ||
       role === 'answer' ||
-      (mood === 'past' && (role === 'unknown' || role === 'negation')),
+      (mood === 'past' && (role === 'unknown' || role === 'negation')) ||
+      // "Any operations?" "Had my right hip replaced four years ago."
+      (mood === 'past' &&
+        asked.topic === 'past-history' &&
+        (role === 'site' || role === 'side' || role === 'part')),
   );
 
 // "When did you last go?" "Before we set off."

@@ -186,11 +186,21 @@ function answerWithFigure(talk: Talk, clause: Clause): boolean {
   const [only] = clause.pieces;
   // "And the heart rate?" "One eighteen.": so few words may be a time of day.
   const isTime = only?.role === 'time' && clause.pieces.length === 1;
-  const isBare = isTime || clause.pieces.every((piece) => piece.role === 'figure' || isLight(piece));
+  const isBare =
+    isTime ||
+    clause.pieces.every((piece) => piece.role === 'figure' || isLight(piece) || isLike(talk, piece));
   if ((asked.named === true && !isBare) || !stateFigureAnswer(talk, clause.pieces, asked.vital)) return false;
   bear(talk, { asked: null });
   return true;
 }
+
+// "Count his pulse." "Eighty eight and regular."
+const isLike = ({ tokens }: Talk, { role, from, to }: Piece): boolean =>
+  role === 'unknown' &&
+  to - from === 1 &&
+  /^(regular|irregular|strong|weak|steady|thready|bounding|shallow|deep|even|laboured|labored)$/.test(
+    tokens[from]?.word ?? '',
+  );
 
 /** Takes a "no" with nothing but a side or a figure after it for a correction. */
 function turnSide(talk: Talk, clause: Clause): boolean {

@@ -66,11 +66,14 @@ const deniesItself = (tokens: readonly Token[], { from, to }: Span): boolean =>
 function stateAt(items: readonly Item[], i: number, island: Island): Omit<Presence, 'inferred'> | null {
   const aspects = aspectsOf(island);
   const [aspect] = aspects;
-  if (aspect === undefined || aspects.length > 1 || tagOf(island, 'present') === 'no') return null;
+  if (aspect === undefined || tagOf(island, 'present') === 'no') return null;
   const next = items.findIndex((item, k) => k > i && hasRole(item, 'csm'));
   const after = items.slice(i + 1, next < 0 ? items.length : next).find((item) => hasRole(item, 'state'));
   const piece = pieceOf(hasRole(items[i - 1], 'state') ? items[i - 1] : after);
   const state = piece === null ? null : stateOf(piece);
+  // "CSM left foot intact": of all three together only that they are there, or are not.
+  if (aspects.length > 1)
+    return state === 'there' || state === 'absent' ? { present: state === 'there', negation: piece } : null;
   const found = state === null ? null : inState({ aspect, ...detailsOf(island) }, state);
   return found === null ? null : { ...found, negation: piece };
 }

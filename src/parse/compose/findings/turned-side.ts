@@ -27,7 +27,13 @@ export function turnedSide(
   // "The right knee, not the left, is swollen."
   const no = pieceOf(items[at - 1]);
   if (no !== null && marked(no, 'negation', 'before')) return null;
-  const straight = items.slice(at + 1, i).every((item) => isPassed(item, tokens));
+  const one = pieceOf(items[at]);
+  // "… and the left one's fine, no swelling": what is said of the one goes on.
+  const isOne = one !== null && /^ones?$/.test(tokens[one.to - 1]?.word ?? '');
+  const goesOn = (item: Item): boolean =>
+    isPassed(item, tokens) ||
+    (isOne && (hasRole(item, 'finding') || hasRole(item, 'answer') || hasRole(item, 'negation')));
+  const straight = items.slice(at + 1, i).every(goesOn);
   const turned = straight ? looseSide(items, tokens, i, mind) : null;
   // "Right ankle and left hip are both sore": each keeps its side.
   return turned?.side === 'both' ? null : turned;

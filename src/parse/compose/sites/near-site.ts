@@ -65,6 +65,8 @@ export function nextSite(
     }
     // "No boggy bits, nothing from the ears": a "nothing" after a pause begins a statement of its own.
     if (isNothing(item) && pauseAfterItem(items, tokens, k - 1) !== '') return null;
+    // "It's stable, no pain, and the only thing there is a graze over the right hip": it leads to its own place.
+    if (attaches(item) && isToldThere(items, tokens, k)) return null;
     // "No deformity small graze at the sacrum": what is there leads to its own place.
     if (attaches(item) && isDeniedName(items, i) && isOneMore(items, k)) return null;
     if (attaches(item)) continue;
@@ -85,6 +87,15 @@ const isToldAnew = (items: readonly Item[], tokens: readonly Token[], k: number)
 };
 
 const PERSON = /^(he|she|they|patient|i|we)$/;
+
+// "There is a graze", "the only thing is a cut".
+const isToldThere = (items: readonly Item[], tokens: readonly Token[], k: number): boolean =>
+  isSmallItem(items[k - 1], 'article') &&
+  !isSmallItem(items[k - 1], 'owner') &&
+  /^(is|there)$/.test(tokens[wordsOf(items[k - 1] as Item).from - 1]?.word ?? '') &&
+  tokens
+    .slice(Math.max(0, wordsOf(items[k - 1] as Item).from - 4), wordsOf(items[k - 1] as Item).from)
+    .some(({ word }) => word === 'only');
 
 const isDeniedName = (items: readonly Item[], i: number): boolean => {
   const before = pieceOf(items[i - 1]);

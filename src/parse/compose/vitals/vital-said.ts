@@ -1,6 +1,6 @@
 // States the vital signs of a clause, their numbers straight after their names or apart from them; impossible ones are left.
 
-import type { Vital } from '../../../terms/index.ts';
+import type { Vital, VitalStatement } from '../../../terms/index.ts';
 import { hasTag, type Island } from '../../islands/island.ts';
 import { readNumbers } from '../../numbers/index.ts';
 import {
@@ -206,6 +206,13 @@ export function stateFigureAnswer(talk: Talk, pieces: readonly Piece[], vital: V
   if (read === null) return false;
   const from = pieces[0]?.from ?? figure.from;
   const to = pieces.at(-1)?.to ?? figure.to;
-  settle(talk, { ...read, known: { ...read.known, vital: 'carried' }, from, to });
+  const like = pieces.flatMap((piece) =>
+    piece.role === 'unknown' ? [talk.tokens[piece.from]?.word ?? ''] : [],
+  );
+  const { statement } = read;
+  const isRate = statement.vital === 'pulse' || statement.vital === 'respirations';
+  const said: VitalStatement =
+    isRate && like.length > 0 ? { ...statement, value: { ...statement.value, quality: like } } : statement;
+  settle(talk, { ...read, statement: said, known: { ...read.known, vital: 'carried' }, from, to });
   return true;
 }
