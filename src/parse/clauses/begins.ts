@@ -22,6 +22,7 @@ import {
   repliedWithPlace,
   toldWhenAsked,
 } from './run-on.ts';
+import { backToPatient, explains, isOfLook, seenThen, tellsAfterAll } from './turns-within.ts';
 import { anywhere, checkedNext, deniedAfter, onlyThat } from './unsigned.ts';
 
 const RULES: readonly Rule[] = [
@@ -122,21 +123,6 @@ function correction({ piece, pieces, i, tokens, asked, full, waiting, draft }: P
   return turned || corrects(pieces, i, tokens) ? begin('correction') : null;
 }
 
-const isOfLook = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
-  const [piece, next] = [pieces[i], pieces[i + 1]];
-  const before = tokens[(piece?.from ?? 0) - 1];
-  const looks = before?.pause === '' && /^(looks|look|feels|seems|sounds)$/.test(before.word);
-  return looks && next !== undefined && piece !== undefined && !isPaused(tokens, piece);
-};
-
-// "No allergies, wait, penicillin": what stands behind says after all what was denied.
-function tellsAfterAll(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
-  const [denied, piece, ...rest] = pieces.slice(i - 1);
-  if (i < 1 || denied === undefined || piece === undefined || rest.length === 0) return false;
-  if (!marked(denied, 'denied') || !isPaused(tokens, denied)) return false;
-  return rest.every(({ role }) => role === 'unknown' || role === 'care' || role === 'finding');
-}
-
 function answer({ piece, pieces, i, tokens, full, asked, waiting, draft }: Place): Turn | 'stay' | null {
   if (!isAnswer(piece)) return null;
   if (asked && endsQuestion(piece, tokens)) return 'stay';
@@ -221,47 +207,6 @@ function takenBack({ pieces, i, tokens, full }: Place): Turn | null {
   const { word } = tokens[pieces[i]?.from ?? 0] ?? { word: '' };
   return (full || word === 'not') && takesBack(pieces, i, tokens) ? begin('correction') : null;
 }
-
-// "Pupils unequal, no, that was the shadow": with nothing but words that nobody knows, to the end of what is said.
-function explains(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
-  const [piece, ...rest] = pieces.slice(i);
-  if (piece === undefined || !(marked(piece, 'plain') || marked(piece, 'correct', 'soft'))) return false;
-  const words = saidIn(tokens, piece.from, pieces.at(-1)?.to ?? piece.to);
-  return (
-    /^(no|wait|sorry|actually|hang|hold|oh)( \S+)?( \S+)? (that|it) (is|was) /.test(words) &&
-    rest.some(({ role }) => role === 'unknown') &&
-    rest.every(({ role }) => role === 'unknown' || role === 'small' || role === 'asking')
-  );
-}
-
-// "His mate rolled an ankle, but this fella's got a cut on the hand": of the patient again.
-// "Hold still while I get this sock off, and oh, that right ankle is puffed up": what is seen then is told to nobody.
-function seenThen({ pieces, i, tokens, draft }: Place): Turn | null {
-  const piece = pieces[i];
-  if (
-    draft.mood !== 'instruction' ||
-    piece === undefined ||
-    !/^(oh|ooh|ah|aha)$/.test(tokens[piece.from]?.word ?? '')
-  )
-    return null;
-  const end = pieces.findIndex((one, k) => k >= i && /^(end|ask)$/.test(tokens[one.to - 1]?.pause ?? ''));
-  const rest = pieces.slice(i + 1, end < 0 ? pieces.length : end + 1);
-  const finds = rest.some(({ role, weak }) => role === 'finding' && !weak);
-  return finds && !rest.some(({ role, weak }) => role === 'ask' || (role === 'asking' && !weak))
-    ? begin('statement')
-    : null;
-}
-
-function backToPatient({ pieces, i, tokens, draft }: Place): Turn | null {
-  const piece = pieces[i];
-  if (draft.mood !== 'others' || piece === undefined || !marked(piece, 'contrast')) return null;
-  return THIS_ONE.test(saidIn(tokens, piece.to, Math.min(piece.to + 2, tokens.length)))
-    ? begin('statement')
-    : null;
-}
-
-const THIS_ONE =
-  /^(this|our|my) (fella|fellow|guy|one|lad|lass|girl|boy|kid|patient|casualty|bloke|chap|man|woman|lady)$/;
 
 function reading({ piece, asked }: Place): Turn | null {
   return asked && piece.role === 'vital' ? begin('statement') : null;

@@ -7,18 +7,19 @@ import { marked } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
 import { acknowledges } from './acknowledged.ts';
 import { correct } from './corrections/correction.ts';
-import { wouldSay } from './corrections/dry-run.ts';
 import { figureNotThat } from './corrections/figure-not.ts';
 import { lateTime } from './corrections/late-time.ts';
 import { namesMeant } from './corrections/meant.ts';
+import { turnSide, turnSign } from './corrections/no-and-anew.ts';
 import { movesWhatWasSaid } from './corrections/not-that.ts';
 import { takeBackOpposites } from './corrections/opposite.ts';
 import { tellsAnew } from './corrections/told-anew.ts';
 import { tellsWrongSide } from './corrections/wrong-side.ts';
 import { calledFine } from './exam/called-fine.ts';
 import { answerFreely } from './history/free-answer.ts';
-import { isChatter, isLight } from './light.ts';
+import { isLight } from './light.ts';
 import { answer } from './questions/answer.ts';
+import { answerWithFigure } from './questions/answer-figure.ts';
 import { answersOtherSide } from './questions/answer-other-side.ts';
 import { answerPlaces } from './questions/answer-places.ts';
 import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
@@ -27,11 +28,9 @@ import { noteAnswer } from './questions/note-answer.ts';
 import { toldNext } from './questions/said-next.ts';
 import { isJoin, sayingsIn } from './sayings/index.ts';
 import { withoutContrasted } from './sites/not-that-place.ts';
-import { sideIn } from './sites/side-in.ts';
 import { tellsSide } from './sites/tells-side.ts';
 import { stateAll } from './state-all.ts';
 import { bear, place, state, type Talk, textOf } from './talk.ts';
-import { stateFigureAnswer } from './vitals/vital-said.ts';
 
 /** Reads a statement in the light of the question that is open. */
 export function readStatement(talk: Talk, clause: Clause): void {
@@ -58,7 +57,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSide(talk, clause, asked)) return;
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
-  if (asked === null && (turnSide(talk, clause) || turnSign(talk, clause))) return;
+  if (asked === null && (turnSide(talk, clause, stateAll) || turnSign(talk, clause, stateAll))) return;
   if (asked === null && tellsSide(talk, clause) !== null && correct(talk, clause, stateAll)) return;
   if (
     asked === null &&
@@ -175,75 +174,7 @@ export function readAnswer(talk: Talk, clause: Clause): void {
   if (answerWithFigure(talk, clause)) return;
   if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
   const rest = answer(talk, clause);
-  if (asked === null && turnSide(talk, clause)) return;
+  if (asked === null && turnSide(talk, clause, stateAll)) return;
   if (rest.length > 0) stateAll(talk, rest);
   if (asked?.about === 'findings' && talk.context.asked === null) talk.asking = [];
 }
-
-function answerWithFigure(talk: Talk, clause: Clause): boolean {
-  const { asked } = talk.context;
-  if (asked?.about !== 'vital') return false;
-  const [only] = clause.pieces;
-  // "And the heart rate?" "One eighteen.": so few words may be a time of day.
-  const isTime = only?.role === 'time' && clause.pieces.length === 1;
-  const isBare =
-    isTime ||
-    clause.pieces.every((piece) => piece.role === 'figure' || isLight(piece) || isLike(talk, piece));
-  if ((asked.named === true && !isBare) || !stateFigureAnswer(talk, clause.pieces, asked.vital)) return false;
-  bear(talk, { asked: null });
-  return true;
-}
-
-// "Count his pulse." "Eighty eight and regular."
-const isLike = ({ tokens }: Talk, { role, from, to }: Piece): boolean =>
-  role === 'unknown' &&
-  to - from === 1 &&
-  /^(regular|irregular|strong|weak|steady|thready|bounding|shallow|deep|even|laboured|labored)$/.test(
-    tokens[from]?.word ?? '',
-  );
-
-/** Takes a "no" with nothing but a side or a figure after it for a correction. */
-function turnSide(talk: Talk, clause: Clause): boolean {
-  const [first, ...all] = clause.pieces;
-  if (first === undefined || !marked(first, 'plain')) return false;
-  const rest = upToCall(talk, all);
-  const turning = rest.filter(({ role, weak }) => role !== 'small' && (role !== 'talk' || !weak));
-  const turned = { ...clause, pieces: rest };
-  // "No, forty five": only a number stands against what was said.
-  if (turning.length === 1 && turning[0]?.role === 'figure') return correct(talk, turned, stateAll);
-  if (turning.length === 0 || !turning.every(isPlace) || sideIn(rest) === null) return false;
-  // "No left forearm" takes nothing back unless a pause or an article parts the two.
-  const parted = isPaused(talk.tokens, first);
-  if (rest.length < all.length && !parted) return false;
-  const article = rest[0] !== undefined && rest[0].to - rest[0].from > 1;
-  return (parted || article) && correct(talk, turned, stateAll);
-}
-
-/** Takes a "no" with nothing but the sign that was said last, read anew, for a correction: "no, one forty over ninety". */
-function turnSign(talk: Talk, clause: Clause): boolean {
-  const [first, ...rest] = clause.pieces;
-  const [last, ...others] = talk.context.said;
-  if (first === undefined || last?.kind !== 'vital' || others.length > 0) return false;
-  // "Negative, pulse ninety two": as it is said by radio.
-  const isNo = marked(first, 'plain') || talk.tokens[first.from]?.word === 'negative';
-  if (!isNo) return false;
-  if (!rest.every((piece) => piece.role === 'vital' || isChatter(piece))) return false;
-  const anew = wouldSay(talk, rest, stateAll);
-  const isSame =
-    anew.length === 1 &&
-    anew.every(({ statement }) => statement.kind === 'vital' && statement.vital === last.vital);
-  return isSame && correct(talk, { ...clause, pieces: rest }, stateAll);
-}
-
-// "No, the right, Shaz, look": what stands past a pause is said to somebody, where it states nothing.
-function upToCall({ tokens }: Talk, pieces: readonly Piece[]): readonly Piece[] {
-  const end = pieces.findIndex((piece) => isPaused(tokens, piece));
-  const behind = end < 0 ? [] : pieces.slice(end + 1);
-  return behind.length > 0 && behind.every(({ role }) => CALLED.has(role))
-    ? pieces.slice(0, end + 1)
-    : pieces;
-}
-
-const CALLED: ReadonlySet<Piece['role']> = new Set(['unknown', 'small', 'talk']);
-
-const isPlace = ({ role }: Piece): boolean => role === 'side' || role === 'site' || role === 'talk';

@@ -1,0 +1,56 @@
+// "No, the left", "no, forty five", "no, one forty over ninety": a "no" with what should have been said takes back what was.
+
+import type { Clause } from '../../clauses/clause.ts';
+import { marked, type Piece } from '../../pieces/piece.ts';
+import { isPaused } from '../../span.ts';
+import { isChatter } from '../light.ts';
+import { sideIn } from '../sites/side-in.ts';
+import type { Talk } from '../talk.ts';
+import { correct } from './correction.ts';
+import { type StateAll, wouldSay } from './dry-run.ts';
+
+/** Takes a "no" with nothing but a side or a figure after it for a correction. */
+export function turnSide(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
+  const [first, ...all] = clause.pieces;
+  if (first === undefined || !marked(first, 'plain')) return false;
+  const rest = upToCall(talk, all);
+  const turning = rest.filter(({ role, weak }) => role !== 'small' && (role !== 'talk' || !weak));
+  const turned = { ...clause, pieces: rest };
+  // "No, forty five": only a number stands against what was said.
+  if (turning.length === 1 && turning[0]?.role === 'figure') return correct(talk, turned, stateAll);
+  if (turning.length === 0 || !turning.every(isPlace) || sideIn(rest) === null) return false;
+  // "No left forearm" takes nothing back unless a pause or an article parts the two.
+  const parted = isPaused(talk.tokens, first);
+  if (rest.length < all.length && !parted) return false;
+  const article = rest[0] !== undefined && rest[0].to - rest[0].from > 1;
+  return (parted || article) && correct(talk, turned, stateAll);
+}
+
+/** Takes a "no" with nothing but the sign that was said last, read anew, for a correction: "no, one forty over ninety". */
+export function turnSign(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
+  const [first, ...rest] = clause.pieces;
+  const [last, ...others] = talk.context.said;
+  if (first === undefined || last?.kind !== 'vital' || others.length > 0) return false;
+  // "Negative, pulse ninety two": as it is said by radio.
+  const isNo = marked(first, 'plain') || talk.tokens[first.from]?.word === 'negative';
+  if (!isNo) return false;
+  if (!rest.every((piece) => piece.role === 'vital' || isChatter(piece))) return false;
+  const anew = wouldSay(talk, rest, stateAll);
+  const isSame =
+    anew.length === 1 &&
+    anew.every(({ statement }) => statement.kind === 'vital' && statement.vital === last.vital);
+  return isSame && correct(talk, { ...clause, pieces: rest }, stateAll);
+}
+
+// "No, the right, Shaz, look": what stands past a pause is said to somebody, where it states nothing.
+function upToCall({ tokens }: Talk, pieces: readonly Piece[]): readonly Piece[] {
+  const end = pieces.findIndex((piece) => isPaused(tokens, piece));
+  const behind = end < 0 ? [] : pieces.slice(end + 1);
+  return behind.length > 0 && behind.every(({ role }) => CALLED.has(role))
+    ? pieces.slice(0, end + 1)
+    : pieces;
+}
+
+const CALLED: ReadonlySet<Piece['role']> = new Set(['unknown', 'small', 'talk']);
+
+const isPlace = ({ role }: Piece): boolean => role === 'side' || role === 'site' || role === 'talk';
