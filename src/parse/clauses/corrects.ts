@@ -4,7 +4,7 @@ import { tagOf } from '../islands/island.ts';
 import { figureIn, isSmall, likelyTag, marked, type Piece } from '../pieces/piece.ts';
 import { isTenths } from '../pieces/tenths.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 
 /** A firm correction always is one; "sorry" or "no wait" only where a side, a site or a number follows. */
 export function corrects(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
@@ -13,6 +13,9 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
   // "It's the upper arm I meant, not the forearm": what was meant stands before it.
   if (isMeantBefore(pieces, i, tokens)) return false;
   if (marked(piece, 'correct', 'firm')) return true;
+  // "Make the pulse eighty six" puts a sign right; "make the left one warm" does nothing of the kind.
+  if (/^make (the|his|her)$/.test(saidIn(tokens, piece.from, piece.to)))
+    return isReadingNext(pieces[i + 1]) || isPlaceAlone(pieces.slice(i + 1));
   for (const [k, next] of pieces.slice(i + 1).entries()) {
     const { role } = next;
     if (
@@ -36,6 +39,12 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
   }
   return false;
 }
+
+const isReadingNext = (next: Piece | undefined): boolean =>
+  next?.role === 'vital' && (next.islands[0]?.slots.length ?? 0) > 0;
+
+const isPlaceAlone = (rest: readonly Piece[]): boolean =>
+  rest.length > 0 && rest.every(({ role }) => role === 'side' || role === 'site' || role === 'part');
 
 function isMeantBefore(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [piece, next] = [pieces[i], pieces[i + 1]];
