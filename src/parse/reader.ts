@@ -29,6 +29,7 @@ import { withoutMeasuredFeet } from './pieces/measured-feet.ts';
 import { withPartedNo } from './pieces/parted-no.ts';
 import { withPartedSides } from './pieces/parted-sides.ts';
 import { piecesOf } from './pieces/roles.ts';
+import { withSignsAtTimes } from './pieces/sign-at-time.ts';
 import { checkTag } from './tags.ts';
 import { tokenise } from './token.ts';
 import type { Utterance } from './utterance.ts';
@@ -63,7 +64,10 @@ export function createReader(
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
   const tokens = withoutFillers(root, tokenise(utterance.text));
   const said = piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length);
-  const covered = withChecklists(withTimesOfCare(withoutMeasuredFeet(said, tokens), tokens), tokens);
+  const covered = withChecklists(
+    withTimesOfCare(withSignsAtTimes(withoutMeasuredFeet(said, tokens), tokens), tokens),
+    tokens,
+  );
   const pieces = withCourtesies(
     readBehindSubjects(
       withPartedSides(withPartedNo(withoutAdverbs(covered, tokens), tokens), tokens),

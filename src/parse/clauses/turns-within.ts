@@ -33,14 +33,12 @@ export function explains(pieces: readonly Piece[], i: number, tokens: readonly T
   );
 }
 
+const SEEN = /^(oh|ooh|ah|aha|there is)$/;
+
 /** "Hold still while I get this sock off, and oh, that right ankle is puffed up": what is seen then is told to nobody. */
 export function seenThen({ pieces, i, tokens, draft }: Place): Turn | null {
   const piece = pieces[i];
-  if (
-    draft.mood !== 'instruction' ||
-    piece === undefined ||
-    !/^(oh|ooh|ah|aha)$/.test(tokens[piece.from]?.word ?? '')
-  )
+  if (draft.mood !== 'instruction' || piece === undefined || !SEEN.test(saidIn(tokens, piece.from, piece.to)))
     return null;
   const end = pieces.findIndex((one, k) => k >= i && /^(end|ask)$/.test(tokens[one.to - 1]?.pause ?? ''));
   const rest = pieces.slice(i + 1, end < 0 ? pieces.length : end + 1);

@@ -24,7 +24,7 @@ describe('a figure apart from its name', () => {
     ],
     ['sats ninety four, now on four', ['oxygen-saturation percent=94', 'note: now on four']],
     ['twelve in thirty seconds, so twenty four', ['note: twelve in thirty seconds, so twenty four']],
-    ['pulse at two oh one was ninety', ['note: pulse at two oh one was ninety']],
+    ['pulse at two oh one was ninety', ['pulse rate=90']],
   ]);
 });
 

@@ -17,7 +17,9 @@ export function placeInstead(talk: Talk, clause: Clause): readonly Piece[] | nul
   if (first === undefined) return null;
   if (!marked(first, 'strike', 'last')) return isOtherSide(talk, rest) ? rest : null;
   const said = rest.length > 0 ? rest : nextIn(talk, clause);
-  const isPlace = said.every((piece) => PLACES.has(piece.role) || marked(piece, 'negation', 'stop'));
+  const isPlace = said.every(
+    (piece) => PLACES.has(piece.role) || marked(piece, 'negation', 'stop') || isSaidAgain(talk, piece),
+  );
   const last = talk.context.said.filter(
     ({ kind }) => kind === 'finding' || kind === 'csm' || kind === 'care',
   );
@@ -34,6 +36,12 @@ export function placeInstead(talk: Talk, clause: Clause): readonly Piece[] | nul
   );
   return isSame ? null : said;
 }
+
+// "Right knee swelling, scratch that, left knee swelling": what is there stays, and its place is another.
+const isSaidAgain = ({ context: { said } }: Talk, piece: Piece): boolean =>
+  piece.role === 'finding' &&
+  said.length === 1 &&
+  said.every((one) => one.kind === 'finding' && one.present && marked(piece, 'finding', one.finding));
 
 /** The pieces of "scratch that, ninety eight" after a sign: its number is put right and nothing is struck; null where they are others. */
 export function figureInstead(talk: Talk, clause: Clause): readonly Piece[] | null {

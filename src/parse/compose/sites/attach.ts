@@ -1,5 +1,6 @@
 // Which sites each finding of a clause belongs to: the one before it, the one it leads to, or the one in mind.
 
+import { marked } from '../../pieces/piece.ts';
 import type { Token } from '../../token.ts';
 import { choose } from './choose-site.ts';
 import { hasRole, type Item, isException, isSmallItem, wordsOf } from './item.ts';
@@ -42,7 +43,9 @@ export function attach(
       pointed.piece.to - pointed.piece.from === 1;
     // "Belly:" "no guarding, except in the lower right quadrant": what is excepted is not the place that is spoken of.
     const isExcepted =
-      (hasMind || before !== null) && ahead !== null && items.slice(i, ahead).some(isException);
+      (hasMind || before !== null) &&
+      ahead !== null &&
+      items.slice(i, ahead).some((one) => isException(one) || isContrast(one));
     const next = isExcepted || (isThere && isJoined(items[i + 2])) ? null : ahead;
     // "Bite on the calf, swelling up to the knee": so far the swelling goes.
     const after = before !== null && next !== null && isExtent(items, tokens, next) ? null : next;
@@ -62,6 +65,9 @@ export function attach(
   }
   return result;
 }
+
+// "Face: no cuts, but the nose is bleeding."
+const isContrast = (item: Item): boolean => item.type === 'piece' && marked(item.piece, 'contrast');
 
 const isJoined = (item: Item | undefined): boolean => isSmallItem(item, 'join');
 
