@@ -61,7 +61,7 @@ const plain = (line: string): string =>
     .trim();
 const lines = (set: readonly GoldCase[]): Set<string> => new Set(set.flatMap((gold) => gold.talk.map(plain)));
 
-describe.each(['tuning', 'report'])('the %s set', (name) => {
+describe.each(['tuning', 'tuning-outside', 'report'])('the %s set', (name) => {
   const set = cases(`${name}.jsonl`);
 
   it('holds enough cases, each with its own id and something to check', () => {
