@@ -8,10 +8,19 @@ const NAMING: ReadonlySet<Role> = new Set(['site', 'small', 'side', 'part', 'tal
 
 /** True where these pieces ask, though nothing in them opens a question; `asking`: the talk before them did. */
 export const asksAtTheEnd = (pieces: readonly Piece[], tokens: readonly Token[], asking: boolean): boolean =>
-  hasTagQuestion(pieces, tokens) || hurtsWhen(pieces, tokens) || asksOn(pieces, tokens, asking);
+  hasTagQuestion(pieces, tokens) || asksUnsigned(pieces, tokens) || asksOn(pieces, tokens, asking);
+
+const ELSEWHERE =
+  /^(and )?((any )?(pain|hurting|hurt|sore|tender) (anywhere|somewhere) else|anywhere else (hurting|hurt|sore|painful|tender|in pain))( at all| now)?$/;
 
 // "Hurt when I press on your ribs": without its "does it" the question is told by its bare verb and by whose ribs they are.
-function hurtsWhen([first, ...rest]: readonly Piece[], tokens: readonly Token[]): boolean {
+function asksUnsigned([first, ...rest]: readonly Piece[], tokens: readonly Token[]): boolean {
+  // "Hurting anywhere else", "anywhere else sore".
+  const said = first === undefined ? '' : saidIn(tokens, first.from, rest.at(-1)?.to ?? first.to);
+  if (ELSEWHERE.test(said)) return rest.every(({ role }) => NAMING.has(role) || role === 'finding');
+  // "Anything wrong with your knee": nobody states so.
+  if (first !== undefined && first.role === 'finding' && tokens[first.from]?.word === 'anything')
+    return rest.every(({ role }) => NAMING.has(role));
   // "Is my leg broken" is asked by the patient.
   if (
     first !== undefined &&

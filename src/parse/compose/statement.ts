@@ -5,6 +5,7 @@ import type { Asked } from '../context.ts';
 import type { Piece } from '../pieces/piece.ts';
 import { marked } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
+import { saidIn } from '../token.ts';
 import { acknowledges } from './acknowledged.ts';
 import { correct } from './corrections/correction.ts';
 import { figureNotThat } from './corrections/figure-not.ts';
@@ -20,12 +21,14 @@ import { answerFreely } from './history/free-answer.ts';
 import { isLight } from './light.ts';
 import { answer } from './questions/answer.ts';
 import { answerWithFigure } from './questions/answer-figure.ts';
+import { answerFindings } from './questions/answer-findings.ts';
 import { answersOtherSide } from './questions/answer-other-side.ts';
 import { answerPlaces } from './questions/answer-places.ts';
 import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
 import { noteAnswer } from './questions/note-answer.ts';
 import { toldNext } from './questions/said-next.ts';
+import type { AskedFindings } from './questions/settle.ts';
 import { isJoin, sayingsIn } from './sayings/index.ts';
 import { withoutContrasted } from './sites/not-that-place.ts';
 import { tellsSide } from './sites/tells-side.ts';
@@ -56,6 +59,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSide(talk, clause, asked)) return;
+  if (asked?.about === 'findings' && saysHowMuch(talk, clause, asked)) return;
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
   if (asked === null && (turnSide(talk, clause, stateAll) || turnSign(talk, clause, stateAll))) return;
   if (asked === null && tellsSide(talk, clause) !== null && correct(talk, clause, stateAll)) return;
@@ -88,6 +92,20 @@ export function readStatement(talk: Talk, clause: Clause): void {
     answersFreely(talk, clause, asked)
   )
     keepFree(talk, clause);
+}
+
+const MUCH =
+  /^(yes |oh |it is )*(very|extremely|really|terribly|awfully|so)( much| much so| sore| bad| badly)?( so)?$/;
+
+// "Left wrist, is that sore?" "Very.": a yes, and how bad.
+function saysHowMuch(talk: Talk, { pieces }: Clause, asked: AskedFindings): boolean {
+  const { from, to } = spanned(pieces);
+  if (!MUCH.test(saidIn(talk.tokens, from, to)) || asked.findings.some(({ present }) => !present))
+    return false;
+  bear(talk, { asked: null });
+  answerFindings(talk, asked, { word: 'yes', severity: 'severe', explicit: true, span: { from, to } }, []);
+  place(talk, ...pieces);
+  return true;
 }
 
 const WHOLE: ReadonlySet<string> = new Set(['chief-complaint', 'events']);

@@ -5,6 +5,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { itemsOf } from '../exam/items.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import { phrasesIn, type SitePhrase } from '../sites/item.ts';
@@ -135,7 +136,9 @@ const ALONE: ReadonlySet<Role> = new Set(['side', 'small', 'talk']);
 /** "Any pain in either knee?" "The left one": a side alone answers which; false where the clause says more or else. */
 export function answersWithSide(talk: Talk, clause: Clause, asked: AskedFindings): boolean {
   const side = sideIn(clause.pieces)?.side ?? null;
-  const plain = clause.pieces.every(({ role }) => ALONE.has(role));
+  // "Just the left ones."
+  const isOnly = ({ from, to }: Piece): boolean => /^(just|only)$/.test(saidIn(talk.tokens, from, to));
+  const plain = clause.pieces.every((piece) => ALONE.has(piece.role) || isOnly(piece));
   if (!plain || isUnclear(asked) || (side !== 'left' && side !== 'right')) return false;
   const [site, other] = asked.sites;
   if (site === undefined || other !== undefined) return false;
