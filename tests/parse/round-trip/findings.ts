@@ -45,10 +45,18 @@ const foundAt = (phrase: Phrase, place: Place, present: boolean): readonly Patte
 const OF_A_LIMB = /\b(feeling|sensation|motion|movement|mobility|range|r o m|moves|moving|move)\b/;
 const LIMBS: ReadonlySet<string> = new Set(['arm', 'leg', 'shoulder', 'pelvis']);
 
+// "Anything out of place" asks, and states nothing.
+function finding(sampler: Sampler): Phrase {
+  for (;;) {
+    const phrase = sampler.say('findings.finding');
+    if (!/^anything\b/.test(phrase.text)) return phrase;
+  }
+}
+
 /** A noun that a "no" may stand before and a site after. */
 export function nounFinding(sampler: Sampler): Phrase {
   for (;;) {
-    const phrase = sampler.say('findings.finding');
+    const phrase = finding(sampler);
     const odd = [
       'adj',
       'present',
@@ -73,7 +81,7 @@ const IS_VERB = /^(?:it|has|he|she|still|able|can|moves|moving|bends|turns|rotat
 /** One sampled finding of any kind, said of a place it can have. */
 function stated(sampler: Sampler): Sentence {
   const { chance } = sampler;
-  const phrase = sampler.say('findings.finding');
+  const phrase = finding(sampler);
   const rule = `findings.finding ${phrase.tag('finding')}`;
   const present = phrase.tag('present') !== 'false';
   const homes = homesOf(phrase, 'at');
