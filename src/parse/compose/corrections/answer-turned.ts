@@ -11,6 +11,7 @@ import type { Changed } from './changes.ts';
 import { change } from './correction.ts';
 import { type StateAll, wouldSay } from './dry-run.ts';
 import { toldAfterAll, turnsHistory } from './history-turned.ts';
+import { sameThing } from './same-thing.ts';
 import { sameTarget } from './target.ts';
 import { leadOf } from './turning-words.ts';
 
@@ -76,18 +77,6 @@ function isRestOf(talk: Talk, rest: readonly Piece[], stateAll: StateAll): boole
 const isWhenPressed = ({ tokens }: Talk, rest: readonly Piece[]): boolean =>
   /^(when|if|where)$/.test(tokens[rest[0]?.from ?? -1]?.word ?? '') &&
   rest.every(({ role }) => BESIDE.has(role) || role === 'unknown' || role === 'intention' || role === 'mood');
-
-function sameThing(one: Statement, other: Statement): boolean {
-  if (one.kind === 'finding' && other.kind === 'finding')
-    return one.finding === other.finding && one.site === other.site && one.side === other.side;
-  return (
-    one.kind === 'csm' &&
-    other.kind === 'csm' &&
-    one.aspect === other.aspect &&
-    one.site === other.site &&
-    one.side === other.side
-  );
-}
 
 const UNASKED = 'A word that takes something back was taken to turn this: is it so?';
 const WHAT_IS_WRONG = 'It was called normal, and that was taken back: what is wrong there?';

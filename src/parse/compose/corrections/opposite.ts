@@ -5,6 +5,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import type { CorrectionFrame, Frame, StatementFrame } from '../../frame.ts';
 import { spanned } from '../../span.ts';
 import type { Talk } from '../talk.ts';
+import { sameThing } from './same-thing.ts';
 import { sameTarget } from './target.ts';
 
 const TURNS = /\b(hang on|hold on|wait|actually|no sorry|sorry no|my mistake|scratch that|oops)\b/;
@@ -37,22 +38,9 @@ function saidBefore({ utterance }: Talk, one: Frame, frame: StatementFrame): rea
 }
 
 function isOpposite(one: Statement, other: Statement): boolean {
-  if (one.kind === 'finding' && other.kind === 'finding')
-    return (
-      one.finding === other.finding &&
-      one.site === other.site &&
-      one.side === other.side &&
-      one.level === other.level &&
-      one.present !== other.present
-    );
-  return (
-    one.kind === 'csm' &&
-    other.kind === 'csm' &&
-    one.aspect === other.aspect &&
-    one.site === other.site &&
-    one.side === other.side &&
-    one.present !== other.present
-  );
+  if (!sameThing(one, other) || !('present' in one) || !('present' in other)) return false;
+  const sameLevel = one.kind !== 'finding' || other.kind !== 'finding' || one.level === other.level;
+  return sameLevel && one.present !== other.present;
 }
 
 function inPlaceOf({ statement, heard, span, known, doubt, at }: StatementFrame, old: Statement): Frame {
