@@ -1,6 +1,6 @@
 // Where a "none" is said of another place than the finding before it, which is there.
 
-import { hasRole, type Item, isSmallItem, phraseOf } from '../sites/item.ts';
+import { hasRole, type Item, isSmallItem, phraseOf, phrasesIn } from '../sites/item.ts';
 
 /** True for "pain in the left arm, none in the chest": what has its own place is there, and the chest is free of it. */
 export function isAtAnother(items: readonly Item[], i: number): boolean {
@@ -37,3 +37,14 @@ export function isElsewhere(items: readonly Item[], i: number): boolean {
 /** The item before `i` that is no small word. */
 export const lastLoud = (items: readonly Item[], i: number): Item | undefined =>
   items.slice(0, i).findLast((item) => !hasRole(item, 'small'));
+
+/** Past the site at `i` where the same site of the other side follows it ("not the left hip, the right hip is tender"). */
+export function otherSideAfter(items: readonly Item[], i: number): number | null {
+  const phrase = phraseOf(items[i]);
+  const later = phrasesIn(items.slice(i + 1)).map(({ sites }) => sites[0]);
+  const here = phrase?.sites[0];
+  const turns = later.some(
+    (one) => one?.site === here?.site && one?.side !== here?.side && one?.sideKnown === 'spoken',
+  );
+  return phrase !== null && turns ? phrase.to : null;
+}

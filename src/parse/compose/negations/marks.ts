@@ -1,37 +1,18 @@
 // Where the negations of a clause stand, which way each reaches, and where their reach is cut off.
 
 import { hasTag } from '../../islands/island.ts';
-import type { NegationKind, NegationMark } from '../../negation.ts';
-import { likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
+import type { NegationKind } from '../../negation.ts';
+import { marked, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import {
-  hasRole,
-  type Item,
-  isAdjective,
-  isSmallItem,
-  phraseOf,
-  phrasesIn,
-  pieceOf,
-  wordsOf,
-} from '../sites/item.ts';
-import { isAfterNoun } from './after-noun.ts';
+import { hasRole, type Item, isAdjective, isSmallItem, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
 import { isCannotWithout } from './cannot-without.ts';
-import { deniedBehind } from './denied-behind.ts';
-import { isAtAnother, isElsewhere, isInAnotherPart, lastLoud } from './elsewhere.ts';
-import { beginsAtOwnPlace, closesList, joinedByOr } from './list-end.ts';
-import { startOfMeasured } from './measured.ts';
+import { isAtAnother, isElsewhere, isInAnotherPart, lastLoud, otherSideAfter } from './elsewhere.ts';
+import { deny, type FoundMark, stopAt } from './found-mark.ts';
+import { beginsAtOwnPlace, closesList } from './list-end.ts';
 import { isNothingSuch } from './nothing.ts';
-import { goesOnWithOr, isInListWithOr } from './or-list.ts';
 import { endOfEach, endOfOwnVerb } from './own-verb.ts';
-
-export interface FoundMark {
-  readonly mark: NegationMark;
-  /** it denies nouns only: an adjective after it begins something stated */
-  readonly nouns: boolean;
-  /** "without": a "not" before it undoes it */
-  readonly lack?: boolean;
-}
+import { unmarkedAt } from './unmarked.ts';
 
 /** The marks of a clause's items in order. */
 export const marksIn = (items: readonly Item[], tokens: readonly Token[]): readonly FoundMark[] =>
@@ -47,13 +28,6 @@ const withoutDoubles = (found: readonly FoundMark[]): readonly FoundMark[] =>
     const undoes = next?.lack === true && one.mark.end === next.mark.start && one.mark.kind === 'before';
     return !undone && !undoes;
   });
-
-const stopAt = (at: number): FoundMark => ({ mark: { start: at, end: at, kind: 'stop' }, nouns: false });
-
-const deny = (start: number, end: number): FoundMark => ({
-  mark: { start, end, kind: 'before' },
-  nouns: false,
-});
 
 function marksAt(
   items: readonly Item[],
@@ -130,45 +104,6 @@ function leadsToFinding(items: readonly Item[], tokens: readonly Token[], i: num
   return hasRole(items[at], 'finding') && !links && !between.some((item) => isPaused(tokens, wordsOf(item)));
 }
 
-// Words that are no negation of the grammar's and yet deny, or end a denial.
-function unmarkedAt(
-  items: readonly Item[],
-  tokens: readonly Token[],
-  piece: Piece,
-  i: number,
-): readonly FoundMark[] {
-  // "No issues, numbness or weakness of the hand": the "or" shows that the list goes on from the "no".
-  if (piece.role === 'finding' && likelyTag(piece, 'present') === 'false')
-    return DENYING.has(tokens[piece.from]?.word ?? '') && goesOnWithOr(items, i)
-      ? [deny(piece.from, piece.to)]
-      : [];
-  // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
-  // "Not tender, not swollen, just a bit of bruising": it is there.
-  if (isJustSome(piece, tokens)) return [stopAt(piece.from)];
-  if (piece.role === 'answer' && marked(piece, 'answer', 'no')) {
-    const turned = items[i + 1]?.type === 'site' ? otherSideAfter(items, i + 1) : null;
-    const end = turned ?? endOfOwnVerb(items, tokens, i);
-    // "No, no, no, a bit sore there": a bare "no" denies no adjective after it.
-    const nouns = marked(piece, 'plain');
-    return [{ ...deny(piece.from, piece.to), nouns }, ...(end === null ? [] : [stopAt(end)])];
-  }
-  // An adjective after "no" and a noun begins something stated: "no deformity, tender over the radius".
-  const begins =
-    isAdjective(items[i]) &&
-    !joinedByOr(items, i) &&
-    !isInListWithOr(items, i) &&
-    isAfterNoun(items, i) &&
-    deniedBehind(items, tokens, i) !== 'thing';
-  if (begins || isSaidAgain(items, tokens, i) || isOfOtherPart(items, tokens, i)) return [stopAt(piece.from)];
-  const measured = startOfMeasured(items, tokens, i);
-  return measured === null ? [] : [stopAt(measured)];
-}
-
-const isJustSome = ({ role, from, to }: Piece, tokens: readonly Token[]): boolean =>
-  (role === 'answer' || role === 'attribute') &&
-  to - from > 1 &&
-  /^(just|only)$/.test(tokens[from]?.word ?? '');
-
 // "Neck pain denied", "swelling denied, pain denied": what is denied stands before the word.
 function isDeniedAtEnd(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
   const piece = pieceOf(items[i]);
@@ -206,25 +141,6 @@ const mayStop = (items: readonly Item[], i: number): boolean => {
   return finding === null || STOPS.some((one) => marked(finding, 'finding', one));
 };
 
-// "No pain, pain on the right": what was just denied is not denied again.
-function isSaidAgain(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
-  const [before, here] = [pieceOf(items[i - 1]), pieceOf(items[i])];
-  if (before?.role !== 'finding' || here?.role !== 'finding' || !isPaused(tokens, before)) return false;
-  if (goesOnWithOr(items, i)) return false;
-  const wordsIn = ({ from, to }: Piece) => tokens.slice(from, to).map(({ word }) => word);
-  return wordsIn(before).join(' ') === wordsIn(here).join(' ');
-}
-
-// "No bruise outside bruise inside the thigh": said again of another part or side, it is there.
-function isOfOtherPart(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
-  const at = items.slice(0, i).findLastIndex((item) => hasRole(item, 'finding'));
-  const [before, here] = [pieceOf(items[at]), pieceOf(items[i])];
-  if (before === null || here?.role !== 'finding' || at + 1 >= i) return false;
-  const between = items.slice(at + 1, i);
-  if (!between.every((item) => hasRole(item, 'part') || hasRole(item, 'side'))) return false;
-  return tokens[before.from]?.word === tokens[here.from]?.word;
-}
-
 const NAMED = /^(the|his|her|my|that|this|it|he|she|they|we|i)$/;
 
 // "No, the cut is on the cheek": what follows the breath is told anew, with its article.
@@ -234,19 +150,6 @@ const takesUpAnew = (items: readonly Item[], tokens: readonly Token[], i: number
     return false;
   return NAMED.test(tokens[wordsOf(next).from]?.word ?? '');
 };
-
-const DENYING: ReadonlySet<string> = new Set(['no', 'nothing', 'nil']);
-
-/** Past the site at `i` where the same site of the other side follows it ("not the left hip, the right hip is tender"). */
-function otherSideAfter(items: readonly Item[], i: number): number | null {
-  const phrase = phraseOf(items[i]);
-  const later = phrasesIn(items.slice(i + 1)).map(({ sites }) => sites[0]);
-  const here = phrase?.sites[0];
-  const turns = later.some(
-    (one) => one?.site === here?.site && one?.side !== here?.side && one?.sideKnown === 'spoken',
-  );
-  return phrase !== null && turns ? phrase.to : null;
-}
 
 /** True straight after a finding, or after the site that a finding led to ("swelling of the left knee negative"). */
 function endsFinding(items: readonly Item[], i: number): boolean {
