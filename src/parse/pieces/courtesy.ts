@@ -2,8 +2,9 @@
 // nothing normal and names no side.
 
 import { isPaired, isSite } from '../../terms/index.ts';
-import { saidIn, type Token } from '../token.ts';
+import type { Token } from '../token.ts';
 import { isSmall, marked, type Piece, type Role, readingOf, tagIn } from './piece.ts';
+import { isTag } from './tag.ts';
 
 /** The pieces with each such breath read as talk. */
 export const withCourtesies = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
@@ -17,10 +18,6 @@ export const withCourtesies = (pieces: readonly Piece[], tokens: readonly Token[
 
 const mayBeCourtesy = (piece: Piece, tokens: readonly Token[]): boolean =>
   isSoft(piece, tokens) || isRight(piece, tokens) || isTag(piece, tokens);
-
-const isTag = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
-  to - from === 3 &&
-  /^(is|has|does|did|was|are|have) not (it|he|she|they|you)$/.test(saidIn(tokens, from, to));
 
 // "The nose is bent, isn't it, and it's bleeding": what was found goes on behind it, and nobody is asked.
 function isTagWithin(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {

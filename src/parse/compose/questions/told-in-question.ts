@@ -3,8 +3,8 @@
 import type { Clause } from '../../clauses/clause.ts';
 import type { StatementFrame } from '../../frame.ts';
 import type { Piece } from '../../pieces/piece.ts';
+import { isTag } from '../../pieces/tag.ts';
 import { isPaused } from '../../span.ts';
-import { saidIn } from '../../token.ts';
 import { turnAllSaid } from '../corrections/answer-turned.ts';
 import { type StateAll, wouldSay } from '../corrections/dry-run.ts';
 import { isLight } from '../light.ts';
@@ -31,12 +31,10 @@ export function tellReadings(talk: Talk, clause: Clause, stateAll: StateAll): re
   return talk.frames.length > before ? pieces.slice(told.length) : pieces;
 }
 
-const TAG = /^(is|has|does|did|was|do|are|have|would|were) not (it|he|she|they|you)$/;
-
 /** States what is found in a question that only an "isn't it" makes one; returns the pieces behind it, or all where there is none. */
 export function tellFound(talk: Talk, clause: Clause, stateAll: StateAll): readonly Piece[] {
   const { pieces } = clause;
-  const tag = pieces.findIndex(({ from, to }, k) => k > 0 && TAG.test(saidIn(talk.tokens, from, to)));
+  const tag = pieces.findIndex((piece, k) => k > 0 && isTag(piece, talk.tokens));
   const told = pieces.slice(0, Math.max(tag, 0));
   if (told.some(({ role }) => role === 'ask') || told.some((piece) => piece.role === 'asking' && !piece.weak))
     return pieces;
