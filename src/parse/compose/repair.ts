@@ -26,6 +26,15 @@ function strikesSlip(talk: Talk, clause: Clause): boolean {
   if (first === undefined || !marked(first, 'strike', 'last')) return false;
   const [from] = spanOf(talk, before.pieces[0]?.from ?? 0, first.from);
   const own = talk.frames.filter(({ span }) => span[0] >= from);
+  // "That's the coffee on my right glove, ignore that": its own words are taken back, and nothing that was said before them.
+  if (
+    own.length === 0 &&
+    before.pieces.some(({ role }) => role === 'unknown') &&
+    before.pieces.some(isOfPlace)
+  ) {
+    place(talk, ...clause.pieces);
+    return true;
+  }
   const isSlip = own.every((frame) => frame.frame === 'statement' && frame.statement.kind === 'visit');
   // What stands beside the place is no slip, and must not be lost.
   if (own.length === 0 || !isSlip || !before.pieces.every(({ role }) => OF_SLIP.has(role))) return false;
@@ -34,6 +43,8 @@ function strikesSlip(talk: Talk, clause: Clause): boolean {
   place(talk, ...before.pieces, ...clause.pieces);
   return true;
 }
+
+const isOfPlace = ({ role }: Piece): boolean => role === 'site' || role === 'side';
 
 const OF_SLIP: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'answer', 'intention']);
 

@@ -112,6 +112,17 @@ describe('what was said and is found otherwise in the same breath', () => {
   });
 });
 
+describe('words that take back themselves', () => {
+  it('strike nothing that was said before them', () => {
+    const talk = "splint on the right forearm | that's the paint on my left glove ignore that";
+    expect(standing(talk).map(({ kind }) => kind)).toEqual(['care', 'note']);
+  });
+
+  it('strike the last thing said where they name nothing themselves', () => {
+    expect(standing('splint on the right forearm | scratch that').map(({ kind }) => kind)).toEqual([]);
+  });
+});
+
 describe('what there is one of', () => {
   it.each([
     ["She's 31. Sorry, 13 years old.", 13],
