@@ -19,7 +19,8 @@ export function bareAsking({ piece, pieces, i, tokens, full, draft }: Place): 's
   return bare && !behindPlace && full && draft.mood === 'statement' ? 'stay' : null;
 }
 
-const PLACES: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'intention']);
+// What nobody knows is mostly who is asked: "okay Bethan, any pain", "right my lover any pain".
+const PLACES: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'intention', 'unknown']);
 
 // "Where's that coming from, two centimetre cut over the ear": nobody asks after a thing that was measured.
 export function measured({ piece, tokens, draft }: Place): Turn | null {

@@ -10,6 +10,7 @@ import { corrects, takesBack, turnsAnswer } from './corrects.ts';
 import type { Draft } from './draft.ts';
 import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
+import { foundThere, lookedFor } from './looked-for.ts';
 import { moodOf } from './mood-words.ts';
 import { newMood } from './moods.ts';
 import { become, begin, isAnswer, type Place, type Rule, type Turn } from './place.ts';
@@ -38,6 +39,7 @@ const RULES: readonly Rule[] = [
   toldWhenAsked,
   exclaimed,
   goingOn,
+  foundThere,
   anywhere,
   deniedAfter,
   onlyThat,
@@ -47,6 +49,7 @@ const RULES: readonly Rule[] = [
   answeredReading,
   tagQuestion,
   question,
+  lookedFor,
   newMood,
   intention,
   outOfMood,

@@ -3,7 +3,7 @@
 import { isJoin, openingOf } from '../compose/sayings/index.ts';
 import { isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseBefore } from '../span.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 import { answers } from './answers.ts';
 import type { Draft } from './draft.ts';
 import { moodOf } from './mood-words.ts';
@@ -31,6 +31,8 @@ export function outOfMood({ piece, pieces, i, tokens, full, waiting, draft }: Pl
 export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | null {
   if (draft.mood === 'question') return stateAfterRequest(pieces, i, tokens, draft);
   const before = pieces[i - 1];
+  if (before !== undefined && draft.mood === 'instruction' && statesAfterForMe(pieces, tokens, i))
+    return begin('statement');
   const isJoined = before !== undefined && isJoin(before);
   if (isJoined && draft.mood === 'instruction' && openingOf(pieces, tokens, i) === 'place')
     return begin('statement');
@@ -43,6 +45,23 @@ export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | 
   );
   return says && !tells ? begin('statement') : null;
 }
+// "Lie still for me the right hip is tender", "keep still for us we've got a collar on": whom it was told ends what was told.
+function statesAfterForMe(pieces: readonly Piece[], tokens: readonly Token[], i: number): boolean {
+  const [piece, before] = [pieces[i], pieces[i - 1]];
+  if (piece === undefined || before === undefined) return false;
+  if (pieces[i - 2] === undefined) return false;
+  const said = tokens.slice(Math.max(0, before.to - 2), before.to).map(({ word }) => word);
+  if (!/^for (me|us)$/.test(said.join(' ')) || moodOf(piece) !== null) return false;
+  const first = pieces.slice(i).find(({ role }) => role !== 'small' && role !== 'unknown');
+  const isDone = first?.role === 'care' && (marked(first, 'on') || marked(first, 'put'));
+  const isRead = first?.role === 'vital' && (first.islands[0]?.slots.length ?? 0) > 0;
+  const isFelt = /^(that|it|this)$/.test(tokens[piece.from]?.word ?? '') && first?.role === 'finding';
+  const isHeld = first === piece || /^(we|i|he|she|you)$/.test(tokens[piece.from]?.word ?? '');
+  // "We're holding your head."
+  const isOurs = /^(we|i) (are|have|am|got)$/.test(saidIn(tokens, piece.from, piece.from + 2));
+  return isFelt || isOurs || ((isDone || isRead) && isHeld) || openingOf(pieces, tokens, i) !== null;
+}
+
 // "Can you pass me the blanket, pain in the hip": what was asked for has nothing to do with the patient.
 function stateAfterRequest(
   pieces: readonly Piece[],

@@ -11,8 +11,10 @@ import { type StateAll, wouldSay } from './dry-run.ts';
 
 /** Takes a "no" with nothing but a side or a figure after it for a correction. */
 export function turnSide(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
-  const [first, ...all] = clause.pieces;
-  if (first === undefined || !marked(first, 'plain')) return false;
+  // "No, no, the right elbow": said twice it is one.
+  const nos = clause.pieces.findIndex((piece) => !marked(piece, 'plain'));
+  const [first, all] = [clause.pieces[nos - 1], clause.pieces.slice(Math.max(nos, 0))];
+  if (first === undefined) return false;
   const rest = upToCall(talk, all);
   const turning = rest.filter(({ role, weak }) => role !== 'small' && (role !== 'talk' || !weak));
   const turned = { ...clause, pieces: rest };
@@ -46,8 +48,14 @@ export function turnSign(talk: Talk, clause: Clause, stateAll: StateAll): boolea
 function upToCall({ tokens }: Talk, pieces: readonly Piece[]): readonly Piece[] {
   const end = pieces.findIndex((piece) => isPaused(tokens, piece));
   const behind = end < 0 ? [] : pieces.slice(end + 1);
-  return behind.length > 0 && behind.every(({ role }) => CALLED.has(role))
-    ? pieces.slice(0, end + 1)
+  const own = pieces.slice(0, end + 1);
+  // "No, the right elbow, I said right": the side once more.
+  const isAgain = (piece: Piece): boolean =>
+    piece.role === 'side' &&
+    sideIn([piece])?.side !== undefined &&
+    sideIn([piece])?.side === sideIn(own)?.side;
+  return behind.length > 0 && behind.every((piece) => CALLED.has(piece.role) || isAgain(piece))
+    ? own
     : pieces;
 }
 

@@ -14,7 +14,7 @@ export function strike(talk: Talk, clause: Clause): void {
   const span = spanned(clause.pieces);
   const { from, to } = span;
   const [first, ...rest] = clause.pieces;
-  const target = named(talk, rest);
+  const target = named(talk, beforeReason(talk, rest));
   // "Scratch the morphine": nobody may strike what was said last for a word that is not known; the words are kept.
   const isOpen = first !== undefined && !marked(first, 'strike', 'last') && Object.keys(target).length === 0;
   if (isOpen && rest.some(({ role }) => role === 'unknown') && !isOfLast(talk, rest)) return;
@@ -28,6 +28,15 @@ export function strike(talk: Talk, clause: Clause): void {
     doubt: [],
   });
   place(talk, span);
+}
+
+// "Strike the swelling of the cheek, that's just his ordinary face": the reason names nothing to strike.
+function beforeReason({ tokens }: Talk, pieces: readonly Piece[]): readonly Piece[] {
+  const at = pieces.findIndex(
+    ({ from }, k) =>
+      k > 1 && /^(that|it|its|this|those|because|since|which|there)$/.test(tokens[from]?.word ?? ''),
+  );
+  return at < 0 ? pieces : pieces.slice(0, at);
 }
 
 /** True where the words that are not known are among those of the care said last. */

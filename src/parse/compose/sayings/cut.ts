@@ -1,7 +1,7 @@
 // "Knees not swollen and no pain in the neck": each part that says something whole is read by itself, so that no place, side or
 // denial of the one gets into the other.
 
-import { marked, type Piece, tagIn } from '../../pieces/piece.ts';
+import { isLikely, marked, type Piece, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { isUsual } from '../care/usual.ts';
@@ -34,7 +34,10 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
     const isParted = begins > k || (before !== undefined && isPaused(tokens, before));
     if (
       !isParted &&
-      (isOwnPlace(left, next) || leadsOn(left, tokens) || (has(left, 'history') && isOfTold(next, tokens)))
+      (isOwnPlace(left, next) ||
+        endsOpen(before, tokens) ||
+        leadsOn(left, tokens) ||
+        (has(left, 'history') && isOfTold(next, tokens)))
     )
       continue;
     if (!saysWhole(left, next, isParted, opening) || endsInList(left)) continue;
@@ -68,6 +71,11 @@ function beginsAt(pieces: readonly Piece[], tokens: readonly Token[], k: number)
   return mayEnd(before, piece, tokens) && mayRunOn(piece, tokens) ? k : null;
 }
 
+// "On the left side of the | skull": the side leads to its place.
+const endsOpen = (before: Piece | undefined, tokens: readonly Token[]): boolean =>
+  (before?.role === 'side' || before?.role === 'part') &&
+  /^(of|the|his|her|their)$/.test(tokens[before.to - 1]?.word ?? '');
+
 // "Flail segment right chest with bruising": the place behind it is the one that the finding has by itself, and tells its side.
 function isOwnPlace(left: readonly Piece[], next: readonly Piece[]): boolean {
   if (has(left, 'site')) return false;
@@ -80,9 +88,18 @@ function isOwnPlace(left: readonly Piece[], next: readonly Piece[]): boolean {
 // "Moves both | feet": a check that leads to its place, with none in its breath yet.
 function leadsOn(left: readonly Piece[], tokens: readonly Token[]): boolean {
   const last = left.at(-1);
+  if (isAttributive(left, tokens)) return true;
   if (last?.role !== 'csm' || !(marked(last, 'ends') || marked(last, 'leads'))) return false;
   const start = left.findLastIndex((piece) => isJoin(piece) || isPaused(tokens, piece));
   return !left.slice(start + 1).some(({ role }) => role === 'site');
+}
+
+// "Wrist fine, swollen | left thumb": with nothing before it in its breath it is said of the place behind it.
+function isAttributive(left: readonly Piece[], tokens: readonly Token[]): boolean {
+  const last = left.at(-1);
+  if (last?.role !== 'finding' || !isLikely(last, 'adj') || isLikely(last, 'predicate')) return false;
+  const before = left.findLast((piece) => piece !== last && piece.role !== 'attribute');
+  return before !== undefined && (isPaused(tokens, before) || isJoin(before));
 }
 
 // "Landed on the left hip", "hurt his back", "fell on an outstretched hand right wrist swollen": the place belongs to what is told.

@@ -2,7 +2,7 @@
 
 import { marked } from '../../pieces/piece.ts';
 import type { Token } from '../../token.ts';
-import { choose } from './choose-site.ts';
+import { choose, deniesOfIt } from './choose-site.ts';
 import { hasRole, type Item, isException, isSmallItem, wordsOf } from './item.ts';
 import { anySite, isExtent, lastSite, nextSite, says } from './near-site.ts';
 import { type Attaches, groupFrom, groupUpTo } from './site-group.ts';
@@ -46,7 +46,10 @@ export function attach(
       (hasMind || before !== null) &&
       ahead !== null &&
       items.slice(i, ahead).some((one) => isException(one) || isContrast(one));
-    const next = isExcepted || (isThere && isJoined(items[i + 2])) ? null : ahead;
+    // "It's swollen, with a gash about four centimetres wrist not tender": what is there "with" it is of the place in mind.
+    const isWith = hasMind && before === null && ahead !== null && isWithIt(items, tokens, i);
+    const isMinds = isExcepted || (isThere && isJoined(items[i + 2]));
+    const next = isMinds || (isWith && deniesOfIt(items, tokens, ahead, attaches)) ? null : ahead;
     // "Bite on the calf, swelling up to the knee": so far the swelling goes.
     const after = before !== null && next !== null && isExtent(items, tokens, next) ? null : next;
     const choice = choose({ items, tokens, i, before, after, used, findingFirst, attaches });
@@ -68,6 +71,9 @@ export function attach(
 
 // "Face: no cuts, but the nose is bleeding."
 const isContrast = (item: Item): boolean => item.type === 'piece' && marked(item.piece, 'contrast');
+
+const isWithIt = (items: readonly Item[], tokens: readonly Token[], i: number): boolean =>
+  items.slice(0, i).some((item) => tokens[wordsOf(item).from]?.word === 'with');
 
 const isJoined = (item: Item | undefined): boolean => isSmallItem(item, 'join');
 

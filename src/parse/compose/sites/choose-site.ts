@@ -1,6 +1,6 @@
 // Which place a finding belongs to: the last before it, or the one that it leads to.
 
-import { isLikely } from '../../pieces/piece.ts';
+import { isLikely, marked } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import {
@@ -13,7 +13,7 @@ import {
   isParted,
   isWithin,
 } from './begins-anew.ts';
-import { type Item, isSmallItem, phraseOf, pieceOf, type SitePhrase, wordsOf } from './item.ts';
+import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, type SitePhrase, wordsOf } from './item.ts';
 import { type Attaches, LEADING, ownsWhatFollows, pauseAfterItem } from './site-group.ts';
 
 /** The item of its place; null where it is that in mind. */
@@ -32,7 +32,17 @@ export function choose({
     (phraseOf(items[after])?.led === true ||
       leadsItself(tokens, phraseOf(items[after])) ||
       leadsStraight(items, tokens, i, after));
+  if (after !== null && isDoneTo(items, tokens, i, after)) return after;
   if (before !== null && after !== null && isNextOnes({ items, tokens, i, after, attaches })) return before;
+  // "Forearm's swollen and still bleeding wrist not tender": place after place, each with what is said of it.
+  if (
+    before !== null &&
+    after !== null &&
+    !findingFirst &&
+    !led &&
+    deniesOfIt(items, tokens, after, attaches)
+  )
+    if (isOneBreath(items, tokens, before, i)) return before;
   if (before !== null && after !== null && beginsAnew({ items, tokens, i, before, after, used, attaches }))
     return after;
   if (before !== null && !used.has(before) && !items.slice(before + 1, i).some(attaches)) {
@@ -63,6 +73,40 @@ export function choose({
   if (after !== null && findingFirst && isAdjacent(items, tokens, i, after)) return after;
   if (after !== null && isAttributive(items, tokens, i, after)) return after;
   return before;
+}
+
+// "Left arm's in a sling and I've splinted the left wrist": what somebody did was done to the place straight after it.
+function isDoneTo(items: readonly Item[], tokens: readonly Token[], i: number, after: number): boolean {
+  const [piece, before] = [pieceOf(items[i]), items[i - 1]];
+  if (piece?.role !== 'care' || before === undefined || !isAdjacent(items, tokens, i, after)) return false;
+  const isDeed = tokens.slice(piece.from, piece.to).some(({ word }) => /(ed|ing)$|^(put|bound)$/.test(word));
+  const isDoer = (from: number): boolean => DOER.test(tokens[from]?.word ?? '');
+  return isDeed && (isDoer(piece.from) || (isDoer(wordsOf(before).from) && hasRole(before, 'small')));
+}
+
+const DOER = /^(i|we|have|he|she|they|then|just)$/;
+
+const isOneBreath = (items: readonly Item[], tokens: readonly Token[], from: number, to: number): boolean =>
+  items
+    .slice(from, to)
+    .every((item, k) => pauseAfterItem(items, tokens, from + k) === '' && !isContrast(item));
+
+const isContrast = (item: Item): boolean => {
+  const piece = pieceOf(item);
+  return piece !== null && marked(piece, 'contrast');
+};
+
+/** True for "wrist not tender", "knee no swelling": the place has a denial of its own. */
+export function deniesOfIt(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  site: number,
+  attaches: Attaches,
+): boolean {
+  const [no, said] = [items[site + 1], items[site + 2]];
+  const isUnpaused =
+    pauseAfterItem(items, tokens, site) === '' && pauseAfterItem(items, tokens, site + 1) === '';
+  return isUnpaused && no !== undefined && isNo(no) && said !== undefined && attaches(said);
 }
 
 // "Behind either ear", "below the knee": the word that leads to the place is its own.

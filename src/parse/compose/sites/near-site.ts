@@ -44,7 +44,7 @@ export function nextSite(
   i: number,
   attaches: Attaches,
 ): number | null {
-  if (hasItsPart(items, tokens, i)) return null;
+  if (hasItsPart(items, tokens, i) || pointsBack(items, tokens, i)) return null;
   let denied = false;
   for (let k = i + 1; k < items.length; k++) {
     const item = items[k];
@@ -73,6 +73,17 @@ export function nextSite(
     if (!PASSED.has(item.piece.role) || isSmallItem(item, 'before')) return null;
   }
   return null;
+}
+
+// "No bruising on it, ankle fine", "he won't move it, elbow fine": of what was named before.
+function pointsBack(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const at = wordsOf(items[i] as Item).to;
+  const [last, next, after] = [at - 1, at, at + 1].map((k) => tokens[k]?.word ?? '');
+  return (
+    /^(it|them)$/.test(last ?? '') ||
+    /^(it|them)$/.test(next ?? '') ||
+    (/^(on|in|to|over|around|from|of)$/.test(next ?? '') && /^(it|them)$/.test(after ?? ''))
+  );
 }
 
 // "The rash is fading and she says her throat is better": what somebody says next has its own place.
@@ -155,7 +166,7 @@ export function anySite(
   attaches: Attaches,
   hasMind: boolean,
 ): number | null {
-  if (hasItsPart(items, tokens, i)) return null;
+  if (hasItsPart(items, tokens, i) || (hasMind && pointsBack(items, tokens, i))) return null;
   let turned = false;
   for (let k = i + 1; k < items.length; k++) {
     const item = items[k];
