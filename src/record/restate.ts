@@ -2,6 +2,7 @@
 
 import type { CorrectionTarget } from '../parse/frame.ts';
 import type { Statement } from '../terms/index.ts';
+import type { Said } from './effect.ts';
 import { type Entry, stands } from './entry.ts';
 import type { RecordState } from './state.ts';
 import { fits, groupsThatFit } from './target.ts';
@@ -15,20 +16,25 @@ export interface Restated {
 type Test = (entry: Entry) => boolean;
 
 /**
- * The latest standing entry of the same kind that says the same thing of the same place; failing that, of the other
- * side; failing that, in the last thing said before this utterance's own corrections, the one entry that differs in
- * a single slot.
+ * The sign of the very time that the correction says; failing that, the latest standing entry of the same kind that says the same
+ * thing of the same place; failing that, of the other side; failing that, in the last thing said before this utterance's own
+ * corrections, the one entry that differs in a single slot.
  */
 export function restated(
   state: RecordState,
   statement: Statement,
   target: CorrectionTarget,
-  utterance: string | null,
+  { utterance, at }: Pick<Said, 'utterance' | 'at'>,
 ): Restated {
   const earlier = state.entries.filter(
     (entry) => stands(entry) && entry.kind === statement.kind && fits(entry, target),
   );
-  const tests = [sameLevel(statement), sameThing(statement, true), sameThing(statement, false)];
+  const tests = [
+    sameMoment(statement, at),
+    sameLevel(statement),
+    sameThing(statement, true),
+    sameThing(statement, false),
+  ];
   // Where a correction names the place that it was not, what was said there is meant.
   if (target.site !== undefined && 'site' in statement && statement.site !== target.site)
     tests.push(elsewhere(statement));
@@ -56,6 +62,15 @@ const sameLevel =
     now.kind === 'finding' &&
     entry.kind === 'finding' &&
     now.level === entry.level &&
+    sameThing(now, true)(entry);
+
+/** The same sign at the very time that the correction says: "the pulse at ten past was ninety". */
+const sameMoment =
+  (now: Statement, at: string | undefined): Test =>
+  (entry) =>
+    now.kind === 'vital' &&
+    at !== undefined &&
+    Date.parse(entry.at) === Date.parse(at) &&
     sameThing(now, true)(entry);
 
 const elsewhere =

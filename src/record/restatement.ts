@@ -15,7 +15,7 @@ export function restate(
   statement: Statement,
   said: Said,
 ): readonly Effect[] {
-  const { entries, guessed } = restated(state, statement, frame.target, said.utterance);
+  const { entries, guessed } = restated(state, statement, frame.target, said);
   const [latest] = entries;
   const draft = {
     statement,

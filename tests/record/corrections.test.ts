@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { type Entry, stands } from '../../src/record/index.ts';
-import { finding, hearAll, note, pulse, type Script, visit } from './fake-reader.ts';
+import { finding, hearAll, note, pulse, type Script, START, visit } from './fake-reader.ts';
 
 const entriesOf = (script: Script): readonly Entry[] => hearAll(script).state.entries;
 const standingOf = (script: Script): readonly Entry[] => entriesOf(script).filter(stands);
@@ -25,6 +25,34 @@ describe('a statement of one vertebra said anew', () => {
       ],
     });
     expect(standing.map((entry) => entry.kind === 'finding' && entry.level)).toEqual(['C5', 'C6']);
+  });
+});
+
+describe('a sign said anew with a time', () => {
+  const TEN_AGO = START - 10 * 60_000;
+  const FIVE_AGO = START - 5 * 60_000;
+  const rates = (at: number | undefined): readonly unknown[] =>
+    standingOf({
+      'two pulses': [
+        { ...pulse(130), at: TEN_AGO },
+        { ...pulse(115), at: FIVE_AGO },
+      ],
+      'the pulse was one oh five': [
+        {
+          target: { kind: 'vital', vital: 'pulse' },
+          change: { change: 'statement', statement: pulse(105).statement },
+          ...(at === undefined ? {} : { at }),
+        },
+      ],
+    }).map((entry) => entry.kind === 'vital' && 'rate' in entry.value && entry.value.rate);
+
+  it('takes the place of the one of that time', () => {
+    expect(rates(TEN_AGO)).toEqual([115, 105]);
+    expect(rates(FIVE_AGO)).toEqual([130, 105]);
+  });
+
+  it('takes the place of the latest one where no time was said', () => {
+    expect(rates(undefined)).toEqual([130, 105]);
   });
 });
 
