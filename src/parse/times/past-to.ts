@@ -63,14 +63,22 @@ export function isPlainClock(words: readonly string[]): boolean {
   return at > 0 && before !== undefined && after !== undefined && before.value > after.value;
 }
 
+/** "Half three" is half past three. */
+const halfTimes = (words: readonly string[], start: number): readonly ClockReading[] =>
+  words[start] !== 'half' || namedHour(words, start + 1) !== null
+    ? []
+    : hourAt(words, start + 1).map((from) => finished(words, moved(from, 30)));
+
 /** Every time of day said from an hour that begins at `start`. */
-export const pastToTimes = (words: readonly string[], start: number): readonly ClockReading[] =>
-  offsetsAt(words, start).flatMap(({ end, minutes }) => {
+export const pastToTimes = (words: readonly string[], start: number): readonly ClockReading[] => [
+  ...halfTimes(words, start),
+  ...offsetsAt(words, start).flatMap(({ end, minutes }) => {
     const link = words[end] ?? '';
     const back = TO.has(link) && words[end - 1] !== 'half';
     if (!back && !PAST.has(link)) return [];
     return hourAt(words, end + 1).map((from) => finished(words, moved(from, back ? -minutes : minutes)));
-  });
+  }),
+];
 
 /** "at ten past", "since quarter to": the minutes alone, where no hour follows them; "ten to" only at the end of a breath. */
 export const minuteTimes = (
