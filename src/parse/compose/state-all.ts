@@ -19,6 +19,7 @@ import { stateLaterFigure } from './vitals/later-figure.ts';
 import { isDeniedSign, isFormer } from './vitals/not-now.ts';
 import { isNoResponseOfAll, isOfLimbLookedAt, isOfSite } from './vitals/of-a-place.ts';
 import { statePupilSizes } from './vitals/pupil-sizes.ts';
+import { stateTimedFigure } from './vitals/timed-figure.ts';
 import { stateUnnamed } from './vitals/unnamed.ts';
 import { stateVital } from './vitals/vital-said.ts';
 
@@ -137,7 +138,7 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
         flush();
       }
       i += Math.max(0, taken - 1);
-    } else if (!stateLaterFigure(talk, pieces, i)) stretch.push(piece);
+    } else if (!stateLaterFigure(talk, pieces, i) && !stateTimedFigure(talk, pieces, i)) stretch.push(piece);
   }
   flush();
 }

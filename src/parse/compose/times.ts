@@ -6,8 +6,9 @@ import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter, type Span, spanned } from '../span.ts';
 import { hoursBack, isPlainClock, resolveTime, type SpokenTime } from '../times/index.ts';
 import { saidIn, type Token } from '../token.ts';
-import { LEAD } from './corrections/late-time.ts';
+import { opensSigns } from './sign-runs.ts';
 import type { SaidTime, Talk } from './talk.ts';
+import { scopesOf, states } from './time-scopes.ts';
 
 /**
  * The spoken times that go with a clause: its own, each with the stretch it is said of, or the one that stands by itself in
@@ -18,8 +19,8 @@ export function timesFor(talk: Talk, clause: Clause): readonly SaidTime[] {
   const whole = spanned(clause.pieces);
   const own = timesIn(talk, clause);
   if (own.length > 0) {
-    const parts = partsOf(talk, clause);
-    return own.flatMap((piece, k) => saidTime(talk, piece, piece, scopeOf(talk, parts, own, k, whole)));
+    const scopes = scopesOf(talk, clause.pieces, own);
+    return own.flatMap((piece, k) => saidTime(talk, piece, piece, scopes[k] ?? whole));
   }
   const sentence = talk.clauses.filter((one) => one.sentence === clause.sentence);
   // Two bare numbers that correct something are no time of the words before them.
@@ -37,71 +38,6 @@ function saidTime(talk: Talk, piece: Piece, words: Span | null, scope: Span): re
   const instant = resolveTime(time, heardAt, zone);
   return [{ instant, piece, words, scope, hoursBack: hoursBack(time, instant, heardAt) }];
 }
-
-const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history', 'unknown']);
-
-const states = (piece: Piece): boolean => STATING.has(piece.role);
-
-/** The clause between its commas. */
-function partsOf(talk: Talk, { pieces }: Clause): readonly (readonly Piece[])[] {
-  const parts: Piece[][] = [[]];
-  for (const piece of pieces) {
-    parts.at(-1)?.push(piece);
-    if (pauseAfter(talk.tokens, piece) !== '') parts.push([]);
-  }
-  return parts.filter((part) => part.length > 0);
-}
-
-const hasOnly = (part: readonly Piece[], role: Role): boolean =>
-  part.every((piece) => piece.role === role || !states(piece));
-
-const CHECKED = /^(rechecked|rechecking|recheck|checked|remeasured)$/;
-
-// "Fell at two fifteen, pulse is ninety": a time goes with what stands between the same commas. One that stands there alone,
-// or before all else, goes with all up to the next time; and one after a set of readings with the whole set.
-function scopeOf(
-  talk: Talk,
-  parts: readonly (readonly Piece[])[],
-  times: readonly Piece[],
-  k: number,
-  whole: Span,
-): Span {
-  const piece = times[k];
-  const at = parts.findIndex((part) => piece !== undefined && part.includes(piece));
-  const part = parts[at];
-  if (piece === undefined || part === undefined) return whole;
-  const before = part
-    .slice(0, part.indexOf(piece))
-    .some((one) => one.role === 'figure' || (states(one) && !leadsToTime(talk, one)));
-  const after = part.slice(part.indexOf(piece) + 1).some(states);
-  const past = times[k - 1]?.to ?? whole.from;
-  const next = times[k + 1]?.from ?? whole.to;
-  // "Gave glucose gel, rechecked at ten past": the time is of the check, and of nothing before it.
-  const isRecheck = part
-    .slice(0, part.indexOf(piece))
-    .some((one) => CHECKED.test(talk.tokens[one.from]?.word ?? ''));
-  if (isRecheck) return { from: part[0]?.from ?? past, to: times.length === 1 ? whole.to : next };
-  const leads = !parts
-    .slice(0, at + 1)
-    .flat()
-    .some((one) => one.from < piece.from && states(one));
-  if (leads) return { from: whole.from, to: next };
-  if (!before && !after) return { from: past, to: times.length === 1 ? whole.to : piece.to };
-  // "Resps twenty at first, twenty six at ten past": a figure of its own has its own time.
-  const figure = part.findLast((one) => one.role === 'figure' && one.from < piece.from && one.from >= past);
-  if (figure !== undefined) return { from: figure.from, to: next };
-  if (part.some(({ role }) => role === 'figure'))
-    return { from: Math.max(past, part[0]?.from ?? past), to: next };
-  let first = at;
-  // "Ten minutes ago pulse was one ten": what it leads is meant, and not the set before it.
-  while (before && first > 0 && hasOnly(part, 'vital') && hasOnly(parts[first - 1] ?? [], 'vital')) first--;
-  return { from: Math.max(past, parts[first]?.[0]?.from ?? past), to: Math.min(spanned(part).to, next) };
-}
-
-// "Binder on, tightened at fourteen oh five": the word says nothing of its own.
-const leadsToTime = ({ tokens }: Talk, piece: Piece): boolean =>
-  readingOf(piece, 'care.earlier') !== null ||
-  (piece.role === 'unknown' && tokens.slice(piece.from, piece.to).every(({ word }) => LEAD.test(word)));
 
 const timesIn = (talk: Talk, clause: Clause): readonly Piece[] =>
   clause.pieces.filter((piece) => isTime(talk, piece, clause));
@@ -124,7 +60,9 @@ function isTime(talk: Talk, piece: Piece, clause: Clause): boolean {
   // It counts beside care ("tourniquet, fourteen twelve") and straight after a set of signs is named ("second obs fourteen
   // ten"); elsewhere it may be any two numbers.
   if (isOfCare(talk, piece, clause)) return true;
-  return time.twentyFour && (clause.pieces.some((one) => one.role === 'care') || isOfSet(piece, clause));
+  if (isNoFigure(talk, piece, time) && (isOfSet(piece, clause) || opensSigns(talk, clause, piece)))
+    return true;
+  return time.twentyFour && clause.pieces.some((one) => one.role === 'care');
 }
 
 const isPlain = ({ tokens }: Talk, { from, to }: Piece): boolean =>
@@ -173,6 +111,12 @@ function isBehindItsPlace(tokens: readonly Token[], before: readonly Piece[]): b
 }
 
 const OF_PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small']);
+
+const LEAST_BARE_HOUR = 10;
+
+// "One twenty", "nine ten" may be a sign's figure or two of them; "ten twenty", "quarter to nine" and "half nine" are none.
+const isNoFigure = (talk: Talk, piece: Piece, time: Extract<SpokenTime, { kind: 'clock' }>): boolean =>
+  time.hour >= LEAST_BARE_HOUR || isPlain(talk, piece) || talk.tokens[piece.from]?.word === 'half';
 
 function isOfSet(piece: Piece, { pieces }: Clause): boolean {
   const at = pieces.indexOf(piece);

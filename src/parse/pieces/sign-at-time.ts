@@ -1,44 +1,97 @@
-// "Pulse at two fifteen was ninety two": of the two numbers the first is when, and its words are no part of the sign's name.
+// "Pulse at two fifteen was ninety two", "sats at fourteen ten ninety one": of the two numbers the first is when, and its words are no
+// part of the sign's name.
 
 import { tagOf } from '../islands/island.ts';
-import { readTimes } from '../times/index.ts';
+import { readTimes, type SpokenTime } from '../times/index.ts';
 import type { Token } from '../token.ts';
-import type { Piece } from './piece.ts';
+import { figureIn, marked, type Piece } from './piece.ts';
 import { reread } from './reread.ts';
+import { isClearlyParted } from './time-and-figure.ts';
 
-/** The pieces with each such sign parted into its name and the time. */
-export const withSignsAtTimes = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
-  pieces.some(({ role }) => role === 'vital')
-    ? pieces.flatMap((piece, i) => parted(pieces, i, tokens) ?? [piece])
-    : pieces;
-
-function parted(pieces: readonly Piece[], i: number, tokens: readonly Token[]): readonly Piece[] | null {
-  const [piece, link, figure] = pieces.slice(i, i + 3);
-  if (piece?.role !== 'vital' || link === undefined || figure?.role !== 'figure') return null;
-  const island = piece.islands[0];
-  const slot = island?.slots.at(-1);
-  if (island === undefined || slot === undefined || slot.to !== piece.to || island.slots.length > 1)
-    return null;
-  const isLed = tokens[slot.from - 1]?.word === 'at' && slot.from - 1 > piece.from;
-  const links = /^(was|is|were)$/.test(tokens[link.from]?.word ?? '') && tokens[piece.to - 1]?.pause === '';
-  const words = tokens.map(({ word }) => word);
-  const read = isLed && links ? readTimes(words, slot.from).find(({ end }) => end === slot.to) : undefined;
-  if (read === undefined) return null;
-  const name = {
-    ...reread(piece, 'vital', island.rule, { vital: tagOf(island, 'vital') ?? '', heading: '' }),
-    to: slot.from - 1,
-  };
-  const when = {
-    file: 'times',
-    rule: 'times.when',
-    from: slot.from - 1,
-    to: slot.to,
-    cost: 0,
-    tags: [{ key: 'when', value: '' }],
-    slots: [{ rule: 'times.time', from: slot.from, to: slot.to, value: 0, time: read.time, loose: false }],
-  };
-  return [
-    { ...name, islands: name.islands.map((one) => ({ ...one, slots: [] })) },
-    { role: 'time', from: slot.from - 1, to: slot.to, islands: [when], weak: false },
-  ];
+/** The pieces with each such sign parted into its name, the time and the figure. */
+export function withSignsAtTimes(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {
+  if (!pieces.some(({ role }) => role === 'vital')) return pieces;
+  const parted: Piece[] = [];
+  for (let i = 0; i < pieces.length; ) {
+    const [piece, sign] = [pieces[i], signAt(pieces, i, tokens)];
+    if (piece !== undefined) parted.push(...(sign?.said ?? [piece]));
+    i = sign?.next ?? i + 1;
+  }
+  return parted;
 }
+
+interface SignAtTime {
+  readonly said: readonly Piece[];
+  /** the first piece that was not taken */
+  readonly next: number;
+}
+
+function signAt(pieces: readonly Piece[], i: number, tokens: readonly Token[]): SignAtTime | null {
+  const piece = pieces[i];
+  const island = piece?.role === 'vital' ? piece.islands[0] : undefined;
+  const slot = island?.slots[0];
+  if (piece === undefined || island === undefined || slot?.to !== piece.to) return null;
+  if (tokens[slot.from - 1]?.word !== 'at' || slot.from - 1 <= piece.from) return null;
+  for (const { end, time } of timesAt(tokens, slot.from)) {
+    const next = pieces.findIndex(({ from }) => from === end);
+    const value = next < 0 || end < piece.to ? null : valueAt(pieces, next, tokens);
+    // Without a "was", "pulse at one ten, ninety" may be either.
+    if (value === null || (value.length === 1 && end === piece.to)) continue;
+    const [figure] = value.slice(-1);
+    if (
+      figure === undefined ||
+      (value.length === 1 && !isClearlyParted(tokens, { from: slot.from, to: end }, figure))
+    )
+      continue;
+    return {
+      said: [nameOf(piece, slot.from - 1), whenOf(slot.from, end, time), ...value],
+      next: next + value.length,
+    };
+  }
+  return null;
+}
+
+/** The times that begin at `from` and have no pause within. */
+const timesAt = (tokens: readonly Token[], from: number) =>
+  readTimes(
+    tokens.map(({ word }) => word),
+    from,
+  ).filter(({ end }) => tokens.slice(from, end).every(({ pause }) => pause === ''));
+
+/** "(was) ninety", "one oh five": the pieces that give the figure, "was" included; null where none does. */
+function valueAt(pieces: readonly Piece[], at: number, tokens: readonly Token[]): readonly Piece[] | null {
+  const [first, second] = pieces.slice(at, at + 2);
+  if (first === undefined) return null;
+  const links = /^(was|is|were)$/.test(tokens[first.from]?.word ?? '');
+  const figure = links ? second : first;
+  if (figure === undefined || figureIn(figure) === null) return null;
+  // So few words may be a time of day; behind a time they are no other.
+  const isFigure = figure.role === 'figure' || (figure.role === 'time' && marked(figure, 'ago-only'));
+  const value: Piece = { ...figure, role: 'figure' };
+  return isFigure ? (links ? [first, value] : [value]) : null;
+}
+
+function nameOf(piece: Piece, to: number): Piece {
+  const [island] = piece.islands;
+  const tags = { vital: island === undefined ? '' : (tagOf(island, 'vital') ?? ''), heading: '' };
+  const name = reread(piece, 'vital', island?.rule ?? '', tags);
+  return { ...name, to, islands: name.islands.map((one) => ({ ...one, slots: [] })) };
+}
+
+const whenOf = (from: number, to: number, time: SpokenTime): Piece => ({
+  role: 'time',
+  from: from - 1,
+  to,
+  weak: false,
+  islands: [
+    {
+      file: 'times',
+      rule: 'times.when',
+      from: from - 1,
+      to,
+      cost: 0,
+      tags: [{ key: 'when', value: '' }],
+      slots: [{ rule: 'times.time', from, to, value: 0, time, loose: false }],
+    },
+  ],
+});

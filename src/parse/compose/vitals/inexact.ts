@@ -1,6 +1,7 @@
 // Whether a number only bounds a sign or is one end of a range ("over a hundred", "twenty to twenty four"): it is no reading.
 
-import { isSmall, type Piece, type Role } from '../../pieces/piece.ts';
+import type { Island } from '../../islands/island.ts';
+import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 
@@ -20,6 +21,24 @@ export function opensRange(tokens: readonly Token[], pieces: readonly Piece[], i
   const joins = /^(to|or|through|in)$/.test(tokens[joint.from]?.word ?? '') && joint.to - joint.from === 1;
   return joins && (joint.role === 'small' || isSmall(joint, 'or')) && startsWithNumber(end);
 }
+
+/** True where the number that begins piece `i` closes one: "ten to | twelve breaths". */
+export function closesRange(tokens: readonly Token[], pieces: readonly Piece[], i: number): boolean {
+  const [start, joint, end] = pieces.slice(Math.max(0, i - 2), i + 1);
+  if (i < 2 || start === undefined || joint === undefined || end === undefined) return false;
+  const joins = /^(to|or)$/.test(tokens[joint.from]?.word ?? '') && joint.to - joint.from === 1;
+  return (
+    joins &&
+    start.role === 'figure' &&
+    !isPaused(tokens, start) &&
+    !isPaused(tokens, joint) &&
+    startsWithNumber(end)
+  );
+}
+
+/** True where nobody can tell where the time before a sign's figure ends: "pulse at sixteen | twenty one fifteen". */
+export const isRestOfTime = (tokens: readonly Token[], sign: Island, next: Piece): boolean =>
+  next.role === 'time' && marked(next, 'ago-only') && tokens[(sign.slots[0]?.from ?? 0) - 1]?.word === 'at';
 
 const startsWithNumber = ({ from, islands: [island] }: Piece): boolean => island?.slots[0]?.from === from;
 

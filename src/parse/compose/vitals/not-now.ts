@@ -18,7 +18,7 @@ export function isFormer(talk: Talk, pieces: readonly Piece[], i: number): boole
     return timeOf(talk, piece) === undefined;
   const earlier = pieces.slice(0, i - 1).some((one) => one.role === 'vital' && isPlaced(talk, one));
   const isWas = before !== undefined && /^(was|were)$/.test(talk.tokens[before.to - 1]?.word ?? '');
-  return isWas && earlier && marked(pieces[i] as Piece, 'bare');
+  return isWas && earlier && marked(piece as Piece, 'bare') && timeOf(talk, piece as Piece) === undefined;
 }
 
 // "Sats were seventy nine when I put the probe on, they're ninety five now": the figure with "now" is the reading.

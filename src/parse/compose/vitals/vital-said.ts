@@ -3,27 +3,19 @@
 import type { Vital, VitalStatement } from '../../../terms/index.ts';
 import { hasTag, type Island } from '../../islands/island.ts';
 import { readNumbers } from '../../numbers/index.ts';
-import {
-  figureIn,
-  isSmall,
-  likelyTag,
-  marked,
-  type Piece,
-  type Role,
-  readingOf,
-} from '../../pieces/piece.ts';
+import { figureIn, isSmall, likelyTag, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused, spanned } from '../../span.ts';
 import { isLight } from '../light.ts';
-import { bear, isPlaced, place, type Said, state, type Talk, textOf } from '../talk.ts';
+import { isPlaced, type Talk, textOf } from '../talk.ts';
 import { ofNamedSign } from './counted.ts';
 import { misfitIn } from './gcs.ts';
 import { glucoseDoubt } from './glucose.ts';
-import { endsInBound, isBounded, isTimeOfSign, opensRange } from './inexact.ts';
+import { closesRange, endsInBound, isRestOfTime, isTimeOfSign, opensRange } from './inexact.ts';
 import { placeAfter, placeBefore } from './measured-at.ts';
 import { pupilDoubt, withoutPronouns } from './pupils.ts';
-import { pressureAt } from './two-figures.ts';
-import { vitalFromFigure, vitalOf } from './vital.ts';
-import type { VitalRead } from './vital-read.ts';
+import { settle } from './settle.ts';
+import { fromFigure, isPartedFromTime, stateHeading } from './sign-named.ts';
+import { vitalOf } from './vital.ts';
 
 /** States the vital sign at `i`; returns how many pieces it took (0: its numbers cannot be). */
 export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): number {
@@ -40,13 +32,19 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     NUMERIC.has(before.role) &&
     !isPaused(talk.tokens, before) &&
     island.slots[0]?.from === piece.from &&
-    isNumeral(talk, before);
+    isNumeral(talk, before) &&
+    !(isSaidTime(talk, before) && isPartedFromTime(talk.tokens, before, piece));
   // "At least ninety systolic": no reading, but what it is not below.
-  const isBound = island.slots[0]?.from === piece.from && endsInBound(talk.tokens, before);
+  const isBound =
+    island.slots[0]?.from === piece.from &&
+    (endsInBound(talk.tokens, before) || closesRange(talk.tokens, pieces, i));
   // "Heart rate ninety two on the sats probe": the figure is of the sign before it.
   const isTaken = hasTag(island, 'reverse') && before !== undefined && isHeadingBefore(talk, before);
   if (isBound || isTaken || midway || (hasTag(island, 'follows') && !followsLike(talk, pieces, i))) return 0;
-  const runsOn = next?.role === 'figure' && !next.weak && !isPaused(talk.tokens, piece);
+  const runsOn =
+    next !== undefined &&
+    !isPaused(talk.tokens, piece) &&
+    ((next.role === 'figure' && !next.weak) || isRestOfTime(talk.tokens, island, next));
   // "Eighty, now ten minutes later …": what is counted in time is no reading.
   if (hasTag(island, 'num', 'former') && isTimed(talk, piece)) return 0;
   const endsInNumber = island.slots.at(-1)?.to === piece.to;
@@ -71,6 +69,10 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   }
   return askWhichHolds(talk, piece) ? 1 : 0;
 }
+
+// "At fourteen ten ninety over sixty": the number before it is when.
+const isSaidTime = ({ times }: Talk, { role, from }: Piece): boolean =>
+  role === 'time' && times.some((time) => time.piece.from === from);
 
 const isHeadingBefore = ({ tokens }: Talk, before: Piece): boolean =>
   before.role === 'vital' && marked(before, 'heading') && !isPaused(tokens, before);
@@ -142,56 +144,6 @@ const isNumeral = (talk: Talk, piece: Piece): boolean =>
   piece.role === 'time' ||
   readNumbers([talk.tokens[piece.to - 1]?.word ?? ''], 0).length > 0 ||
   /^(hundred|thousand|million|point)$/.test(talk.tokens[piece.to - 1]?.word ?? '');
-
-function settle(talk: Talk, said: Said): void {
-  state(talk, [said]);
-  place(talk, said);
-}
-
-// "Pulse … ninety two": the figure may come after a pause or a few small words.
-function stateHeading(talk: Talk, pieces: readonly Piece[], i: number): number {
-  const heading = pieces[i];
-  const vital = heading === undefined ? null : (likelyTag(heading, 'vital') as Vital | null);
-  if (heading === undefined || vital === null) return 0;
-  for (let k = i + 1; k < pieces.length; k++) {
-    const piece = pieces[k];
-    if (piece === undefined) break;
-    // "Pressure at two fifteen was one oh eight on seventy".
-    const two = vital === 'blood-pressure' ? pressureAt(pieces, talk.tokens, k) : null;
-    if (two !== null) {
-      settle(talk, { ...two, from: heading.from, to: pieces[k + 2]?.to ?? piece.to });
-      return k - i + 3;
-    }
-    const pressure = vital === 'blood-pressure' && piece.role === 'vital' && marked(piece, 'bare');
-    if (pressure || piece.role === 'figure') {
-      const read = pressure ? pressureIn(piece) : fromFigure(vital, piece);
-      // "Temp rechecked, thirty five four": a figure that runs straight on may belong to the number.
-      const next = pieces[k + 1];
-      if (next?.role === 'figure' && !next.weak && !isPaused(talk.tokens, piece)) return 0;
-      const isExact = !isBounded(talk.tokens, heading.to, piece.from) && !opensRange(talk.tokens, pieces, k);
-      if (read === null || !isExact) return 0;
-      settle(talk, { ...read, from: heading.from, to: piece.to });
-      return k - i + 1;
-    }
-    if (!isLight(piece) && piece.role !== 'time') break;
-  }
-  // "Taking a pulse" … "ninety six": the next bare figure may be its answer.
-  if (talk.context.asked === null) bear(talk, { asked: { about: 'vital', vital, named: true } });
-  return 0;
-}
-
-// "Pressure at fifteen twenty was ninety four over sixty": the name comes first, the time between, and nothing is inferred.
-function pressureIn(figures: Piece): VitalRead | null {
-  const island = readingOf(figures, 'vitals.blood-pressure');
-  const read = island === null ? null : vitalOf(island);
-  return read === null ? null : { ...read, known: {} };
-}
-
-/** The vital sign that a bare figure gives under this name, or null. */
-function fromFigure(vital: Vital, figure: Piece): VitalRead | null {
-  const value = figureIn(figure);
-  return value === null ? null : vitalFromFigure(vital, value);
-}
 
 /** States a figure that answers a question after a vital sign; false where the pieces hold none, or more than one thing. */
 export function stateFigureAnswer(talk: Talk, pieces: readonly Piece[], vital: Vital): boolean {

@@ -1,0 +1,132 @@
+// "GCS was ten at ten past and it's twelve at twenty past", "was eighty at ten past": behind a sign a figure with its own time, or
+// with a "now", is that sign anew, without a pause too; and so is "it's one oh two now" in the next breath.
+
+import type { Vital, VitalStatement } from '../../../terms/index.ts';
+import { readNumbers } from '../../numbers/index.ts';
+import { figureIn, isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
+import { isClearlyParted } from '../../pieces/time-and-figure.ts';
+import { isPaused, type Span } from '../../span.ts';
+import { readTimes, resolveTime } from '../../times/index.ts';
+import { saidIn, type Token } from '../../token.ts';
+import { place, state, type Talk, timeOf } from '../talk.ts';
+import { opensRange } from './inexact.ts';
+import { vitalFromFigure } from './vital.ts';
+
+/** States the figure at `i` as the latest sign's reading; false where it has neither a time nor a "now" beside it. */
+export function stateTimedFigure(talk: Talk, pieces: readonly Piece[], i: number): boolean {
+  const piece = pieces[i];
+  const last = talk.context.said.at(-1);
+  if (piece === undefined || last?.kind !== 'vital' || (!isSaidHere(talk, last) && !isSaidBefore(talk)))
+    return false;
+  const value = figureOf(talk, piece, last.vital);
+  const most = piece.role === 'time' ? MOST_TIMES_OF_CLOCK : MOST_TIMES;
+  const read = value === null || !isLike(last, value, most) ? null : vitalFromFigure(last.vital, value);
+  const said = read === null ? null : wordsOf(talk, pieces, i);
+  if (read === null || said === null) return false;
+  const { isNow, ...words } = said;
+  const { times } = talk;
+  // What is so now has no time that was said before it.
+  if (isNow) talk.times = [];
+  state(talk, [{ ...read, known: { ...read.known, vital: 'carried' }, ...words }]);
+  talk.times = times;
+  place(talk, words);
+  return true;
+}
+
+const isSaidHere = ({ frames }: Talk, last: VitalStatement): boolean => {
+  const frame = frames.at(-1);
+  return frame?.frame === 'statement' && frame.statement === last;
+};
+
+const isSaidBefore = ({ frames, context }: Talk): boolean =>
+  frames.length === 0 && context.isSaidLast && context.asked === null;
+
+/** The number that the piece says of this sign, or null. */
+function figureOf({ tokens }: Talk, piece: Piece, vital: Vital): number | null {
+  const { from, to, role } = piece;
+  if (tokens[from]?.word === 'oh') return null;
+  if (role === 'figure' || role === 'time') return figureIn(piece);
+  if (role !== 'attribute' || vital !== 'oxygen-saturation' || tokens[to - 1]?.word !== 'percent')
+    return null;
+  const words = tokens.slice(from, to - 1).map(({ word }) => word);
+  return readNumbers(words, 0).find(({ end }) => end === words.length)?.value ?? null;
+}
+
+// A pulse of ninety is not ten the next time: then the number is of something else.
+const MOST_TIMES = 3;
+/** "Two fifteen" may be a time of day. */
+const MOST_TIMES_OF_CLOCK = 2;
+
+function isLike({ vital, value }: VitalStatement, now: number, most: number): boolean {
+  const isRate = vital === 'pulse' || vital === 'respirations';
+  const before = isRate ? value.rate : vital === 'oxygen-saturation' ? value.percent : undefined;
+  return before === undefined || (now * most >= before && now <= before * most);
+}
+
+const LEADS =
+  /^((and|then|but|so|it|he|she|they|is|are|was|were|at|up|down|back|to|about|around|now)( |$))+$/;
+const STANDS = /^(and |but )?(it|he|she|they) (is|are)( now)?( (up|down|back))?( at| to)?$/;
+
+interface Words extends Span {
+  readonly isNow: boolean;
+}
+
+/** The words of a figure with its own time or a "now", or null; in a breath after the sign's only "it's … now" counts. */
+function wordsOf(talk: Talk, pieces: readonly Piece[], i: number): Words | null {
+  const { tokens } = talk;
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined || opensRange(tokens, pieces, i)) return null;
+  let first = i;
+  while (isLead(talk, pieces[first - 1])) first--;
+  const from = pieces[first]?.from ?? piece.from;
+  const lead = saidIn(tokens, from, piece.from);
+  const runsOn = next !== undefined && !isPaused(tokens, piece);
+  const isNow = runsOn && saidIn(tokens, next.from, next.to) === 'now';
+  const to = isNow ? next.to : piece.to;
+  if (isNow || / now$/.test(lead)) {
+    const isAll = first === 0 && STANDS.test(lead) && closes(tokens, pieces, isNow ? i + 1 : i);
+    const isOfSign = talk.frames.length > 0 ? lead !== '' : isAll;
+    return isOfSign && !isTimeOfDay(talk, piece) ? { from, to, isNow: true } : null;
+  }
+  const own = talk.frames.length > 0 ? timeOf(talk, piece)?.piece : undefined;
+  if (own === undefined) return null;
+  if (runsOn && own.from === next.from) return { from, to, isNow: false };
+  const time = pieces[first - 1];
+  const isBehind = time?.from === own.from && closes(tokens, pieces, i);
+  return isBehind && (lead !== '' || isClear(talk, time, piece)) ? { from, to, isNow: false } : null;
+}
+
+const isLead = ({ tokens }: Talk, piece: Piece | undefined): boolean =>
+  piece !== undefined &&
+  !isPaused(tokens, piece) &&
+  piece.role !== 'time' &&
+  LEADS.test(saidIn(tokens, piece.from, piece.to));
+
+/** True where nothing that is counted, and no unit, follows. */
+function closes(tokens: readonly Token[], pieces: readonly Piece[], i: number): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined || next === undefined || isPaused(tokens, piece)) return true;
+  return (
+    next.role === 'time' ||
+    next.role === 'vital' ||
+    isSmall(next, 'join') ||
+    tokens[next.from]?.word === 'then'
+  );
+}
+
+function isClear({ tokens }: Talk, time: Piece, figure: Piece): boolean {
+  const slot = readingOf(time, 'times.when')?.slots[0];
+  return slot !== undefined && isClearlyParted(tokens, slot, figure);
+}
+
+// "It's two fifteen now", said at a quarter past two: so late it is. A choice of ours, no source.
+const NEAR = 10 * 60_000;
+
+function isTimeOfDay({ utterance, tokens }: Talk, { from, to }: Piece): boolean {
+  const words = tokens.slice(0, to).map(({ word }) => word);
+  const times = [...readTimes(words, from), ...readTimes([...words, "o'clock"], from)];
+  return times.some(
+    ({ end, time }) =>
+      end >= to && Math.abs(resolveTime(time, utterance.heardAt, utterance.zone) - utterance.heardAt) < NEAR,
+  );
+}
