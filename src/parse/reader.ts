@@ -28,6 +28,7 @@ import { withCourtesies } from './pieces/courtesy.ts';
 import { withoutMeasuredFeet } from './pieces/measured-feet.ts';
 import { withPartedNo } from './pieces/parted-no.ts';
 import { withPartedSides } from './pieces/parted-sides.ts';
+import { withPercentFigures } from './pieces/percent-figure.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { withSignsAtTimes } from './pieces/sign-at-time.ts';
 import { checkTag } from './tags.ts';
@@ -68,9 +69,12 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     withTimesOfCare(withSignsAtTimes(withoutMeasuredFeet(said, tokens), tokens), tokens),
     tokens,
   );
+  const last = context.said.at(-1);
+  const isOfSaturation = last?.kind === 'vital' && last.vital === 'oxygen-saturation';
+  const measured = withPercentFigures(covered, tokens, isOfSaturation && context.asked === null);
   const pieces = withCourtesies(
     readBehindSubjects(
-      withPartedSides(withPartedNo(withoutAdverbs(covered, tokens), tokens), tokens),
+      withPartedSides(withPartedNo(withoutAdverbs(measured, tokens), tokens), tokens),
       tokens,
     ),
     tokens,

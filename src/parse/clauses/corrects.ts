@@ -1,6 +1,7 @@
 // Whether words that may take something back do so here, by what follows them.
 
 import { tagOf } from '../islands/island.ts';
+import { endsAnew, isNear, looksAgain, numberOfSign } from '../pieces/figure-anew.ts';
 import { figureIn, isSmall, likelyTag, marked, type Piece } from '../pieces/piece.ts';
 import { isTenths } from '../pieces/tenths.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
@@ -86,6 +87,7 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
   if (piece === undefined || next === undefined) return false;
   if (isNot(piece, tokens))
     return next.role === 'side' && isPaused(tokens, next) && isLastSide(pieces, i + 2, tokens);
+  if (readsAgain(pieces, i, tokens)) return true;
   if (!marked(piece, 'plain')) return false;
   const isClockToo = next.role === 'time' && figureIn(next) !== null;
   if (
@@ -101,6 +103,23 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
   }
   return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
 }
+
+// "Sats ninety one on air hang on ninety three", "pulse one twelve no one twenty two sorry, it's loud": a figure near the sign's.
+function readsAgain(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [sign, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
+  const was = numberOfSign(sign);
+  const isPressure = next?.role === 'vital' && marked(next, 'bare') && isPressureOf(sign);
+  const now = next === undefined ? null : isPressure ? numberOfSign(next) : figureIn(next);
+  if (piece === undefined || was === null || now === null || isPaused(tokens, piece)) return false;
+  return (
+    (marked(piece, 'plain') || looksAgain(piece, tokens)) &&
+    isNear(was, now) &&
+    endsAnew(pieces, i + 1, tokens)
+  );
+}
+
+const isPressureOf = (sign: Piece | undefined): boolean =>
+  sign !== undefined && likelyTag(sign, 'vital') === 'blood-pressure';
 
 // "Sats ninety two no ninety four percent": the same sign, by its number first.
 const isAnew = (before: Piece | undefined, { from, islands: [island] }: Piece): boolean =>

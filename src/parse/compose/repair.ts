@@ -4,6 +4,7 @@ import type { Clause } from '../clauses/clause.ts';
 import { isSmall, likelyTag, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
+import { figureAlone, tellsWhy } from './corrections/figure-alone.ts';
 import { figureInstead, placeInstead } from './corrections/instead.ts';
 import { signMeant } from './corrections/sign-meant.ts';
 import { strike } from './corrections/strike.ts';
@@ -64,7 +65,9 @@ export function readCorrection(talk: Talk, said: Clause): void {
     if (head !== null && correct(talk, { ...clause, pieces: head }, stateAll)) return;
     const lone = figureAlone(talk, clause);
     if (lone > 0 && correct(talk, { ...clause, pieces: clause.pieces.slice(0, lone) }, stateAll)) {
-      stateAll(talk, clause.pieces.slice(lone));
+      const rest = clause.pieces.slice(lone);
+      // Why it was misread stays in words.
+      if (!tellsWhy(talk, rest)) stateAll(talk, rest);
       return;
     }
     if (!correct(talk, clause, stateAll)) stateAll(talk, clause.pieces);
@@ -82,15 +85,6 @@ function figureBeforePlace(talk: Talk, { pieces }: Clause): readonly Piece[] | n
   const between = pieces.slice(figure + 1, end);
   const isBare = between.every(({ role }) => role === 'small' || role === 'talk');
   return isBare && pieces.slice(end).every(isPlaceWord) ? pieces.slice(0, end) : null;
-}
-
-/** "GCS fourteen. Sorry, thirteen, he opens his eyes to voice": how many pieces put the sign right before other things are said; 0 for none. */
-function figureAlone({ context, tokens }: Talk, { pieces }: Clause): number {
-  if (context.said.at(-1)?.kind !== 'vital') return 0;
-  const at = pieces.findIndex(({ role }) => role !== 'correction' && role !== 'small' && role !== 'talk');
-  const figure = pieces[at];
-  const isLone = figure?.role === 'figure' && isPaused(tokens, figure);
-  return isLone && at < pieces.length - 1 ? at + 1 : 0;
 }
 
 // "Make that the right thigh, I'm sat at your feet": past a pause the speaker tells why, and names nothing of the patient's.

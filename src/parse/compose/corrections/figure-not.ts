@@ -2,16 +2,20 @@
 
 import type { Vital, VitalStatement } from '../../../terms/index.ts';
 import { readNumbers } from '../../numbers/index.ts';
-import { figureIn, likelyTag, type Piece } from '../../pieces/piece.ts';
+import { figureIn, likelyTag, marked, type Piece } from '../../pieces/piece.ts';
 import type { Token } from '../../token.ts';
 import { isChatter } from '../light.ts';
 import type { Talk } from '../talk.ts';
 import { vitalFromFigure, vitalOf } from '../vitals/vital.ts';
+import type { VitalRead } from '../vitals/vital-read.ts';
 import type { Changed } from './changes.ts';
+import { mainOf } from './main-figure.ts';
 
 /** The change of a sign whose wrong figure is named behind a "not"; null where the pieces do not say that. */
 export function figureNotThat(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
-  const said = pieces.filter((piece) => piece.role !== 'correction' && !isChatter(piece));
+  const all = pieces.filter((piece) => piece.role !== 'correction' && !isChatter(piece));
+  // "No, thirty eight point one, not thirty nine."
+  const said = all[0] !== undefined && marked(all[0], 'plain') ? all.slice(1) : all;
   const [sign, not, was, ...others] = said;
   if (sign === undefined || not === undefined || was === undefined || others.length > 0) return null;
   const wrong = figureIn(was);
@@ -20,25 +24,41 @@ export function figureNotThat(talk: Talk, pieces: readonly Piece[]): readonly Ch
   const vital = sign.role === 'vital' ? (likelyTag(sign, 'vital') as Vital | null) : (last?.vital ?? null);
   const isLast = last !== undefined && last.vital === vital;
   // A figure alone is of the sign before it, and another sign than that may be meant by its name.
-  if (vital === null || (isLast ? mainOf(last) !== wrong : sign.role !== 'vital')) return null;
-  const change = changeOf(talk, sign, vital);
-  return change === null ? null : [{ change, target: { kind: 'vital', vital } }];
+  if (vital === null || (isLast ? !isNumberOf(last, wrong) : sign.role !== 'vital')) return null;
+  return changeOf(talk, sign, vital, { kind: 'vital', vital });
 }
+
+// "Not thirty nine", of thirty nine point one.
+const isNumberOf = (last: VitalStatement, wrong: number): boolean => {
+  const main = mainOf(last);
+  return main !== null && (main === wrong || Math.trunc(main) === wrong);
+};
 
 const isNot = (tokens: readonly Token[], { from, to }: Piece): boolean =>
   to - from === 1 && tokens[from]?.word === 'not';
 
-function changeOf(talk: Talk, sign: Piece, vital: Vital): Changed['change'] | null {
+function changeOf(
+  talk: Talk,
+  sign: Piece,
+  vital: Vital,
+  target: Changed['target'],
+): readonly Changed[] | null {
   const island = sign.islands[0];
   const whole = sign.role === 'vital' && island !== undefined ? vitalOf(island) : null;
-  if (whole !== null) return { change: 'statement', statement: whole.statement };
+  if (whole !== null) return [anew(whole, target)];
   const value = sign.role === 'vital' ? numberIn(talk, sign) : figureIn(sign);
   if (value === null) return null;
   // One figure of a pressure is its upper one; the lower one stands.
-  if (vital === 'blood-pressure') return { change: 'number', value };
+  if (vital === 'blood-pressure') return [{ change: { change: 'number', value }, target }];
   const read = vitalFromFigure(vital, value);
-  return read === null ? null : { change: 'statement', statement: read.statement };
+  return read === null ? null : [anew(read, target)];
 }
+
+const anew = ({ statement, known }: VitalRead, target: Changed['target']): Changed => ({
+  change: { change: 'statement', statement },
+  target,
+  basis: { statement, known, doubt: [] },
+});
 
 /** The one number that ends a sign's words, wherever the grammar parted it. */
 function numberIn({ tokens }: Talk, { islands: [island], to }: Piece): number | null {
@@ -46,27 +66,4 @@ function numberIn({ tokens }: Talk, { islands: [island], to }: Piece): number | 
   if (from === undefined) return null;
   const words = tokens.slice(from, to).map(({ word }) => word);
   return readNumbers(words, 0).find(({ end }) => end === words.length)?.value ?? null;
-}
-
-/** The number that a correction by a bare figure means. */
-function mainOf({ vital, value }: VitalStatement): number | null {
-  switch (vital) {
-    case 'pulse':
-    case 'respirations':
-      return value.rate ?? null;
-    case 'blood-pressure':
-      return value.systolic;
-    case 'oxygen-saturation':
-      return value.percent;
-    case 'gcs':
-      return value.total ?? null;
-    case 'pain-score':
-      return value.score;
-    case 'capillary-refill':
-      return value.seconds;
-    case 'temperature':
-      return value.celsius;
-    default:
-      return null;
-  }
 }

@@ -1,16 +1,21 @@
 // "No, the left", "no, forty five", "no, one forty over ninety": a "no" with what should have been said takes back what was.
 
 import type { Clause } from '../../clauses/clause.ts';
-import { marked, type Piece } from '../../pieces/piece.ts';
+import { isNear, looksAgain } from '../../pieces/figure-anew.ts';
+import { figureIn, marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { isChatter } from '../light.ts';
 import { sideIn } from '../sites/side-in.ts';
 import type { Talk } from '../talk.ts';
 import { correct } from './correction.ts';
 import { type StateAll, wouldSay } from './dry-run.ts';
+import { mainOf } from './main-figure.ts';
 
 /** Takes a "no" with nothing but a side or a figure after it for a correction. */
 export function turnSide(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
+  const [lead, ...behind] = clause.pieces;
+  if (lead === undefined) return false;
+  if (looksAgain(lead, talk.tokens) && isFigureNear(talk, behind)) return correct(talk, clause, stateAll);
   // "No, no, the right elbow": said twice it is one.
   const nos = clause.pieces.findIndex((piece) => !marked(piece, 'plain'));
   const [first, all] = [clause.pieces[nos - 1], clause.pieces.slice(Math.max(nos, 0))];
@@ -42,6 +47,17 @@ export function turnSign(talk: Talk, clause: Clause, stateAll: StateAll): boolea
     anew.length === 1 &&
     anew.every(({ statement }) => statement.kind === 'vital' && statement.vital === last.vital);
   return isSame && correct(talk, { ...clause, pieces: rest }, stateAll);
+}
+
+// "Hang on, ninety three": the only figure that is said, and like that of the sign just read.
+function isFigureNear(
+  { context: { said, isSaidLast } }: Talk,
+  [figure, ...others]: readonly Piece[],
+): boolean {
+  const last = said.at(-1);
+  const was = last?.kind === 'vital' && isSaidLast ? mainOf(last) : null;
+  const now = figure === undefined ? null : figureIn(figure);
+  return was !== null && now !== null && isNear(was, now) && others.every(isChatter);
 }
 
 // "No, the right, Shaz, look": what stands past a pause is said to somebody, where it states nothing.

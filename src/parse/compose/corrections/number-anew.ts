@@ -1,6 +1,7 @@
 // "Make that ninety four": a bare number takes the place of the main number of a sign, or of what was said last.
 
 import type { Vital } from '../../../terms/index.ts';
+import { isNear } from '../../pieces/figure-anew.ts';
 import { figureIn, likelyTag, type Piece } from '../../pieces/piece.ts';
 import { isTenths } from '../../pieces/tenths.ts';
 import { isPaused } from '../../span.ts';
@@ -8,6 +9,7 @@ import type { Talk } from '../talk.ts';
 import { pressureAt } from '../vitals/two-figures.ts';
 import { vitalFromFigure } from '../vitals/vital.ts';
 import type { Changed } from './changes.ts';
+import { mainOf } from './main-figure.ts';
 import { signMeant } from './sign-meant.ts';
 
 /** The change that a bare number makes; null where it is none of a sign, or of something else than was said last. */
@@ -24,13 +26,15 @@ export function numberAnew(talk: Talk, pieces: readonly Piece[]): readonly Chang
   // "Correction, thirty five nine": nobody may take the last of two numbers.
   if (sign === 'other' || (before?.role === 'figure' && !isPaused(talk.tokens, before))) return null;
   if (figure === undefined || value === null || isOfAThing(talk, figure)) return null;
+  if (countsElse(talk, figure, pieces[last + 1])) return null;
   const vital = vitalMeant(talk, pieces) ?? signOf(sign);
   const read = vital === null ? null : vitalFromFigure(vital, value);
   const target = vital === null ? {} : { kind: 'vital' as const, vital };
   const isNewUnit = vital === 'glucose' || vital === 'temperature';
   if (vital === null || read === null || (sign !== null && !isNewUnit))
     return [{ change: { change: 'number', value }, target: sign === null ? {} : target }];
-  return [{ change: { change: 'statement', statement: read.statement }, target }];
+  const basis = { statement: read.statement, known: read.known, doubt: [] };
+  return [{ change: { change: 'statement', statement: read.statement }, target, basis }];
 }
 
 // "I misread it, one twenty three on eighty four".
@@ -57,7 +61,17 @@ const COUNTED =
 
 // "Sorry, on two litres": so much of something, and no saturation of two.
 const isOfAThing = ({ tokens }: Talk, { from, to }: Piece): boolean =>
-  COUNTED.test(tokens[to]?.word ?? '') || tokens[from - 1]?.word === 'on';
+  COUNTED.test(tokens[to]?.word ?? '') ||
+  (tokens[from - 1]?.word === 'on' && !/^(hang|hold)$/.test(tokens[from - 2]?.word ?? ''));
+
+// "Make that two people": what is named behind a number that cannot be the sign's is counted with it.
+function countsElse({ context, tokens }: Talk, figure: Piece, next: Piece | undefined): boolean {
+  const last = context.said.at(-1);
+  const was = last?.kind === 'vital' ? mainOf(last) : null;
+  const now = figureIn(figure);
+  if (next === undefined || isPaused(tokens, figure) || was === null || now === null) return false;
+  return (next.role === 'unknown' || next.role === 'mood') && !isNear(was, now);
+}
 
 const signOf = (piece: Piece | null): Vital | null =>
   piece === null ? null : (likelyTag(piece, 'vital') as Vital | null);

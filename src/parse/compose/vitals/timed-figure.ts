@@ -1,8 +1,7 @@
 // "GCS was ten at ten past and it's twelve at twenty past", "was eighty at ten past": behind a sign a figure with its own time, or
 // with a "now", is that sign anew, without a pause too; and so is "it's one oh two now" in the next breath.
 
-import type { Vital, VitalStatement } from '../../../terms/index.ts';
-import { readNumbers } from '../../numbers/index.ts';
+import type { VitalStatement } from '../../../terms/index.ts';
 import { figureIn, isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isClearlyParted } from '../../pieces/time-and-figure.ts';
 import { isPaused, type Span } from '../../span.ts';
@@ -18,7 +17,7 @@ export function stateTimedFigure(talk: Talk, pieces: readonly Piece[], i: number
   const last = talk.context.said.at(-1);
   if (piece === undefined || last?.kind !== 'vital' || (!isSaidHere(talk, last) && !isSaidBefore(talk)))
     return false;
-  const value = figureOf(talk, piece, last.vital);
+  const value = figureOf(talk, piece);
   const most = piece.role === 'time' ? MOST_TIMES_OF_CLOCK : MOST_TIMES;
   const read = value === null || !isLike(last, value, most) ? null : vitalFromFigure(last.vital, value);
   const said = read === null ? null : wordsOf(talk, pieces, i);
@@ -41,15 +40,10 @@ const isSaidHere = ({ frames }: Talk, last: VitalStatement): boolean => {
 const isSaidBefore = ({ frames, context }: Talk): boolean =>
   frames.length === 0 && context.isSaidLast && context.asked === null;
 
-/** The number that the piece says of this sign, or null. */
-function figureOf({ tokens }: Talk, piece: Piece, vital: Vital): number | null {
-  const { from, to, role } = piece;
-  if (tokens[from]?.word === 'oh') return null;
-  if (role === 'figure' || role === 'time') return figureIn(piece);
-  if (role !== 'attribute' || vital !== 'oxygen-saturation' || tokens[to - 1]?.word !== 'percent')
-    return null;
-  const words = tokens.slice(from, to - 1).map(({ word }) => word);
-  return readNumbers(words, 0).find(({ end }) => end === words.length)?.value ?? null;
+/** The number that the piece says; an "oh five" is the end of another one. */
+function figureOf({ tokens }: Talk, piece: Piece): number | null {
+  if (tokens[piece.from]?.word === 'oh') return null;
+  return piece.role === 'figure' || piece.role === 'time' ? figureIn(piece) : null;
 }
 
 // A pulse of ninety is not ten the next time: then the number is of something else.
