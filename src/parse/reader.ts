@@ -69,9 +69,7 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     withTimesOfCare(withSignsAtTimes(withoutMeasuredFeet(said, tokens), tokens), tokens),
     tokens,
   );
-  const last = context.said.at(-1);
-  const isOfSaturation = last?.kind === 'vital' && last.vital === 'oxygen-saturation';
-  const measured = withPercentFigures(covered, tokens, isOfSaturation && context.asked === null);
+  const measured = withPercentFigures(covered, tokens, isOfSaturation(context));
   const pieces = withCourtesies(
     readBehindSubjects(
       withPartedSides(withPartedNo(withoutAdverbs(measured, tokens), tokens), tokens),
@@ -128,4 +126,11 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     frames: mergeMechanism(mergeGcs(talk.frames, utterance.text), utterance.text),
     context: talk.context,
   };
+}
+
+// "What are her sats?" "Ninety four percent."
+function isOfSaturation({ asked, said }: Context): boolean {
+  const last = said.at(-1);
+  const meant = asked ?? (last?.kind === 'vital' ? { about: 'vital', vital: last.vital } : null);
+  return meant?.about === 'vital' && meant.vital === 'oxygen-saturation';
 }

@@ -1,6 +1,6 @@
 // Whether a piece begins a clause of another mood or turns the one in hand; the rules stand in one list and the first counts.
 
-import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, pauseBefore } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
@@ -50,6 +50,7 @@ const RULES: readonly Rule[] = [
   tagQuestion,
   question,
   lookedFor,
+  besideAge,
   newMood,
   intention,
   outOfMood,
@@ -211,6 +212,17 @@ function takenBack({ pieces, i, tokens, full }: Place): Turn | null {
   return (full || word === 'not') && takesBack(pieces, i, tokens) ? begin('correction') : null;
 }
 
-function reading({ piece, asked }: Place): Turn | null {
-  return asked && piece.role === 'vital' ? begin('statement') : null;
+function reading({ piece, asked, tokens }: Place): Turn | null {
+  // "What's his usual pressure": the sign's name is part of the question.
+  const isNamed = marked(piece, 'heading') && /^(usual|normal)$/.test(tokens[piece.from - 1]?.word ?? '');
+  return asked && piece.role === 'vital' && !isNamed ? begin('statement') : null;
+}
+
+// "How old are you?" "I'm forty two, my wife is forty": the age is told, and what follows is of somebody else.
+function besideAge({ piece, pieces, i, waiting, draft }: Place): Turn | null {
+  const before = pieces[i - 1];
+  const isTold = before?.role === 'history' && isLikely(before, 'topic', 'age');
+  return waiting && isTold && draft.mood === 'statement' && moodOf(piece) === 'others'
+    ? begin('others')
+    : null;
 }

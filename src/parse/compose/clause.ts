@@ -13,8 +13,10 @@ import { openRecord } from './open-record.ts';
 import { patient } from './patient.ts';
 import { problem } from './problem.ts';
 import { noteAnswer } from './questions/note-answer.ts';
+import { asksOutOfTen } from './questions/out-of-ten.ts';
 import { ask, askQuietly } from './questions/question.ts';
 import { answersTold, tellFound, tellReadings } from './questions/told-in-question.ts';
+import { answersUsual } from './questions/usual.ts';
 import { readCorrection, readStrike } from './repair.ts';
 import { phrasesIn } from './sites/item.ts';
 import { wholeSite } from './sites/site-ref.ts';
@@ -59,7 +61,9 @@ export function readClause(talk: Talk, clause: Clause): void {
     answersTold(talk, clause) ||
     turnsLastSaid(talk, clause, stateAll) ||
     tellsOnlyAnew(talk, clause, stateAll) ||
-    explainsAway(talk, clause)
+    explainsAway(talk, clause) ||
+    answersUsual(talk, clause) ||
+    asksOutOfTen(talk, clause)
   )
     return;
   READERS[answersInPast(talk, clause) ? 'statement' : clause.mood](talk, clause);

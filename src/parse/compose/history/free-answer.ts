@@ -2,6 +2,7 @@
 
 import type { Topic } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
+import { countsThing } from '../../pieces/counts-thing.ts';
 import { figureIn, likelyTag, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { dryRun, type StateAll } from '../corrections/dry-run.ts';
@@ -55,6 +56,12 @@ function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, sta
     !(topic === 'provocation' && piece.role === 'csm' && opensWhen(talk, pieces)) &&
     !(topic === 'quality' && piece.role === 'intention' && pieces.length === 1) &&
     !isOfTopic(piece, topic);
+  // "How old are you?" "I have three kids": no age.
+  const isCount =
+    topic === 'age' &&
+    pieces.some((_, i) => pieces[i]?.role === 'figure' && countsThing(pieces, i, talk.tokens)) &&
+    !pieces.some((piece, i) => piece.role === 'figure' && !countsThing(pieces, i, talk.tokens));
+  if (isCount) return false;
   const says =
     pieces.some((piece) => !isChatter(piece) || tellsHowOften(talk, piece)) || tellsWhen(talk, pieces);
   if (!says || pieces.some(isOther)) return false;
@@ -120,7 +127,9 @@ function take(talk: Talk, clause: Clause, topic: Topic): void {
   const { asked } = talk.context;
   bear(talk, { asked: null });
   if (found === null) return;
-  const figure = clause.pieces.find((piece) => piece.role === 'figure');
+  const figure = clause.pieces.find(
+    (piece, i) => piece.role === 'figure' && !countsThing(clause.pieces, i, talk.tokens),
+  );
   const age = topic === 'age' && figure !== undefined ? figureIn(figure) : null;
   const years = age !== null && isAge(age) ? { years: age } : {};
   // "Did you lose consciousness?" "Just for a few seconds": the answer alone would not say what of.

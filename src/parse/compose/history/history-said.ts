@@ -18,6 +18,8 @@ export function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, ne
   if ((marked(piece, 'led') || marked(piece, 'theirs')) && isOurs(talk, piece)) return piece.to;
   // "Was nine when it started": when that was, nobody said.
   if (marked(piece, 'topic', 'onset') && isBehindWhen(talk, piece)) return piece.to;
+  // "Normally he's around fifty five": so much of something, and no years.
+  if (marked(piece, 'topic', 'age') && isBehindUsual(talk, piece)) return piece.to;
   const named = namedBefore(talk, pieces, i, negated);
   const found = named === null ? historyOf(talk, pieces.slice(i), negated) : [named];
   if (isOpen(found)) {
@@ -37,6 +39,9 @@ export function stateHistory(talk: Talk, pieces: readonly Piece[], i: number, ne
 
 const isBehindWhen = ({ tokens }: Talk, { from }: Piece): boolean =>
   tokens[from - 1]?.pause === '' && /^(when|since|before|until|where)$/.test(tokens[from - 1]?.word ?? '');
+
+const isBehindUsual = ({ tokens }: Talk, { from }: Piece): boolean =>
+  tokens[from - 1]?.pause === '' && /^(normally|usually|typically)$/.test(tokens[from - 1]?.word ?? '');
 
 const isOurs = ({ tokens }: Talk, { from }: Piece): boolean => /^(i|we)$/.test(tokens[from - 1]?.word ?? '');
 

@@ -3,6 +3,7 @@
 import type { HistoryStatement, Topic } from '../../../terms/index.ts';
 import { hasTag, numberOf, tagOf } from '../../islands/island.ts';
 import { mayBegin } from '../../numbers/index.ts';
+import { countsThing } from '../../pieces/counts-thing.ts';
 import { isSmall, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
@@ -39,7 +40,7 @@ export function historyOf(
   if (hasTag(island, 'denied') || (negated && (hasTag(island, 'noun') || whole)))
     return give(textOf(talk, from, to), to, { present: false });
   // "Looks about fifty feet": a bare number is years only where nothing is counted in it.
-  if (hasTag(island, 'alone') && !standsAlone(talk, pieces)) return [];
+  if (hasTag(island, 'alone') && !standsAlone(talk, pieces) && !answersAge(talk, topic, pieces)) return [];
   if (topic === 'age') return ageOf(talk, island, piece);
   if (topic === 'sex') return give(tagOf(island, 'sex') ?? textOf(talk, from, to), to);
   if (topic === 'weight' && numberOf(island, 'weight') !== null) return weightOf(talk, island, piece);
@@ -133,6 +134,15 @@ function standsAlone(talk: Talk, [piece, next]: readonly Piece[]): boolean {
   if (piece === undefined || next === undefined || isPaused(talk.tokens, piece)) return true;
   return isSmall(next, 'join') || isSmall(next, 'person') || isSmall(next, 'link') || next.role === 'history';
 }
+
+// "How old are you?" "I'm fifty two would you believe": asked for, it needs nothing but that it counts nothing else.
+const answersAge = (talk: Talk, topic: Topic, pieces: readonly Piece[]): boolean =>
+  topic === 'age' &&
+  isAsked(talk, topic) &&
+  AFTER_AGE.has(pieces[1]?.role ?? 'unknown') &&
+  !countsThing(pieces, 0, talk.tokens);
+
+const AFTER_AGE: ReadonlySet<Role> = new Set(['small', 'talk', 'mood', 'unknown', 'answer']);
 
 const isAsked = (talk: Talk, topic: Topic): boolean =>
   talk.context.asked?.about === 'topic' && talk.context.asked.topic === topic;

@@ -1,10 +1,9 @@
 // "What's his pulse?" "Eighty eight and regular.": a figure that answers a question after a vital sign.
 
 import type { Clause } from '../../clauses/clause.ts';
-import type { Piece } from '../../pieces/piece.ts';
 import { isLight } from '../light.ts';
 import { bear, type Talk } from '../talk.ts';
-import { stateFigureAnswer } from '../vitals/vital-said.ts';
+import { isLikeWord, stateFigureAnswer } from '../vitals/vital-said.ts';
 
 /** States the figure that answers the open question after a vital sign; false where the clause gives none. */
 export function answerWithFigure(talk: Talk, clause: Clause): boolean {
@@ -15,16 +14,10 @@ export function answerWithFigure(talk: Talk, clause: Clause): boolean {
   const isTime = only?.role === 'time' && clause.pieces.length === 1;
   const isBare =
     isTime ||
-    clause.pieces.every((piece) => piece.role === 'figure' || isLight(piece) || isLike(talk, piece));
+    clause.pieces.every(
+      (piece) => piece.role === 'figure' || isLight(piece) || isLikeWord(talk.tokens, piece),
+    );
   if ((asked.named === true && !isBare) || !stateFigureAnswer(talk, clause.pieces, asked.vital)) return false;
   bear(talk, { asked: null });
   return true;
 }
-
-// "Count his pulse." "Eighty eight and regular."
-const isLike = ({ tokens }: Talk, { role, from, to }: Piece): boolean =>
-  role === 'unknown' &&
-  to - from === 1 &&
-  /^(regular|irregular|strong|weak|steady|thready|bounding|shallow|deep|even|laboured|labored)$/.test(
-    tokens[from]?.word ?? '',
-  );

@@ -13,6 +13,7 @@ import { plainSite } from '../sites/site-ref.ts';
 import { bear, place, type Talk, textOf } from '../talk.ts';
 import { askedOf, mindOf } from './asked.ts';
 import { isLook } from './standing.ts';
+import { asksUsual } from './usual.ts';
 
 /** Opens the question of a clause; its sites become visits where nobody answers. */
 export function ask(talk: Talk, said: Clause): void {
@@ -44,6 +45,12 @@ export function ask(talk: Talk, said: Clause): void {
   // "Here?" after another question asks it again, and its answer is kept beside it.
   const goesOn = talk.context.askedBefore !== null || asksOn(talk, said);
   bear(talk, { question: isOfSubstance || goesOn ? textOf(talk, from, to) : null });
+  // "What's your pressure normally?": its answer is no reading of now.
+  if (asked?.about === 'vital' && asksUsual(textOf(talk, from, to))) {
+    bear(talk, { asked: null, question: textOf(talk, from, to) });
+    place(talk, ...clause.pieces);
+    return;
+  }
   if (asked === null) {
     // "Is that new?" "No.": what was asked before is not answered by it.
     if (isOfSubstance) bear(talk, { asked: null, ...(isStanding(talk) ? { askedBefore: null } : {}) });

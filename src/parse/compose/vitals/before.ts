@@ -35,4 +35,4 @@ export function isBefore({ tokens }: Pick<Talk, 'tokens'>, pieces: readonly Piec
 
 // The words before the sign, the nearest first.
 const USUAL =
-  /^((his|her|the|my|their|a|an|has|have|is|he|she|runs|oxygen|resting|blood) )*(usual|usually|normally|typically)\b/;
+  /^((his|her|the|my|their|a|an|has|have|is|are|it|they|like|about|around|at|was|sits|he|she|i|runs|run|oxygen|resting|blood) )*(usual|usually|normally|typically)\b/;

@@ -3,8 +3,10 @@
 import type { Vital, VitalStatement } from '../../../terms/index.ts';
 import { hasTag, type Island } from '../../islands/island.ts';
 import { readNumbers } from '../../numbers/index.ts';
+import { countsThing } from '../../pieces/counts-thing.ts';
 import { figureIn, isSmall, likelyTag, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused, spanned } from '../../span.ts';
+import type { Token } from '../../token.ts';
 import { isLight } from '../light.ts';
 import { isPlaced, type Talk, textOf } from '../talk.ts';
 import { ofNamedSign } from './counted.ts';
@@ -150,16 +152,20 @@ export function stateFigureAnswer(talk: Talk, pieces: readonly Piece[], vital: V
   const [first] = pieces;
   // "What's her pulse?" "One oh two.": so few words may be a time of day, and answer no question after a pulse so.
   const isTime = first?.role === 'time' && figureIn(first) !== null;
-  const [figure, ...others] = isTime ? [first] : pieces.filter((piece) => piece.role === 'figure');
+  // "I had three kids, so I'd say seven": three is no answer.
+  const own = pieces.filter((piece, i) => piece.role === 'figure' && !countsThing(pieces, i, talk.tokens));
+  const [figure, ...others] = isTime ? [first] : own;
   // "E three, V T, M five" is no figure of three.
   if (figure === undefined || others.length > 0) return false;
-  if (pieces.some((piece) => piece.role === 'vital' || piece.role === 'site')) return false;
+  const isOfElse = ({ role }: Piece, i: number): boolean =>
+    role === 'vital' || (role === 'site' && !countsThing(pieces, i - 1, talk.tokens));
+  if (pieces.some(isOfElse)) return false;
   const read = fromFigure(vital, figure);
   if (read === null) return false;
   const from = pieces[0]?.from ?? figure.from;
   const to = pieces.at(-1)?.to ?? figure.to;
   const like = pieces.flatMap((piece) =>
-    piece.role === 'unknown' ? [talk.tokens[piece.from]?.word ?? ''] : [],
+    isLikeWord(talk.tokens, piece) ? [talk.tokens[piece.from]?.word ?? ''] : [],
   );
   const { statement } = read;
   const isRate = statement.vital === 'pulse' || statement.vital === 'respirations';
@@ -168,3 +174,11 @@ export function stateFigureAnswer(talk: Talk, pieces: readonly Piece[], vital: V
   settle(talk, { ...read, statement: said, known: { ...read.known, vital: 'carried' }, from, to });
   return true;
 }
+
+/** True for a word that says what a pulse or a breathing is like: "eighty eight and regular". */
+export const isLikeWord = (tokens: readonly Token[], { role, from, to }: Piece): boolean =>
+  role === 'unknown' &&
+  to - from === 1 &&
+  /^(regular|irregular|strong|weak|steady|thready|bounding|shallow|deep|even|laboured|labored)$/.test(
+    tokens[from]?.word ?? '',
+  );

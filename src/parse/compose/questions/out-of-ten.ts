@@ -1,0 +1,32 @@
+// "Pain in my hip." "Out of ten?" "Six.": after talk of pain these few words ask how bad it is.
+
+import type { Clause } from '../../clauses/clause.ts';
+import type { Context } from '../../context.ts';
+import { spanned } from '../../span.ts';
+import { saidIn } from '../../token.ts';
+import { toldIn } from '../../told.ts';
+import { bear, place, type Talk, textOf } from '../talk.ts';
+
+const OF_TEN =
+  /^((and|so|then|okay|right|now) )*((what|how) (about|bad|sore|much|is it|is that|would you say) |what |(give me )?a (number|score) |score |scored )?(out of|from one to|zero to|one to) (ten|10)$/;
+
+/** Opens the question after the pain's score; false for other words, and where nobody told of pain. */
+export function asksOutOfTen(talk: Talk, { pieces, mood }: Clause): boolean {
+  if (mood !== 'statement' && mood !== 'question') return false;
+  const { from, to } = spanned(pieces);
+  if (!OF_TEN.test(saidIn(talk.tokens, from, to)) || !isOfPain(talk.context)) return false;
+  bear(talk, {
+    asked: { about: 'vital', vital: 'pain-score' },
+    question: textOf(talk, from, to),
+    isSaidLast: false,
+  });
+  place(talk, { from, to });
+  return true;
+}
+
+// Told only of something that hurts.
+const OF_HURT: ReadonlySet<string> = new Set(['radiation', 'quality', 'provocation', 'severity']);
+
+const isOfPain = ({ found, said }: Context): boolean =>
+  toldIn(found).some(({ finding, present }) => present && (finding === 'pain' || finding === 'tenderness')) ||
+  said.some((one) => one.kind === 'history' && OF_HURT.has(one.topic));
