@@ -19,6 +19,7 @@ import { stateLaterFigure } from './vitals/later-figure.ts';
 import { isDeniedSign, isFormer } from './vitals/not-now.ts';
 import { isNoResponseOfAll, isOfLimbLookedAt, isOfSite } from './vitals/of-a-place.ts';
 import { statePupilSizes } from './vitals/pupil-sizes.ts';
+import { statePupilWords } from './vitals/pupil-words.ts';
 import { stateTimedFigure } from './vitals/timed-figure.ts';
 import { stateUnnamed } from './vitals/unnamed.ts';
 import { stateVital } from './vitals/vital-said.ts';
@@ -110,7 +111,7 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
     if (piece === undefined) continue;
-    const sizes = piece.role === 'side' ? statePupilSizes(talk, pieces, i) : 0;
+    const sizes = piece.role === 'side' ? statePupilSizes(talk, pieces, i) : statePupilWords(talk, pieces, i);
     if (sizes > 0) i += sizes - 1;
     else if (isComingOff(pieces, i) || isOfCheck(talk, pieces, i) || isOfSwelling(pieces, i))
       stretch.push({ ...piece, role: 'unknown' });

@@ -36,6 +36,7 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     island.slots[0]?.from === piece.from &&
     isNumeral(talk, before) &&
     !(isSaidTime(talk, before) && isPartedFromTime(talk.tokens, before, piece));
+  if (isOnlyAround(talk, piece)) return 0;
   // "At least ninety systolic": no reading, but what it is not below.
   const isBound =
     island.slots[0]?.from === piece.from &&
@@ -57,7 +58,7 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     if (reading === null) continue;
     const read = vitalOf(reading);
     if (!isSure(talk, pieces, i, reading)) continue;
-    if (read === null || (hasTag(reading, 'num', 'both') && isOfOneSide(talk, pieces, i))) continue;
+    if (read === null || (isOfBothOrLast(reading) && isOfOneSide(talk, pieces, i))) continue;
     const [before, after] = [placeBefore(talk.tokens, pieces, i), placeAfter(talk.tokens, pieces, i)];
     const { from, to } = spanned(pieces.slice(i - before, i + after + 1));
     const asked =
@@ -75,6 +76,12 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
 // "At fourteen ten ninety over sixty": the number before it is when.
 const isSaidTime = ({ times }: Talk, { role, from }: Piece): boolean =>
   role === 'time' && times.some((time) => time.piece.from === from);
+
+// "The skin is red round the bite": so it is in one place.
+const isOnlyAround = ({ tokens }: Talk, piece: Piece): boolean =>
+  likelyTag(piece, 'vital') === 'skin' &&
+  !isPaused(tokens, piece) &&
+  /^(round|around|near)$/.test(tokens[piece.to]?.word ?? '');
 
 const isHeadingBefore = ({ tokens }: Talk, before: Piece): boolean =>
   before.role === 'vital' && marked(before, 'heading') && !isPaused(tokens, before);
@@ -119,6 +126,10 @@ function followsLike(talk: Talk, pieces: readonly Piece[], i: number): boolean {
     likelyTag(before, 'vital') === likelyTag(piece, 'vital')
   );
 }
+
+// "Right three, sluggish on the left": what the last words say is of the side behind them.
+const isOfBothOrLast = (reading: Island): boolean =>
+  hasTag(reading, 'num', 'both') || hasTag(reading, 'left-reactive') || hasTag(reading, 'right-reactive');
 
 // "Pupils three left …": a size with a side straight after it is not of both.
 const isOfOneSide = (talk: Talk, pieces: readonly Piece[], i: number): boolean => {
