@@ -1,6 +1,6 @@
 // Whether a piece begins a clause of another mood or turns the one in hand; the rules stand in one list and the first counts.
 
-import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, pauseBefore } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
@@ -23,7 +23,15 @@ import {
   repliedWithPlace,
   toldWhenAsked,
 } from './run-on.ts';
-import { backToPatient, explains, isOfLook, seenThen, tellsAfterAll } from './turns-within.ts';
+import {
+  backToPatient,
+  besideAge,
+  explains,
+  isOfLook,
+  reading,
+  seenThen,
+  tellsAfterAll,
+} from './turns-within.ts';
 import { anywhere, checkedNext, deniedAfter, onlyThat } from './unsigned.ts';
 
 const RULES: readonly Rule[] = [
@@ -210,19 +218,4 @@ function takenBack({ pieces, i, tokens, full }: Place): Turn | null {
   if (full && explains(pieces, i, tokens)) return begin('statement');
   const { word } = tokens[pieces[i]?.from ?? 0] ?? { word: '' };
   return (full || word === 'not') && takesBack(pieces, i, tokens) ? begin('correction') : null;
-}
-
-function reading({ piece, asked, tokens }: Place): Turn | null {
-  // "What's his usual pressure": the sign's name is part of the question.
-  const isNamed = marked(piece, 'heading') && /^(usual|normal)$/.test(tokens[piece.from - 1]?.word ?? '');
-  return asked && piece.role === 'vital' && !isNamed ? begin('statement') : null;
-}
-
-// "How old are you?" "I'm forty two, my wife is forty": the age is told, and what follows is of somebody else.
-function besideAge({ piece, pieces, i, waiting, draft }: Place): Turn | null {
-  const before = pieces[i - 1];
-  const isTold = before?.role === 'history' && isLikely(before, 'topic', 'age');
-  return waiting && isTold && draft.mood === 'statement' && moodOf(piece) === 'others'
-    ? begin('others')
-    : null;
 }

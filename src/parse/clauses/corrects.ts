@@ -104,7 +104,7 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
   return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
 }
 
-// "Sats ninety one on air hang on ninety three", "pulse one twelve no one twenty two sorry, it's loud": a figure near the sign's.
+// "Sats eighty four on air hold on eighty eight", "resps fourteen no eighteen sorry the engine shook": a figure near the sign's.
 function readsAgain(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [sign, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
   const was = numberOfSign(sign);

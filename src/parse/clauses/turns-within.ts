@@ -1,8 +1,9 @@
 // Turns that words within a breath make: back to the patient, to what is seen, to what is told after all or explained away.
 
-import { marked, type Piece } from '../pieces/piece.ts';
+import { isLikely, marked, type Piece } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
+import { moodOf } from './mood-words.ts';
 import { begin, type Place, type Turn } from './place.ts';
 
 /** "It looks a bit knobbly": the "a bit" is of how it looks, and answers nothing. */
@@ -59,3 +60,19 @@ export function backToPatient({ pieces, i, tokens, draft }: Place): Turn | null 
 
 const THIS_ONE =
   /^(this|our|my) (fella|fellow|guy|one|lad|lass|girl|boy|kid|patient|casualty|bloke|chap|man|woman|lady)$/;
+
+/** "Is his pulse strong, resps twenty": a sign behind a whole question is told. */
+export function reading({ piece, asked, tokens }: Place): Turn | null {
+  // "What's his usual pressure": the sign's name is part of the question.
+  const isNamed = marked(piece, 'heading') && /^(usual|normal)$/.test(tokens[piece.from - 1]?.word ?? '');
+  return asked && piece.role === 'vital' && !isNamed ? begin('statement') : null;
+}
+
+/** "How old are you?" "I'm forty two, my wife is forty": the age is told, and what follows is of somebody else. */
+export function besideAge({ piece, pieces, i, waiting, draft }: Place): Turn | null {
+  const before = pieces[i - 1];
+  const isTold = before?.role === 'history' && isLikely(before, 'topic', 'age');
+  return waiting && isTold && draft.mood === 'statement' && moodOf(piece) === 'others'
+    ? begin('others')
+    : null;
+}

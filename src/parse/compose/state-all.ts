@@ -1,6 +1,6 @@
 // Everything a stretch of pieces states: vital signs and history by themselves, the examination in between.
 
-import { type Piece, type Role, readingOf } from '../pieces/piece.ts';
+import { figureIn, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { withPulseOnes } from '../pieces/pulse-one.ts';
 import { spanned } from '../span.ts';
 import { contrast, lendSite, tailIn } from './contrast/index.ts';
@@ -139,10 +139,17 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
         flush();
       }
       i += Math.max(0, taken - 1);
-    } else if (!stateLaterFigure(talk, pieces, i) && !stateTimedFigure(talk, pieces, i)) stretch.push(piece);
+    } else {
+      // "Pain score six at ten past and three at twenty past": its score is stated before the next one.
+      if (stretch.some(isScore) && figureIn(piece) !== null && pieces[i + 1]?.role === 'time') flush();
+      if (!stateLaterFigure(talk, pieces, i) && !stateTimedFigure(talk, pieces, i)) stretch.push(piece);
+    }
   }
   flush();
 }
+
+const isScore = ({ role, islands: [island] }: Piece): boolean =>
+  role === 'vital' && island?.rule === 'vitals.pain-score' && island.slots.length > 0;
 
 // The pieces of this utterance before these.
 const readBefore = ({ clauses }: Talk, [first]: readonly Piece[]): readonly Piece[] =>

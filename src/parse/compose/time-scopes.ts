@@ -1,7 +1,8 @@
 // What each time of a clause is said of: what stands between the same commas, or the signs that it stands before.
 
 import { type Piece, type Role, readingOf } from '../pieces/piece.ts';
-import { pauseAfter, type Span, spanned } from '../span.ts';
+import { isPaused, pauseAfter, type Span, spanned } from '../span.ts';
+import { saidIn } from '../token.ts';
 import { LEAD } from './corrections/late-time.ts';
 import { headsOf } from './sign-runs.ts';
 import type { Talk } from './talk.ts';
@@ -14,7 +15,19 @@ export function scopesOf(talk: Talk, pieces: readonly Piece[], times: readonly P
     heads: headsOf(pieces, times, talk.tokens),
     whole: spanned(pieces),
   };
-  return times.map((_, k) => scopeOf(talk, timed, k));
+  return times.map((time, k) => upToNow(talk, pieces, time, scopeOf(talk, timed, k)));
+}
+
+// "Ninety over fifty at ten past and one ten over sixty now", "now it's …": what is so now has no time that was said before it.
+function upToNow({ tokens }: Talk, pieces: readonly Piece[], time: Piece, scope: Span): Span {
+  const isNow = (piece: Piece | undefined): boolean =>
+    piece !== undefined && saidIn(tokens, piece.from, piece.to) === 'now';
+  const now = pieces.find(
+    (piece, i) =>
+      piece.from >= time.to &&
+      (isNow(piece) || (piece.role === 'vital' && !isPaused(tokens, piece) && isNow(pieces[i + 1]))),
+  );
+  return now === undefined || now.from >= scope.to ? scope : { from: scope.from, to: now.from };
 }
 
 const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history', 'unknown']);

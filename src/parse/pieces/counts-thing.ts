@@ -1,4 +1,4 @@
-// "I had three kids", "two days in": whether a figure counts the thing behind it, and is no answer by itself.
+// "I raised four sons", "two days in": whether a figure counts the thing behind it, and is no answer by itself.
 
 import { isPaused } from '../span.ts';
 import type { Token } from '../token.ts';

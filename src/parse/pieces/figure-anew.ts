@@ -1,4 +1,4 @@
-// "Pulse one twelve no one twenty two sorry the wind": whether a figure behind a sign is that sign's own, said again.
+// "Resps fourteen no eighteen sorry the engine shook": whether a figure behind a sign is that sign's own, said again.
 
 import { isPaused } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
@@ -15,13 +15,13 @@ export const isNear = (was: number, now: number): boolean =>
 export const numberOfSign = (sign: Piece | undefined): number | null =>
   sign?.role === 'vital' ? (sign.islands[0]?.slots[0]?.value ?? null) : null;
 
-const REASON = /^(sorry|my|mine|i|we|it|he|she|they|the|his|her|because|cause|that)$/;
+const BEHIND = /^(sorry|my|mine|i|we|it|he|she|they|the|his|her|because|cause|that|and|but|then)$/;
 
-/** True where a figure ends what is put right: nothing, a pause, a "sorry", or the reason of the slip follows, and no unit. */
+/** True where a figure ends what is put right: nothing, a pause, a "sorry", the reason of the slip or other talk follows, and no unit. */
 export function endsAnew(pieces: readonly Piece[], at: number, tokens: readonly Token[]): boolean {
   const [figure, next] = [pieces[at], pieces[at + 1]];
   if (figure === undefined || next === undefined || isPaused(tokens, figure)) return true;
-  return REASON.test(tokens[next.from]?.word ?? '');
+  return BEHIND.test(tokens[next.from]?.word ?? '');
 }
 
 /** True for "hang on", "hold on": who reads a sign looks again. */

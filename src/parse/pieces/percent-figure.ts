@@ -1,4 +1,4 @@
-// "Sats ninety nine, no, eighty nine percent": behind a saturation so many percent are its figure, and no burnt skin.
+// "Sats eighty four, no, ninety four percent": behind a saturation so many percent are its figure, and no burnt skin.
 
 import { hasTag } from '../islands/island.ts';
 import { isPaused } from '../span.ts';

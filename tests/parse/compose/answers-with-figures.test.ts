@@ -15,6 +15,10 @@ describe('the score of pain', () => {
       'does it move anywhere | down my arm | and out of ten | four',
       ['radiation: down my arm', 'pain-score score=4'],
     ],
+    [
+      'how bad is the pain out of ten | it was nine now it is three',
+      ['pain-score score=3', 'note: it was nine'],
+    ],
     // Must not: a number of other things, and no talk of pain.
     ['how bad is the pain out of ten | i have three dogs', ['note: i have three dogs']],
     ['how bad is the pain out of ten | two minutes', ['note: two minutes']],
@@ -33,7 +37,8 @@ describe('the age', () => {
       ['age: i am forty four years=44', 'note: my husband is fifty'],
     ],
     ['how old are you mate | i am eighty can you believe it', ['age: i am eighty years=80']],
-    // Must not: other numbers than years.
+    // Must not: other numbers than years, and those of somebody else.
+    ['how old is your daughter | six', ['note: six']],
     ['how old are you | i have four sons', ['note: i have four sons']],
     ['how old are you | i am two days from home', ['note: i am two days from home']],
     ['i am fifty two my nephew there is ten', ['note: i am fifty two my nephew there is ten']],

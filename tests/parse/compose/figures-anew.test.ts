@@ -25,6 +25,11 @@ describe('a figure put right, and talk behind it', () => {
       'pressure one ten over sixty no one thirty over sixty sorry i bumped it',
       ['statement blood-pressure systolic=130 diastolic=60 ← kind=vital vital=blood-pressure'],
     ],
+    ['pulse sixty six make that seventy six and the chin is cut', ['number value=76 ← last']],
+    [
+      'saturation eighty four no ninety one on eight litres',
+      ['statement oxygen-saturation percent=91 onOxygen=true ← kind=vital vital=oxygen-saturation'],
+    ],
     // Must not: what is counted in something else, is far from the sign, or is no figure of it.
     ['saturation ninety four no four litres', []],
     ['saturation ninety four hang on two minutes', []],

@@ -46,6 +46,17 @@ describe('a time that heads a run of signs', () => {
       [17, 17],
     ],
     ['third set thirteen forty sats ninety', ['oxygen-saturation percent=90'], [22]],
+    ['13:40: pulse 112, resps 26. 13:50: pulse 98, resps 20.', PULSE_AND_RESPS, [22, 22, 12, 12]],
+    [
+      'at thirteen forty fentanyl fifty micrograms pulse ninety eight at thirteen fifty pulse eighty eight',
+      ['pulse rate=98', 'medication text=fentanyl fifty micrograms', 'pulse rate=88'],
+      [22, 22, 12],
+    ],
+    [
+      'thirteen forty fentanyl fifty micrograms thirteen fifty pulse eighty eight',
+      ['pulse rate=88', 'medication text=fentanyl fifty micrograms'],
+      [12, 22],
+    ],
     // The time behind a set is that of the set, as ever; one that closes the last sign is its own.
     [
       'pulse one twelve resps twenty six at thirteen forty pulse ninety eight resps twenty at thirteen fifty',
@@ -129,6 +140,26 @@ describe('several figures of one sign, each with its time', () => {
       "sats eighty nine | and they're ninety five now",
       ['oxygen-saturation percent=89', 'oxygen-saturation percent=95'],
       [null, null],
+    ],
+    [
+      'twenty minutes ago his pulse was one forty and ten minutes ago it was one twenty and now it is ninety eight',
+      ['pulse rate=140', 'pulse rate=120', 'pulse rate=98'],
+      [20, 10, null],
+    ],
+    [
+      'pressure was eighty over forty ten minutes ago and it is one hundred over sixty now',
+      ['blood-pressure systolic=80 diastolic=40', 'blood-pressure systolic=100 diastolic=60'],
+      [10, null],
+    ],
+    [
+      'pain score nine at thirteen forty and four at thirteen fifty',
+      ['pain-score score=9', 'pain-score score=4'],
+      [22, 12],
+    ],
+    [
+      'sats eighty four on air at thirteen forty ninety three on six litres at thirteen fifty',
+      ['oxygen-saturation percent=84 onOxygen=false', 'oxygen-saturation percent=93 onOxygen=true'],
+      [22, 12],
     ],
     // Must not: so late it is, a number of something else, something said between, and what is no number of the sign.
     ["pulse eighty | it's two oh two now", ['pulse rate=80', "note: it's two oh two now"], [null, null]],

@@ -1,4 +1,4 @@
-// "Sorry, thirteen, he opens his eyes to voice", "make that ninety eight my thumb's so cold": where the figure that puts a sign right
+// "Sorry, thirteen, he opens his eyes to voice", "make that seventy six his sleeve slipped": where the figure that puts a sign right
 // ends, and other things are said.
 
 import type { Clause } from '../../clauses/clause.ts';

@@ -14,7 +14,7 @@ import { mainOf } from './main-figure.ts';
 /** The change of a sign whose wrong figure is named behind a "not"; null where the pieces do not say that. */
 export function figureNotThat(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
   const all = pieces.filter((piece) => piece.role !== 'correction' && !isChatter(piece));
-  // "No, thirty eight point one, not thirty nine."
+  // "No, thirty five point six, not thirty six."
   const said = all[0] !== undefined && marked(all[0], 'plain') ? all.slice(1) : all;
   const [sign, not, was, ...others] = said;
   if (sign === undefined || not === undefined || was === undefined || others.length > 0) return null;
@@ -28,7 +28,7 @@ export function figureNotThat(talk: Talk, pieces: readonly Piece[]): readonly Ch
   return changeOf(talk, sign, vital, { kind: 'vital', vital });
 }
 
-// "Not thirty nine", of thirty nine point one.
+// "Not thirty six", of thirty six point six.
 const isNumberOf = (last: VitalStatement, wrong: number): boolean => {
   const main = mainOf(last);
   return main !== null && (main === wrong || Math.trunc(main) === wrong);

@@ -56,7 +56,7 @@ function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, sta
     !(topic === 'provocation' && piece.role === 'csm' && opensWhen(talk, pieces)) &&
     !(topic === 'quality' && piece.role === 'intention' && pieces.length === 1) &&
     !isOfTopic(piece, topic);
-  // "How old are you?" "I have three kids": no age.
+  // "How old are you?" "I have four sons": no age.
   const isCount =
     topic === 'age' &&
     pieces.some((_, i) => pieces[i]?.role === 'figure' && countsThing(pieces, i, talk.tokens)) &&

@@ -135,7 +135,7 @@ function standsAlone(talk: Talk, [piece, next]: readonly Piece[]): boolean {
   return isSmall(next, 'join') || isSmall(next, 'person') || isSmall(next, 'link') || next.role === 'history';
 }
 
-// "How old are you?" "I'm fifty two would you believe": asked for, it needs nothing but that it counts nothing else.
+// "How old are you?" "I'm eighty can you believe it": asked for, it needs nothing but that it counts nothing else.
 const answersAge = (talk: Talk, topic: Topic, pieces: readonly Piece[]): boolean =>
   topic === 'age' &&
   isAsked(talk, topic) &&

@@ -33,11 +33,12 @@ export function ask(talk: Talk, said: Clause): void {
   bear(talk, { isSaidLast: false });
   const { from, to } = spanned(clause.pieces);
   const goesFrom = asksWhereItGoes(talk, said);
-  const asked = happened
+  const meant = happened
     ? askedOfTopic('events', textOf(talk, from, to))
     : goesFrom !== null
       ? askedOfTopic('radiation', textOf(talk, goesFrom, to))
       : askedOf(talk, clause, items);
+  const asked = isAgeOfAnother(clause, meant) ? null : meant;
   // "Does it bend?" asks what somebody can do.
   const isOfSubstance = clause.pieces.some(
     (piece) => (!piece.weak && SUBSTANCE.has(piece.role)) || marked(piece, 'mood', 'instruction'),
@@ -135,6 +136,12 @@ const SUBSTANCE: ReadonlySet<Role> = new Set([
   'ask',
   'side',
 ]);
+
+// "How old's your son?"
+const isAgeOfAnother = ({ pieces }: Clause, asked: Asked | null): boolean =>
+  asked?.about === 'topic' &&
+  asked.topic === 'age' &&
+  pieces.some((piece) => marked(piece, 'mood', 'others'));
 
 // A visit keeps the site and its side; the spot on it, and how its side was known, stand in the words.
 const asSaid = (visited: SiteRef, said: SiteRef | undefined): SiteRef => ({

@@ -1,4 +1,4 @@
-// "What's your blood pressure normally?" "One forty over ninety.": what a sign usually is, is no reading of now, and stays in words.
+// "What's your pressure usually?" "One thirty over eighty.": what a sign usually is, is no reading of now, and stays in words.
 
 import type { Clause } from '../../clauses/clause.ts';
 import { figureIn } from '../../pieces/piece.ts';

@@ -1,4 +1,4 @@
-// "Left six, right three. Unequal.": what the pupils are like, in few words behind their sizes.
+// "Left five, right two. Unequal.": what the pupils are like, in few words behind their sizes.
 
 import type { VitalStatement } from '../../../terms/index.ts';
 import type { Piece } from '../../pieces/piece.ts';

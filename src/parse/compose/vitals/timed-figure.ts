@@ -1,5 +1,5 @@
 // "GCS was ten at ten past and it's twelve at twenty past", "was eighty at ten past": behind a sign a figure with its own time, or
-// with a "now", is that sign anew, without a pause too; and so is "it's one oh two now" in the next breath.
+// with a "now", is that sign anew, without a pause too; and so is "it's one twelve now" in the next breath.
 
 import type { VitalStatement } from '../../../terms/index.ts';
 import { figureIn, isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
@@ -7,7 +7,7 @@ import { isClearlyParted } from '../../pieces/time-and-figure.ts';
 import { isPaused, type Span } from '../../span.ts';
 import { readTimes, resolveTime } from '../../times/index.ts';
 import { saidIn, type Token } from '../../token.ts';
-import { place, state, type Talk, timeOf } from '../talk.ts';
+import { place, type SaidTime, state, type Talk } from '../talk.ts';
 import { opensRange } from './inexact.ts';
 import { vitalFromFigure } from './vital.ts';
 
@@ -22,10 +22,9 @@ export function stateTimedFigure(talk: Talk, pieces: readonly Piece[], i: number
   const read = value === null || !isLike(last, value, most) ? null : vitalFromFigure(last.vital, value);
   const said = read === null ? null : wordsOf(talk, pieces, i);
   if (read === null || said === null) return false;
-  const { isNow, ...words } = said;
+  const { own, ...words } = said;
   const { times } = talk;
-  // What is so now has no time that was said before it.
-  if (isNow) talk.times = [];
+  talk.times = own === null ? [] : [{ ...own, scope: words }];
   state(talk, [{ ...read, known: { ...read.known, vital: 'carried' }, ...words }]);
   talk.times = times;
   place(talk, words);
@@ -62,7 +61,8 @@ const LEADS =
 const STANDS = /^(and |but )?(it|he|she|they) (is|are)( now)?( (up|down|back))?( at| to)?$/;
 
 interface Words extends Span {
-  readonly isNow: boolean;
+  /** null for what is so now */
+  readonly own: SaidTime | null;
 }
 
 /** The words of a figure with its own time or a "now", or null; in a breath after the sign's only "it's … now" counts. */
@@ -77,18 +77,22 @@ function wordsOf(talk: Talk, pieces: readonly Piece[], i: number): Words | null 
   const runsOn = next !== undefined && !isPaused(tokens, piece);
   const isNow = runsOn && saidIn(tokens, next.from, next.to) === 'now';
   const to = isNow ? next.to : piece.to;
-  if (isNow || / now$/.test(lead)) {
+  if (isNow || /\bnow\b/.test(lead)) {
     const isAll = first === 0 && STANDS.test(lead) && closes(tokens, pieces, isNow ? i + 1 : i);
-    const isOfSign = talk.frames.length > 0 ? lead !== '' : isAll;
-    return isOfSign && !isTimeOfDay(talk, piece) ? { from, to, isNow: true } : null;
+    const isOfSign = talk.frames.length > 0 ? lead !== '' && (isNow || closes(tokens, pieces, i)) : isAll;
+    return isOfSign && !isTimeOfDay(talk, piece) ? { from, to, own: null } : null;
   }
-  const own = talk.frames.length > 0 ? timeOf(talk, piece)?.piece : undefined;
-  if (own === undefined) return null;
-  if (runsOn && own.from === next.from) return { from, to, isNow: false };
+  if (talk.frames.length === 0) return null;
+  const behind = runsOn ? timeAt(talk, next) : undefined;
+  if (behind !== undefined) return { from, to, own: behind };
   const time = pieces[first - 1];
-  const isBehind = time?.from === own.from && closes(tokens, pieces, i);
-  return isBehind && (lead !== '' || isClear(talk, time, piece)) ? { from, to, isNow: false } : null;
+  const own = time === undefined ? undefined : timeAt(talk, time);
+  if (time === undefined || own === undefined || !closes(tokens, pieces, i)) return null;
+  return lead !== '' || isClear(talk, time, piece) ? { from, to, own } : null;
 }
+
+const timeAt = ({ times }: Talk, { from, role }: Piece): SaidTime | undefined =>
+  role === 'time' ? times.find(({ piece }) => piece.from === from) : undefined;
 
 const isLead = ({ tokens }: Talk, piece: Piece | undefined): boolean =>
   piece !== undefined &&

@@ -1,12 +1,9 @@
 // States the vital signs of a clause, their numbers straight after their names or apart from them; impossible ones are left.
 
-import type { Vital, VitalStatement } from '../../../terms/index.ts';
 import { hasTag, type Island } from '../../islands/island.ts';
 import { readNumbers } from '../../numbers/index.ts';
-import { countsThing } from '../../pieces/counts-thing.ts';
-import { figureIn, isSmall, likelyTag, marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { isSmall, likelyTag, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused, spanned } from '../../span.ts';
-import type { Token } from '../../token.ts';
 import { isLight } from '../light.ts';
 import { isPlaced, type Talk, textOf } from '../talk.ts';
 import { ofNamedSign } from './counted.ts';
@@ -16,7 +13,7 @@ import { closesRange, endsInBound, isRestOfTime, isTimeOfSign, opensRange } from
 import { placeAfter, placeBefore } from './measured-at.ts';
 import { pupilDoubt, withoutPronouns } from './pupils.ts';
 import { settle } from './settle.ts';
-import { fromFigure, isPartedFromTime, stateHeading } from './sign-named.ts';
+import { isPartedFromTime, stateHeading } from './sign-named.ts';
 import { vitalOf } from './vital.ts';
 
 /** States the vital sign at `i`; returns how many pieces it took (0: its numbers cannot be). */
@@ -114,9 +111,13 @@ const MOST_LITERS = 15;
 function followsLike(talk: Talk, pieces: readonly Piece[], i: number): boolean {
   const before = pieces
     .slice(0, i)
-    .findLast((one) => !isLight(one) && one.role !== 'figure' && isPlaced(talk, one));
+    .findLast((one) => !isLight(one) && one.role !== 'figure' && one.role !== 'time' && isPlaced(talk, one));
   const piece = pieces[i];
-  const { asked } = talk.context;
+  const { asked, said, isSaidLast } = talk.context;
+  // "Sats ninety one, no, ninety three on two litres."
+  const last = isSaidLast && isCorrecting(talk, piece) ? said.at(-1) : undefined;
+  if (before === undefined && piece !== undefined && last?.kind === 'vital')
+    return likelyTag(piece, 'vital') === last.vital;
   // "What are his sats?" "Ninety one on air".
   if (before === undefined && piece !== undefined && asked?.about === 'vital')
     return likelyTag(piece, 'vital') === asked.vital;
@@ -130,6 +131,11 @@ function followsLike(talk: Talk, pieces: readonly Piece[], i: number): boolean {
 // "Right three, sluggish on the left": what the last words say is of the side behind them.
 const isOfBothOrLast = (reading: Island): boolean =>
   hasTag(reading, 'num', 'both') || hasTag(reading, 'left-reactive') || hasTag(reading, 'right-reactive');
+
+const isCorrecting = ({ clauses }: Talk, piece: Piece | undefined): boolean =>
+  clauses.some(
+    ({ mood, pieces }) => mood === 'correction' && pieces.some(({ from }) => from === piece?.from),
+  );
 
 // "Pupils three left …": a size with a side straight after it is not of both.
 const isOfOneSide = (talk: Talk, pieces: readonly Piece[], i: number): boolean => {
@@ -157,39 +163,3 @@ const isNumeral = (talk: Talk, piece: Piece): boolean =>
   piece.role === 'time' ||
   readNumbers([talk.tokens[piece.to - 1]?.word ?? ''], 0).length > 0 ||
   /^(hundred|thousand|million|point)$/.test(talk.tokens[piece.to - 1]?.word ?? '');
-
-/** States a figure that answers a question after a vital sign; false where the pieces hold none, or more than one thing. */
-export function stateFigureAnswer(talk: Talk, pieces: readonly Piece[], vital: Vital): boolean {
-  const [first] = pieces;
-  // "What's her pulse?" "One oh two.": so few words may be a time of day, and answer no question after a pulse so.
-  const isTime = first?.role === 'time' && figureIn(first) !== null;
-  // "I had three kids, so I'd say seven": three is no answer.
-  const own = pieces.filter((piece, i) => piece.role === 'figure' && !countsThing(pieces, i, talk.tokens));
-  const [figure, ...others] = isTime ? [first] : own;
-  // "E three, V T, M five" is no figure of three.
-  if (figure === undefined || others.length > 0) return false;
-  const isOfElse = ({ role }: Piece, i: number): boolean =>
-    role === 'vital' || (role === 'site' && !countsThing(pieces, i - 1, talk.tokens));
-  if (pieces.some(isOfElse)) return false;
-  const read = fromFigure(vital, figure);
-  if (read === null) return false;
-  const from = pieces[0]?.from ?? figure.from;
-  const to = pieces.at(-1)?.to ?? figure.to;
-  const like = pieces.flatMap((piece) =>
-    isLikeWord(talk.tokens, piece) ? [talk.tokens[piece.from]?.word ?? ''] : [],
-  );
-  const { statement } = read;
-  const isRate = statement.vital === 'pulse' || statement.vital === 'respirations';
-  const said: VitalStatement =
-    isRate && like.length > 0 ? { ...statement, value: { ...statement.value, quality: like } } : statement;
-  settle(talk, { ...read, statement: said, known: { ...read.known, vital: 'carried' }, from, to });
-  return true;
-}
-
-/** True for a word that says what a pulse or a breathing is like: "eighty eight and regular". */
-export const isLikeWord = (tokens: readonly Token[], { role, from, to }: Piece): boolean =>
-  role === 'unknown' &&
-  to - from === 1 &&
-  /^(regular|irregular|strong|weak|steady|thready|bounding|shallow|deep|even|laboured|labored)$/.test(
-    tokens[from]?.word ?? '',
-  );
