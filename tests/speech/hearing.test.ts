@@ -66,7 +66,10 @@ describe.skipIf(!speaks)(`the bundled recogniser${WHY}`, () => {
   let mixed: Awaited<ReturnType<typeof heard>>;
   beforeAll(async () => {
     mixed = await heard(
-      'feeling your collarbones now. tenderness over the left clavicle. pulse is ninety two. no pain in the neck.',
+      'feeling your collarbones now.',
+      'tenderness over the left clavicle.',
+      'pulse is ninety two.',
+      'no pain in the neck.',
     );
   }, SLOW);
   afterAll(() => rmSync(folder, { recursive: true }));
@@ -80,6 +83,17 @@ describe.skipIf(!speaks)(`the bundled recogniser${WHY}`, () => {
       { kind: 'vital', vital: 'pulse', value: { rate: 92 } },
     ]);
   });
+
+  it(
+    'asks about a "no" that may have been a "now" where nobody paused behind it',
+    async () => {
+      const { entries } = await heard('feeling your collarbones now. tenderness over the left clavicle.');
+      const [tenderness] = statements(entries);
+      expect(tenderness).toMatchObject({ site: 'clavicle', side: 'left', finding: 'tenderness' });
+      expect(tenderness?.doubt ?? []).not.toEqual([]);
+    },
+    SLOW,
+  );
 
   it(
     'keeps the part that it did not understand, and doubts what was said right after it',
@@ -101,8 +115,9 @@ describe.skipIf(!speaks)(`the bundled recogniser${WHY}`, () => {
     const words = mixed.utterances
       .filter(({ text }) => !isNotUnderstood(text))
       .flatMap((utterance) => utterance.words ?? []);
-    const sure = words.filter(({ word }) =>
-      ['tenderness', 'left', 'clavicle', 'ninety', 'no'].includes(word),
+    // The voice's "now" before the first pause may be a "no", which is no part of these.
+    const sure = ['tenderness', 'left', 'clavicle', 'ninety', 'no'].flatMap(
+      (asked) => words.findLast(({ word }) => word === asked) ?? [],
     );
     expect(sure).toHaveLength(5);
     for (const { confidence } of sure) {

@@ -75,7 +75,7 @@ describe('a word that hardly fits its sound', () => {
       ...word,
       confidence: word.word === unsure ? 0.2 : 0.9,
     }));
-    const part = { words: said, confidence: 0.7, understood: true, otherwise: words(...other) };
+    const part = { words: said, confidence: 0.7, understood: true, otherwise: [words(...other)] };
     return utterancesOf([part], 0, 2).flatMap(({ doubt }) => doubt);
   };
 

@@ -4,15 +4,13 @@ import { describe, expect, it } from 'vitest';
 import { linkGrammars, tokensIn } from '../../src/jsgf/index.ts';
 import { readPronunciations, waysIn } from '../../src/speech/engine/pronunciations.ts';
 import { withShortIs } from '../../src/speech/hearing/short-is.ts';
-import { pairsIn } from '../../src/speech/network/pairs.ts';
 import { likelyTalk } from '../../src/speech/network/talk.ts';
+import { triplesOf } from '../../src/speech/network/triples.ts';
 
 describe('how likely words are in a talk', () => {
-  const exam = likelyTalk(pairsIn(['left knee tender', 'left hip tender', 'no pain in the left knee']), 50);
-  const besides = likelyTalk(
-    pairsIn(['take the left fork', 'the rope is in the truck', 'left at the hut']),
-    50,
-  );
+  const talkOf = (...sentences: readonly string[]) => likelyTalk(triplesOf([{ sentences, worth: 1 }], 50));
+  const exam = talkOf('left knee tender', 'left hip tender', 'no pain in the left knee');
+  const besides = talkOf('take the left fork', 'the rope is in the truck', 'left at the hut');
   const sum = (talk: typeof exam, words: string): number =>
     talk(words.split(' ')).reduce((all, chance) => all + chance, 0);
 
@@ -21,11 +19,13 @@ describe('how likely words are in a talk', () => {
     expect(sum(besides, 'the left truck')).toBeGreaterThan(sum(exam, 'the left truck') + 1);
   });
 
-  it('is a chance of each word, and adds up to one over all words that can be heard', () => {
+  it('is a chance of each word, and adds up to one over all words that can be heard, but for the end', () => {
     const said = 'left knee tender hip no pain in the'.split(' ');
     const others = Array.from({ length: 50 - said.length }, (_, i) => `word${i}`);
     const after = [...said, ...others].map((word) => exam(['left', word])[1] ?? 0);
-    expect(after.reduce((all, chance) => all + Math.exp(chance), 0)).toBeCloseTo(1, 6);
+    const sum = after.reduce((all, chance) => all + Math.exp(chance), 0);
+    expect(sum).toBeGreaterThan(0.9);
+    expect(sum).toBeLessThan(1);
     for (const chance of after) expect(chance).toBeLessThan(0);
   });
 

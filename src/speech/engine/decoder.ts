@@ -4,6 +4,8 @@ import type { Network } from '../network/network.ts';
 import { loadModel } from './model.ts';
 import type { ModelFiles } from './model-files.ts';
 import type { PackageDecoder, SoundModule } from './sound-module.ts';
+import { textAt } from './text-at.ts';
+import { exitsOf, type WordExit } from './word-exits.ts';
 
 export interface HeardWord {
   readonly word: string;
@@ -38,12 +40,8 @@ export interface Decoder {
   begin(): Decoding;
   /** the best way through the network for the whole of the sound */
   decode(sound: Float32Array): Decoded;
-  /** more words, each with the ways to say it; none that it knows already */
-  learn(words: ReadonlyMap<string, readonly string[]>): void;
-  /** another network; what was listened for is forgotten */
-  listenFor(network: Network): void;
-  /** the phones of every way to say a word; empty for one it does not know */
-  waysToSay(word: string): readonly string[];
+  /** every word that it finished in what it heard last, on whatever way */
+  exits(): readonly WordExit[];
   close(): void;
 }
 
@@ -92,11 +90,7 @@ export function createDecoder(module: SoundModule, parts: DecoderParts): Decoder
   return {
     begin: () => begin(module, decoder),
     decode: (sound) => decode(module, decoder, sound),
-    learn: (words) => {
-      if (words.size > 0) addWords(decoder, words);
-    },
-    listenFor: (network) => setNetwork(module, decoder, network),
-    waysToSay: (word) => waysToSay(decoder, word),
+    exits: () => exitsOf(module, decoder.cdecoder),
     close: () => decoder.delete(),
   };
 }
@@ -118,15 +112,6 @@ function addWords(
   });
   decoder.add_words(...entries);
   return new Set(pronunciations.keys());
-}
-
-function waysToSay(decoder: PackageDecoder, word: string): readonly string[] {
-  const ways: string[] = [];
-  for (let phones = decoder.lookup_word(word); phones !== null; ) {
-    ways.push(phones);
-    phones = decoder.lookup_word(`${word}(${ways.length + 1})`);
-  }
-  return ways;
 }
 
 function setNetwork(module: SoundModule, { cdecoder }: PackageDecoder, network: Network): void {
@@ -207,10 +192,4 @@ function wordsOf(module: SoundModule, decoder: number): readonly HeardWord[] {
     words.push({ word, ...times, frames: last + 1 - first, fit: field(FIT) });
   }
   return words;
-}
-
-function textAt(module: SoundModule, address: number): string {
-  let end = address;
-  while (module.HEAP8[end] !== 0) end += 1;
-  return String.fromCharCode(...module.HEAP8.subarray(address, end));
 }

@@ -25,7 +25,7 @@ export interface HearingParts {
   /** the model to hear with, whatever the sound; otherwise each sound has its own */
   readonly band?: Band;
   /** steps that are left out, to measure what each is worth */
-  readonly without?: readonly ('any-order' | 'floor' | 'second-hearing' | 'trust')[];
+  readonly without?: readonly ('any-order' | 'floor' | 'trust')[];
 }
 
 /** The ears, loaded once (about a second); each stream that is begun forgets the one before. */

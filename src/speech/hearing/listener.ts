@@ -6,18 +6,17 @@ import { fillerNetwork } from '../engine/filler.ts';
 import type { Band, ModelFiles } from '../engine/model-files.ts';
 import { asciiOf, bothOf, PHONES, readPronunciations, waysIn } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
+import type { WordExit } from '../engine/word-exits.ts';
 import { withFewerStates } from '../network/fewer-states.ts';
 import { joinedWords, partedWords, type WaysToSay } from '../network/joined-words.ts';
 import { type Network, wordsOf } from '../network/network.ts';
-import { substitutesIn } from '../network/substitutes.ts';
 import type { HearingFiles } from './hearing-files.ts';
 import { partsOf } from './judged.ts';
-import type { NearWords } from './near.ts';
+import { type Likeliest, likeliest, likeliestOf } from './likeliest.ts';
 import type { HearingGrammar, LooseTalk } from './network-of-files.ts';
 import { oddsOf } from './odds.ts';
-import { type JudgedWord, likelierOf, type Reading } from './reading.ts';
+import { type JudgedWord, likelierOf } from './reading.ts';
 import { withoutScraps } from './scraps.ts';
-import { createSecondHearing } from './second-hearing.ts';
 import type { Segment } from './segments.ts';
 import { leadsOf, trustOf } from './trust.ts';
 import type { HeardUtterance } from './utterance.ts';
@@ -35,8 +34,13 @@ export interface Listener {
   close(): void;
 }
 
-/** A word that might as well have been another of its kind keeps so much of its trust: less than a half of all. */
-const RIVALLED = 0.49;
+/** The confidence of a word that may as well have been another: less than a half. */
+const DOUBTED = 0.49;
+/** A word less sure than this might as well have been another; a side, a place, a number or a denial must be surer. */
+const UNSURE = 0.4;
+const TELLING = 0.8;
+/** What was heard in one of the networks alone is told too where it is not less likely than by this logarithm. */
+const NEARLY = 15;
 
 /** Most states followed at once where words may come in any order: with three times as many no more was heard rightly. */
 const LOOSE_STATES = 1500;
@@ -55,7 +59,7 @@ export function createListener(
 ): Listener {
   const { band } = model;
   const { 'dict.txt': dictionary, ...bare } = model.files;
-  const { made, loose: looseTalk, nearby, waysToSay } = saidIn(grammar, files, dictionary);
+  const { made, loose: looseTalk, telling, waysToSay } = saidIn(grammar, files, dictionary);
   const decoderOf = (listenFor: Network, states?: number): Decoder => {
     const lean = joinedWords(withFewerStates(listenFor), waysToSay);
     return createDecoder(module, {
@@ -72,7 +76,6 @@ export function createListener(
     pronunciations: new Map(PHONES.map((phone) => [phone, [phone]])),
     network: () => fillerNetwork(PHONES),
   });
-  const second = createSecondHearing(module, bare, nearby, waysToSay, substitutesIn(made));
   const anyOrder = decoderOf(looseTalk.network, LOOSE_STATES);
   const hearsLoosely = !without.includes('any-order');
   let open: { readonly words: Decoding; readonly free: Decoding; readonly loose: Decoding | null } | null =
@@ -88,7 +91,10 @@ export function createListener(
     open.loose?.push(sound);
   };
   /** Joined words are weighed as one, and then parted. */
-  const weigh = (heard: readonly HeardWord[], free: readonly HeardWord[]): readonly JudgedWord[] => {
+  const weigh = (
+    heard: readonly (HeardWord & { readonly sure?: number })[],
+    free: readonly HeardWord[],
+  ): readonly JudgedWord[] => {
     const leads = leadsOf(heard, free);
     const words = partedWords(
       heard.map((word, at) => ({ ...word, lead: leads[at] ?? 0 })),
@@ -98,15 +104,20 @@ export function createListener(
     const [chances, besides] = [looseTalk.exam(texts), looseTalk.besides(texts)];
     return words.map((word, at) => ({
       ...word,
+      sure: word.sure ?? 1,
       chance: chances[at] ?? 0,
       besides: besides[at] ?? 0,
       confidence: trustOf(word.lead),
     }));
   };
-  /** What was said and the other reading of it, so far. */
-  const read = (heard: ReadWords): readonly [Reading, Reading] => {
-    const [words, loose] = [weigh(heard.words, heard.free), weigh(heard.loose, heard.free)];
-    return likelierOf({ from: 'grammar', words }, { from: 'any-order', words: loose }, band);
+  /** True for a reading that is as good as not much worse than the best. */
+  const isNearly = (
+    words: readonly HeardWord[],
+    exits: readonly WordExit[],
+    best: Likeliest | null,
+  ): boolean => {
+    const own = best === null ? null : likeliestOf(words, exits, looseTalk.order);
+    return own !== null && best !== null && best.score - own.score < NEARLY;
   };
   const drop = (): void => {
     open?.words.end();
@@ -120,9 +131,9 @@ export function createListener(
     soFar: () => {
       const words = open?.words.soFar() ?? [];
       if (open === null || words.length === 0) return [];
-      const [said, other] = read({ words, free: open.free.soFar(), loose: open.loose?.soFar() ?? [] });
-      const isShown = oddsOf(said, other.words, band) >= SHOWN;
-      return isShown ? said.words.map(({ word }) => word) : [ELLIPSIS];
+      const free = open.free.soFar();
+      const said = likelierOf(weigh(words, free), weigh(open.loose?.soFar() ?? [], free), band);
+      return oddsOf(said) >= SHOWN ? said.map(({ word }) => word) : [ELLIPSIS];
     },
     end: ({ start, end, sound }, isAll) => {
       if (!isAll) {
@@ -133,15 +144,18 @@ export function createListener(
       const loose = open?.loose?.end().words ?? [];
       open = null;
       if (free.length === 0) return [];
-      const [said, other] = read({ words, free, loose });
-      const rivals = without.includes('second-hearing') ? [] : second.rivals(said.words, sound);
-      const doubted = said.words.map((word, at) =>
-        rivals[at] === true ? { ...word, confidence: word.confidence * RIVALLED } : word,
+      const exits = [...ears.exits(), ...(hearsLoosely ? anyOrder.exits() : [])];
+      const best = likeliest(exits, looseTalk.order);
+      const said = weigh(best?.words ?? words, free);
+      const others = [words, loose].filter((one) => isNearly(one, exits, best));
+      const doubted = said.map((word) =>
+        word.sure < (telling.has(word.word) ? TELLING : UNSURE)
+          ? { ...word, confidence: Math.min(word.confidence, DOUBTED) }
+          : word,
       );
       const parts = partsOf(
-        { ...said, words: doubted },
-        band,
-        hearsLoosely ? other : null,
+        doubted,
+        others.map((one) => partedWords(one, waysToSay)),
         without.includes('trust'),
       );
       return utterancesOf(withoutScraps(parts), start, end);
@@ -151,22 +165,14 @@ export function createListener(
       ears.close();
       phones.close();
       anyOrder.close();
-      second.close();
     },
   };
-}
-
-/** What the three decoders heard in one sound. */
-interface ReadWords {
-  readonly words: readonly HeardWord[];
-  readonly free: readonly HeardWord[];
-  readonly loose: readonly HeardWord[];
 }
 
 interface Said {
   readonly made: Network;
   readonly loose: LooseTalk;
-  readonly nearby: NearWords;
+  readonly telling: ReadonlySet<string>;
   readonly waysToSay: WaysToSay;
 }
 
@@ -180,13 +186,7 @@ function saidIn(grammar: HearingGrammar, files: HearingFiles, dictionary?: Uint8
   const canSay = (word: string): boolean => waysToSay(word).length > 0;
   const made = grammar.network(canSay);
   const loose = grammar.loose(canSay, made);
-  const nearby = grammar.near(canSay);
-  const words = new Set([
-    ...wordsOf(made),
-    ...wordsOf(loose.network),
-    ...nearby.keys(),
-    ...[...nearby.values()].flat(),
-  ]);
+  const words = new Set([...wordsOf(made), ...wordsOf(loose.network)]);
   const kept = new Map([...words].map((word) => [word, waysToSay(word)]));
-  return { made, loose, nearby, waysToSay: (word) => kept.get(word) ?? [] };
+  return { made, loose, telling: grammar.telling(canSay), waysToSay: (word) => kept.get(word) ?? [] };
 }

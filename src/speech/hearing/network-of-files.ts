@@ -4,11 +4,13 @@
 import { type GrammarErrors, linkGrammars, tokensIn } from '../../jsgf/index.ts';
 import { looseNetwork } from '../network/loose.ts';
 import { type Network, networkOf, wordsOf } from '../network/network.ts';
-import { type Pairs, pairsIn, pairsOf, sumOf } from '../network/pairs.ts';
+import { pairsIn, pairsOf, sumOf } from '../network/pairs.ts';
+import { sampled } from '../network/sampled.ts';
 import { type LikelyTalk, likelyTalk } from '../network/talk.ts';
+import { type Triples, triplesOf } from '../network/triples.ts';
 import { type HearingFiles, linesOf } from './hearing-files.ts';
-import { type NearWords, nearWords } from './near.ts';
 import { withShortIs } from './short-is.ts';
+import { tellingWords } from './telling-words.ts';
 
 /** What is listened for: one utterance. */
 const ROOT = 'hearing.utterance';
@@ -17,7 +19,7 @@ const ROOT = 'hearing.utterance';
 export interface HearingGrammar {
   readonly kind: 'grammar';
   readonly network: (canHear: CanHear) => Network;
-  readonly near: (canHear: CanHear) => NearWords;
+  readonly telling: (canHear: CanHear) => ReadonlySet<string>;
   /** its words in any order, with those of ordinary talk, given the network */
   readonly loose: (canHear: CanHear, network: Network) => LooseTalk;
 }
@@ -26,6 +28,8 @@ type CanHear = (word: string) => boolean;
 
 export interface LooseTalk {
   readonly network: Network;
+  /** how likely words are in this order, in whatever talk */
+  readonly order: Triples;
   /** how likely words are in an exam */
   readonly exam: LikelyTalk;
   /** and in what people say besides */
@@ -41,6 +45,12 @@ const COMMANDS = 500;
 const ORDINARY = 0.08;
 const KNOWN = 0.05;
 
+/** So many sentences of the grammar, and what each is worth beside a written one in how likely three words are. */
+const SAMPLES = 4000;
+const SAMPLE = 0.5;
+/** And one of ordinary talk, where either may be said. */
+const BESIDES = 0.5;
+
 /** One side stands for the other. */
 const mirrored = (sentence: string): string =>
   sentence.replace(/\b(left|right)\b/g, (side) => (side === 'left' ? 'right' : 'left'));
@@ -52,13 +62,13 @@ export function hearingGrammar(files: HearingFiles, root = ROOT): HearingGrammar
   const set = linked.grammars;
   return {
     kind: 'grammar',
-    near: (canHear) => nearWords(set, canHear),
+    telling: (canHear) => tellingWords(set, canHear),
     network: (canHear) => networkOf({ set, canHear }, root),
     loose: (canHear, network) => {
       const exam = sumOf([
         { pairs: pairsOf(network), worth: WORTH },
         { pairs: pairsOf(networkOf({ set, canHear }, COMMAND)), worth: COMMANDS },
-        { pairs: spokenPairs(files), worth: 1 },
+        { pairs: pairsIn(spokenIn(files)), worth: 1 },
       ]);
       const ordinary = pairsIn(linesOf(files.ordinary));
       const loose = looseNetwork({
@@ -70,12 +80,23 @@ export function hearingGrammar(files: HearingFiles, root = ROOT): HearingGrammar
         canHear,
       });
       const words = wordsOf(loose).length;
-      return { network: loose, exam: likelyTalk(exam, words), besides: likelyTalk(ordinary, words) };
+      const spokenTalk = [
+        { sentences: spokenIn(files), worth: 1 },
+        { sentences: sampled(network, SAMPLES), worth: SAMPLE },
+        { sentences: sampled(networkOf({ set, canHear }, COMMAND), COMMANDS), worth: SAMPLE },
+      ];
+      const ordinaryTalk = { sentences: linesOf(files.ordinary), worth: 1 };
+      return {
+        network: loose,
+        order: triplesOf([...spokenTalk, { ...ordinaryTalk, worth: BESIDES }], words),
+        exam: likelyTalk(triplesOf(spokenTalk, words)),
+        besides: likelyTalk(triplesOf([ordinaryTalk], words)),
+      };
     },
   };
 }
 
-function spokenPairs(files: HearingFiles): Pairs {
+function spokenIn(files: HearingFiles): readonly string[] {
   const spoken = linesOf(files.spoken);
-  return pairsIn([...spoken, ...spoken.map(mirrored)].flatMap(withShortIs));
+  return [...spoken, ...spoken.map(mirrored)].flatMap(withShortIs);
 }

@@ -1,22 +1,17 @@
-// One sound is read twice: in what the grammar lets be said, and in its words and ordinary ones in any order. Which was said?
+// What is shown while somebody still speaks: one sound is read in what the grammar lets be said and in words of any order, and the two
+// are not yet put together.
 
 import type { HeardWord } from '../engine/decoder.ts';
 import type { Band } from '../engine/model-files.ts';
-import { type From, leadOf, type WeighedWord } from './odds.ts';
+import { leadOf, type WeighedWord } from './odds.ts';
 
 export interface JudgedWord extends HeardWord, WeighedWord {
   readonly confidence: number;
 }
 
-export interface Reading {
-  readonly from: From;
-  readonly words: readonly JudgedWord[];
-}
-
 /**
  * By how much better it fits and how much likelier its words are, the reading in any order is taken for the grammar's above nought. A
- * logistic regression on a tuning set that neither network was made on, with what makes ordinary talk enter least
- * (tests/bench/hearing/results.md).
+ * logistic regression on a tuning set that neither network was made on (tests/bench/hearing/results.md).
  */
 const TAKEN: Readonly<
   Record<Band, { readonly lead: number; readonly chance: number; readonly start: number }>
@@ -25,15 +20,19 @@ const TAKEN: Readonly<
   narrow: { lead: 0.27, chance: 0.15, start: 0 },
 };
 
-/** What was said, and the other reading of it; of no words there is no reading. */
-export function likelierOf(grammar: Reading, loose: Reading, band: Band): readonly [Reading, Reading] {
-  const [lead, leadOfLoose] = [leadOf(grammar.words), leadOf(loose.words)];
-  if (leadOfLoose === null) return [grammar, loose];
-  if (lead === null) return [loose, grammar];
+/** The likelier of the two; of no words there is no reading. */
+export function likelierOf(
+  grammar: readonly JudgedWord[],
+  loose: readonly JudgedWord[],
+  band: Band,
+): readonly JudgedWord[] {
+  const [lead, leadOfLoose] = [leadOf(grammar), leadOf(loose)];
+  if (leadOfLoose === null) return grammar;
+  if (lead === null) return loose;
   const taken = TAKEN[band];
   const odds =
     taken.lead * (leadOfLoose - lead) + taken.chance * (chanceOf(loose) - chanceOf(grammar)) + taken.start;
-  return odds > 0 ? [loose, grammar] : [grammar, loose];
+  return odds > 0 ? loose : grammar;
 }
 
-const chanceOf = ({ words }: Reading): number => words.reduce((sum, { chance }) => sum + chance, 0);
+const chanceOf = (words: readonly JudgedWord[]): number => words.reduce((sum, { chance }) => sum + chance, 0);

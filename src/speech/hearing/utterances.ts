@@ -10,8 +10,8 @@ export interface Part {
   readonly understood: boolean;
   /** it was hardly likelier to be said in these words than to be other talk */
   readonly unsure?: boolean;
-  /** the same sound in words of any order; empty where it was not heard so */
-  readonly otherwise?: readonly HeardWord[];
+  /** what the same sound may have been as well */
+  readonly otherwise?: readonly (readonly HeardWord[])[];
 }
 
 /** A pause of this many seconds between two words is written as a comma. */
@@ -50,13 +50,12 @@ export function utterancesOf(parts: readonly Part[], start: number, end: number)
       from - start - (before?.at(-1)?.end ?? Number.NEGATIVE_INFINITY) < NEXT_TO ||
       (after?.[0]?.start ?? Number.POSITIVE_INFINITY) - (to - start) < NEXT_TO / 2;
     const text = textOf(words);
-    const other = textOf(group.flatMap(({ otherwise = [] }) => otherwise));
-    const isOther = other !== '' && other !== text;
+    const others = othersOf(group).filter((other) => other !== '' && other !== text);
     const isHardly = ({ word, confidence }: UtteredWord): boolean =>
-      confidence < HARDLY && (isOther || !isSmallWord(word));
+      confidence < HARDLY && (others.length > 0 || !isSmallWord(word));
     return {
       text,
-      alternatives: isOther ? [other] : [],
+      alternatives: [...new Set(others)],
       understood: true,
       start: from,
       end: to,
@@ -70,6 +69,12 @@ export function utterancesOf(parts: readonly Part[], start: number, end: number)
     };
   });
 }
+
+/** The other readings of parts that are one utterance, each in its words. */
+const othersOf = (parts: readonly Part[]): readonly string[] =>
+  (parts[0]?.otherwise ?? []).map((_, which) =>
+    textOf(parts.flatMap(({ otherwise = [] }) => otherwise[which] ?? [])),
+  );
 
 const unheard = (words: readonly UtteredWord[], start: number, end: number): HeardUtterance => ({
   text: notUnderstood(start, end),

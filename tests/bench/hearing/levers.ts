@@ -11,7 +11,6 @@ const VITALS = 'hearing.vital';
 
 export const LEVERS: Readonly<Record<string, Moved>> = {
   'as built': {},
-  'no second hearing': { without: ['second-hearing'] },
   'no words in any order': { without: ['any-order'] },
   'no trust asked for': { without: ['trust'] },
   'no floor of noise': { without: ['floor'] },
