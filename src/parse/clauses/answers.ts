@@ -14,6 +14,7 @@ export function answers(pieces: readonly Piece[], i: number, tokens: readonly To
   const piece = pieces[i];
   // "It's not swollen": the words that could answer say what it is not.
   if (piece !== undefined && isPredicated(piece, pieces[i + 1], tokens)) return false;
+  if (piece !== undefined && isCutShort(piece, tokens)) return false;
   if (piece === undefined || readingOf(piece, 'negation') === null || isPaused(tokens, piece)) return true;
   const after = pieces[i + 1];
   // "No and a cut on the chin": the "no" has had its say.
@@ -45,6 +46,18 @@ export function endsQuestion(piece: Piece, tokens: readonly Token[]): boolean {
     marked(piece, 'explicit') && /^(this|that|it|these|those)$/.test(tokens[piece.to]?.word ?? '');
   return marked(piece, 'pointed') || isOwn || pauseAfter(tokens, piece) === 'ask';
 }
+
+// "I do not like it" is no "I do", and "I have none with me" no "none".
+const isCutShort = ({ from, to }: Piece, tokens: readonly Token[]): boolean => {
+  const [before, last, next] = [tokens[from - 1], tokens[to - 1], tokens[to]];
+  if (last?.pause === '' && next?.word === 'not' && AUXILIARY.test(last.word)) return true;
+  return (
+    before?.pause === '' && HAVING.test(before.word) && /^(none|nothing)$/.test(tokens[from]?.word ?? '')
+  );
+};
+
+const AUXILIARY = /^(do|does|did|is|are|am|was|were|can|could|has|have|had)$/;
+const HAVING = /^(have|has|had|got|take|takes)$/;
 
 const isPredicated = (piece: Piece, next: Piece | undefined, tokens: readonly Token[]): boolean =>
   tokens[piece.to - 1]?.word === 'not' &&

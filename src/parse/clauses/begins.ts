@@ -122,9 +122,8 @@ function order({ piece: { role }, pieces, i, tokens, addressed }: Place): Turn |
 function correction({ piece, pieces, i, tokens, asked, full, waiting, draft }: Place): Turn | null {
   // "Does your left arm hurt?" "No, it's the right": it answers, and takes back nothing that was said before.
   if ((asked || waiting) && marked(piece, 'denies')) return null;
-  // "Any pain?" "No no ow": an answer, unless what follows stands in the place of something said.
-  const answers = waiting && !full && isAnswer(piece);
-  if (answers && !pieces.slice(i + 1).some(({ role }) => role === 'side' || role === 'site')) return null;
+  // "Any pain?" "No no ow": where a question waits, it answers.
+  if (waiting && !full && isAnswer(piece)) return null;
   if (piece.role !== 'correction') return null;
   const next = pieces[i + 1];
   // "Any allergies?" "No, oh wait, aye, latex."

@@ -89,10 +89,12 @@ export function repliedInBreath({ piece, pieces, i, tokens, draft }: Place): Tur
   if (topic === null || marked(before, 'to-end')) return null;
   const opens =
     isJust ||
+    // "Any meds I don't take anything".
+    (piece.role === 'history' && marked(piece, 'denied') && marked(piece, 'topic', topic)) ||
     (topic === 'medications' && (piece.role === 'care' || piece.role === 'figure')) ||
     (topic === 'onset' && SINCE.test(word)) ||
     (topic === 'radiation' && WAY.test(word));
-  return opens && tokens[piece.to] !== undefined ? begin('statement') : null;
+  return opens && (tokens[piece.to] !== undefined || marked(piece, 'denied')) ? begin('statement') : null;
 }
 
 const OWNED = 4;

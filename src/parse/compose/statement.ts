@@ -103,7 +103,12 @@ function saysHowMuch(talk: Talk, { pieces }: Clause, asked: AskedFindings): bool
   if (!MUCH.test(saidIn(talk.tokens, from, to)) || asked.findings.some(({ present }) => !present))
     return false;
   bear(talk, { asked: null });
-  answerFindings(talk, asked, { word: 'yes', severity: 'severe', explicit: true, span: { from, to } }, []);
+  answerFindings(
+    talk,
+    asked,
+    { word: 'yes', severity: 'severe', explicit: true, mixed: false, span: { from, to } },
+    [],
+  );
   place(talk, ...pieces);
   return true;
 }
@@ -147,8 +152,16 @@ function answersFreely({ tokens, context, clauses }: Talk, clause: Clause, asked
   const isAfter = clauses[clauses.indexOf(clause) - 1]?.mood === 'question';
   if (context.question === null || (asked === null && !isAfter)) return false;
   const words = tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).map(({ word }) => word);
-  return ONLY.test(words.join(' ')) || isCannot(pieces, words) || isSideAlone(pieces);
+  return (
+    ONLY.test(words.join(' ')) || isCannot(pieces, words) || isSideAlone(pieces) || saysLittle(pieces, words)
+  );
 }
+
+// "Any pain in your neck?" "I have none left.", "not for me": small words that tell something, and nobody can tell of what.
+const saysLittle = (pieces: readonly Piece[], [first = '', ...others]: readonly string[]): boolean =>
+  pieces.every(isLight) &&
+  (pieces.some((piece) => marked(piece, 'answer', 'no') || marked(piece, 'negation', 'before')) ||
+    (/^(i|we|it|there|he|she|they)$/.test(first) && others.length > 1));
 
 // "Can he move that hand?" "Only the thumb.": a look at the thumb does not tell that.
 const isOnlySome = ({ tokens }: Talk, { pieces }: Clause): boolean =>

@@ -1,9 +1,9 @@
 // The best cover of an utterance by islands: long phrases before short ones, likely before unlikely, none overlapping.
 
 import type { Token } from '../token.ts';
+import { HOLDS } from './bounds.ts';
 import { fillsOf } from './fill.ts';
-import type { Bound, FilledSlot, Island } from './island.ts';
-import { levelsOf } from './levels.ts';
+import type { FilledSlot, Island } from './island.ts';
 import { type Stop, stopsFrom } from './match.ts';
 import type { Branch, Ending } from './tree.ts';
 
@@ -100,22 +100,6 @@ const islandOf = (
   slots: readonly FilledSlot[],
 ): Island => ({ file, rule, from, to, tags, slots, cost });
 
-// "Feel that?" asks; "I feel that it gives" does not. "The bruise is on the left shin" tells of no drug.
-type Holds = (tokens: readonly Token[], group: Group, said: Pick<Island, 'tags' | 'slots'>) => boolean;
-
-const HOLDS: Readonly<Record<Bound, Holds>> = {
-  closing: closes,
-  place: (tokens, { to }) => !leadsToPlace(tokens, to),
-  'first-said': (tokens, { from }) => isBeside(tokens.slice(0, from)),
-  'all-said': isWhole,
-  opens: (tokens, { from }) => opens(tokens, from),
-  'done-by': (tokens, { from }) => isBehindThing(tokens[from - 1]),
-  // "A cup of tea half an hour ago" names no vertebra.
-  counted: (_tokens, _group, said) => levelsOf(said).length > 0,
-  // Asked of the likeliest phrase alone.
-  unbroken: () => true,
-};
-
 function holds(
   { bounds, tags }: Ending,
   group: Group,
@@ -123,59 +107,6 @@ function holds(
   slots: readonly FilledSlot[],
 ): boolean {
   return bounds.length === 0 || bounds.every((bound) => HOLDS[bound](tokens, group, { tags, slots }));
-}
-
-const LEADS_ON =
-  /^(?:and|but|so|then|says|said|also|just|well|yes|yeah|yep|no|because|it|that|this|which|who|he|she|they|i)$/;
-const HELPS = /^(?:is|was|has|had|did|have|been)$/;
-// The name of the pain stands near what is told of it; a talk without a pause may be long.
-const FAR = 8;
-const PAIN = /^(?:pain|ache|hurts)$/;
-
-// "Goes up into the neck" at the begin of a breath is said of what the talk is about; "chest goes up" is said of the chest, and
-// "the pain in his hip goes down his leg" of the pain.
-function opens(tokens: readonly Token[], from: number): boolean {
-  let at = from;
-  while (HELPS.test(tokens[at - 1]?.word ?? '') && tokens[at - 1]?.pause === '') at--;
-  const before = tokens[at - 1];
-  if (before === undefined || before.pause !== '' || LEADS_ON.test(before.word)) return true;
-  if (PAIN.test(tokens[from]?.word ?? '')) return true;
-  for (let k = at - 1; k >= Math.max(0, at - FAR) && tokens[k]?.pause === ''; k--)
-    if (PAIN.test(tokens[k]?.word ?? '')) return true;
-  return false;
-}
-
-const NO_THING = /^(?:he|she|i|they|we|you|who|and|then|but|has|have|had|is|just|also|not|no|never|did)$/;
-
-// "The tree hit his back": a thing did it. "He hit his back" may as well lead to a look at it.
-const isBehindThing = (before: Token | undefined): boolean =>
-  before !== undefined && before.pause === '' && !NO_THING.test(before.word);
-
-/** Words that may stand beside what asks something of the page without making another sentence of it. */
-const BESIDE =
-  /^(?:yes|yeah|yep|ok|okay|all|right|roger|affirm|affirmative|copy|and|then|please|thanks|thank|you)$/;
-
-const isBeside = (tokens: readonly Token[]): boolean =>
-  tokens.every(({ word, pause }) => pause !== 'ask' && BESIDE.test(word));
-
-// "Both hold" is asked of the page; "both hold still", "it holds well" and "it holds?" are said to somebody.
-function isWhole(tokens: readonly Token[], { from, to }: Group): boolean {
-  return tokens[to - 1]?.pause !== 'ask' && isBeside(tokens.slice(0, from)) && isBeside(tokens.slice(to));
-}
-
-const OF_PLACE =
-  /^(the|his|her|their|its|my|your|this|that|left|right|both|either|each|top|one|other|front|back|inside|outside|inner|outer)$/;
-
-function leadsToPlace(tokens: readonly Token[], to: number): boolean {
-  const next = tokens[to];
-  return next === undefined || tokens[to - 1]?.pause !== '' || OF_PLACE.test(next.word);
-}
-
-// Said with its question mark, or as all of its sentence.
-function closes(tokens: readonly Token[], { from, to }: Group): boolean {
-  const pause = tokens[to - 1]?.pause;
-  const opens = from === 0 || /^(ask|end)$/.test(tokens[from - 1]?.pause ?? '');
-  return pause === 'ask' || (opens && (pause === 'end' || to === tokens.length));
 }
 
 // "No, no allergies", "no, pulse is there": before its pause a "no" answers, and denies nothing that follows.

@@ -30,6 +30,7 @@ export const BOUNDS = [
   'opens',
   'done-by',
   'counted',
+  'ends-breath',
   'unbroken',
 ] as const;
 

@@ -20,7 +20,7 @@ export function answerEach(talk: Talk, clause: Clause): boolean {
     const piece = answers[i] as Piece;
     const word = wordOf(piece) ?? 'unsure';
     if (word !== 'unsure')
-      answerFindings(talk, asked, { word, severity: null, explicit: false, span: piece }, []);
+      answerFindings(talk, asked, { word, severity: null, explicit: false, mixed: false, span: piece }, []);
   });
   // What one of them leaves unsettled was looked at all the same.
   talk.asking = settledOf(talk, asking);

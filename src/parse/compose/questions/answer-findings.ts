@@ -9,7 +9,7 @@ import { isChatter } from '../light.ts';
 import { place, type Said, state, type Talk, textOf } from '../talk.ts';
 import { answersElsewhere, isWhereAlone, sitesOfAnswer } from './answer-site.ts';
 import type { AnswerWord } from './answer-word.ts';
-import { echoedFindings, hasOwnFindings } from './echo.ts';
+import { echoedFindings, hasOwnFindings, saidOfAsked } from './echo.ts';
 import { noteAnswer } from './note-answer.ts';
 import { type AskedFindings, settle } from './settle.ts';
 import { isOtherPress, isSaidAlready } from './standing.ts';
@@ -19,6 +19,8 @@ interface FindingsAnswer {
   readonly severity: SeverityWord | null;
   /** "I do": a whole sentence that cannot be taken the other way */
   readonly explicit: boolean;
+  /** "yeah, no": both words are in it */
+  readonly mixed: boolean;
   /** the words of the answer itself */
   readonly span: Span;
 }
@@ -27,7 +29,7 @@ interface FindingsAnswer {
 export function answerFindings(
   talk: Talk,
   asked: AskedFindings,
-  { word, severity, explicit, span }: FindingsAnswer,
+  { word, severity, explicit, mixed, span }: FindingsAnswer,
   said: readonly Piece[],
 ): readonly Piece[] {
   const rest = word === 'yes' && asked.sites.length === 0 ? [...said, ...placeNext(talk, said, span)] : said;
@@ -41,6 +43,17 @@ export function answerFindings(
     if (POINTED.test(asked.text)) noteAnswer(talk, span);
     else denyAll(talk, asked, span);
     return rest;
+  }
+  const own = saidOfAsked(asked, rest);
+  // "Yeah, no pain now."
+  if (word === 'yes' && own === 'denied') return rest;
+  // "No, it hurts", and "is it okay?" "yeah, no": which is meant nobody can tell.
+  const isTurned = asked.findings.some(({ present }) => !present);
+  const opposes = word === 'no' && own === 'there' && !deniesOn(talk, span, rest);
+  if (opposes || (mixed && isTurned)) {
+    noteAnswer(talk, { from: span.from, to: rest.at(-1)?.to ?? span.to });
+    place(talk, ...rest);
+    return [];
   }
   const names = rest.some(({ role }) => role === 'site' || role === 'side');
   const which = word === 'yes' && asked.either && !names;
@@ -89,6 +102,10 @@ export function answerFindings(
     (piece) => !taken.includes(piece) && !(isPlaceTaken && (piece.role === 'site' || piece.role === 'side')),
   );
 }
+
+// "No, it does not hurt", "no no pain".
+const deniesOn = ({ tokens }: Talk, { to }: Span, [first]: readonly Piece[]): boolean =>
+  tokens[to - 1]?.word === 'not' || (first?.role === 'finding' && tokens[to - 1]?.pause === '');
 
 // "Any pain?" "A bit. Left knee.": the place is all that the next clause says.
 function placeNext(talk: Talk, said: readonly Piece[], { to }: Span): readonly Piece[] {

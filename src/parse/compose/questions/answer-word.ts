@@ -2,7 +2,7 @@
 
 import type { SeverityWord } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
-import { marked, type Piece, tagIn } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, tagIn } from '../../pieces/piece.ts';
 import { isChatter } from '../light.ts';
 
 export type AnswerWord = 'yes' | 'no' | 'unsure';
@@ -36,10 +36,42 @@ export function answerWord({ pieces }: Clause): Answered | null {
   const first = pieces[start];
   const word = first === undefined ? null : wordOf(first);
   if (word === null) return null;
+  const turned = turnedWord(pieces.slice(start));
+  const counts = turned?.word ?? word;
+  const from = start + (turned?.at ?? 0);
   const after = pieces.findIndex(
-    (piece, i) => i > start && (wordOf(piece) !== word || deniesNext(pieces, i)),
+    (piece, i) => i > from && (wordOf(piece) !== counts || deniesNext(pieces, i)),
   );
   const heads = after < 0 ? pieces : pieces.slice(0, after);
   const severities = heads.map((piece) => tagIn(piece, 'talk.answer', 'severity') as SeverityWord | null);
-  return { word, heads, severity: severities.find((one) => one !== null) ?? null };
+  return { word: counts, heads, severity: severities.find((one) => one !== null) ?? null };
+}
+
+interface Turned {
+  readonly word: AnswerWord;
+  /** where the word that counts stands */
+  readonly at: number;
+}
+
+// "Yeah, no, it's fine" is a no. "No, yeah, there is" is a yes where it says so itself; a bare "yes" only takes back the "no".
+function turnedWord(pieces: readonly Piece[]): Turned | null {
+  const [first] = pieces;
+  const before = first === undefined ? null : wordOf(first);
+  const at = pieces.findIndex((piece) => wordOf(piece) !== before);
+  const [turn, ...behind] = pieces.slice(at);
+  if (turn === undefined || at < 1) return null;
+  // "Yes and no."
+  const [last, ...more] = behind;
+  const isBoth = isSmall(turn, 'join') && last !== undefined && more.length === 0;
+  if (isBoth && /^(yes|no)$/.test(wordOf(last) ?? '') && wordOf(last) !== before)
+    return { word: 'unsure', at: at + 1 };
+  const word = wordOf(turn);
+  if (word === null || deniesNext(pieces, at)) return null;
+  if (before === 'yes' && word === 'no') return { word, at };
+  const end = behind.findIndex((piece) => wordOf(piece) !== 'yes');
+  const run = [turn, ...(end < 0 ? behind : behind.slice(0, end))];
+  const says = run.some((piece) => marked(piece, 'explicit') || marked(piece, 'severity'));
+  // "No, yes there": another spot.
+  const isThere = run.some((piece) => marked(piece, 'pointed') || marked(piece, 'spot'));
+  return before === 'no' && word === 'yes' && says && !isThere ? { word, at } : null;
 }

@@ -11,7 +11,7 @@ import { answerFindings } from './answer-findings.ts';
 import { answerSide } from './answer-side.ts';
 import { answerSides, sidesAnswered } from './answer-sides.ts';
 import { answerTopic } from './answer-topic.ts';
-import { type Answered, answerWord } from './answer-word.ts';
+import { type Answered, answerWord, wordOf } from './answer-word.ts';
 import { noteAnswer } from './note-answer.ts';
 import { saidNext } from './said-next.ts';
 import { settledOf } from './settle.ts';
@@ -70,7 +70,12 @@ function answerOne(
   }
   if (asked.about === 'csm') return answerCsm(talk, asked, word, span, rest);
   const explicit = heads.some((piece) => marked(piece, 'explicit'));
-  return answerFindings(talk, asked, { word, severity, explicit, span }, rest);
+  // "Is your elbow okay?" "No, it's fine": the words that call it fine say so.
+  const isFine =
+    heads.some((piece) => marked(piece, 'fine')) && asked.findings.some(({ present }) => !present);
+  const mixed = !isFine && heads.some((piece) => (wordOf(piece) ?? word) !== word);
+  const meant = isFine ? 'yes' : word;
+  return answerFindings(talk, asked, { word: meant, severity, explicit, mixed, span }, rest);
 }
 
 // "No" denies all that was asked after in one breath, and "yes" finds every limb checked; the other way round it does not
