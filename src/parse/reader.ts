@@ -31,6 +31,7 @@ import { withPartedSides } from './pieces/parted-sides.ts';
 import { withPercentFigures } from './pieces/percent-figure.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { withSignsAtTimes } from './pieces/sign-at-time.ts';
+import { withWhich } from './pieces/which-of-two.ts';
 import { checkTag } from './tags.ts';
 import { tokenise } from './token.ts';
 import type { Utterance } from './utterance.ts';
@@ -72,7 +73,7 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   const measured = withPercentFigures(covered, tokens, isOfSaturation(context));
   const pieces = withCourtesies(
     readBehindSubjects(
-      withPartedSides(withPartedNo(withoutAdverbs(measured, tokens), tokens), tokens),
+      withWhich(withPartedSides(withPartedNo(withoutAdverbs(measured, tokens), tokens), tokens), tokens),
       tokens,
     ),
     tokens,

@@ -97,7 +97,8 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
     isWhatItIs(pieces, i, tokens) ||
     isBehindModal(pieces, i, tokens) ||
     isDone(pieces, i, tokens) ||
-    isPointed(pieces, i, tokens)
+    isPointed(pieces, i, tokens) ||
+    isOfWhich(draft)
   )
     return 'stay';
   // "Breathe in, any pain?": what asks after a pause, to the question mark, is no part of what was told.
@@ -109,6 +110,12 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
   const role = before !== undefined && marked(before, 'contrast') ? null : before?.role;
   return role === 'asking' || role === 'negation' || role === 'ask' ? 'stay' : begin('question');
 }
+
+// "Which hip is it that hurts": the "which" asks already, and not yet after anything.
+const isOfWhich = ({ mood, pieces }: Draft): boolean =>
+  mood === 'question' &&
+  pieces.some((piece) => marked(piece, 'which')) &&
+  !pieces.some(({ role }) => role === 'finding' || role === 'csm');
 
 const isJoined = (before: Piece | undefined): boolean => before !== undefined && isJoin(before);
 

@@ -4,6 +4,7 @@ import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter, pauseBefore } from '../span.ts';
 import type { Pause, Token } from '../token.ts';
 import { moodAt } from './begins.ts';
+import { moodOfChoice } from './choices.ts';
 import type { Clause } from './clause.ts';
 import { colour } from './colour.ts';
 import { type Draft, isFull } from './draft.ts';
@@ -93,7 +94,8 @@ function settled(draft: Draft, tokens: readonly Token[], asking: boolean): Claus
   const pause = pauseAfter(tokens, pieces.at(-1) ?? { to: 0 });
   const asked = pause === 'ask' && !asksIfHeard(pieces, tokens);
   const asks = draft.mood === 'statement' && (asked || asksAtTheEnd(pieces, tokens, asking));
-  const mood = asks ? 'question' : draft.mood;
+  const choice = draft.mood === 'statement' ? moodOfChoice(pieces, tokens) : null;
+  const mood = asks ? 'question' : (choice ?? draft.mood);
   return { pieces: mood === 'question' ? withoutTag(pieces, tokens) : pieces, mood, sentence, pause };
 }
 

@@ -20,6 +20,7 @@ import { calledFine } from './exam/called-fine.ts';
 import { answerFreely } from './history/free-answer.ts';
 import { isLight } from './light.ts';
 import { answer } from './questions/answer.ts';
+import { answersChoice } from './questions/answer-choice.ts';
 import { answerWithFigure } from './questions/answer-figure.ts';
 import { answerFindings } from './questions/answer-findings.ts';
 import { answersOtherSide } from './questions/answer-other-side.ts';
@@ -56,6 +57,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   }
   const sameAsked = asked ?? askedHere(talk, clause);
   if (sameAsked?.about === 'findings' && answerPlaces(talk, clause, sameAsked)) return;
+  if (asked?.about === 'findings' && answersChoice(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSide(talk, clause, asked)) return;
@@ -203,6 +205,7 @@ function keepFree(talk: Talk, { pieces }: Clause): void {
 export function readAnswer(talk: Talk, clause: Clause): void {
   const { asked } = talk.context;
   if (answerWithFigure(talk, clause)) return;
+  if (asked?.about === 'findings' && answersChoice(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
   const rest = answer(talk, clause);
   if (asked === null && turnSide(talk, clause, stateAll)) return;

@@ -50,15 +50,23 @@ const isUnclear = ({ negative, findings }: AskedFindings): boolean =>
 export function answersWithSite(talk: Talk, { pieces }: Clause, asked: AskedFindings): boolean {
   const phrases = placesAlone(talk, pieces);
   if (phrases.length === 0 || isUnclear(asked)) return false;
-  const isOwn = phrases.every((phrase) => phrase.mine) || isOnlyWithin(talk, pieces, phrases, asked);
+  const isOwn =
+    phrases.every((phrase) => phrase.mine) ||
+    isOnlyWithin(talk, pieces, phrases, asked) ||
+    isOneOfThem(phrases, asked);
   const isAnywhere = asked.sites.length > 0 && ANYWHERE.test(asked.text);
   if (asked.sites.length > 0 && !isOwn && !isAnywhere) return false;
   const looks = talk.asking;
-  isThere(talk, pieces, phrases, asked);
+  isThere(talk, pieces, phrases, asked, isOneOfThem(phrases, asked) ? asked.sites : []);
   // The jaw was felt, wherever it hurt.
   if (isAnywhere) talk.asking = settledOf(talk, looks);
   return true;
 }
+
+// "Is it your left arm or your left leg that hurts?" "The leg.", "which hip?" "Right hip.".
+const isOneOfThem = (phrases: readonly SitePhrase[], { either, sites }: AskedFindings): boolean =>
+  either &&
+  phrases.every((phrase) => phrase.sites.every(({ site }) => sites.some((one) => one.site === site)));
 
 // "Pressing along the jaw, sore anywhere?" "By the ear."
 const ANYWHERE = /\b(anywhere|any (place|spot|part)|where)\b/i;
@@ -110,8 +118,9 @@ function isThere(
   pieces: readonly Piece[],
   phrases: readonly SitePhrase[],
   asked: AskedFindings,
+  of: readonly SiteRef[] = [],
 ): true {
-  const refs = sitesOf(phrases, []);
+  const refs = sitesOf(phrases, of);
   bear(talk, { asked: null, sites: refs.map(wholeSite) });
   settle(
     talk,

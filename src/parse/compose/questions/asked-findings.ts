@@ -59,6 +59,7 @@ const isEither = ({ pieces }: Clause): boolean =>
   pieces.some(
     (piece, i) =>
       marked(piece, 'either') ||
+      marked(piece, 'which') ||
       (isSmall(piece, 'or') &&
         pieces.slice(0, i).some(({ role }) => role === 'site') &&
         pieces.slice(i + 1).some(({ role }) => role === 'site')),
