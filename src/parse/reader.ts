@@ -3,6 +3,7 @@
 import { type GrammarError, linkGrammars } from '../jsgf/index.ts';
 import { clausesOf } from './clauses/cut.ts';
 import { withNone } from './clauses/said-none.ts';
+import { withRepeated } from './clauses/said-twice.ts';
 import { lookedOnly, noteBareNo } from './compose/bare-no.ts';
 import { readClause } from './compose/clause.ts';
 import { mergeMechanism } from './compose/history/merge-mechanism.ts';
@@ -24,6 +25,7 @@ import { withoutAdverbs } from './pieces/adverb.ts';
 import { readBehindSubjects } from './pieces/behind-subject.ts';
 import { withTimesOfCare } from './pieces/care-time.ts';
 import { withChecklists } from './pieces/checklist.ts';
+import { withChoices } from './pieces/choices.ts';
 import { withCourtesies } from './pieces/courtesy.ts';
 import { withoutMeasuredFeet } from './pieces/measured-feet.ts';
 import { withPartedNo } from './pieces/parted-no.ts';
@@ -31,7 +33,6 @@ import { withPartedSides } from './pieces/parted-sides.ts';
 import { withPercentFigures } from './pieces/percent-figure.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { withSignsAtTimes } from './pieces/sign-at-time.ts';
-import { withWhich } from './pieces/which-of-two.ts';
 import { checkTag } from './tags.ts';
 import { tokenise } from './token.ts';
 import type { Utterance } from './utterance.ts';
@@ -73,13 +74,13 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   const measured = withPercentFigures(covered, tokens, isOfSaturation(context));
   const pieces = withCourtesies(
     readBehindSubjects(
-      withWhich(withPartedSides(withPartedNo(withoutAdverbs(measured, tokens), tokens), tokens), tokens),
+      withChoices(withPartedSides(withPartedNo(withoutAdverbs(measured, tokens), tokens), tokens), tokens),
       tokens,
     ),
     tokens,
   );
-  const clauses = withNone(
-    clausesOf(pieces, tokens, { open: context.asked !== null, asking: context.asking }),
+  const clauses = withRepeated(
+    withNone(clausesOf(pieces, tokens, { open: context.asked !== null, asking: context.asking })),
   );
   const talk: Talk = {
     utterance,

@@ -1,9 +1,11 @@
 // Where words that could ask do ask, and where they only look so: "does not hurt", "the pulse is there", "any".
 
 import { isJoin } from '../compose/sayings/index.ts';
+import { hasTag } from '../islands/island.ts';
 import { figureIn, isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
+import { asksWhich } from './choices.ts';
 import type { Draft } from './draft.ts';
 import { become, begin, type Place, type Turn } from './place.ts';
 
@@ -82,13 +84,29 @@ const asksAfterSign = (piece: Piece): boolean =>
 
 // "You have no pain, do you": what was said becomes a question.
 export function tagQuestion({ piece, pieces, i, tokens, full, draft }: Place): Turn | null {
-  const pause = pauseAfter(tokens, piece);
-  const last = i === pieces.length - 1 || pause === 'end' || pause === 'ask';
-  const isTag = readingOf(piece, 'talk.tag') !== null;
-  return full && draft.mood === 'statement' && last && isTag ? become('question') : null;
+  const tag = readingOf(piece, 'talk.tag');
+  if (tag === null || !full || draft.mood !== 'statement' || !closes(pieces, i, tokens)) return null;
+  const needsDenial = hasTag(tag, 'denied-before');
+  return !needsDenial || isOfDenial(draft.pieces, tokens) ? become('question') : null;
 }
 
+// "Do you, mate": nothing but whom it is said to stands behind it.
+function closes(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const end = pieces.findIndex((one, k) => k >= i && /^(end|ask)$/.test(pauseAfter(tokens, one)));
+  return pieces.slice(i + 1, end < 0 ? pieces.length : end + 1).every(({ role }) => role === 'talk');
+}
+
+// "No swelling there, is there" is of what is denied; "no swelling, and the pulse is there" of the pulse.
+function isOfDenial(said: readonly Piece[], tokens: readonly Token[]): boolean {
+  const at = said.findLastIndex((one) => DENIES.test(saidIn(tokens, one.from, one.to)));
+  const behind = said.slice(at + 2);
+  return at >= 0 && !behind.some(({ role }) => role === 'csm' || role === 'vital');
+}
+
+const DENIES = /\b(no|not|never|nothing|none|without)\b/;
+
 export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'stay' | null {
+  if (asksWhich(pieces, i, tokens)) return begin('question');
   if (piece.role !== 'asking' && piece.role !== 'ask') return null;
   if (
     isDenial(pieces, i, tokens) ||
@@ -98,7 +116,7 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
     isBehindModal(pieces, i, tokens) ||
     isDone(pieces, i, tokens) ||
     isPointed(pieces, i, tokens) ||
-    isOfWhich(draft)
+    isOfWhich(draft, tokens)
   )
     return 'stay';
   // "Breathe in, any pain?": what asks after a pause, to the question mark, is no part of what was told.
@@ -112,9 +130,9 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
 }
 
 // "Which hip is it that hurts": the "which" asks already, and not yet after anything.
-const isOfWhich = ({ mood, pieces }: Draft): boolean =>
+const isOfWhich = ({ mood, pieces }: Draft, tokens: readonly Token[]): boolean =>
   mood === 'question' &&
-  pieces.some((piece) => marked(piece, 'which')) &&
+  tokens[pieces[0]?.from ?? -1]?.word === 'which' &&
   !pieces.some(({ role }) => role === 'finding' || role === 'csm');
 
 const isJoined = (before: Piece | undefined): boolean => before !== undefined && isJoin(before);

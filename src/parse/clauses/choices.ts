@@ -1,7 +1,7 @@
 // "Which knee hurts, left or right", "left or right knee hurting": what is to be chosen from is asked after, and found nowhere.
 
-import { marked, type Piece } from '../pieces/piece.ts';
-import { isChoice } from '../pieces/which-of-two.ts';
+import { isChoice } from '../pieces/choices.ts';
+import { isSmall, marked, type Piece } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 import type { Mood } from './clause.ts';
 
@@ -14,4 +14,19 @@ export function moodOfChoice(pieces: readonly Piece[], tokens: readonly Token[])
     return null;
   const isYours = tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).some(({ word }) => word === 'your');
   return isYours || at === pieces.length - 1 ? 'question' : 'supposing';
+}
+
+const THING = /^(one|side|of)$/;
+
+/** True for a "which" before a thing ("which hip", "which of your hands") that opens what is said; "the hip, which is sore" goes on. */
+export function asksWhich(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [piece, next] = [pieces[i], pieces[i + 1]];
+  if (piece === undefined || next === undefined || piece.to - piece.from > 1) return false;
+  if (tokens[piece.from]?.word !== 'which') return false;
+  const start =
+    pieces.slice(0, i).findLastIndex(({ to }) => /^(end|ask)$/.test(tokens[to - 1]?.pause ?? '')) + 1;
+  const opens = pieces
+    .slice(start, i)
+    .every((one) => one.role === 'talk' || isSmall(one, 'join') || isSmall(one, 'word'));
+  return opens && (next.role === 'site' || THING.test(tokens[next.from]?.word ?? ''));
 }

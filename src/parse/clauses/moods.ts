@@ -8,11 +8,13 @@ import type { Draft } from './draft.ts';
 import { moodOf } from './mood-words.ts';
 import { become, begin, type Place, type Turn } from './place.ts';
 
-export function newMood({ piece, pieces, i, tokens, full, draft }: Place): Turn | 'stay' | null {
+export function newMood({ piece, pieces, i, tokens, full, waiting, draft }: Place): Turn | 'stay' | null {
   // "Grip's strong and move your toes for me."
   if (full && draft.mood === 'statement' && movesYours(pieces, i)) return begin('instruction');
   const mood = isPlanned(piece, pieces, i) ? 'plan' : moodOf(piece);
   if (mood === 'supposing' && isHedge(pieces, i, tokens)) return 'stay';
+  // "Where does it hurt?" "I think it's my wrist": so the patient answers.
+  if (waiting && !full && marked(piece, 'guess')) return 'stay';
   // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
   if (mood !== 'supposing' && mood !== 'plan' && mood !== 'instruction') return null;
   // "Eyes open for me": to whom it is said comes last.

@@ -25,7 +25,7 @@ import { answerWithFigure } from './questions/answer-figure.ts';
 import { answerFindings } from './questions/answer-findings.ts';
 import { answersOtherSide } from './questions/answer-other-side.ts';
 import { answerPlaces } from './questions/answer-places.ts';
-import { answersWithSide, answersWithSite } from './questions/answer-site.ts';
+import { answersWhereFirst, answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
 import { noteAnswer } from './questions/note-answer.ts';
 import { toldNext } from './questions/said-next.ts';
@@ -60,6 +60,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (asked?.about === 'findings' && answersChoice(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
+  if (asked?.about === 'findings' && answersWhereFirst(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'findings' && answersWithSide(talk, clause, asked)) return;
   if (asked?.about === 'findings' && saysHowMuch(talk, clause, asked)) return;
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.

@@ -91,6 +91,7 @@ const isLead = (piece: Piece, word: string): boolean =>
   piece.role === 'answer' ||
   piece.role === 'side' ||
   isNot(word) ||
+  marked(piece, 'guess') ||
   marked(piece, 'negation', 'stop');
 
 interface Chosen {

@@ -4,8 +4,9 @@ import { isWithin, type Site } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
-import { spanned } from '../../span.ts';
+import { isPaused, spanned } from '../../span.ts';
 import { saidIn } from '../../token.ts';
+import type { StateAll } from '../corrections/dry-run.ts';
 import { itemsOf } from '../exam/items.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import { phrasesIn, type SitePhrase } from '../sites/item.ts';
@@ -63,6 +64,28 @@ export function answersWithSite(talk: Talk, { pieces }: Clause, asked: AskedFind
   return true;
 }
 
+/** "Where does it hurt?" "My left wrist, I put my arm out": the place is said in the first breath; false where the next may take it back. */
+export function answersWhereFirst(
+  talk: Talk,
+  clause: Clause,
+  asked: AskedFindings,
+  stateAll: StateAll,
+): boolean {
+  const end = clause.pieces.findIndex((piece) => isPaused(talk.tokens, piece)) + 1;
+  const rest = clause.pieces.slice(end);
+  const turns = rest.some(
+    (piece) =>
+      marked(piece, 'negation', 'before') ||
+      marked(piece, 'negation', 'after') ||
+      marked(piece, 'answer', 'no') ||
+      marked(piece, 'present', 'false'),
+  );
+  if (end === 0 || rest.length === 0 || turns || asked.sites.length > 0) return false;
+  if (!answersWithSite(talk, { ...clause, pieces: clause.pieces.slice(0, end) }, asked)) return false;
+  stateAll(talk, rest);
+  return true;
+}
+
 // "Is it your left arm or your left leg that hurts?" "The leg.", "which hip?" "Right hip.".
 const isOneOfThem = (phrases: readonly SitePhrase[], { either, sites }: AskedFindings): boolean =>
   either &&
@@ -109,7 +132,9 @@ const LEADS =
 
 /** The places that are all these pieces say; none where they say more. */
 function placesAlone(talk: Talk, pieces: readonly Piece[]): readonly SitePhrase[] {
-  const plain = pieces.every((piece) => PLAIN.has(piece.role) && !marked(piece, 'negation', 'before'));
+  const plain = pieces.every(
+    (piece) => (PLAIN.has(piece.role) || marked(piece, 'guess')) && !marked(piece, 'negation', 'before'),
+  );
   return plain ? phrasesIn(itemsOf(talk, pieces)) : [];
 }
 

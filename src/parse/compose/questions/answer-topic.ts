@@ -25,6 +25,11 @@ export function answerTopic(
     note(talk, { from, to: end });
     return [];
   }
+  // "You're not allergic to anything, are you?" "Yes": whether that is so nobody can tell.
+  if (word === 'yes' && isAskedInNegative(asked) && rest.every(isChatter)) {
+    noteAnswer(talk, { from, to });
+    return [];
+  }
   // "No sir, nothing", "no, none at all": it is denied, and no more than that.
   if (word === 'no' && rest.every((piece) => isChatter(piece) || isNothing(talk, piece))) {
     deny(talk, asked, { from, to: rest.some((piece) => isNothing(talk, piece)) ? end : to });
@@ -74,6 +79,9 @@ export function answerTopic(
   }
   return rest;
 }
+
+const isAskedInNegative = ({ item = '' }: AskedTopic): boolean =>
+  /(^|\b)(no|not|never|nothing)\b|n['’]t\b/i.test(item);
 
 const isNothing = ({ tokens }: Talk, { from, to }: Piece): boolean =>
   /^(nothing|none|no|nope|never|nothing at all|none at all|not at all|nothing like that|nothing else)$/.test(

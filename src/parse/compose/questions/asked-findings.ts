@@ -28,13 +28,14 @@ export function askedFindings(
       findings.map((finding) => ({
         finding,
         quality: attributes.quality ?? [],
-        present: tagIn(piece, 'findings.finding', 'present') !== 'false',
+        // "Nothing on your back, is there": asked in the negative after anything.
+        present: marked(piece, 'nothing') || tagIn(piece, 'findings.finding', 'present') !== 'false',
       })),
     ),
     // "Does it hurt on the outside?" asks of that part and of no more.
     sites: (group[0]?.refs ?? []).map((ref) => withParts(ref, group)),
-    negative: group.some(({ polarity }) => polarity === 'negated'),
-    either: isEither(clause),
+    negative: group.some(({ polarity, piece }) => polarity === 'negated' || marked(piece, 'nothing')),
+    either: isEither(talk, clause),
     text,
   }));
 }
@@ -55,11 +56,11 @@ const withParts = (ref: SiteRef, group: readonly FoundFinding[]): SiteRef => ({
 });
 
 // "In your neck or back", "in either knee".
-const isEither = ({ pieces }: Clause): boolean =>
+const isEither = (talk: Talk, { pieces }: Clause): boolean =>
   pieces.some(
     (piece, i) =>
       marked(piece, 'either') ||
-      marked(piece, 'which') ||
+      (i === 0 && talk.tokens[piece.from]?.word === 'which') ||
       (isSmall(piece, 'or') &&
         pieces.slice(0, i).some(({ role }) => role === 'site') &&
         pieces.slice(i + 1).some(({ role }) => role === 'site')),

@@ -1,22 +1,17 @@
 // "Which knee hurts, the left or the right?", "is it the left wrist or the right one?": two sides that are to be chosen from are one
-// word for both, and a "which" before a thing asks.
+// word for both.
 
 import type { Token } from '../token.ts';
 import { isSmall, marked, type Piece, tagIn } from './piece.ts';
 import { reread } from './reread.ts';
 
-/** The pieces with each such choice as one side, marked `either` and `choice`, and each such "which" as a word that asks. */
-export function withWhich(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {
-  const asked = pieces.map((piece, i) =>
-    asksWhich(pieces, i, tokens)
-      ? { ...reread(piece, 'asking', 'talk.asking', { asking: '', which: '' }), weak: false }
-      : piece,
-  );
+/** The pieces with each such choice as one side, marked `either` and `choice`. */
+export function withChoices(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {
   const out: Piece[] = [];
-  for (let i = 0; i < asked.length; ) {
-    const choice = choiceAt(asked, i, tokens);
-    out.push(...(choice ?? [asked[i] as Piece]));
-    i += choice === null ? 1 : widthOf(asked, i, choice);
+  for (let i = 0; i < pieces.length; ) {
+    const choice = choiceAt(pieces, i, tokens);
+    out.push(...(choice ?? [pieces[i] as Piece]));
+    i += choice === null ? 1 : widthOf(pieces, i, choice);
   }
   return out;
 }
@@ -25,21 +20,6 @@ const widthOf = (pieces: readonly Piece[], i: number, choice: readonly Piece[]):
   const end = choice.at(-1)?.to ?? 0;
   return pieces.slice(i).filter(({ to }) => to <= end).length;
 };
-
-const THING = /^(one|side|of)$/;
-
-// "Which hip", "which one", "which of your hands": where it opens what is said. "The hip, which is sore" goes on.
-function asksWhich(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
-  const [piece, next] = [pieces[i], pieces[i + 1]];
-  if (piece === undefined || next === undefined || piece.to - piece.from > 1) return false;
-  if (tokens[piece.from]?.word !== 'which') return false;
-  const start =
-    pieces.slice(0, i).findLastIndex(({ to }) => /^(end|ask)$/.test(tokens[to - 1]?.pause ?? '')) + 1;
-  const opens = pieces
-    .slice(start, i)
-    .every((one) => one.role === 'talk' || isSmall(one, 'join') || isSmall(one, 'word'));
-  return opens && (next.role === 'site' || THING.test(tokens[next.from]?.word ?? ''));
-}
 
 const sideOf = (piece: Piece | undefined): 'left' | 'right' | null => {
   const side =
