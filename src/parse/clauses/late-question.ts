@@ -1,5 +1,6 @@
 // Questions that only their end or the talk before them gives away: "no pain in your back, right", "and your shoulders".
 
+import { isJoin } from '../compose/sayings/index.ts';
 import { isSmall, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
@@ -103,6 +104,7 @@ function hasTagQuestion(pieces: readonly Piece[], tokens: readonly Token[]): boo
 // "And your shoulders" after a question asks the same of another site.
 function asksOn(pieces: readonly Piece[], tokens: readonly Token[], asking: boolean): boolean {
   const site = pieces.find(({ role }) => role === 'site');
+  if (site === undefined && asking && isOtherSide(pieces)) return true;
   if (site === undefined || !pieces.every(({ role }) => NAMING.has(role))) return false;
   // "My knee" is the patient's answer.
   if (pieces.some((piece) => isSmall(piece, 'mine'))) return false;
@@ -110,3 +112,10 @@ function asksOn(pieces: readonly Piece[], tokens: readonly Token[], asking: bool
   // After an answer, a bare place ("neck?" written without its sign) goes on asking; a statement of it still counts as one.
   return asking || (lead.includes('and') && lead.includes('your'));
 }
+
+// "And the right one", "and on the left", a breath after the answer: the same is asked of that side.
+const isOtherSide = ([first, ...rest]: readonly Piece[]): boolean =>
+  first !== undefined &&
+  isJoin(first) &&
+  rest.some(({ role }) => role === 'side') &&
+  rest.every(({ role }) => role === 'side' || role === 'small' || role === 'talk');

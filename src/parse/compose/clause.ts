@@ -1,6 +1,7 @@
 // Reads one clause by its mood: states, asks, answers, corrects, strikes, marks; or leaves it to be kept in words.
 
 import type { Clause, Mood } from '../clauses/clause.ts';
+import type { SiteRef } from '../context.ts';
 import type { Command } from '../frame.ts';
 import { marked, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
@@ -8,6 +9,8 @@ import { turnsLastSaid } from './corrections/answer-turned.ts';
 import { wouldSay } from './corrections/dry-run.ts';
 import { explainsAway } from './corrections/explained-away.ts';
 import { tellsOnlyAnew } from './corrections/told-anew.ts';
+import { endOf } from './csm/limb-ends.ts';
+import { isEndNamed } from './csm/of-what.ts';
 import { itemsOf } from './exam/items.ts';
 import { openRecord } from './open-record.ts';
 import { patient } from './patient.ts';
@@ -149,7 +152,8 @@ function instruction(talk: Talk, clause: Clause): void {
   // "Wriggle the toes on your left foot": what is felt and answered next is there.
   const phrases = phrasesIn(itemsOf(talk, clause.pieces)).filter(({ mine }) => !mine);
   const refs = phrases.flatMap(({ sites }) => sites);
-  if (refs.length === 1 && refs[0]?.sideKnown === 'spoken') bear(talk, { sites: refs.map(wholeSite) });
+  const told = ofOneEnd(refs);
+  if (told !== null) bear(talk, { sites: [wholeSite(told)] });
   if (tellsOfSomebody(talk, clause)) return;
   // "Lift your arm for me, ouch": what hurts there nobody can tell, and it must not be lost.
   place(
@@ -158,6 +162,18 @@ function instruction(talk: Talk, clause: Clause): void {
       (piece) => piece.role !== 'unknown' && piece.role !== 'vital' && !marked(piece, 'exclaim'),
     ),
   );
+}
+
+// "Your toes on the left foot": both names are of one limb's end, and its side was said.
+function ofOneEnd(refs: readonly SiteRef[]): SiteRef | null {
+  const [first] = refs;
+  const sided = refs.find(({ sideKnown }) => sideKnown === 'spoken');
+  if (first === undefined || sided === undefined) return null;
+  const isOne = refs.every(
+    (ref) => (ref.sideKnown !== 'spoken' || ref.side === sided.side) && endOf(ref.site) === endOf(sided.site),
+  );
+  if (refs.length > 1 && (!isOne || !isEndNamed(refs))) return null;
+  return { ...first, side: sided.side, sideKnown: 'spoken' };
 }
 
 const asksToDo = ({ tokens }: Talk, { pieces }: Clause): boolean => {

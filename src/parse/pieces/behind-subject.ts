@@ -2,7 +2,7 @@
 // place, says behind its subject what is so.
 
 import { hasTag } from '../islands/island.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 import { marked, type Piece, readingOf, tagIn } from './piece.ts';
 import { reread } from './reread.ts';
 
@@ -31,20 +31,25 @@ export const readBehindSubjects = (pieces: readonly Piece[], tokens: readonly To
 
 const isMoving = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
   const [piece, next] = [pieces[i], pieces[i + 1]];
-  return (
-    piece !== undefined &&
-    next?.role === 'side' &&
-    isMoveOn(piece, tokens) &&
-    isSiteStraightBefore(pieces[i - 1], tokens)
-  );
+  return piece !== undefined && next?.role === 'side' && isMoveOn(pieces, i, tokens);
 };
 
-// "Toes move on the left."
-const isMoveOn = ({ role, from, to }: Piece, tokens: readonly Token[]): boolean =>
-  role === 'intention' && to - from === 2 && tokens[from]?.word === 'move' && tokens[from + 1]?.word === 'on';
+const MOVE_ON = /^(move|moving) on$/;
+const LINKS = /^((is|are|all|both|still|now|do) ?)+$/;
+const DIGITS = /^(fingers|toes|thumb|finger|toe)$/;
 
-const isSiteStraightBefore = (before: Piece | undefined, tokens: readonly Token[]): boolean =>
-  before?.role === 'site' && tokens[before.to - 1]?.pause === '';
+// "Toes move on the left", "the fingers are moving on the right hand". "Pelvis, moving on" and "pelvis moving on" go to the next place.
+function isMoveOn(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const piece = pieces[i];
+  if (piece?.role !== 'intention' || !MOVE_ON.test(saidIn(tokens, piece.from, piece.to))) return false;
+  const at = pieces.slice(0, i).findLastIndex(({ role }) => role === 'site');
+  const site = pieces[at];
+  if (site === undefined || tokens.slice(site.to - 1, piece.from).some(({ pause }) => pause !== ''))
+    return false;
+  const links = saidIn(tokens, site.to, piece.from);
+  if (links !== '') return LINKS.test(links);
+  return tokens[piece.from]?.word === 'move' || DIGITS.test(tokens[site.to - 1]?.word ?? '');
+}
 
 const MOVES = { csm: '', aspect: 'motion', present: 'yes', ends: '', 'spoken-site': '', behind: '' };
 
@@ -65,7 +70,8 @@ function isMany(subject: Piece, tokens: readonly Token[]): boolean {
   const site = readingOf(subject, 'sites');
   if (site !== null)
     return hasTag(site, 'plural') || /(s|feet|teeth)$/.test(tokens[subject.to - 1]?.word ?? '');
-  if (subject.role === 'side') return tagIn(subject, 'sides', 'side') === 'both';
+  if (subject.role === 'side')
+    return tagIn(subject, 'sides', 'side') === 'both' || tokens[subject.to - 1]?.word === 'ones';
   const isThing =
     subject.role === 'finding' ||
     subject.role === 'csm' ||

@@ -5,7 +5,7 @@ import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, numberOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
 import { around } from '../../span.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { turnedSide } from '../findings/turned-side.ts';
 import type { Reach } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
@@ -120,10 +120,10 @@ function csmAt(
   // Nor has the scale of strength any other grade: the words stay as a note.
   const grade = numberOf(island, 'strength');
   if (grade !== null && !isWholeWithin(grade, GRADES)) return null;
-  if (hasTag(island, 'spoken-site') && !endSpoken) return null;
+  if (hasTag(island, 'spoken-site') && !endSpoken && !movesAsSaid(island, tokens, mind)) return null;
   // "Toes move" tells of the toes; "move your toes" tells the patient what to do.
   const isOrder = hasTag(island, 'behind') && !piece.islands.some(isMoving);
-  if (isOrder && group.every((site) => site > i)) return null;
+  if (isOrder && group.every((site) => site > i) && !movesAsSaid(island, tokens, mind)) return null;
   // "My hands are freezing": a cold hand that is somebody's own is not the patient's.
   const owned = phrases.length === 0 ? ends.length === 0 : phrases.some((phrase) => phrase.mine);
   // "He is cold", "cold though" after the legs: it is the patient who is.
@@ -178,6 +178,14 @@ function csmAt(
     leads: hasTag(island, 'leads') || (presence.negation?.from ?? piece.to) < piece.from,
   };
 }
+
+// "They're moving", "the left ones are moving" after the toes were named: it is said of them.
+const movesAsSaid = (island: Island, tokens: readonly Token[], mind: readonly SiteRef[]): boolean =>
+  hasTag(island, 'ends') &&
+  isEndNamed(mind) &&
+  /\b(they|ones?)( (is|are|all|both|still|do))*$/.test(
+    saidIn(tokens, Math.max(0, island.from - 4), island.from),
+  );
 
 // "The toes aren't cold": how warm they are instead nobody said.
 function warmthLess(details: Partial<CsmStatement>, denied: boolean): Partial<CsmStatement> {

@@ -38,7 +38,7 @@ const ENDS: ReadonlySet<string> = new Set([
   'heel',
 ]);
 
-export const isEndNamed = (refs: readonly SiteRef[]): boolean =>
+export const isEndNamed = (refs: readonly Pick<SiteRef, 'site'>[]): boolean =>
   refs.length > 0 && refs.every(({ site }) => ENDS.has(site));
 
 export const AT_TRUNK: ReadonlySet<Site> = new Set(['hip', 'shoulder', 'clavicle', 'scapula']);

@@ -13,7 +13,7 @@ import { joinSites } from '../sites/join-sites.ts';
 import { limbOf } from '../sites/limb.ts';
 import { withMirrors } from '../sites/mirrors.ts';
 import { place, type Talk } from '../talk.ts';
-import { isAskedToFeel, isFelt, jointMotion, type SpotSense, spotSense } from './off-limb.ts';
+import { isAskedToFeel, isEndMoving, isFelt, jointMotion, type SpotSense, spotSense } from './off-limb.ts';
 import { withOwnBacks } from './on-the-back.ts';
 
 /** The items of these pieces, in the light of the sites in mind. */
@@ -55,6 +55,7 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
     if (motion !== null) return motion === 'good' ? movingWell(piece) : limited(piece);
     if (marked(piece, 'nothing') && isAskedToFeel(talk.clauses, piece)) return { ...piece, role: 'unknown' };
     if (isNil(piece, pieces[i + 1], talk.tokens)) return nothing(piece);
+    if (isEndMoving(piece, named, talk.tokens)) return reread(piece, 'csm', 'csm.motion', MOVES);
     if (piece.role === 'csm' && isStuckJoint(piece, places, talk)) return limited(piece);
     if (piece.role === 'csm' && noLimb) return as(piece, 'finding', 'findings.finding');
     if (warmsByItself(pieces, i, talk)) return { ...piece, role: 'unknown' };
@@ -64,6 +65,8 @@ function recast(pieces: readonly Piece[], talk: Talk): readonly Piece[] {
     return asWord(piece, talk);
   });
 }
+
+const MOVES = { csm: '', aspect: 'motion', present: 'yes', ends: '' };
 
 /** The piece as a word of no substance, which has found its place. */
 function asWord(piece: Piece, talk: Talk): Piece {

@@ -6,8 +6,9 @@ import type { Clause } from '../../clauses/clause.ts';
 import { hasTag, tagOf, tagsOf } from '../../islands/island.ts';
 import { isLikely, isSmall, marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { stateOf } from '../contrast/state.ts';
+import { isEndNamed } from '../csm/of-what.ts';
 
 /** True for "can feel it grinding", "he can feel a lump there": what is felt is the finding after it, and no limb's check. */
 export function isFelt(piece: Piece, next: Piece | undefined, tokens: readonly Token[]): boolean {
@@ -42,6 +43,14 @@ export function jointMotion(
   if (sites.length === 0 || !sites.every((one) => JOINTS.has(one))) return null;
   if (tagOf(island, 'present') === 'yes') return 'good';
   return hasTag(island, 'quality', 'decreased') ? 'limited' : null;
+}
+
+/** True for "moves fine" of a hand or a foot, or of its digits: so the limb's end was checked, and no joint. */
+export function isEndMoving(piece: Piece, sites: readonly Site[], tokens: readonly Token[]): boolean {
+  const moves = /^(can move|able to move|moves|moving)\b/.test(saidIn(tokens, piece.from, piece.to));
+  const isWell = isLikely(piece, 'finding', 'limited-motion') && isLikely(piece, 'present', 'false');
+  const isEnd = isEndNamed(sites.map((site) => ({ site })));
+  return piece.role === 'finding' && moves && isWell && isEnd && tokens[piece.from - 1]?.word !== 'not';
 }
 
 const NOT_OF_JOINTS = ['end', 'ends', 'strength', 'limbs'] as const;

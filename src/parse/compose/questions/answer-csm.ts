@@ -51,8 +51,21 @@ export function answerCsm(
     ),
   );
   place(talk, ...more.pieces);
-  return rest.slice(more.pieces.length);
+  const next = rest.slice(more.pieces.length);
+  const again = next.filter((piece) => saysAgain(piece, asked, word));
+  const isElse = next.some(({ role }) => role === 'site' || role === 'side');
+  if (isElse || again.length === 0) return next;
+  place(talk, ...again);
+  return next.filter((piece) => !again.includes(piece));
 }
+
+// "Yes, I can feel that", "no, I can't move it": the same in other words.
+const saysAgain = (piece: Piece, { aspects }: AskedCsm, word: AnswerWord): boolean =>
+  piece.role === 'csm' &&
+  tagIn(piece, 'csm', 'present') === word &&
+  aspects.every((aspect) => marked(piece, 'aspect', aspect)) &&
+  !marked(piece, 'quality') &&
+  !marked(piece, 'strength');
 
 interface More {
   readonly pieces: readonly Piece[];

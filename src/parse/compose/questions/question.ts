@@ -9,8 +9,9 @@ import { itemsOf } from '../exam/items.ts';
 import { visitsOf } from '../exam/visits.ts';
 import { withLimbPulse } from '../limb-pulse.ts';
 import { phrasesIn } from '../sites/item.ts';
+import { sideIn } from '../sites/side-in.ts';
 import { plainSite } from '../sites/site-ref.ts';
-import { bear, place, type Talk, textOf } from '../talk.ts';
+import { bear, place, type Said, type Talk, textOf } from '../talk.ts';
 import { askedOf, mindOf } from './asked.ts';
 import { isLook } from './standing.ts';
 import { asksUsual } from './usual.ts';
@@ -58,9 +59,21 @@ export function ask(talk: Talk, said: Clause): void {
     return;
   }
   place(talk, ...clause.pieces);
+  if (visits.length === 0) talk.asking = [...talk.asking, ...otherSideVisits(clause, asked)];
   const mind = visits.length > 0 ? talk.context.sites : mindOf(talk, clause);
   bear(talk, { asked, askedBefore: asked, sites: turnedTo(asked, mind) });
   if (asked.about === 'findings') talk.questions = [...talk.questions, asked];
+}
+
+// "And the right one", which only the talk before it makes a question: that side was looked at at least.
+function otherSideVisits({ pieces, pause }: Clause, asked: Asked): readonly Said[] {
+  if (pause === 'ask' || pieces.some(({ role }) => role === 'site') || sideIn(pieces) === null) return [];
+  const refs = asked.about === 'findings' ? asked.sites : asked.about === 'csm' ? asked.ends : [];
+  return refs.map(({ site, side }) => ({
+    statement: { kind: 'visit', site, side },
+    known: { site: 'carried' },
+    ...spanned(pieces),
+  }));
 }
 
 // "Can you feel this?" "No." "What about this?"
