@@ -63,6 +63,8 @@ export type AskedOne =
 export interface Context {
   /** the site or sites in mind */
   readonly sites: readonly SiteRef[];
+  /** the sites that the utterance before named in what was long ago, for "any rash there now?" */
+  readonly recalled: readonly SiteRef[];
   readonly asked: Asked | null;
   /** the last question after findings, answered or not, for "and your back?" */
   readonly askedBefore: Asked | null;
@@ -87,6 +89,7 @@ export interface Context {
 /** The context before anything was said. */
 export const NOTHING_SAID: Context = {
   sites: [],
+  recalled: [],
   asked: null,
   askedBefore: null,
   question: null,

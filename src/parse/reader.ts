@@ -123,7 +123,8 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   const answered = clauses.some(({ mood }) => mood === 'answer');
   const open = answered && talk.context.asked === talk.context.askedBefore ? null : talk.context.asked;
   const asked = askedNext({ ...talk.context, asked: open }, looked);
-  talk.context = { ...talk.context, asked, looked: looked ? utterance.text : null };
+  const recalled = talk.context.recalled === context.recalled ? [] : talk.context.recalled;
+  talk.context = { ...talk.context, asked, recalled, looked: looked ? utterance.text : null };
   return {
     frames: mergeMechanism(mergeGcs(talk.frames, utterance.text), utterance.text),
     context: talk.context,

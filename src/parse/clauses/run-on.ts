@@ -6,7 +6,7 @@ import { saidIn, type Token } from '../token.ts';
 import { begin, type Place, type Turn } from './place.ts';
 
 // A number or a time after a question of these is its answer, and no part of the question.
-const BY_NUMBER: ReadonlySet<string> = new Set(['age', 'weight', 'onset', 'last-intake']);
+const BY_NUMBER: ReadonlySet<string> = new Set(['age', 'weight', 'onset', 'time', 'last-intake']);
 
 /** True where no question mark comes before the sentence ends. */
 export const isOpenEnd = (tokens: readonly Token[], from: number): boolean =>
@@ -92,7 +92,7 @@ export function repliedInBreath({ piece, pieces, i, tokens, draft }: Place): Tur
     // "Any meds I don't take anything".
     (piece.role === 'history' && marked(piece, 'denied') && marked(piece, 'topic', topic)) ||
     (topic === 'medications' && (piece.role === 'care' || piece.role === 'figure')) ||
-    (topic === 'onset' && SINCE.test(word)) ||
+    ((topic === 'onset' || topic === 'time') && SINCE.test(word)) ||
     (topic === 'radiation' && WAY.test(word));
   return opens && (tokens[piece.to] !== undefined || marked(piece, 'denied')) ? begin('statement') : null;
 }

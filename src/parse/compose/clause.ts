@@ -18,7 +18,7 @@ import { problem } from './problem.ts';
 import { noteAnswer } from './questions/note-answer.ts';
 import { asksOutOfTen } from './questions/out-of-ten.ts';
 import { ask, askQuietly } from './questions/question.ts';
-import { answersTold, tellFound, tellReadings } from './questions/told-in-question.ts';
+import { answersTold, tellFound, tellNamed, tellReadings } from './questions/told-in-question.ts';
 import { answersUsual } from './questions/usual.ts';
 import { readCorrection, readStrike } from './repair.ts';
 import { phrasesIn } from './sites/item.ts';
@@ -47,8 +47,14 @@ const READERS: Readonly<Record<Mood, (talk: Talk, clause: Clause) => void>> = {
   plan: leave,
   others: leave,
   own: leave,
-  past: leave,
+  past: recall,
 };
+
+// "I had a rash on my chest last year": no finding, and the place that a "there" may mean.
+function recall(talk: Talk, { pieces }: Clause): void {
+  const refs = phrasesIn(itemsOf(talk, pieces)).flatMap(({ sites }) => sites);
+  bear(talk, { recalled: refs.map(wholeSite) });
+}
 
 /** Reads one clause into the talk's frames and context. */
 export function readClause(talk: Talk, clause: Clause): void {
@@ -107,6 +113,8 @@ function question(talk: Talk, clause: Clause): void {
     if (found.length > 0) stateAll(talk, found);
     return;
   }
+  const named = tellNamed(talk, clause, stateAll);
+  if (named.length === 0) return;
   const pieces = tellReadings(talk, clause, stateAll);
   // A question that tells nothing is found among the clauses as it stands.
   if (pieces.length > 0) ask(talk, pieces === clause.pieces ? clause : { ...clause, pieces });

@@ -59,11 +59,15 @@ function isRunOn(talk: Talk, clause: Clause): boolean {
   return (
     clause.mood === 'question' &&
     (to - from > LONGEST_QUESTION ||
-      mayHoldAnswer(clause.pieces, talk.tokens) ||
+      (mayHoldAnswer(clause.pieces, talk.tokens) && !isTold(talk, clause)) ||
       isCriedOut(talk, clause) ||
       isAnsweredInside(talk, clause))
   );
 }
+
+// "Any medical problems asthma": what may have answered was stated already.
+const isTold = (talk: Talk, { pieces }: Clause): boolean =>
+  pieces.every((piece) => isPlaced(talk, piece)) && pieces.some((piece) => isHeard(talk, piece));
 
 // "Does this hurt ow": with no yes behind it the cry is all that answers.
 const isCriedOut = ({ clauses }: Talk, clause: Clause): boolean =>

@@ -22,8 +22,9 @@ const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital']);
 // "Bleeding now from the left ear": within a breath "now" opens nothing.
 function isPassing(piece: Piece, before: Piece | undefined, tokens: readonly Token[]): boolean {
   if (piece.to - piece.from > 1 || tokens[piece.from]?.word !== 'now' || before === undefined) return false;
-  // "Six point four now": closing a breath it is said of the figure.
-  const closes = before.role === 'figure' && (tokens[piece.from]?.pause !== '' || piece.to === tokens.length);
+  // "Six point four now", "any rash there now": closing a breath it is said of the figure or of the spot.
+  const isOf = before.role === 'figure' || /^(there|here)$/.test(tokens[before.to - 1]?.word ?? '');
+  const closes = isOf && (tokens[piece.from]?.pause !== '' || piece.to === tokens.length);
   return (STATING.has(before.role) || closes) && tokens[before.to - 1]?.pause === '';
 }
 

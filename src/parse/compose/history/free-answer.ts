@@ -32,6 +32,7 @@ const FEELINGS: ReadonlySet<Topic> = new Set<Topic>([
   'quality',
   'radiation',
   'onset',
+  'time',
   'symptoms',
 ]);
 

@@ -1,7 +1,7 @@
 // A yes, a no or free words to a question of history.
 
 import type { HistoryStatement } from '../../../terms/index.ts';
-import { isLikely, type Piece, type Role } from '../../pieces/piece.ts';
+import { isLikely, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 import { saidIn } from '../../token.ts';
 import { answeredTopic } from '../history/history.ts';
@@ -36,6 +36,12 @@ export function answerTopic(
     place(talk, ...rest);
     return [];
   }
+  // "No okay you're boring": who asked goes on, and the "no" has had its say.
+  const past = word === 'no' && asked.item === undefined ? pastCourtesy(talk, rest) : rest;
+  if (past.length < rest.length && !past.some((piece) => piece.role === 'history')) {
+    deny(talk, asked, { from, to });
+    return past;
+  }
   const start = startOfAnswer(talk, from, to);
   // "What makes it worse?" "When I move."
   if (rest.length === 0 && asked.item === undefined && start === from && word === 'yes') {
@@ -53,9 +59,11 @@ export function answerTopic(
     const isOf = word === 'yes' && asked.item !== undefined;
     // "Does it go anywhere?" "Nope, stays right there": it does not, in the patient's words.
     const stays = word === 'no' && asked.topic === 'radiation' && STAYS.test(talk.tokens[to]?.word ?? '');
+    // "No, I love cats": without its "no" the text would say the opposite.
+    const turns = word === 'no' && asked.item === undefined && SUBJECT.test(talk.tokens[to]?.word ?? '');
     const statement: HistoryStatement = stays
       ? { ...told(asked, textOf(talk, from, end)), present: false }
-      : isOf
+      : isOf || turns
         ? told(asked, textOf(talk, from, end))
         : free.statement;
     state(talk, [{ statement, known: free.known, from, to: end }]);
@@ -80,6 +88,15 @@ export function answerTopic(
   return rest;
 }
 
+// "Okay", "lovely", with nothing of the patient's behind it.
+function pastCourtesy(talk: Talk, rest: readonly Piece[]): readonly Piece[] {
+  const [first] = rest;
+  if (first === undefined || readingOf(first, 'talk.courtesy') === null) return rest;
+  const end = rest.findIndex((piece) => readingOf(piece, 'talk.courtesy') === null);
+  place(talk, ...(end < 0 ? rest : rest.slice(0, end)));
+  return end < 0 ? [] : rest.slice(end);
+}
+
 const isAskedInNegative = ({ item = '' }: AskedTopic): boolean =>
   /(^|\b)(no|not|never|nothing)\b|n['’]t\b/i.test(item);
 
@@ -92,6 +109,7 @@ const isNothing = ({ tokens }: Talk, { from, to }: Piece): boolean =>
 const startOfAnswer = (talk: Talk, from: number, to: number): number =>
   /^(when|if|only|just)$/.test(talk.tokens[from]?.word ?? '') ? from : isSubject(talk, to) ? to - 1 : to;
 
+const SUBJECT = /^(i|we|he|she|it|that|they|my)$/;
 const STAYS = /^(stays?|staying|only|just|it|right|all)$/;
 
 const OF_ANSWER: ReadonlySet<Role> = new Set([

@@ -17,6 +17,7 @@ import { tellsSide } from '../sites/tells-side.ts';
 import { type Talk, textOf } from '../talk.ts';
 import { askedAgain } from './asked-again.ts';
 import { askedBare, askedFindings } from './asked-findings.ts';
+import { isHurt } from './echo.ts';
 
 /** What a clause asks after, its items given; null where it asks nothing that an answer could settle. */
 export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Asked | null {
@@ -71,7 +72,8 @@ function first(pieces: readonly Piece[], ask: (piece: Piece) => AskedOne | null)
 // A phrase of the grammar that is a question by itself ("any allergies", "can you feel me touching").
 function askedBy(talk: Talk, clause: Clause, piece: Piece): AskedOne | null {
   const history = readingOf(piece, 'history.ask');
-  if (history !== null) {
+  // "What's it like?" asks after a pain where one was told of, and after anything elsewhere.
+  if (history !== null && !(hasTag(history, 'of-pain') && !tellsOfPain(talk))) {
     const topic = tagOf(history, 'asks') as Topic | null;
     // "Any history of blood clots?": what is asked after follows.
     const end = hasTag(history, 'to-end') ? spanned(clause.pieces).to : piece.to;
@@ -85,6 +87,27 @@ function askedBy(talk: Talk, clause: Clause, piece: Piece): AskedOne | null {
   const ends = marked(piece, 'hand') ? near.filter(({ site }) => site === 'hand') : near;
   return aspect === null || ends.length === 0 ? null : { about: 'csm', aspects: [aspect], ends };
 }
+
+const OF_PAIN: ReadonlySet<Topic> = new Set<Topic>([
+  'onset',
+  'provocation',
+  'quality',
+  'radiation',
+  'severity',
+  'time',
+  'symptoms',
+  'chief-complaint',
+]);
+
+const tellsOfPain = ({ context: { said, askedBefore } }: Talk): boolean =>
+  (askedBefore?.about === 'topic' && OF_PAIN.has(askedBefore.topic)) ||
+  (askedBefore?.about === 'findings' && askedBefore.findings.some(({ finding }) => isHurt(finding))) ||
+  said.some(
+    (one) =>
+      (one.kind === 'history' && OF_PAIN.has(one.topic)) ||
+      (one.kind === 'finding' && isHurt(one.finding)) ||
+      (one.kind === 'vital' && one.vital === 'pain-score'),
+  );
 
 // Marks of phrases that go on with their text.
 const OPENING = ['takes', 'whole-on', 'breath', 'denied-on'];

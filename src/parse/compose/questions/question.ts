@@ -19,6 +19,9 @@ import { asksUsual } from './usual.ts';
 /** Opens the question of a clause; its sites become visits where nobody answers. */
 export function ask(talk: Talk, said: Clause): void {
   const clause = { ...said, pieces: withLimbPulse(said.pieces) };
+  // "I had a rash on my chest last year." "Any rash there now?"
+  const { recalled } = talk.context;
+  if (recalled.length > 0 && pointsBack(talk, clause)) bear(talk, { sites: recalled });
   const items = itemsOf(talk, clause.pieces);
   // "Did you hit your head?" asks what happened, and nobody looks there.
   const happened = asksWhatHappened(talk, clause);
@@ -64,6 +67,10 @@ export function ask(talk: Talk, said: Clause): void {
   bear(talk, { asked, askedBefore: asked, sites: turnedTo(asked, mind) });
   if (asked.about === 'findings') talk.questions = [...talk.questions, asked];
 }
+
+const pointsBack = ({ tokens }: Talk, { pieces }: Clause): boolean =>
+  !pieces.some(({ role }) => role === 'site') &&
+  tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).some(({ word }) => word === 'there');
 
 // "And the right one", which only the talk before it makes a question: that side was looked at at least.
 function otherSideVisits({ pieces, pause }: Clause, asked: Asked): readonly Said[] {
