@@ -1,5 +1,6 @@
 // Whether a yes or a no stands for itself, or begins what it denies ("no deformity").
 
+import { endsBreath } from '../islands/bounds.ts';
 import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -47,8 +48,10 @@ export function endsQuestion(piece: Piece, tokens: readonly Token[]): boolean {
   return marked(piece, 'pointed') || isOwn || pauseAfter(tokens, piece) === 'ask';
 }
 
-// "I do not like it" is no "I do", and "I have none with me" no "none".
-const isCutShort = ({ from, to }: Piece, tokens: readonly Token[]): boolean => {
+/** True for words that answer only where nothing goes on with them: "I do not like it" is no "I do not", "I have none left" no "none". */
+export const isCutShort = (piece: Piece, tokens: readonly Token[]): boolean => {
+  const { from, to } = piece;
+  if (marked(piece, 'short') && !endsBreath(tokens, piece)) return true;
   const [before, last, next] = [tokens[from - 1], tokens[to - 1], tokens[to]];
   if (last?.pause === '' && next?.word === 'not' && AUXILIARY.test(last.word)) return true;
   return (

@@ -1,13 +1,12 @@
 // Where words that could ask do ask, and where they only look so: "does not hurt", "the pulse is there", "any".
 
 import { isJoin } from '../compose/sayings/index.ts';
-import { hasTag } from '../islands/island.ts';
-import { figureIn, isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
-import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
+import { figureIn, isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
+import { isPaused, pauseBefore } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
 import { asksWhich } from './choices.ts';
 import type { Draft } from './draft.ts';
-import { become, begin, type Place, type Turn } from './place.ts';
+import { begin, type Place, type Turn } from './place.ts';
 
 // "The sternum does not hurt": a bare "does" asks only where a clause begins, and an "any" also behind a place ("neck, any pain").
 export function bareAsking({ piece, pieces, i, tokens, full, draft }: Place): 'stay' | null {
@@ -81,29 +80,6 @@ const isScaleAsked = (before: Piece, next: Piece | undefined): boolean =>
 
 const asksAfterSign = (piece: Piece): boolean =>
   marked(piece, 'asks-vital') || (piece.role === 'vital' && marked(piece, 'heading'));
-
-// "You have no pain, do you": what was said becomes a question.
-export function tagQuestion({ piece, pieces, i, tokens, full, draft }: Place): Turn | null {
-  const tag = readingOf(piece, 'talk.tag');
-  if (tag === null || !full || draft.mood !== 'statement' || !closes(pieces, i, tokens)) return null;
-  const needsDenial = hasTag(tag, 'denied-before');
-  return !needsDenial || isOfDenial(draft.pieces, tokens) ? become('question') : null;
-}
-
-// "Do you, mate": nothing but whom it is said to stands behind it.
-function closes(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
-  const end = pieces.findIndex((one, k) => k >= i && /^(end|ask)$/.test(pauseAfter(tokens, one)));
-  return pieces.slice(i + 1, end < 0 ? pieces.length : end + 1).every(({ role }) => role === 'talk');
-}
-
-// "No swelling there, is there" is of what is denied; "no swelling, and the pulse is there" of the pulse.
-function isOfDenial(said: readonly Piece[], tokens: readonly Token[]): boolean {
-  const at = said.findLastIndex((one) => DENIES.test(saidIn(tokens, one.from, one.to)));
-  const behind = said.slice(at + 2);
-  return at >= 0 && !behind.some(({ role }) => role === 'csm' || role === 'vital');
-}
-
-const DENIES = /\b(no|not|never|nothing|none|without)\b/;
 
 export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'stay' | null {
   if (asksWhich(pieces, i, tokens)) return begin('question');
@@ -216,4 +192,6 @@ const isDeniedAny = (piece: Piece, draft: Draft): boolean =>
   piece.weak &&
   (isSmall(piece, 'article') || isSmall(piece, 'word')) &&
   draft.mood === 'statement' &&
-  draft.pieces.some((one) => one.role === 'negation' && marked(one, 'negation', 'before'));
+  draft.pieces.some(
+    (one) => (one.role === 'negation' || marked(one, 'short')) && marked(one, 'negation', 'before'),
+  );

@@ -4,7 +4,8 @@ import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, pauseBefore } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
-import { answeredReading, bareAsking, measured, question, tagQuestion } from './asking.ts';
+import { answeredReading, bareAsking, measured, question } from './asking.ts';
+import { toldAfterWhich } from './choices.ts';
 import { colour } from './colour.ts';
 import { corrects, takesBack, turnsAnswer } from './corrects.ts';
 import type { Draft } from './draft.ts';
@@ -23,6 +24,7 @@ import {
   repliedWithPlace,
   toldWhenAsked,
 } from './run-on.ts';
+import { tagQuestion } from './tag-questions.ts';
 import {
   backToPatient,
   besideAge,
@@ -56,6 +58,7 @@ const RULES: readonly Rule[] = [
   measured,
   answeredReading,
   tagQuestion,
+  toldAfterWhich,
   question,
   lookedFor,
   besideAge,

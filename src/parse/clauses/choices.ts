@@ -1,9 +1,11 @@
 // "Which knee hurts, left or right", "left or right knee hurting": what is to be chosen from is asked after, and found nowhere.
 
+import { openingOf } from '../compose/sayings/index.ts';
 import { isChoice } from '../pieces/choices.ts';
 import { isSmall, marked, type Piece } from '../pieces/piece.ts';
 import type { Token } from '../token.ts';
 import type { Mood } from './clause.ts';
+import { begin, type Place, type Turn } from './place.ts';
 
 /** The mood of a statement that leaves open which of two sides it is said of: asked, or kept in words; null for any other. */
 export function moodOfChoice(pieces: readonly Piece[], tokens: readonly Token[]): Mood | null {
@@ -29,4 +31,12 @@ export function asksWhich(pieces: readonly Piece[], i: number, tokens: readonly 
     .slice(start, i)
     .every((one) => one.role === 'talk' || isSmall(one, 'join') || isSmall(one, 'word'));
   return opens && (next.role === 'site' || THING.test(tokens[next.from]?.word ?? ''));
+}
+
+/** "Which ankle, let me see, the left ankle is swollen": what is said of a place behind a "which" that asks nothing yet is told. */
+export function toldAfterWhich({ pieces, i, tokens, draft }: Place): Turn | null {
+  const opens = draft.mood === 'question' && tokens[draft.pieces[0]?.from ?? -1]?.word === 'which';
+  if (!opens || draft.pieces.length < 2 || pieces[i]?.role !== 'side') return null;
+  if (draft.pieces.some(({ role }) => role === 'finding' || role === 'csm')) return null;
+  return openingOf(pieces, tokens, i) === 'place' ? begin('statement') : null;
 }

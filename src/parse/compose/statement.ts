@@ -1,5 +1,6 @@
 // Reads a clause that states: an answer without a yes or no, a side turned, or something new.
 
+import { isCutShort } from '../clauses/answers.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { Asked } from '../context.ts';
 import type { Piece } from '../pieces/piece.ts';
@@ -27,7 +28,7 @@ import { answersOtherSide } from './questions/answer-other-side.ts';
 import { answerPlaces } from './questions/answer-places.ts';
 import { answersWhereFirst, answersWithSide, answersWithSite } from './questions/answer-site.ts';
 import { answerWord } from './questions/answer-word.ts';
-import { noteAnswer } from './questions/note-answer.ts';
+import { answersFreely, isOnlySome, keepFree } from './questions/kept-free.ts';
 import { toldNext } from './questions/said-next.ts';
 import type { AskedFindings } from './questions/settle.ts';
 import { isJoin, sayingsIn } from './sayings/index.ts';
@@ -48,7 +49,9 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (answerFreely(talk, clause, stateAll) || answerWithFigure(talk, clause)) return;
   if (acknowledges(talk, clause)) return;
   // "I don't see any": a negation alone, in answer to a question.
-  const bareNo = answerWord(clause) !== null && clause.pieces.every(isLight);
+  const bareNo =
+    answerWord(clause) !== null &&
+    clause.pieces.every((piece) => isLight(piece) && !isCutShort(piece, talk.tokens));
   const { question, asking } = talk.context;
   const isWaiting = asked === null && asking && question !== null;
   if (bareNo && (asked?.about === 'findings' || asked?.about === 'csm' || isWaiting)) {
@@ -148,41 +151,6 @@ function fineHead(talk: Talk, clause: Clause): number {
   return isJoin(next) ? 2 : 1;
 }
 
-// "Which toe am I touching?" "The big one." "Any double vision?" "Only looking down." "Other foot?" "Can't.": it settles nothing.
-function answersFreely({ tokens, context, clauses }: Talk, clause: Clause, asked: Asked | null): boolean {
-  const { pieces } = clause;
-  if (asked?.about === 'csm') return true;
-  const isAfter = clauses[clauses.indexOf(clause) - 1]?.mood === 'question';
-  if (context.question === null || (asked === null && !isAfter)) return false;
-  const words = tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).map(({ word }) => word);
-  return (
-    ONLY.test(words.join(' ')) || isCannot(pieces, words) || isSideAlone(pieces) || saysLittle(pieces, words)
-  );
-}
-
-// "Any pain in your neck?" "I have none left.", "not for me": small words that tell something, and nobody can tell of what.
-const saysLittle = (pieces: readonly Piece[], [first = '', ...others]: readonly string[]): boolean =>
-  pieces.every(isLight) &&
-  (pieces.some((piece) => marked(piece, 'answer', 'no') || marked(piece, 'negation', 'before')) ||
-    (/^(i|we|it|there|he|she|they)$/.test(first) && others.length > 1));
-
-// "Can he move that hand?" "Only the thumb.": a look at the thumb does not tell that.
-const isOnlySome = ({ tokens }: Talk, { pieces }: Clause): boolean =>
-  /^(only|just)$/.test(tokens[pieces[0]?.from ?? -1]?.word ?? '');
-
-const ONLY =
-  /^(only|just|mostly|mainly|sometimes|here|there|right here|right there|after|before|when|not when)\b|^((much|a bit|a lot|a little|slightly|way|no) )?(better|worse|the same|same|different|change)( now)?$/;
-
-const isCannot = (pieces: readonly Piece[], words: readonly string[]): boolean =>
-  pieces.every(({ role }) => role === 'small' || role === 'negation') &&
-  /^(no )?((he|she|i|they|it) )?(can|could|will|would|does|did) not( (at all|really|quite|now))?$/.test(
-    words.join(' '),
-  );
-
-const isSideAlone = (pieces: readonly Piece[]): boolean =>
-  pieces.some(({ role }) => role === 'side') &&
-  pieces.every(({ role }) => role === 'side' || role === 'small');
-
 // "Any tenderness? Neck, no. Back, no.": the question of the same utterance goes on.
 const askedHere = ({ clauses, context }: Talk, clause: Clause): Asked | null =>
   clauses.slice(0, clauses.indexOf(clause)).some(({ mood }) => mood === 'question')
@@ -194,13 +162,6 @@ const withoutNo = ({ tokens }: Talk, pieces: readonly Piece[]): readonly Piece[]
   const [first, ...rest] = pieces;
   return first !== undefined && marked(first, 'plain') && isPaused(tokens, first) ? rest : pieces;
 };
-
-// "Which toe am I touching?" "The big one.", "Can you move them?" "Barely.": no yes and no no, so it is kept beside its question.
-function keepFree(talk: Talk, { pieces }: Clause): void {
-  if (pieces.every(({ role }) => role === 'talk')) return;
-  noteAnswer(talk, spanned(pieces));
-  place(talk, ...pieces);
-}
 
 /** Reads an answer, and what is said after it. */
 export function readAnswer(talk: Talk, clause: Clause): void {

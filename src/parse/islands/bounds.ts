@@ -78,8 +78,8 @@ function closes(tokens: readonly Token[], { from, to }: Span): boolean {
 
 const ANEW = /^(?:and|but|so|no|nope|i|it|my|he|she|his|her|the|just|mate|love|sir|doc)$/;
 
-// "I have none" answers, and another saying may begin behind it without a pause; "I have none left" goes on.
-function endsBreath(tokens: readonly Token[], { to }: Span): boolean {
+/** "I have none" answers, and another saying may begin behind it without a pause; "I have none left" goes on. */
+export function endsBreath(tokens: readonly Token[], { to }: Span): boolean {
   const next = tokens[to];
   return next === undefined || tokens[to - 1]?.pause !== '' || ANEW.test(next.word);
 }

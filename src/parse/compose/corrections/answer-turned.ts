@@ -84,6 +84,12 @@ const WHICH = 'Several things were said, and this was taken back for all of them
 
 /** One statement turned, or nothing where these words do not turn it. */
 function turned(talk: Talk, one: Statement, word: 'yes' | 'no', rest: readonly Piece[]): readonly Changed[] {
+  // "Any medical problems asthma?" "No."
+  if (one.kind === 'history' && word === 'no' && talk.context.isToldAsking) {
+    const denied: Statement = { ...one, present: false };
+    const basis = { statement: denied, known: { topic: 'carried' as const }, doubt: [] };
+    return [{ change: { change: 'statement', statement: denied }, target: sameTarget(one), basis }];
+  }
   if (one.kind !== 'finding' && one.kind !== 'csm') return [];
   const isNormal = one.kind === 'finding' && one.finding === 'abnormality' && !one.present;
   const present = isNormal || word === 'yes';

@@ -90,7 +90,10 @@ function exceptionAfter({ tokens }: Talk, [piece, ...rest]: readonly Piece[]): P
   const [next, after] = rest;
   if (piece === undefined || next === undefined || after === undefined || isPaused(tokens, piece))
     return null;
-  return marked(next, 'except') ? next : null;
+  // "Takes nothing but vitamins."
+  const isBut =
+    tokens[next.from]?.word === 'but' && /^(anything|nothing)$/.test(tokens[piece.to - 1]?.word ?? '');
+  return marked(next, 'except') || isBut ? next : null;
 }
 
 // The "no" straight before it, without which the words would say the opposite.

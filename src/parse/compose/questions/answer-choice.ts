@@ -4,7 +4,7 @@
 import type { Side } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
-import { isSmall, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, tagIn } from '../../pieces/piece.ts';
 import { isPaused, spanned } from '../../span.ts';
 import { saidIn } from '../../token.ts';
 import type { StateAll } from '../corrections/dry-run.ts';
@@ -27,7 +27,7 @@ export function answersChoice(
   if (!asked.either || asked.negative || site === undefined || others.length > 0) return false;
   if (asked.findings.length > 1 || asked.findings.some(({ present }) => !present)) return false;
   const head = headOf(talk, pieces, site);
-  const said = head === null ? null : chosenIn(head);
+  const said = head === null ? null : chosenIn(talk, head);
   if (head === null || said === null) return false;
   const rest = pieces.slice(head.length);
   // "No, the right": of which of them that is a no, nobody said.
@@ -99,7 +99,7 @@ interface Chosen {
   readonly denied: boolean;
 }
 
-function chosenIn(head: readonly Piece[]): Chosen | null {
+function chosenIn({ tokens }: Talk, head: readonly Piece[]): Chosen | null {
   const piece = head.findLast(({ role }) => role === 'side');
   const side = piece === undefined ? null : sideAfter(piece);
   if (
@@ -110,5 +110,5 @@ function chosenIn(head: readonly Piece[]): Chosen | null {
     marked(piece, 'choice')
   )
     return null;
-  return { side, denied: readingOf(piece, 'negation') !== null };
+  return { side, denied: tokens[piece.from]?.word === 'neither' };
 }

@@ -67,6 +67,8 @@ function turnedWord(pieces: readonly Piece[]): Turned | null {
     return { word: 'unsure', at: at + 1 };
   const word = wordOf(turn);
   if (word === null || deniesNext(pieces, at)) return null;
+  // "Yeah, nothing too bad."
+  if (marked(turn, 'nothing') && behind.length > 0) return null;
   if (before === 'yes' && word === 'no') return { word, at };
   const end = behind.findIndex((piece) => wordOf(piece) !== 'yes');
   const run = [turn, ...(end < 0 ? behind : behind.slice(0, end))];

@@ -63,8 +63,8 @@ function answerOne(
     note(talk, spanned([...heads, ...rest]));
     return [];
   }
-  // "Can you feel this?" "Sort of.": neither intact nor gone.
-  if (asked.about === 'csm' && severity === 'mild') {
+  // "Can you feel this?" "Sort of.", "that's fine": neither intact nor gone.
+  if (asked.about === 'csm' && (severity === 'mild' || heads.some((piece) => marked(piece, 'fine')))) {
     noteAnswer(talk, span);
     return rest;
   }

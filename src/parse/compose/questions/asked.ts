@@ -6,6 +6,7 @@ import type { Asked, AskedOne, SiteRef } from '../../context.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
 import { isLikely, likelyTag, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
 import { type Span, spanned } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { csmOf } from '../csm/csm.ts';
 import { toEnd } from '../csm/limb-ends.ts';
 import { findingsOf } from '../findings/findings.ts';
@@ -26,6 +27,8 @@ export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Ask
   const text = textOf(talk, from, to);
   // "Was that wrist broken before?" asks of what was, and a "yes" finds nothing there now.
   if (BEFORE.test(text) && found.length > 0) return { about: 'topic', topic: 'past-history', item: text };
+  if (LIKE.test(saidIn(talk.tokens, from, to)) && tellsOfPain(talk))
+    return { about: 'topic', topic: 'quality' };
   const named = [
     ...clause.pieces.flatMap((piece) => askedBy(talk, clause, piece) ?? []),
     ...askedFindings(talk, clause, found, text),
@@ -72,8 +75,7 @@ function first(pieces: readonly Piece[], ask: (piece: Piece) => AskedOne | null)
 // A phrase of the grammar that is a question by itself ("any allergies", "can you feel me touching").
 function askedBy(talk: Talk, clause: Clause, piece: Piece): AskedOne | null {
   const history = readingOf(piece, 'history.ask');
-  // "What's it like?" asks after a pain where one was told of, and after anything elsewhere.
-  if (history !== null && !(hasTag(history, 'of-pain') && !tellsOfPain(talk))) {
+  if (history !== null) {
     const topic = tagOf(history, 'asks') as Topic | null;
     // "Any history of blood clots?": what is asked after follows.
     const end = hasTag(history, 'to-end') ? spanned(clause.pieces).to : piece.to;
@@ -87,6 +89,9 @@ function askedBy(talk: Talk, clause: Clause, piece: Piece): AskedOne | null {
   const ends = marked(piece, 'hand') ? near.filter(({ site }) => site === 'hand') : near;
   return aspect === null || ends.length === 0 ? null : { about: 'csm', aspects: [aspect], ends };
 }
+
+// "What's it like?" asks after a pain where one was told of, and after anything elsewhere.
+const LIKE = /^((and|so) )?what is (it|that) like( now)?$/;
 
 const OF_PAIN: ReadonlySet<Topic> = new Set<Topic>([
   'onset',

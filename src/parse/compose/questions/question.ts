@@ -8,6 +8,7 @@ import { saidIn } from '../../token.ts';
 import { itemsOf } from '../exam/items.ts';
 import { visitsOf } from '../exam/visits.ts';
 import { withLimbPulse } from '../limb-pulse.ts';
+import { isJoin } from '../sayings/index.ts';
 import { phrasesIn } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { plainSite } from '../sites/site-ref.ts';
@@ -74,7 +75,15 @@ const pointsBack = ({ tokens }: Talk, { pieces }: Clause): boolean =>
 
 // "And the right one", which only the talk before it makes a question: that side was looked at at least.
 function otherSideVisits({ pieces, pause }: Clause, asked: Asked): readonly Said[] {
-  if (pause === 'ask' || pieces.some(({ role }) => role === 'site') || sideIn(pieces) === null) return [];
+  const [first] = pieces;
+  if (
+    pause === 'ask' ||
+    first === undefined ||
+    !isJoin(first) ||
+    pieces.some(({ role }) => role === 'site') ||
+    sideIn(pieces) === null
+  )
+    return [];
   const refs = asked.about === 'findings' ? asked.sites : asked.about === 'csm' ? asked.ends : [];
   return refs.map(({ site, side }) => ({
     statement: { kind: 'visit', site, side },

@@ -46,7 +46,7 @@ export function sitePhrase(
     owned,
     // "My right" is one phrase of the grammar.
     mine: mine || tokens.slice(from, site.from).some(({ word }) => word === 'my'),
-    denied: pieces.some((piece) => piece.role === 'side' && readingOf(piece, 'negation') !== null),
+    denied: pieces.some((piece) => piece.role === 'side' && tokens[piece.from]?.word === 'neither'),
     homophone: pieces.some(
       (piece) => (piece.role === 'side' || piece === site) && isLikely(piece, 'homophone'),
     )
