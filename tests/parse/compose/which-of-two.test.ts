@@ -1,0 +1,64 @@
+// A choice of sides enters nothing; the side that answers it does. All talk here is invented.
+
+import { describe } from 'vitest';
+import { checkStatements } from '../rows.ts';
+
+describe('a choice that is answered', () => {
+  checkStatements([
+    ['which elbow hurts the left or the right | the right', ['visit elbow', 'pain right elbow']],
+    ['which elbow hurts, left or right | left', ['visit elbow', 'pain left elbow']],
+    [
+      "which shin is it that's bleeding, my friend, the left or the right? | the left",
+      ['visit lower-leg', 'bleeding left lower-leg'],
+    ],
+    ['is it the left or the right ear that hurts | right', ['visit both ear', 'pain right ear']],
+    ['does your left or your right thumb hurt | the left one', ['visit both thumb', 'pain left thumb']],
+    [
+      "is it the left shoulder or the right one that's sore | the left one, the right is just stiff",
+      ['visit both shoulder', 'pain left shoulder', 'limited-motion right shoulder'],
+    ],
+    [
+      "which elbow hurts | it's the right, i landed on it",
+      ['visit elbow', 'pain right elbow', 'mechanism: i landed on it'],
+    ],
+    ['which elbow hurts | my right elbow', ['visit elbow', 'pain right elbow']],
+    ['which elbow hurts | both', ['visit elbow', 'pain both elbow']],
+    ['is the left or right elbow swollen | neither', ['visit both elbow', 'no swelling both elbow']],
+    ['which elbow hurts | neither of them', ['visit elbow', 'no pain both elbow']],
+    ['neither of her elbows is swollen', ['no swelling both elbow']],
+    [
+      'is it your left arm or your left leg that hurts | my leg',
+      ['visit left arm', 'visit left leg', 'pain left leg'],
+    ],
+    ["which elbow hurts | i think it's the left", ['visit elbow', 'pain left elbow']],
+  ]);
+});
+
+describe('a choice that nobody settles', () => {
+  checkStatements([
+    ['which elbow hurts, left or right', ['visit elbow']],
+    ['does the left or the right elbow hurt', ['visit both elbow']],
+    [
+      'any pain in your left or right elbow | yes',
+      ['visit both elbow', 'note: any pain in your left or right elbow: yes'],
+    ],
+    [
+      'is it the left or right elbow that hurts | no, the right',
+      ['visit both elbow', 'note: is it the left or right elbow that hurts: no, the right'],
+    ],
+    ['the left or the right elbow is swollen', ['note: the left or the right elbow is swollen']],
+    ['which elbow hurts | the right one is fine', ['visit elbow', 'no abnormality right elbow']],
+  ]);
+});
+
+describe('what is no choice', () => {
+  checkStatements([
+    [
+      'the left elbow, which is swollen, and the right is fine',
+      ['swelling left elbow', 'no abnormality right elbow'],
+    ],
+    ['no swelling of the left or right elbow', ['no swelling both elbow']],
+    ['pain in the left and right elbow', ['pain both elbow']],
+    ['which knee, the left knee is swollen', ['swelling left knee', 'visit knee']],
+  ]);
+});
