@@ -6,8 +6,8 @@ import { checkStatements } from '../rows.ts';
 describe('the other side, a breath after an answer', () => {
   checkStatements([
     [
-      'can you feel me touching your left foot | yes i can feel that | and the right one | no nothing',
-      ['visit left foot', 'sensation left foot', 'visit right foot', 'no sensation right foot'],
+      'do you feel me touching your right palm | yeah i can feel it | and on the left | nope',
+      ['visit right palm', 'sensation right hand', 'visit left hand', 'no sensation left hand'],
     ],
     [
       'does your left hip hurt | no | and on the right | yes',
