@@ -46,6 +46,14 @@ describe('what is said of one place', () => {
 
   it.each([
     [
+      'left eye is bruised and swollen right eye fine',
+      [
+        ['eye', 'left', 'contusion', true],
+        ['eye', 'left', 'swelling', true],
+        ['eye', 'right', 'abnormality', false],
+      ],
+    ],
+    [
       'left knee swollen bruised right ankle',
       [
         ['knee', 'left', 'swelling', true],

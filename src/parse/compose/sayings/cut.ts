@@ -99,7 +99,7 @@ function isAttributive(left: readonly Piece[], tokens: readonly Token[]): boolea
   const last = left.at(-1);
   if (last?.role !== 'finding' || !isLikely(last, 'adj') || isLikely(last, 'predicate')) return false;
   const before = left.findLast((piece) => piece !== last && piece.role !== 'attribute');
-  return before !== undefined && (isPaused(tokens, before) || isJoin(before));
+  return before !== undefined && isPaused(tokens, before);
 }
 
 // "Landed on the left hip", "hurt his back", "fell on an outstretched hand right wrist swollen": the place belongs to what is told.
