@@ -4,7 +4,7 @@ import { type GrammarError, linkGrammars } from '../jsgf/index.ts';
 import { clausesOf } from './clauses/cut.ts';
 import { withNone } from './clauses/said-none.ts';
 import { withRepeated } from './clauses/said-twice.ts';
-import { lookedOnly, noteBareNo } from './compose/bare-no.ts';
+import { lookedOnly, noteBareNo, notePointedNo } from './compose/bare-no.ts';
 import { readClause } from './compose/clause.ts';
 import { mergeMechanism } from './compose/history/merge-mechanism.ts';
 import { placeIntroduction } from './compose/introduction.ts';
@@ -108,6 +108,7 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   placeIntroduction(talk, clauses);
   noteLeftovers(talk);
   noteBareNo(talk, context.looked);
+  notePointedNo(talk);
   // A question waits for one utterance; chatter does not use it up.
   const spoke =
     talk.frames.length > 0 || clauses.some(({ mood }) => mood === 'question' || mood === 'answer');

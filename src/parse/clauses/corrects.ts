@@ -31,6 +31,8 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
     if (role === 'care') return next.islands[0]?.slots[0]?.from === next.from;
     // "Sorry, laceration" corrects; "actually there is swelling" says something new, "actually the bruise was" does not.
     if (role === 'finding') return !marked(piece, 'hedge') || isToldAgain(pieces, i + 1 + k);
+    // "No wait, that's the left one" asks nothing.
+    if (role === 'asking' && isPointing(next, tokens)) continue;
     // "Sorry, the inner wrist".
     if (role === 'correction' || role === 'part') continue;
     // "Excuse me, can I see your arm": a courtesy, unless nothing but the place stands behind it.
@@ -40,6 +42,10 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
   }
   return false;
 }
+
+// "That | is the".
+const isPointing = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
+  /^(that|this|it) (is|was) the$/.test(saidIn(tokens, Math.max(0, from - 1), to));
 
 const isReadingNext = (next: Piece | undefined): boolean =>
   next?.role === 'vital' && (next.islands[0]?.slots.length ?? 0) > 0;

@@ -3,9 +3,10 @@
 import type { Clause } from '../clauses/clause.ts';
 import { marked, type Piece, type Role } from '../pieces/piece.ts';
 import { type Span, spanned } from '../span.ts';
+import { saidIn } from '../token.ts';
 import { callsNormal } from './exam/called-fine.ts';
 import { isChatter } from './light.ts';
-import { state, type Talk } from './talk.ts';
+import { isPlaced, state, type Talk, textOf } from './talk.ts';
 import { isHeard } from './unheard-denials.ts';
 
 /** True where an utterance named places to look at, and said and asked nothing of them. */
@@ -22,6 +23,24 @@ export function noteBareNo(talk: Talk, looked: string | null): void {
   const text = `${looked}: ${talk.utterance.text}`;
   state(talk, [{ statement: { kind: 'note', text }, from: 0, to: talk.tokens.length }]);
 }
+
+/** "Can you feel this foot, yes, and that one, no": which one is meant nobody said, and the "no" is kept. */
+export function notePointedNo(talk: Talk): void {
+  const { tokens } = talk;
+  for (const piece of talk.clauses.flatMap(({ pieces }) => pieces)) {
+    const from = Math.max(0, piece.from - 2);
+    if (!isPlain(piece) || isPlaced(talk, piece) || !POINTED.test(saidIn(tokens, from, piece.from))) continue;
+    const text = textOf(talk, from, piece.to);
+    const isKept = talk.frames.some(
+      (frame) =>
+        frame.frame === 'statement' && frame.statement.kind === 'note' && frame.statement.text.includes(text),
+    );
+    if (isKept) continue;
+    state(talk, [{ statement: { kind: 'note', text }, from, to: piece.to }]);
+  }
+}
+
+const POINTED = /\b(this|that|these|those|other)( ones?)?$/;
 
 const PLACE: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small']);
 

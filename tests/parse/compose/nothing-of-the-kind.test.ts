@@ -71,7 +71,7 @@ describe('whom a question is put to', () => {
   ] as const)('does not answer it: %s', (talk, facts) => expect(found(talk)).toEqual(facts));
 });
 
-describe('a check of a limb that is not good', () => {
+describe('a check of a limb that is good, or is not', () => {
   const checks = (talk: string) =>
     standing(talk).flatMap((one) =>
       one.kind === 'csm' ? [[one.site, one.side, one.aspect, one.present]] : [],
@@ -92,6 +92,10 @@ describe('a check of a limb that is not good', () => {
         ['foot', 'right', 'motion', false],
       ],
     ],
+    ['no cuts, pulse in the right foot is there', [['foot', 'right', 'circulation', true]]],
+    ['no bruising, sensation in the left hand is good', [['hand', 'left', 'sensation', true]]],
+    ['no cuts or pulse in the right foot', [['foot', 'right', 'circulation', false]]],
+    ['no cuts, pulse in the right foot is absent', [['foot', 'right', 'circulation', false]]],
     [
       'left hand sensation and motion both intact',
       [
@@ -99,7 +103,7 @@ describe('a check of a limb that is not good', () => {
         ['hand', 'left', 'motion', true],
       ],
     ],
-  ] as const)('is not intact: %s', (talk, facts) => expect(checks(talk)).toEqual(facts));
+  ] as const)('is as it was told: %s', (talk, facts) => expect(checks(talk)).toEqual(facts));
 });
 
 describe('what was said is said again', () => {
@@ -107,6 +111,8 @@ describe('what was said is said again', () => {
     ['right shoulder is bruised | no, no, the left shoulder', [['shoulder', 'left', 'contusion', true]]],
     ['left shin is swollen | no i said the right', [['lower-leg', 'right', 'swelling', true]]],
     ['left shin is swollen | No, the right shin, I said right.', [['lower-leg', 'right', 'swelling', true]]],
+    ["left elbow is grazed no wait that's the right one", [['elbow', 'right', 'abrasion', true]]],
+    ["left elbow is grazed | sorry, that's the right", [['elbow', 'right', 'abrasion', true]]],
     ['any pain in your neck | no i said no', [['neck', null, 'pain', false]]],
     ["left cheek is swollen | strike the swelling of the left cheek that's how his face is", []],
   ] as const)('in %s', (talk, facts) => expect(found(talk)).toEqual(facts));
@@ -114,4 +120,28 @@ describe('what was said is said again', () => {
 
 it('takes oxygen that runs for care and no medicine', () => {
   expect(stated('she is on oxygen eight litres')).toMatchObject([{ kind: 'care', care: 'oxygen' }]);
+});
+
+describe('nothing is lost', () => {
+  const notes = (talk: string) => standing(talk).flatMap((one) => (one.kind === 'note' ? [one.text] : []));
+
+  it.each([
+    ['can he feel this hand yes and that one no', 'that one no'],
+    ['cut on the left thigh, no exit wound', 'no exit wound'],
+    ['no pain in the left hip just a bit in the right', 'just a bit in the right'],
+  ] as const)('of %s', (talk, kept) => expect(notes(talk)).toContain(kept));
+
+  it('and a denial has no measure of what is said behind it', () => {
+    expect(standing('no pain in the belly, a bit in the flank')[0]).not.toHaveProperty('severity');
+  });
+});
+
+describe('a side that belongs to what was said before', () => {
+  it.each([
+    ['chest rises well both sides left ribs tender', [['ribs', 'left', 'tenderness', true]]],
+    ['no veins standing out', [['neck-veins', null, 'jugular-distension', false]]],
+    ['gunshot to the chest', [['chest', null, 'puncture', true]]],
+  ] as const)('is not that of the next place: %s', (talk, facts) =>
+    expect(found(talk).filter(([site]) => site === facts[0]?.[0] || site === 'ribs')).toEqual(facts),
+  );
 });

@@ -39,8 +39,12 @@ export function presenceAt(
   const negated = negation !== null;
   if (warmth !== null) return { present: (warmth === 'warm') !== negated, inferred: true, negation };
   if (hasTag(island, 'csm-warmth')) return said(!negated, negation);
-  const state = negated ? null : stateAt(items, i, island);
+  // "No bruising, pulse in the right wrist is good": what is told of it behind it stands out of the denial of something else.
+  const isOthers = negation !== null && !reachesTo(items, i, negation);
+  const state = negated && !isOthers ? null : stateAt(items, i, island);
   if (state !== null) return { ...state, inferred: false };
+  const good = isOthers && hasTag(island, 'noun') ? normalAfter(items, i, tokens) : null;
+  if (good !== null) return said(true, good);
   const word = tagOf(island, 'present');
   // "No, he can't feel that" without its comma: the "no" answers, and nobody denies what is denied.
   if (word === 'no' && deniesItself(tokens, island)) return said(false, null);

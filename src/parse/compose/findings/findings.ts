@@ -4,7 +4,7 @@ import type { Finding, SeverityWord } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, tagOf, tagsOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
-import { around } from '../../span.ts';
+import { around, type Span } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { repeats } from '../negations/list-end.ts';
 import { type Reach, reachIn } from '../negations/reach.ts';
@@ -133,7 +133,9 @@ function findingAt(
   );
   if (refs.length === 0) return null;
   // "Outer side of the calf tender, inner side fine": a part that the place named is not is another thing's.
-  const mine = owned.filter((owner) => owner.finding === i && !isOfOtherPart(owner, piece, refs));
+  const near = owned.filter((owner) => owner.finding === i && !isOfOtherPart(owner, piece, refs));
+  const polarity = polarityAt(items, tokens, i, island, reach);
+  const mine = polarity === 'negated' ? near.filter((owner) => !isBehindDenied(owner, phrases)) : near;
   // "Pulls when she lifts it" does not say that she can.
   if (hasTag(island, 'whole') && WHEN.has(tokens[piece.from - 1]?.word ?? '')) return null;
   // "Can lift it a bit" is neither the whole movement nor none of it.
@@ -141,7 +143,6 @@ function findingAt(
   // "Deformity mid shaft", with a foot in mind: a shaft is a long bone's.
   const isBehind = group.every((site) => items.slice(site, i).some((item) => hasRole(item, 'finding')));
   if (isBehind && mine.some(({ piece: part }) => isShaft(tokens, part)) && !refs.every(isLong)) return null;
-  const polarity = polarityAt(items, tokens, i, island, reach);
   // "No pus in the blister": the "no" belongs to what is not there.
   const negation =
     polarity === 'stated' && isLandmark(items, tokens, i)
@@ -189,6 +190,10 @@ function findingAt(
     ],
   };
 }
+
+// "No pain in the neck, a bit in the back": how bad it is behind the place is said of something else.
+const isBehindDenied = ({ piece, attributes }: Owned, phrases: readonly Span[]): boolean =>
+  attributes.severity !== undefined && phrases.some(({ to }) => piece.from >= to);
 
 const ownAttributes = (island: Island): Attributes => {
   const quality = tagsOf(island, 'quality');

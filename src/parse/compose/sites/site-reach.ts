@@ -2,7 +2,7 @@
 
 import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused, pauseAfter } from '../../span.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { isMirror, sideAfter } from './said-side.ts';
 
 /** The index of the first piece that belongs to the site at `i`: sides, parts and articles straight before it. */
@@ -17,12 +17,22 @@ export function reachBack(
     const piece = pieces[k];
     if (piece === undefined || isPaused(tokens, piece)) break;
     const before = readingOf(piece, 'sides.side-before') ?? readingOf(piece, 'sides.part-before');
+    // "Moving well both sides | right ribs tender": the place has its side already.
+    if (
+      piece.role === 'side' &&
+      pieces.slice(start, i).some(({ role }) => role === 'side') &&
+      isBoth(piece, tokens)
+    )
+      break;
     if (before !== null && (piece.role === 'side' || piece.role === 'part')) start = k;
     else if (isMirror(piece)) start = k;
     else if (!isSmall(piece, 'article')) break;
   }
   return start;
 }
+
+const isBoth = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
+  /^((on|in|to|from|of) )?(both|either) sides?$/.test(saidIn(tokens, from, to));
 
 /** The index past the last piece that belongs to the site at `i`: sides, parts straight after it. */
 export function reachOn(pieces: readonly Piece[], tokens: readonly Token[], i: number): number {
