@@ -17,7 +17,7 @@ export interface JoinedWords {
 }
 
 /** Stands between the words of a joined one, and in no word of the grammar. */
-const JOIN = '_';
+export const JOIN = '_';
 /** Before these there is often a pause, for which a joined word has no room. */
 const AFTER_PAUSE = new Set('and or but with then when because'.split(' '));
 /** Joined words of more ways to say or of more words are too dear, and so is a second part that comes after more firsts. */

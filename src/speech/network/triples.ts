@@ -19,8 +19,8 @@ export interface Counted {
   readonly worth: number;
 }
 
-/** More different words than there are; two of its numbers and a third are a whole number that is exact. */
-const MANY = 2 ** 16;
+/** The numbers of words are below this; more than there are, and three numbers are one whole number that is exact. */
+export const MANY = 2 ** 16;
 
 /**
  * What is taken from each count for what was never said (absolute discounting), as in Kneser and Ney's smoothing: Chen and Goodman,
