@@ -1,5 +1,7 @@
 // Promises the same stream of random numbers for the same seed, on every machine, so that a failure can be had again.
 
+import { randomFrom } from '../src/speech/network/random.ts';
+
 export interface Chance {
   /** the next number, 0 up to but not 1 */
   readonly next: () => number;
@@ -11,15 +13,9 @@ export interface Chance {
   readonly maybe: (share: number) => boolean;
 }
 
-/** Mulberry32: 32 bits of state, good enough for sampling and for nothing secret. From memory, by Tommy Ettinger, 2017. */
+/** The stream of a seed. */
 export function seeded(seed: number): Chance {
-  let state = seed >>> 0;
-  const next = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
+  const next = randomFrom(seed);
   const whole = (least: number, most: number): number => least + Math.floor(next() * (most - least + 1));
   return {
     next,

@@ -45,6 +45,7 @@ export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | 
   );
   return says && !tells ? begin('statement') : null;
 }
+
 // "Lie still for me the right hip is tender", "keep still for us we've got a collar on": whom it was told ends what was told.
 function statesAfterForMe(pieces: readonly Piece[], tokens: readonly Token[], i: number): boolean {
   const [piece, before] = [pieces[i], pieces[i - 1]];

@@ -2,6 +2,7 @@
 
 import type { Network } from './network.ts';
 import { byState } from './one-way.ts';
+import { randomFrom } from './random.ts';
 
 /** Words after which a sentence that does not end is left out. */
 const LONGEST = 60;
@@ -34,15 +35,4 @@ function pick<Way extends { readonly chance: number }>(ways: readonly Way[], at:
     if (left <= 0) return way;
   }
   return ways.at(-1);
-}
-
-// Mulberry32, a generator of 32 bits that needs no state but one number (from memory).
-function randomFrom(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
 }

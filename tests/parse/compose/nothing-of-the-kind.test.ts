@@ -2,17 +2,11 @@
 // All talk here is invented.
 
 import { describe, expect, it } from 'vitest';
-import { type Entry, stands } from '../../../src/record/entry.ts';
-import { entriesOf, realReader } from '../../talk-case.ts';
+import type { Entry } from '../../../src/record/entry.ts';
+import { found, standing } from '../standing.ts';
 
-const reader = realReader();
-const standing = (talk: string): readonly Entry[] => entriesOf(reader, talk.split(' | ')).filter(stands);
 const STATED: readonly Entry['kind'][] = ['finding', 'csm', 'vital', 'care', 'history'];
 const stated = (talk: string) => standing(talk).filter(({ kind }) => STATED.includes(kind));
-const found = (talk: string) =>
-  standing(talk).flatMap((one) =>
-    one.kind === 'finding' ? [[one.site, one.side, one.finding, one.present]] : [],
-  );
 
 describe('no entry is made', () => {
   it.each([

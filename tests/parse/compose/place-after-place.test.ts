@@ -1,15 +1,8 @@
 // One long breath down a limb, as a recogniser writes it: each thing stays with its own place. All talk here is invented.
 
 import { describe, expect, it } from 'vitest';
-import { type Entry, stands } from '../../../src/record/entry.ts';
-import { entriesOf, realReader } from '../../talk-case.ts';
+import { found, standing } from '../standing.ts';
 
-const reader = realReader();
-const standing = (talk: string): readonly Entry[] => entriesOf(reader, talk.split(' | ')).filter(stands);
-const found = (talk: string) =>
-  standing(talk).flatMap((one) =>
-    one.kind === 'finding' ? [[one.site, one.side, one.finding, one.present]] : [],
-  );
 const cared = (talk: string) =>
   standing(talk).flatMap((one) =>
     one.kind === 'care' ? [[one.care, one.site ?? null, one.side ?? null]] : [],

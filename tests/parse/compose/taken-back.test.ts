@@ -1,17 +1,10 @@
 // What was denied or affirmed and is taken back a breath later, and what is explained away. All talk here is invented.
 
 import { describe, expect, it } from 'vitest';
-import { type Entry, stands } from '../../../src/record/entry.ts';
-import { entriesOf, realReader } from '../../talk-case.ts';
+import { found, standing } from '../standing.ts';
 
-const reader = realReader();
-const standing = (talk: string): readonly Entry[] => entriesOf(reader, talk.split(' | ')).filter(stands);
 const told = (talk: string, topic: string) =>
   standing(talk).flatMap((one) => (one.kind === 'history' && one.topic === topic ? [one] : []));
-const found = (talk: string) =>
-  standing(talk).flatMap((one) =>
-    one.kind === 'finding' ? [[one.site, one.side, one.finding, one.present]] : [],
-  );
 
 describe('a denial of history that is taken back', () => {
   it.each([

@@ -1,16 +1,8 @@
 // What an "isn't it" ends was told, and is asked about; and denials before words that deny by themselves. All talk here is invented.
 
 import { describe, expect, it } from 'vitest';
-import { type Entry, stands } from '../../../src/record/entry.ts';
-import { entriesOf, realReader } from '../../talk-case.ts';
 import { checkStatements } from '../rows.ts';
-
-const reader = realReader();
-const standing = (talk: string): readonly Entry[] => entriesOf(reader, talk.split(' | ')).filter(stands);
-const found = (talk: string) =>
-  standing(talk).flatMap((one) =>
-    one.kind === 'finding' ? [[one.site, one.side, one.finding, one.present]] : [],
-  );
+import { found, standing } from '../standing.ts';
 
 describe('a finding with a question at its end', () => {
   it.each([

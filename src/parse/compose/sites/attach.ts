@@ -1,9 +1,8 @@
 // Which sites each finding of a clause belongs to: the one before it, the one it leads to, or the one in mind.
 
-import { marked } from '../../pieces/piece.ts';
 import type { Token } from '../../token.ts';
 import { choose, deniesOfIt } from './choose-site.ts';
-import { hasRole, type Item, isException, isSmallItem, wordsOf } from './item.ts';
+import { hasRole, type Item, isContrast, isException, isSmallItem, wordsOf } from './item.ts';
 import { anySite, isExtent, lastSite, nextSite, says } from './near-site.ts';
 import { type Attaches, groupFrom, groupUpTo } from './site-group.ts';
 
@@ -70,8 +69,6 @@ export function attach(
 }
 
 // "Face: no cuts, but the nose is bleeding."
-const isContrast = (item: Item): boolean => item.type === 'piece' && marked(item.piece, 'contrast');
-
 const isWithIt = (items: readonly Item[], tokens: readonly Token[], i: number): boolean =>
   items.slice(0, i).some((item) => tokens[wordsOf(item).from]?.word === 'with');
 

@@ -1,6 +1,6 @@
 // Which place a finding belongs to: the last before it, or the one that it leads to.
 
-import { isLikely, marked } from '../../pieces/piece.ts';
+import { isLikely } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import {
@@ -13,7 +13,16 @@ import {
   isParted,
   isWithin,
 } from './begins-anew.ts';
-import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, type SitePhrase, wordsOf } from './item.ts';
+import {
+  hasRole,
+  type Item,
+  isContrast,
+  isSmallItem,
+  phraseOf,
+  pieceOf,
+  type SitePhrase,
+  wordsOf,
+} from './item.ts';
 import { type Attaches, LEADING, ownsWhatFollows, pauseAfterItem } from './site-group.ts';
 
 /** The item of its place; null where it is that in mind. */
@@ -90,11 +99,6 @@ const isOneBreath = (items: readonly Item[], tokens: readonly Token[], from: num
   items
     .slice(from, to)
     .every((item, k) => pauseAfterItem(items, tokens, from + k) === '' && !isContrast(item));
-
-const isContrast = (item: Item): boolean => {
-  const piece = pieceOf(item);
-  return piece !== null && marked(piece, 'contrast');
-};
 
 /** True for "wrist not tender", "knee no swelling": the place has a denial of its own. */
 export function deniesOfIt(

@@ -56,6 +56,10 @@ export const hasRole = (item: Item | undefined, role: Role): boolean =>
 export const isAdjective = (item: Item | undefined): boolean =>
   item?.type === 'piece' && item.piece.role === 'finding' && isLikely(item.piece, 'adj');
 
+/** True for a "but" and its like. */
+export const isContrast = (item: Item | undefined): boolean =>
+  item?.type === 'piece' && marked(item.piece, 'contrast');
+
 /** True for a piece that may be a small word of this kind. */
 export const isSmallItem = (item: Item | undefined, kind: string): boolean =>
   item?.type === 'piece' && isSmall(item.piece, kind);

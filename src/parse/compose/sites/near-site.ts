@@ -3,7 +3,7 @@
 import { isLikely, marked, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
+import { hasRole, type Item, isContrast, isSmallItem, phraseOf, pieceOf, wordsOf } from './item.ts';
 import { type Attaches, ownsWhatFollows, pauseAfterItem } from './site-group.ts';
 
 /** The index of the last site before item `i`, or null. */
@@ -199,11 +199,6 @@ function isFree(items: readonly Item[], i: number): boolean {
   if (piece?.role !== 'finding' || !marked(piece, 'finding', 'abnormality')) return false;
   return isLikely(piece, 'present', 'false') || (before !== undefined && deniesAnew(before));
 }
-
-const isContrast = (item: Item): boolean => {
-  const piece = pieceOf(item);
-  return piece !== null && marked(piece, 'contrast');
-};
 
 /** True for what says something of a site. */
 export const says: Attaches = (item) => hasRole(item, 'finding') || hasRole(item, 'csm');
