@@ -9,7 +9,7 @@ import { PHONES } from '../../src/speech/engine/pronunciations.ts';
 import type { WordExit } from '../../src/speech/engine/word-exits.ts';
 import { loadModule } from '../../src/speech/file/load-module.ts';
 import { likeliest, likeliestOf } from '../../src/speech/hearing/likeliest.ts';
-import { tellingWords } from '../../src/speech/hearing/telling-words.ts';
+import { differInTelling, tellingWords } from '../../src/speech/hearing/telling-words.ts';
 import { triplesOf } from '../../src/speech/network/triples.ts';
 
 const order = triplesOf(
@@ -137,4 +137,33 @@ describe('the words in which a mistake can hurt', () => {
     'and no others, nor what cannot be heard: %s',
     (word) => expect(telling.has(word)).toBe(false),
   );
+
+  /** Words one after another, each half a second. */
+  const timed = (said: string) =>
+    said.split(' ').map((word, at) => ({ word, start: at / 2, end: (at + 1) / 2 }));
+
+  it.each([
+    ['left shin sore', 'right shin sore'],
+    ['neck now tender', 'neck no tender'],
+    ['pulse is eighteen', 'pulse is eighty'],
+    ['shin is sore', 'skin is sore'],
+  ])('part two readings of a sound: “%s” and “%s”', (one, other) => {
+    expect(differInTelling(timed(one), timed(other), telling)).toBe(true);
+    expect(differInTelling(timed(other), timed(one), telling)).toBe(true);
+  });
+
+  it.each([
+    ['a sore shin', 'the sore shin'],
+    ['left shin sore', 'left shin saw'],
+  ])('do not part “%s” and “%s”', (one, other) =>
+    expect(differInTelling(timed(one), timed(other), telling)).toBe(false),
+  );
+
+  it('are the same as a short "is" and a whole one', () => {
+    const short = [
+      { word: "pulse's", start: 0, end: 1 },
+      { word: 'two', start: 1, end: 1.5 },
+    ];
+    expect(differInTelling(timed('pulse is two'), short, telling)).toBe(false);
+  });
 });

@@ -73,7 +73,7 @@ describe('what is made of it', () => {
   });
 
   it('is asked about in between', () => {
-    expect(heard(judged(-2, 0.8, ...said))).toMatchObject([{ understood: true, doubt: [HARDLY_HEARD] }]);
+    expect(heard(judged(-2, 1.3, ...said))).toMatchObject([{ understood: true, doubt: [HARDLY_HEARD] }]);
   });
 
   it('keeps a part that is sure by itself beside one that was other talk', () => {

@@ -10,6 +10,7 @@ import type { WordExit } from '../engine/word-exits.ts';
 import { withFewerStates } from '../network/fewer-states.ts';
 import { joinedWords, partedWords, type WaysToSay } from '../network/joined-words.ts';
 import { type Network, wordsOf } from '../network/network.ts';
+import { withoutRare } from '../network/without-rare.ts';
 import type { HearingFiles } from './hearing-files.ts';
 import { partsOf } from './judged.ts';
 import { type Likeliest, likeliest, likeliestOf } from './likeliest.ts';
@@ -18,6 +19,7 @@ import { oddsOf } from './odds.ts';
 import { type JudgedWord, likelierOf } from './reading.ts';
 import { withoutScraps } from './scraps.ts';
 import type { Segment } from './segments.ts';
+import { differInTelling } from './telling-words.ts';
 import { leadsOf, trustOf } from './trust.ts';
 import type { HeardUtterance } from './utterance.ts';
 import { utterancesOf } from './utterances.ts';
@@ -44,6 +46,9 @@ const NEARLY = 15;
 
 /** Most states followed at once where words may come in any order: with three times as many no more was heard rightly. */
 const LOOSE_STATES = 1500;
+
+/** What the grammar lets be said less often than this, in one utterance, is left to the network of any order: it costs half the memory. */
+const RARE = 1e-4;
 
 /** Odds below which words so far are not shown. */
 const SHOWN = -1;
@@ -147,17 +152,16 @@ export function createListener(
       const exits = [...ears.exits(), ...(hearsLoosely ? anyOrder.exits() : [])];
       const best = likeliest(exits, looseTalk.order);
       const said = weigh(best?.words ?? words, free);
-      const others = [words, loose].filter((one) => isNearly(one, exits, best));
+      const others = [words, loose]
+        .filter((one) => isNearly(one, exits, best))
+        .map((one) => partedWords(one, waysToSay))
+        .filter((one) => differInTelling(said, one, telling));
       const doubted = said.map((word) =>
         word.sure < (telling.has(word.word) ? TELLING : UNSURE)
           ? { ...word, confidence: Math.min(word.confidence, DOUBTED) }
           : word,
       );
-      const parts = partsOf(
-        doubted,
-        others.map((one) => partedWords(one, waysToSay)),
-        without.includes('trust'),
-      );
+      const parts = partsOf(doubted, others, without.includes('trust'));
       return utterancesOf(withoutScraps(parts), start, end);
     },
     close: () => {
@@ -188,5 +192,10 @@ function saidIn(grammar: HearingGrammar, files: HearingFiles, dictionary?: Uint8
   const loose = grammar.loose(canSay, made);
   const words = new Set([...wordsOf(made), ...wordsOf(loose.network)]);
   const kept = new Map([...words].map((word) => [word, waysToSay(word)]));
-  return { made, loose, telling: grammar.telling(canSay), waysToSay: (word) => kept.get(word) ?? [] };
+  return {
+    made: withoutRare(made, RARE),
+    loose,
+    telling: grammar.telling(canSay),
+    waysToSay: (word) => kept.get(word) ?? [],
+  };
 }

@@ -49,7 +49,7 @@ const KNOWN = 0.05;
 const SAMPLES = 4000;
 const SAMPLE = 0.5;
 /** And one of ordinary talk, where either may be said. */
-const BESIDES = 0.5;
+const BESIDES = 1;
 
 /** One side stands for the other. */
 const mirrored = (sentence: string): string =>

@@ -15,8 +15,8 @@ export interface LooseParts {
 
 /** So many sentences' worth of each word's followers are unknown. */
 const UNKNOWN = 8;
-/** A pair is kept where it is said so often, and so many times as likely as its words in any order. */
-const OFTEN = 3;
+/** A pair is kept where it is said so often, and so many times as likely as its words in any order; what was heard is weighed by threes anyway. */
+const OFTEN = 12;
 const LIKELIER = 3;
 /** What ends after a word that was never last. */
 const ENDS = 0.02;

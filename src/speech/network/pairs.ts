@@ -2,6 +2,7 @@
 
 import type { Network } from './network.ts';
 import { byState } from './one-way.ts';
+import { visitsOf, type Way } from './visits.ts';
 
 /** By a word and the one after it, how often the two are said in one utterance; '' stands before the first and after the last. */
 export type Pairs = ReadonlyMap<string, ReadonlyMap<string, number>>;
@@ -14,11 +15,6 @@ const LONGEST = 40;
 /** What is rarer than this is never said. */
 const LEAST = 1e-7;
 
-interface Way {
-  readonly to: number;
-  readonly chance: number;
-}
-
 /** The expected counts, by the network's own chances. */
 export function pairsOf(network: Network): Pairs {
   const { states, end, arcs } = network;
@@ -30,7 +26,13 @@ export function pairsOf(network: Network): Pairs {
     ({ from }) => from,
   );
   const places = placesOf(network, leaving);
-  const visits = visitsOf(states, places, leaving);
+  // By state: to where a word leads from it, through what is silent before the word.
+  const ahead = places.map((before) =>
+    before.flatMap(({ to: place, chance: share }) =>
+      (leaving.get(place) ?? []).map(({ to, chance }) => ({ to, chance: share * chance })),
+    ),
+  );
+  const visits = visitsOf(ahead, { steps: LONGEST, least: LEAST });
   // By state: the words that led there, each with how often.
   const entered = Array.from({ length: states }, () => new Map<number, number>());
   entered[0]?.set(0, 1);
@@ -58,29 +60,6 @@ export function pairsOf(network: Network): Pairs {
         : [[words[word] ?? EDGE, new Map([...row].map(([next, count]) => [words[next] ?? EDGE, count]))]],
     ),
   );
-}
-
-/** By state: how often it is come to by a word, or begun in, in one utterance. */
-function visitsOf(
-  states: number,
-  places: readonly (readonly Way[])[],
-  leaving: ReadonlyMap<number, readonly Way[]>,
-): Float64Array {
-  const visits = new Float64Array(states);
-  let front = new Float64Array(states);
-  front[0] = 1;
-  for (let step = 0; step < LONGEST; step += 1) {
-    const next = new Float64Array(states);
-    front.forEach((mass, at) => {
-      visits[at] = (visits[at] ?? 0) + mass;
-      if (mass < LEAST) return;
-      for (const { to: place, chance: share } of places[at] ?? [])
-        for (const { to, chance } of leaving.get(place) ?? [])
-          next[to] = (next[to] ?? 0) + mass * share * chance;
-    });
-    front = next;
-  }
-  return visits;
 }
 
 /** By state: where its next word is said from, with chances that add up to 1. */

@@ -2,6 +2,7 @@
 
 import { REPORT_EXAM, REPORT_ORDINARY } from './report-set.ts';
 import { TUNING_EXAM, TUNING_ORDINARY } from './tuning-set.ts';
+import { TUNING_HANDS_EXAM, TUNING_HANDS_ORDINARY } from './tuning-set-hands.ts';
 import { TUNING_MORE_EXAM, TUNING_MORE_ORDINARY } from './tuning-set-more.ts';
 import { TUNING_OTHERS_EXAM, TUNING_OTHERS_ORDINARY } from './tuning-set-others.ts';
 
@@ -19,6 +20,7 @@ const SETS: Readonly<Record<string, SentenceSet>> = {
   },
   more: { exam: TUNING_MORE_EXAM, ordinary: TUNING_MORE_ORDINARY },
   others: { exam: TUNING_OTHERS_EXAM, ordinary: TUNING_OTHERS_ORDINARY },
+  hands: { exam: TUNING_HANDS_EXAM, ordinary: TUNING_HANDS_ORDINARY },
   report: { exam: REPORT_EXAM, ordinary: REPORT_ORDINARY },
 };
 
