@@ -2,6 +2,7 @@
 
 import type {
   Aspect,
+  CsmStatement,
   Digit,
   Finding,
   Known,
@@ -12,6 +13,7 @@ import type {
   Topic,
   Vital,
 } from '../terms/index.ts';
+import type { Run } from './run.ts';
 
 /** A site as it was named, with how its side came to be known (null where no side was said). */
 export interface SiteRef {
@@ -20,6 +22,10 @@ export interface SiteRef {
   readonly sideKnown: Known | null;
   readonly parts: readonly Part[];
   readonly level: string | null;
+  /** where it is instead when a side is said of it: a lumbar region's is the loin */
+  readonly sided?: Site;
+  /** of a range ("from elbow to wrist"): a place that it names, or what lies between those */
+  readonly stretch?: 'end' | 'between';
 }
 
 /** A limb's end for circulation, sensation and motion. */
@@ -49,12 +55,20 @@ export type AskedOne =
       readonly either: boolean;
       /** "tell me if it hurts": every yes and no that follows answers it, one for each press */
       readonly standing?: true;
+      /** "can you bend your knee?": a "no" says that it is limited, and a "yes" not how far it goes */
+      readonly done?: true;
       /** the question as said */
       readonly text: string;
     }
   /** "on the left?", of what was last said without a side */
   | { readonly about: 'side'; readonly side: 'left' | 'right' }
-  | { readonly about: 'csm'; readonly aspects: readonly Aspect[]; readonly ends: readonly LimbEnd[] }
+  | {
+      readonly about: 'csm';
+      readonly aspects: readonly Aspect[];
+      readonly ends: readonly LimbEnd[];
+      /** asked which of the two it is ("which foot can't you feel?"), and what is so of it */
+      readonly which?: { readonly present: boolean; readonly details: Partial<CsmStatement> };
+    }
   /** `item`: the one thing asked after ("any blood thinners?"), as said */
   | { readonly about: 'topic'; readonly topic: Topic; readonly item?: string }
   /** `named`: it was only named ("taking a pulse"), so nothing but a bare figure answers */
@@ -76,10 +90,16 @@ export interface Context {
   readonly looked: string | null;
   /** the examination statements last said as one, for "same on the right" */
   readonly last: readonly Statement[];
+  /** what was checked last of one limb's end, each aspect once as it was told last, for "right foot same" */
+  readonly checks: readonly CsmStatement[];
   /** every finding stated so far with its place, as "site finding side" (and "no" where it was denied), the latest last */
   readonly found: readonly string[];
   /** what was last stated of any kind but visits and notes, for a correction */
   readonly said: readonly Statement[];
+  /** what was said of one side of one limb last, without a break */
+  readonly run: Run;
+  /** somebody else was spoken of */
+  readonly others: boolean;
   /** nothing was asked, looked at or kept in words since then, so "actually no" can only mean that */
   readonly isSaidLast: boolean;
   /** it was told with a question at its end ("that's swollen, isn't it"), so a "no" turns it */
@@ -96,8 +116,11 @@ export const NOTHING_SAID: Context = {
   asking: false,
   looked: null,
   last: [],
+  checks: [],
   found: [],
   said: [],
+  run: [],
+  others: false,
   isSaidLast: false,
   isToldAsking: false,
 };

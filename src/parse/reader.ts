@@ -15,6 +15,7 @@ import { mergeGcs } from './compose/vitals/merge-gcs.ts';
 import { type Context, NOTHING_SAID } from './context.ts';
 import { withoutFillers } from './fillers.ts';
 import type { Reading } from './frame.ts';
+import { withHeaded } from './headed.ts';
 import { cover } from './islands/cover.ts';
 import { SLOTS } from './islands/fill.ts';
 import { wordsOf } from './islands/match.ts';
@@ -23,16 +24,19 @@ import { rootRules } from './islands/roots.ts';
 import { type Branch, plantTree } from './islands/tree.ts';
 import { withoutAdverbs } from './pieces/adverb.ts';
 import { readBehindSubjects } from './pieces/behind-subject.ts';
+import { withCareDenied } from './pieces/care-denied.ts';
 import { withTimesOfCare } from './pieces/care-time.ts';
 import { withChecklists } from './pieces/checklist.ts';
 import { withChoices } from './pieces/choices.ts';
 import { withCourtesies } from './pieces/courtesy.ts';
+import { withDenyingNo } from './pieces/denying-no.ts';
 import { withoutMeasuredFeet } from './pieces/measured-feet.ts';
 import { withPartedNo } from './pieces/parted-no.ts';
 import { withPartedSides } from './pieces/parted-sides.ts';
 import { withPercentFigures } from './pieces/percent-figure.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { withSignsAtTimes } from './pieces/sign-at-time.ts';
+import { withoutSaidAgain } from './said-again.ts';
 import { checkTag } from './tags.ts';
 import { tokenise } from './token.ts';
 import type { Utterance } from './utterance.ts';
@@ -65,10 +69,15 @@ export function createReader(
 }
 
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
-  const tokens = withoutFillers(root, tokenise(utterance.text));
-  const said = piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length);
-  const covered = withChecklists(
-    withTimesOfCare(withSignsAtTimes(withoutMeasuredFeet(said, tokens), tokens), tokens),
+  const tokens = withHeaded(root, withoutSaidAgain(withoutFillers(root, tokenise(utterance.text))));
+  const { asked: before } = context;
+  const isExam = before?.about === 'findings' || before?.about === 'csm';
+  const said = withDenyingNo(piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length), tokens, isExam);
+  const covered = withCareDenied(
+    withChecklists(
+      withTimesOfCare(withSignsAtTimes(withoutMeasuredFeet(said, tokens), tokens), tokens),
+      tokens,
+    ),
     tokens,
   );
   const measured = withPercentFigures(covered, tokens, isOfSaturation(context));
@@ -110,8 +119,11 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   noteBareNo(talk, context.looked);
   notePointedNo(talk);
   // A question waits for one utterance; chatter does not use it up.
+  // A "good" closes what somebody was asked to do.
   const spoke =
-    talk.frames.length > 0 || clauses.some(({ mood }) => mood === 'question' || mood === 'answer');
+    (earlier?.about === 'findings' && earlier.done === true) ||
+    talk.frames.length > 0 ||
+    clauses.some(({ mood }) => mood === 'question' || mood === 'answer');
   if (spoke && talk.context.asked === earlier && earlier !== null)
     talk.context = { ...talk.context, asked: null };
   // A patient who was asked to do something can answer as to a question.

@@ -4,6 +4,7 @@ import type { CorrectionFrame } from '../parse/frame.ts';
 import { alter } from './alteration.ts';
 import { remainderOf } from './change/remainder.ts';
 import { type Effect, leftOver, NO_FIT, type Said } from './effect.ts';
+import { withReadBacks } from './read-back.ts';
 import { restate } from './restatement.ts';
 import type { RecordState } from './state.ts';
 import { statementOf } from './statement-of.ts';
@@ -11,6 +12,10 @@ import { groupsThatFit } from './target.ts';
 
 /** The correction's effects on the record as it stands. */
 export function correct(state: RecordState, frame: CorrectionFrame, said: Said): readonly Effect[] {
+  return withReadBacks(state, effectsOf(state, frame, said));
+}
+
+function effectsOf(state: RecordState, frame: CorrectionFrame, said: Said): readonly Effect[] {
   const { change } = frame;
   if (change.change === 'strike') return strike(state, frame);
   if (change.change === 'statement') return restate(state, frame, change.statement, said);

@@ -7,6 +7,7 @@ import { type Effect, leftOver, type Said } from './effect.ts';
 import { restated } from './restate.ts';
 import type { RecordState } from './state.ts';
 import { statementOf } from './statement-of.ts';
+import { groupsThatFit } from './target.ts';
 
 /** The statement in place of the earlier one that says the same; its time stays that of the earlier one. */
 export function restate(
@@ -15,6 +16,8 @@ export function restate(
   statement: Statement,
   said: Said,
 ): readonly Effect[] {
+  const kept = keepingPlace(state, frame, statement, said);
+  if (kept.length > 0) return kept;
   const { entries, guessed } = restated(state, statement, frame.target, said);
   const [latest] = entries;
   const draft = {
@@ -38,4 +41,23 @@ export function restate(
   });
   const targets = entries.map((entry) => entry.id);
   return [{ effect: 'replace', targets, replacements: [{ ...draft, doubt }, ...rests] }];
+}
+
+// "Tourniquet on the right thigh at ten past. Correction, tourniquet at twenty past": where no place is said anew, the one that was said stays.
+function keepingPlace(
+  state: RecordState,
+  frame: CorrectionFrame,
+  statement: Statement,
+  said: Said,
+): readonly Effect[] {
+  if (statement.kind !== 'care' || statement.site !== undefined) return [];
+  const [latest] = groupsThatFit(state, frame.target);
+  return (latest?.entries ?? []).flatMap((entry): readonly Effect[] => {
+    if (entry.kind !== 'care' || entry.care !== statement.care || entry.site === undefined) return [];
+    const { heardAt, at = entry.at, utterance, group } = said;
+    const { heard, doubt, known } = frame;
+    const anew = { ...statementOf(entry), ...statement };
+    const draft = { statement: anew, at, heardAt, heard, known, doubt, utterance, group };
+    return [{ effect: 'replace', targets: [entry.id], replacements: [draft] }];
+  });
 }

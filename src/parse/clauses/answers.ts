@@ -15,7 +15,8 @@ export function answers(pieces: readonly Piece[], i: number, tokens: readonly To
   const piece = pieces[i];
   // "It's not swollen": the words that could answer say what it is not.
   if (piece !== undefined && isPredicated(piece, pieces[i + 1], tokens)) return false;
-  if (piece !== undefined && isCutShort(piece, tokens)) return false;
+  if (piece !== undefined && (isCutShort(piece, tokens) || isOfNoun(piece, pieces[i + 1], tokens)))
+    return false;
   if (piece === undefined || readingOf(piece, 'negation') === null || isPaused(tokens, piece)) return true;
   const after = pieces[i + 1];
   // "No and a cut on the chin": the "no" has had its say.
@@ -58,6 +59,12 @@ export const isCutShort = (piece: Piece, tokens: readonly Token[]): boolean => {
     before?.pause === '' && HAVING.test(before.word) && /^(none|nothing)$/.test(tokens[from]?.word ?? '')
   );
 };
+
+// "Bad heart": how bad it is, is said of what follows.
+const isOfNoun = (piece: Piece, next: Piece | undefined, tokens: readonly Token[]): boolean =>
+  piece.role === 'attribute' &&
+  !isPaused(tokens, piece) &&
+  (next?.role === 'unknown' || (next?.role === 'site' && tokens[piece.to - 1]?.word === 'bad'));
 
 const AUXILIARY = /^(do|does|did|is|are|am|was|were|can|could|has|have|had)$/;
 const HAVING = /^(have|has|had|got|take|takes)$/;

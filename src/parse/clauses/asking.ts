@@ -6,7 +6,9 @@ import { isPaused, pauseBefore } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
 import { asksWhich } from './choices.ts';
 import type { Draft } from './draft.ts';
-import { begin, type Place, type Turn } from './place.ts';
+import { isSaidOf } from './inverted.ts';
+import { become, begin, type Place, type Turn } from './place.ts';
+import { isTail } from './question-tail.ts';
 
 // "The sternum does not hurt": a bare "does" asks only where a clause begins, and an "any" also behind a place ("neck, any pain").
 export function bareAsking({ piece, pieces, i, tokens, full, draft }: Place): 'stay' | null {
@@ -83,7 +85,10 @@ const asksAfterSign = (piece: Piece): boolean =>
 
 export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'stay' | null {
   if (asksWhich(pieces, i, tokens)) return begin('question');
+  // "Both hands, which one can't you feel": the order of its words asks.
+  if (marked(piece, 'asked')) return draft.mood === 'statement' ? become('question') : null;
   if (piece.role !== 'asking' && piece.role !== 'ask') return null;
+  if (isTail(pieces, i, tokens, draft)) return 'stay';
   if (
     isDenial(pieces, i, tokens) ||
     (isDeniedAny(piece, draft) && !(isJoined(pieces[i - 1]) && asksToEnd(tokens, piece))) ||
@@ -91,11 +96,15 @@ export function question({ piece, pieces, i, tokens, draft }: Place): Turn | 'st
     isWhatItIs(pieces, i, tokens) ||
     isBehindModal(pieces, i, tokens) ||
     isDone(pieces, i, tokens) ||
+    isSaidOf(pieces, i, tokens) ||
     isPointed(pieces, i, tokens) ||
+    isSaidBy(piece, tokens) ||
     isOfWhich(draft, tokens)
   )
     return 'stay';
   // "Breathe in, any pain?": what asks after a pause, to the question mark, is no part of what was told.
+  if (draft.mood === 'instruction' && piece.role === 'asking' && asksOfFelt(pieces, i, draft))
+    return begin('question');
   if (draft.mood === 'instruction' && piece.role === 'asking')
     return (pauseBefore(tokens, piece) !== '' || isJoined(pieces[i - 1])) && asksToEnd(tokens, piece)
       ? begin('question')
@@ -111,6 +120,11 @@ const isOfWhich = ({ mood, pieces }: Draft, tokens: readonly Token[]): boolean =
   tokens[pieces[0]?.from ?? -1]?.word === 'which' &&
   !pieces.some(({ role }) => role === 'finding' || role === 'csm');
 
+// "Big breath for me does that hurt your chest": what was told is told whole.
+const asksOfFelt = (pieces: readonly Piece[], i: number, draft: Draft): boolean =>
+  pieces[i + 1]?.role === 'finding' &&
+  !draft.pieces.some((one) => marked(one, 'tell-if') || marked(one, 'mood', 'supposing'));
+
 const isJoined = (before: Piece | undefined): boolean => before !== undefined && isJoin(before);
 
 const asksToEnd = (tokens: readonly Token[], { from }: Piece): boolean =>
@@ -121,6 +135,8 @@ function isDenial(pieces: readonly Piece[], i: number, tokens: readonly Token[])
   const [piece, not, next] = [pieces[i], pieces[i + 1], pieces[i + 2]];
   if (piece === undefined || not === undefined || next === undefined) return false;
   const bare = piece.weak && piece.to - piece.from === 1 && not.role === 'negation' && not.weak;
+  // "Doesn't his left knee look swollen": what it is said of stands behind the verb.
+  if (next.role === 'site' || next.role === 'side' || isSmall(next, 'owner')) return false;
   const asks = tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause;
   return bare && !isSmall(next, 'person') && asks !== 'ask';
 }
@@ -185,7 +201,12 @@ function isPointed(pieces: readonly Piece[], i: number, tokens: readonly Token[]
   return tokens.slice(piece.from).find(({ pause }) => pause === 'ask' || pause === 'end')?.pause !== 'ask';
 }
 
-const POINTING: ReadonlySet<string> = new Set(['that', 'this', 'it', 'these', 'those']);
+// "His hip is he says sore."
+const isSaidBy = ({ to }: Piece, tokens: readonly Token[]): boolean =>
+  /^(he|she)$/.test(tokens[to - 1]?.word ?? '') &&
+  /^(says|said|reckons|thinks|feels|claims)$/.test(tokens[to]?.word ?? '');
+
+const POINTING: ReadonlySet<string> = new Set(['that', 'this', 'it', 'these', 'those', 'they', 'he', 'she']);
 
 // "We did not give any oxygen": "any" goes with the "not" before it.
 const isDeniedAny = (piece: Piece, draft: Draft): boolean =>

@@ -4,19 +4,24 @@ import { isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, pauseBefore } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
 import { answers, endsQuestion } from './answers.ts';
+import { answeredInBreath, askedOn, asksOtherSide } from './asked-on.ts';
 import { answeredReading, bareAsking, measured, question } from './asking.ts';
-import { toldAfterWhich } from './choices.ts';
+import { chosenInBreath, toldAfterWhich } from './choices.ts';
 import { colour } from './colour.ts';
 import { corrects, takesBack, turnsAnswer } from './corrects.ts';
 import type { Draft } from './draft.ts';
+import { inverted } from './inverted.ts';
 import { done, outOfMood, statedAfter } from './leaving.ts';
 import { beginsProblem, turnsToPatient } from './list-words.ts';
 import { foundThere, lookedFor } from './looked-for.ts';
 import { moodOf } from './mood-words.ts';
 import { newMood } from './moods.ts';
+import { movesPlace } from './moves-place.ts';
+import { readAfterTalk, toldOfToday } from './own-breath.ts';
 import { become, begin, isAnswer, type Place, type Rule, type Turn } from './place.ts';
 import {
   answeredAsked,
+  cannotAsTold,
   repliedByNumber,
   repliedByPlace,
   repliedInBreath,
@@ -28,6 +33,7 @@ import { tagQuestion } from './tag-questions.ts';
 import {
   backToPatient,
   besideAge,
+  besideSide,
   explains,
   isOfLook,
   reading,
@@ -39,6 +45,7 @@ import { anywhere, checkedNext, deniedAfter, onlyThat } from './unsigned.ts';
 const RULES: readonly Rule[] = [
   order,
   correction,
+  askedOn,
   answer,
   repliedByNumber,
   repliedInWords,
@@ -46,12 +53,14 @@ const RULES: readonly Rule[] = [
   repliedByPlace,
   repliedWithPlace,
   answeredAsked,
+  cannotAsTold,
   toldWhenAsked,
   exclaimed,
   goingOn,
   foundThere,
   anywhere,
   deniedAfter,
+  answeredInBreath,
   onlyThat,
   checkedNext,
   bareAsking,
@@ -59,9 +68,12 @@ const RULES: readonly Rule[] = [
   answeredReading,
   tagQuestion,
   toldAfterWhich,
+  inverted,
+  chosenInBreath,
   question,
   lookedFor,
   besideAge,
+  besideSide,
   newMood,
   intention,
   outOfMood,
@@ -70,6 +82,8 @@ const RULES: readonly Rule[] = [
   takenBack,
   seenThen,
   backToPatient,
+  readAfterTalk,
+  toldOfToday,
   reading,
 ];
 
@@ -124,7 +138,9 @@ function order({ piece: { role }, pieces, i, tokens, addressed }: Place): Turn |
 
 function correction({ piece, pieces, i, tokens, asked, full, waiting, draft }: Place): Turn | null {
   // "Does your left arm hurt?" "No, it's the right": it answers, and takes back nothing that was said before.
-  if ((asked || waiting) && marked(piece, 'denies')) return null;
+  // "How bad is it?" "Eight, no, call it six": the figure before it has answered.
+  const isTold = pieces[i - 1]?.role === 'figure' && full;
+  if ((asked || (waiting && !isTold)) && marked(piece, 'denies')) return null;
   // "Any pain?" "No no ow": where a question waits, it answers.
   if (waiting && !full && isAnswer(piece)) return null;
   if (piece.role !== 'correction') return null;
@@ -151,7 +167,11 @@ function answer({ piece, pieces, i, tokens, full, asked, waiting, draft }: Place
   // "The left one yes, the right one no": each answer has its side before it.
   if (waiting && !full && draft.pieces.some(({ role }) => role === 'side')) return become('answer');
   if (draft.mood === 'answer' && pieces[i - 1]?.role === 'side') return 'stay';
-  const open = asked || asksAfterAnother(draft, tokens) || (waiting && !full && draft.mood === 'statement');
+  const open =
+    asked ||
+    asksAfterAnother(draft, tokens) ||
+    asksOtherSide(draft) ||
+    (waiting && !full && draft.mood === 'statement');
   return open && answers(pieces, i, tokens) ? begin('answer') : null;
 }
 
@@ -216,8 +236,10 @@ function isWhile({ piece, pieces, i, tokens }: Place): boolean {
   return WHILE.has(tokens[(before?.to ?? 0) - 1]?.word ?? '') && said.every(({ pause }) => pause === '');
 }
 
-function takenBack({ pieces, i, tokens, full }: Place): Turn | null {
+function takenBack({ pieces, i, tokens, full, waiting, draft }: Place): Turn | null {
   if (full && explains(pieces, i, tokens)) return begin('statement');
+  if (draft.mood === 'statement' && !waiting && movesPlace(pieces, i, tokens, draft.pieces))
+    return begin('correction');
   const { word } = tokens[pieces[i]?.from ?? 0] ?? { word: '' };
   return (full || word === 'not') && takesBack(pieces, i, tokens) ? begin('correction') : null;
 }

@@ -3,9 +3,11 @@
 import { openingOf } from '../compose/sayings/index.ts';
 import { isChoice } from '../pieces/choices.ts';
 import { isSmall, marked, type Piece } from '../pieces/piece.ts';
+import { isPaused } from '../span.ts';
 import type { Token } from '../token.ts';
 import type { Mood } from './clause.ts';
 import { begin, type Place, type Turn } from './place.ts';
+import { isOpenEnd } from './run-on.ts';
 
 /** The mood of a statement that leaves open which of two sides it is said of: asked, or kept in words; null for any other. */
 export function moodOfChoice(pieces: readonly Piece[], tokens: readonly Token[]): Mood | null {
@@ -31,6 +33,18 @@ export function asksWhich(pieces: readonly Piece[], i: number, tokens: readonly 
     .slice(start, i)
     .every((one) => one.role === 'talk' || isSmall(one, 'join') || isSmall(one, 'word'));
   return opens && (next.role === 'site' || THING.test(tokens[next.from]?.word ?? ''));
+}
+
+/** "Which foot can't you feel the left": behind what was asked after a side alone answers. */
+export function chosenInBreath({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  if (draft.mood !== 'question' || tokens[draft.pieces[0]?.from ?? -1]?.word !== 'which') return null;
+  if (piece.role !== 'side' || isChoice(piece) || !isOpenEnd(tokens, piece.from)) return null;
+  const isAsked = draft.pieces.some(
+    ({ role, weak }) => (role === 'finding' && !weak) || role === 'csm' || role === 'ask',
+  );
+  const isLed = /^(on|in|at|to|down|along)$/.test(tokens[piece.from]?.word ?? '');
+  const isLast = i === pieces.length - 1 || isPaused(tokens, piece);
+  return isAsked && !isLed && isLast ? begin('statement') : null;
 }
 
 /** "Which ankle, let me see, the left ankle is swollen": what is said of a place behind a "which" that asks nothing yet is told. */

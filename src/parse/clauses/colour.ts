@@ -22,6 +22,13 @@ export function colour(
   // "Puncture marks where the dog had you": who did it is told of the patient.
   if (mood === 'others' && isDoer(pieces, i, tokens) && said.some(({ role }) => STATING.has(role)))
     return null;
+  // "Splint padded with my own fleece", "sling made from his brother's scarf": what it was done with.
+  if (
+    (mood === 'own' || mood === 'others') &&
+    isMeans(pieces, i, tokens) &&
+    said.some(({ role }) => role === 'care')
+  )
+    return null;
   // "Your pressure is one eighteen over seventy six, which is better than mine": the reading was the patient's.
   const isOwn = mood === 'own' && said.some(isReading);
   if (isOwn) return null;
@@ -35,6 +42,14 @@ export function colour(
 const isDoer = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
   const before = pieces[i - 1];
   return before !== undefined && /^(where|from|by)$/.test(tokens[before.to - 1]?.word ?? '');
+};
+
+// "Wrapped up with his brother, who has a cut hand": what is told behind is of the brother.
+const isMeans = (pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean => {
+  const before = pieces[i - 1];
+  if (before === undefined || !/^(with|using|from|in|under)$/.test(tokens[before.to - 1]?.word ?? ''))
+    return false;
+  return pieces.slice(i + 1).every(({ role }) => role === 'unknown' || role === 'small' || role === 'talk');
 };
 
 // What is told of these lasts, however long ago it began: "started a new tablet last week".

@@ -6,6 +6,7 @@ import { figureIn, isSmall, likelyTag, marked, type Piece } from '../pieces/piec
 import { isTenths } from '../pieces/tenths.ts';
 import { isPaused, pauseAfter, pauseBefore } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
+import { turnsToSide } from './side-anew.ts';
 
 /** A firm correction always is one; "sorry" or "no wait" only where a side, a site or a number follows. */
 export function corrects(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
@@ -14,9 +15,14 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
   // "It's the upper arm I meant, not the forearm": what was meant stands before it.
   if (isMeantBefore(pieces, i, tokens)) return false;
   if (marked(piece, 'correct', 'firm')) return true;
+  // "Sorry and the left one": what is joined on takes nothing back.
+  const [joined] = pieces.slice(i + 1);
+  if (joined !== undefined && isSmall(joined, 'join') && !isSmall(joined, 'or')) return false;
   // "Make the pulse eighty six" puts a sign right; "make the left one warm" does nothing of the kind.
   if (/^make (the|his|her)$/.test(saidIn(tokens, piece.from, piece.to)))
     return isReadingNext(pieces[i + 1]) || isPlaceAlone(pieces.slice(i + 1));
+  // "No, call it six"; "no, call it in as a fracture" puts no figure right.
+  if (marked(piece, 'of-number')) return isNumber(pieces[i + 1]) || isPlaceAlone(pieces.slice(i + 1));
   for (const [k, next] of pieces.slice(i + 1).entries()) {
     const { role } = next;
     if (
@@ -38,14 +44,21 @@ export function corrects(pieces: readonly Piece[], i: number, tokens: readonly T
     // "Excuse me, can I see your arm": a courtesy, unless nothing but the place stands behind it.
     if (marked(piece, 'pardon') && !LEADS.some((word) => isSmall(next, word))) return false;
     if (role !== 'small' && role !== 'talk' && role !== 'negation' && role !== 'answer') return false;
+    // "Sorry, give me your right arm", "sorry, back to the left hip": what is wanted next.
+    if (WANTS.test(saidIn(tokens, next.from, next.to))) return false;
     if (pauseAfter(tokens, next) === 'end') return false;
   }
   return false;
 }
 
+const WANTS = /^(give|show|about|back( to)?)$/;
+
 // "That | is the".
 const isPointing = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
   /^(that|this|it) (is|was) the$/.test(saidIn(tokens, Math.max(0, from - 1), to));
+
+const isNumber = (next: Piece | undefined): boolean =>
+  next !== undefined && (figureIn(next) !== null || (next.role === 'vital' && marked(next, 'bare')));
 
 const isReadingNext = (next: Piece | undefined): boolean =>
   next?.role === 'vital' && (next.islands[0]?.slots.length ?? 0) > 0;
@@ -93,7 +106,7 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
   if (piece === undefined || next === undefined) return false;
   if (isNot(piece, tokens))
     return next.role === 'side' && isPaused(tokens, next) && isLastSide(pieces, i + 2, tokens);
-  if (readsAgain(pieces, i, tokens)) return true;
+  if (readsAgain(pieces, i, tokens) || turnsToSide(pieces, i, tokens)) return true;
   if (!marked(piece, 'plain')) return false;
   const isClockToo = next.role === 'time' && figureIn(next) !== null;
   if (
@@ -107,7 +120,8 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
       return isAlone(next, pastTenths(pieces, i + 1, tokens), tokens);
     return !isPaused(tokens, piece) && pastTenths(pieces, i + 1, tokens) === undefined;
   }
-  return next.role === 'side' && next.to - next.from > 1 && (after === undefined || after.role === 'site');
+  const isEnd = after === undefined || after.role === 'site' || (after.role === 'correction' && after.weak);
+  return next.role === 'side' && next.to - next.from > 1 && isEnd;
 }
 
 // "Sats eighty four on air hold on eighty eight", "resps fourteen no eighteen sorry the engine shook": a figure near the sign's.

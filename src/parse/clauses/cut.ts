@@ -3,6 +3,7 @@
 import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter, pauseBefore } from '../span.ts';
 import type { Pause, Token } from '../token.ts';
+import { withAskedCorrections } from './asked-corrections.ts';
 import { moodAt } from './begins.ts';
 import { moodOfChoice } from './choices.ts';
 import type { Clause } from './clause.ts';
@@ -10,6 +11,9 @@ import { colour } from './colour.ts';
 import { type Draft, isFull } from './draft.ts';
 import { asksAside, asksAtTheEnd, asksIfHeard, withoutClosingRight, withoutTag } from './late-question.ts';
 import { isWholeProblem, mayAddress } from './list-words.ts';
+import { leftAlone } from './own-breath.ts';
+import { withOwnTags } from './own-tags.ts';
+import { isWholeSide } from './side-anew.ts';
 import { isWholeStrike } from './strikes.ts';
 
 /** What earlier talk left: a question that waits for its answer, or one that was answered a breath ago. */
@@ -55,18 +59,25 @@ export function clausesOf(
     const full = isFull(draft.pieces);
     const asked = draft.mood === 'question' && full;
     if (draft.mood === 'problem' && isWholeProblem(draft.pieces, piece, tokens)) close();
+    if (isWholeSide(draft, piece, tokens)) close();
     if (isWholeStrike(draft, pieces, i, pauseBefore(tokens, piece))) close();
     const turn = isOpenEnded(draft)
       ? null
       : moodAt({ piece, pieces, i, tokens, full, asked, waiting, addressed, draft });
     if (turn?.turn === 'begin') close();
     if (turn !== null) draft.mood = turn.mood;
-    else if (draft.mood === 'statement')
-      draft.mood = colour(piece, draft.pieces, pieces, i, tokens) ?? draft.mood;
+    else if (draft.mood === 'statement') {
+      const coloured = colour(piece, draft.pieces, pieces, i, tokens);
+      const alone = coloured === 'others' ? leftAlone(draft.pieces, pieces, i, tokens) : 0;
+      const breath = alone > 0 ? draft.pieces.splice(alone) : [];
+      if (alone > 0) close();
+      draft.pieces.push(...breath);
+      draft.mood = coloured ?? draft.mood;
+    }
     draft.pieces.push(piece);
   });
   close();
-  return clauses;
+  return withAskedCorrections(withOwnTags(clauses, tokens), tokens);
 }
 
 /** True for the words of a correction alone, before a dash, or before a full stop where they can be nothing else. */

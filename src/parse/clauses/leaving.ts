@@ -1,6 +1,6 @@
 // Where what was supposed, planned or told ends, and something is stated again.
 
-import { isJoin, openingOf } from '../compose/sayings/index.ts';
+import { isJoin, namesAtPlace, openingOf } from '../compose/sayings/index.ts';
 import { isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseBefore } from '../span.ts';
 import { saidIn, type Token } from '../token.ts';
@@ -46,13 +46,19 @@ export function statedAfter({ piece, pieces, i, tokens, draft }: Place): Turn | 
   return says && !tells ? begin('statement') : null;
 }
 
+// "Log roll on my count lovely okay thoracic spine no tenderness": the roll is told, and what comes after the courtesies is not.
+const TOLD_TO = /(^| )(for (me|us)|on my count|on (three|3)|ready to (roll|lift))$/;
+
+const isCourteous = (piece: Piece): boolean =>
+  piece.role === 'talk' ||
+  (piece.weak && readingOf(piece, 'talk.courtesy') !== null && piece.role !== 'side');
+
 // "Lie still for me the right hip is tender", "keep still for us we've got a collar on": whom it was told ends what was told.
 function statesAfterForMe(pieces: readonly Piece[], tokens: readonly Token[], i: number): boolean {
-  const [piece, before] = [pieces[i], pieces[i - 1]];
-  if (piece === undefined || before === undefined) return false;
-  if (pieces[i - 2] === undefined) return false;
-  const said = tokens.slice(Math.max(0, before.to - 2), before.to).map(({ word }) => word);
-  if (!/^for (me|us)$/.test(said.join(' ')) || moodOf(piece) !== null) return false;
+  const [piece, before] = [pieces[i], pieces.slice(0, i).findLast((one) => !isCourteous(one))];
+  if (piece === undefined || before === undefined || isCourteous(piece)) return false;
+  const said = saidIn(tokens, Math.max(0, before.to - 3), before.to);
+  if (!TOLD_TO.test(said) || moodOf(piece) !== null) return false;
   const first = pieces.slice(i).find(({ role }) => role !== 'small' && role !== 'unknown');
   const isDone = first?.role === 'care' && (marked(first, 'on') || marked(first, 'put'));
   const isRead = first?.role === 'vital' && (first.islands[0]?.slots.length ?? 0) > 0;
@@ -60,7 +66,8 @@ function statesAfterForMe(pieces: readonly Piece[], tokens: readonly Token[], i:
   const isHeld = first === piece || /^(we|i|he|she|you)$/.test(tokens[piece.from]?.word ?? '');
   // "We're holding your head."
   const isOurs = /^(we|i) (are|have|am|got)$/.test(saidIn(tokens, piece.from, piece.from + 2));
-  return isFelt || isOurs || ((isDone || isRead) && isHeld) || openingOf(pieces, tokens, i) !== null;
+  const isSaid = openingOf(pieces, tokens, i) !== null || namesAtPlace(pieces, tokens, i);
+  return isFelt || isOurs || ((isDone || isRead) && isHeld) || isSaid;
 }
 
 // "Can you pass me the blanket, pain in the hip": what was asked for has nothing to do with the patient.

@@ -2,7 +2,7 @@
 
 import { isSmall, marked, type Piece } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 import { colour } from './colour.ts';
 import type { Draft } from './draft.ts';
 import { moodOf } from './mood-words.ts';
@@ -12,7 +12,11 @@ export function newMood({ piece, pieces, i, tokens, full, waiting, draft }: Plac
   // "Grip's strong and move your toes for me."
   if (full && draft.mood === 'statement' && movesYours(pieces, i)) return begin('instruction');
   const mood = isPlanned(piece, pieces, i) ? 'plan' : moodOf(piece);
+  // "Needs some water, left knee swollen": only care that is wanted is planned.
+  if (marked(piece, 'wanted') && mood === 'plan' && !isPlanned(piece, pieces, i)) return null;
   if (mood === 'supposing' && isHedge(pieces, i, tokens)) return 'stay';
+  // "If I push on your ribs, does it hurt?": it is being done.
+  if (mood === 'supposing' && PUSHES.test(saidIn(tokens, piece.from, piece.from + PUSHED))) return 'stay';
   // "Where does it hurt?" "I think it's my wrist": so the patient answers.
   if (waiting && !full && marked(piece, 'guess')) return 'stay';
   // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
@@ -29,6 +33,9 @@ export function newMood({ piece, pieces, i, tokens, full, waiting, draft }: Plac
     draft.mood === 'instruction' || ((draft.mood === 'supposing' || draft.mood === 'question') && !full);
   return coloured || within ? 'stay' : begin(mood);
 }
+
+const PUSHES = /^(if|whenever) (i|we) (just |gently )?(press|push|squeeze|prod|poke|touch|tap|feel)\b/;
+const PUSHED = 4;
 
 const movesYours = (pieces: readonly Piece[], i: number): boolean => {
   const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
@@ -99,12 +106,18 @@ const isPlanned = (piece: Piece, pieces: readonly Piece[], i: number): boolean =
 
 // An instruction opens what is said: "he can bend it" tells nobody to bend anything.
 function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
-  const before = pieces[i - 1];
+  const [before, piece] = [pieces[i - 1], pieces[i]];
   if (before === undefined || isPaused(tokens, before)) return true;
   // "Going to look in your mouth": the verb of what somebody is about to do.
   if (before.role === 'intention' && tokens[before.to - 1]?.word === 'to' && isHandsOn(pieces[i], tokens))
     return false;
   if (isPlannedOn(pieces, i, tokens)) return false;
+  // "I don't like the look of his skin": a thing that is spoken of.
+  if (
+    isSmall(before, 'article') &&
+    /^(look|feel|sound)s? of$/.test(saidIn(tokens, piece?.from ?? 0, (piece?.from ?? 0) + 2))
+  )
+    return false;
   // "Airway's open": the verb is in the word as it was written.
   const last = tokens[before.to - 1];
   if (before.role === 'unknown' && last !== undefined && last.to - last.from > last.word.length) return false;
@@ -114,6 +127,9 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   // "The airway is open", "he can bend it".
   if (isSmall(before, 'link')) return false;
   const earlier = pieces[i - 2];
+  // "Left shin deformed get me a splint": what somebody is to bring is told, whatever stands before it.
+  if (BRING.test(saidIn(tokens, pieces[i]?.from, (pieces[i]?.from ?? 0) + 2)) && before.role !== 'small')
+    return true;
   // "Hips okay to squeeze": what was done; "I want you to squeeze" tells.
   if (tokens[before.to - 1]?.word === 'to' && earlier?.role === 'finding') return false;
   // "Can bite down okay": so somebody is able to, and nobody is told to; "you can lie back" tells.
@@ -131,7 +147,6 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
   const [next] = pieces.slice(i + 1);
   if (next !== undefined && isSmall(next, 'you')) return true;
   // "Pressing on the ribs tell me if it hurts": nothing else is meant, whatever stands before it.
-  const piece = pieces[i];
   if (piece !== undefined && isTellingIf(piece)) return true;
   const { role } = before;
   return (
@@ -143,6 +158,8 @@ function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]):
     role === 'mood'
   );
 }
+
+const BRING = /^(get|bring|pass|hand|find|fetch|grab|throw) (me|us)$/;
 
 const isHandsOn = (piece: Piece | undefined, tokens: readonly Token[]): boolean =>
   /^(look|feel|lift|press|push|squeeze|raise|bend|straighten|turn|pull|move|open|touch|tilt|flex)$/.test(

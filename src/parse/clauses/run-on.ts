@@ -51,7 +51,7 @@ const BY_WORDS: Readonly<Record<string, RegExp>> = {
   medications: /^(just|only)$/,
   'past-history': /^(just|only)$/,
   allergies: /^(just|only)$/,
-  'last-intake': /^(just|only|about|around|this|last|yesterday)$/,
+  'last-intake': /^(just|only|about|around|at|this|last|yesterday)$/,
   onset: /^(this|last|yesterday|about|around|just|maybe|since|earlier)$/,
 };
 
@@ -87,6 +87,10 @@ export function repliedInBreath({ piece, pieces, i, tokens, draft }: Place): Tur
   if (isJust && draft.pieces.some((one) => tagIn(one, 'csm.ask', 'ask') !== null)) return begin('statement');
   const topic = tagIn(before, 'history.ask', 'asks');
   if (topic === null || marked(before, 'to-end')) return null;
+  // "What happened I slipped", "how did you fall caught an edge".
+  const isMechanism = piece.role === 'history' && marked(piece, 'topic', 'mechanism');
+  if (HAPPENED.test(topic) && (isMechanism || (TELLS.test(word) && tokens[piece.to] !== undefined)))
+    return begin('statement');
   const opens =
     isJust ||
     // "Any meds I don't take anything".
@@ -97,6 +101,8 @@ export function repliedInBreath({ piece, pieces, i, tokens, draft }: Place): Tur
   return opens && (tokens[piece.to] !== undefined || marked(piece, 'denied')) ? begin('statement') : null;
 }
 
+const HAPPENED = /^(events|mechanism)$/;
+const TELLS = /^(i|my|we|he|she)$/;
 const OWNED = 4;
 
 /** True for "just tell me", "just to be sure": what may begin an answer asks on. */
@@ -125,10 +131,22 @@ export function repliedWithPlace({ piece, pieces, i, tokens, draft }: Place): Tu
 }
 
 /** "Can you breathe okay not really it hurts": who was asked to do something, answers. */
-export function answeredAsked({ piece, tokens, draft }: Place): Turn | null {
-  if (draft.mood !== 'instruction' || piece.role !== 'answer' || piece.weak) return null;
+export function answeredAsked({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  if (draft.mood !== 'instruction' || piece.role !== 'answer') return null;
+  // "Push down on my hand, yep."
+  const isBehind = isPaused(tokens, pieces[i - 1] ?? piece) || piece.to === tokens.length;
+  if (isBehind && /^(yes|yeah|yep|yup|aye|no|nope|nah)$/.test(saidIn(tokens, piece.from, piece.to)))
+    return begin('statement');
+  if (piece.weak) return null;
   const first = draft.pieces.find(({ role }) => role !== 'talk' && role !== 'small');
   return /^(can|could|are)$/.test(tokens[first?.from ?? -1]?.word ?? '') ? begin('statement') : null;
+}
+
+/** "Grip my fingers, can't": so says who was told to. */
+export function cannotAsTold({ piece, pieces, i, tokens, draft }: Place): Turn | null {
+  if (draft.mood !== 'instruction' || i === 0 || !isPaused(tokens, pieces[i - 1] ?? piece)) return null;
+  const words = saidIn(tokens, piece.from, pieces.at(-1)?.to ?? piece.to);
+  return /^(i |he |she )?(can|could) not( do it| move it)?$/.test(words) ? begin('statement') : null;
 }
 
 /** "Can you push down on my hands good strong push both feet": how strong it was tells what the patient did who was asked to. */

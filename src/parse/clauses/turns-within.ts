@@ -76,3 +76,11 @@ export function besideAge({ piece, pieces, i, waiting, draft }: Place): Turn | n
     ? begin('others')
     : null;
 }
+
+/** "Which elbow hurts?" "The right one, I banged it": the side answers, and what follows is told by itself. */
+export function besideSide({ piece, waiting, draft }: Place): Turn | null {
+  const isSide =
+    draft.pieces.some(({ role }) => role === 'side') &&
+    draft.pieces.every(({ role }) => role === 'side' || role === 'small' || role === 'talk');
+  return waiting && isSide && draft.mood === 'statement' && moodOf(piece) === 'own' ? begin('own') : null;
+}

@@ -7,12 +7,14 @@ import type { Token } from '../token.ts';
 import { become, begin, isAnswer, type Place, type Turn } from './place.ts';
 import { isOpenEnd } from './run-on.ts';
 
-/** "Sore anywhere on the scalp no": what may be anywhere is asked after, where a yes or a no follows and nothing denies it. */
+/** "Sore anywhere on the scalp no", "pressing on the jaw, sore anywhere": what may be anywhere is asked after, unless something denies it. */
 export function anywhere({ piece, pieces, i, tokens, draft }: Place): Turn | null {
   if (draft.mood !== 'statement' || tokens[piece.from]?.word !== 'anywhere') return null;
   const said = pieces[i - 1];
   const isThere = said?.role === 'finding' && likelyTag(said, 'present') !== 'false';
   if (!isThere || draft.pieces.some(denies)) return null;
+  const [next] = pieces.slice(i + 1);
+  if (next === undefined || next.role === 'talk' || isPaused(tokens, piece)) return become('question');
   return pieces.slice(i + 1).some((one) => isAnswer(one) && !marked(one, 'pointed'))
     ? become('question')
     : null;

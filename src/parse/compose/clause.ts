@@ -8,17 +8,23 @@ import { spanned } from '../span.ts';
 import { turnsLastSaid } from './corrections/answer-turned.ts';
 import { wouldSay } from './corrections/dry-run.ts';
 import { explainsAway } from './corrections/explained-away.ts';
+import { foundOnOther } from './corrections/found-on-other.ts';
+import { turnsToOtherSide } from './corrections/other-side.ts';
 import { tellsOnlyAnew } from './corrections/told-anew.ts';
 import { endOf } from './csm/limb-ends.ts';
 import { isEndNamed } from './csm/of-what.ts';
 import { itemsOf } from './exam/items.ts';
+import { tellsByFall } from './named-by-fall.ts';
 import { openRecord } from './open-record.ts';
 import { patient } from './patient.ts';
 import { problem } from './problem.ts';
+import { askedToMove } from './questions/asked-to-move.ts';
+import { asksToMove, tellsToMove, toldAndAnswered } from './questions/motor-told.ts';
+import { tellNamed } from './questions/named-in-question.ts';
 import { noteAnswer } from './questions/note-answer.ts';
 import { asksOutOfTen } from './questions/out-of-ten.ts';
 import { ask, askQuietly } from './questions/question.ts';
-import { answersTold, tellFound, tellNamed, tellReadings } from './questions/told-in-question.ts';
+import { answersTold, tellFound, tellReadings } from './questions/told-in-question.ts';
 import { answersUsual } from './questions/usual.ts';
 import { readCorrection, readStrike } from './repair.ts';
 import { phrasesIn } from './sites/item.ts';
@@ -68,14 +74,20 @@ export function readClause(talk: Talk, clause: Clause): void {
   }
   if (
     answersTold(talk, clause) ||
+    turnsToOtherSide(talk, clause) ||
+    foundOnOther(talk, clause) ||
     turnsLastSaid(talk, clause, stateAll) ||
     tellsOnlyAnew(talk, clause, stateAll) ||
     explainsAway(talk, clause) ||
     answersUsual(talk, clause) ||
-    asksOutOfTen(talk, clause)
+    asksOutOfTen(talk, clause) ||
+    toldAndAnswered(talk, clause, stateAll, readStatement) ||
+    tellsByFall(talk, clause, readStatement)
   )
     return;
+  const tells = tellsToMove(talk, clause);
   READERS[answersInPast(talk, clause) ? 'statement' : clause.mood](talk, clause);
+  if (tells) asksToMove(talk, clause.pieces);
 }
 
 // "Any history of heart disease?" "My dad.": it is not the patient who had it.
@@ -98,6 +110,8 @@ const answersInPast = ({ tokens, context: { asked } }: Talk, { mood, pieces }: C
       role === 'figure' ||
       role === 'answer' ||
       (mood === 'past' && (role === 'unknown' || role === 'negation')) ||
+      // "Any allergies?" "Only plasters, they gave me a rash as a child."
+      (mood === 'past' && asked.topic === 'allergies' && role === 'finding') ||
       // "Any operations?" "Had my right hip replaced four years ago."
       (mood === 'past' &&
         asked.topic === 'past-history' &&
@@ -153,9 +167,13 @@ function instruction(talk: Talk, clause: Clause): void {
   if (clause.pieces.some((piece) => marked(piece, 'tell-if') || marked(piece, 'mood', 'supposing')))
     askQuietly(talk, clause);
   // "Can you lift your leg?" can be answered, and the answer is none to what was asked before.
-  else if (asksToDo(talk, clause)) {
+  else if (asksToMove(talk, clause.pieces)) {
+    // Its answer may follow.
+  } else if (asksToDo(talk, clause)) {
     const { from, to } = spanned(clause.pieces);
     bear(talk, { asked: null, askedBefore: null, question: textOf(talk, from, to), asking: true });
+    const asked = askedToMove(talk, clause);
+    if (asked !== null) bear(talk, { asked });
   }
   // "Wriggle the toes on your left foot": what is felt and answered next is there.
   const phrases = phrasesIn(itemsOf(talk, clause.pieces)).filter(({ mine }) => !mine);

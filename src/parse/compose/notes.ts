@@ -6,6 +6,8 @@ import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piec
 import { isPaused, type Span, spanned } from '../span.ts';
 import type { Token } from '../token.ts';
 import { answeredPlace } from './bare-no.ts';
+import { isSideInVain } from './corrections/other-side.ts';
+import { endTold } from './questions/motor-told.ts';
 import { saidInSmallWords } from './small-words.ts';
 import { SUBSTANCE } from './substance.ts';
 import { isPlaced, note, type Talk } from './talk.ts';
@@ -29,7 +31,8 @@ export function noteLeftovers(talk: Talk): void {
       ...saidInSmallWords(talk, clause),
     ]);
     const owed = clause.pieces.filter(
-      (piece) => kept.has(piece) || isRunOn(talk, clause) || isInVain(talk, clause),
+      (piece) =>
+        kept.has(piece) || [isRunOn, isInVain, isSideInVain, isOfThen].some((isOwed) => isOwed(talk, clause)),
     );
     if (owed.length === 0 || !keeps(talk, clause, owed)) continue;
     const gave = clause.pieces.some(
@@ -37,7 +40,7 @@ export function noteLeftovers(talk: Talk): void {
     );
     // Of a question a word alone would tell nobody what was asked.
     const span =
-      gave && clause.mood !== 'question' && !tellsNotTo(talk, clause)
+      gave && clause.mood !== 'question' && !tellsNotTo(talk, clause) && !isToldHow(talk, clause)
         ? withNeighbours(talk, clause, owed)
         : withoutLead(clause);
     const last = left.at(-1);
@@ -80,6 +83,10 @@ const isInVain = (talk: Talk, { mood, pieces }: Clause): boolean =>
   mood === 'correction' &&
   pieces.some(({ role }) => role !== 'correction' && role !== 'talk') &&
   !pieces.some((piece) => isPlaced(talk, piece));
+
+// "Had a bad back years ago": of long ago a place is kept, though its word may be another.
+const isOfThen = (talk: Talk, { mood, pieces }: Clause): boolean =>
+  mood === 'past' && pieces.some((piece) => piece.role === 'site' && !isPlaced(talk, piece));
 
 // "How old is he, forty six": a number behind a pause, in a question without its mark, may be the answer.
 const isAnsweredInside = ({ tokens }: Talk, { pieces, pause }: Clause): boolean =>
@@ -151,12 +158,21 @@ const tellsNotTo = ({ tokens }: Talk, { mood, pieces }: Clause): boolean =>
     (piece) => piece.role === 'mood' && tokens.slice(piece.from, piece.to).some(({ word }) => word === 'not'),
   );
 
+const STRENGTH = /^(equal|equally|unequal|strong|stronger|weak|weaker|firm|even|same|feeble|poor)$/;
+
+const isToldHow = (talk: Talk, { pieces, mood }: Clause): boolean =>
+  mood === 'instruction' &&
+  pieces.some(({ role, from }) => role === 'unknown' && STRENGTH.test(talk.tokens[from]?.word ?? '')) &&
+  endTold(talk, pieces) !== null;
+
 // An instruction is kept only where it holds a reading or several words that nobody knows: then it may be none.
 function keeps(talk: Talk, clause: Clause, owed: readonly Piece[]): boolean {
   if (clause.mood !== 'instruction') return true;
   // "Don't give him aspirin": what is forbidden is no talk to the patient.
   if (clause.pieces.some((piece) => marked(piece, 'forbids')) || tellsOfSomebody(talk, clause)) return true;
   if (owed.some((piece) => marked(piece, 'exclaim'))) return true;
+  // "Squeeze my hands, equal": how it went is told in words that nobody knows.
+  if (isToldHow(talk, clause)) return true;
   const unknown = owed.filter((piece) => piece.role === 'unknown').length;
   return unknown > 1 || owed.some((piece) => piece.role === 'vital' && piece.islands[0]?.slots.length !== 0);
 }

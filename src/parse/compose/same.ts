@@ -4,6 +4,7 @@ import { isPaired, type Side, type Statement } from '../../terms/index.ts';
 import type { SiteRef } from '../context.ts';
 import { type Piece, type Role, readingOf, tagIn } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
+import { toSayAgain } from './csm/checks.ts';
 import { endOf } from './csm/limb-ends.ts';
 import { itemsOf } from './exam/items.ts';
 import { namedUpTo } from './exam/mind.ts';
@@ -73,14 +74,19 @@ export function sameAgain(talk: Talk, pieces: readonly Piece[], piece: Piece): n
     present: 'carried',
     ...(alone === 'mirror' ? { side: 'carried' as const } : {}),
   };
+  // "Right foot same" is of all that was checked; "grip the same on the right" of that alone.
+  const where = before.findLastIndex(({ role }) => role === 'side' || role === 'site');
+  const isNamed =
+    named === null && before.slice(where + 1).some(({ role }) => role === 'csm' || role === 'vital');
+  const again = isNamed ? talk.context.last : toSayAgain(talk.context.last, talk.context.checks);
   const places: readonly (SiteRef | null)[] = sites.length === 0 ? [null] : sites;
   const said = places.flatMap((site) =>
-    talk.context.last.flatMap((statement): readonly Said[] => {
-      const again =
+    again.flatMap((statement): readonly Said[] => {
+      const said =
         site === null || (other === null && isAt(statement, site))
           ? onSide(statement, named ?? site?.side ?? alone)
           : atSite(statement, site);
-      return again === null ? [] : [{ statement: again, known, from, to }];
+      return said === null ? [] : [{ statement: said, known, from, to }];
     }),
   );
   if (said.length === 0) return 0;

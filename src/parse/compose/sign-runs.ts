@@ -2,7 +2,7 @@
 // each, up to the next time.
 
 import type { Clause } from '../clauses/clause.ts';
-import { figureIn, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
+import { figureIn, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused, pauseAfter } from '../span.ts';
 import type { Token } from '../token.ts';
 import { isChatter } from './light.ts';
@@ -38,19 +38,24 @@ export function opensSigns({ tokens, context, clauses }: Talk, clause: Clause, t
   const at = pieces.indexOf(time);
   // "17:05: pulse ninety": past a colon the signs are a clause of their own.
   const behind = clauses[clauses.indexOf(clause) + 1];
-  if (pieces.length === 1 && clause.pause === 'dash' && behind?.pieces[0] !== undefined)
+  const before = pieces.slice(0, at);
+  // "Right, 17:05: pulse ninety", "okay, fourteen ten, pulse ninety".
+  const isHead = before.every((piece) => isChatter(piece) || isOkay(piece));
+  if (isHead && at === pieces.length - 1 && clause.pause === 'dash' && behind?.pieces[0] !== undefined)
     return isNamed(behind.pieces[0]);
   const next = pieces[at + 1];
   // "What's the pressure?" "Eleven fifteen, pulse ninety": a number may answer.
-  const isAnswer = at === 0 && context.asked?.about === 'vital';
-  const isCut = pauseAfter(tokens, time) !== '' && (at > 0 || pauseAfter(tokens, time) !== 'pause');
+  const isAnswer = isHead && context.asked?.about === 'vital';
+  const isCut = pauseAfter(tokens, time) !== '' && (!isHead || pauseAfter(tokens, time) !== 'pause');
   if (next === undefined || isAnswer || isCut || !isNamed(next)) return false;
-  const before = pieces.slice(0, at);
+  if (isHead) return true;
   if (before.every((piece) => isChatter(piece) || isPaused(tokens, piece))) return true;
   const first = before.findIndex(({ role }) => role === 'time');
   const isRun = first >= 0 && !before.slice(0, first).some(({ role }) => STATING.has(role));
   return isRun && /^(vital|care)$/.test(before.at(-1)?.role ?? '');
 }
+
+const isOkay = (piece: Piece): boolean => piece.weak && readingOf(piece, 'talk') !== null;
 
 // "Pulse ninety", and no "ninety over sixty".
 const isNamed = ({ role, from, islands: [island] }: Piece): boolean =>
@@ -81,7 +86,9 @@ function leadsOn(said: Said, at: number): boolean {
 
 // Nothing but the name of a sign or of a set stands before it; or signs that have the time before them; or it goes on with an "and".
 function opens(before: Said, isAfterHead: boolean): boolean {
-  const said = before.pieces.filter((piece) => STATING.has(piece.role) || isFigure(before, piece));
+  const said = before.pieces.filter(
+    (piece) => (STATING.has(piece.role) && !isOkay(piece)) || isFigure(before, piece),
+  );
   const last = said.at(-1);
   if (said.every((piece) => piece.role === 'vital' && marked(piece, 'heading'))) return true;
   if (last === undefined || !isOfRun(before, last)) return false;

@@ -20,6 +20,7 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...unaskedAnswer(talk, clause),
   ...bareRemoval(talk, clause),
   ...bareMood(talk, clause),
+  ...notDone(talk, clause),
   ...bareAble(talk, clause),
   ...bareTelling(talk, clause),
   ...bareComparison(talk, clause),
@@ -150,6 +151,10 @@ const bareMood = (talk: Talk, clause: Clause): readonly Piece[] =>
   clause.pieces.every(({ role, weak }) => weak || !SUBSTANCE.has(role))
     ? clause.pieces
     : [];
+
+// "Got a collar ready but I have not put it on": without its end the note would tell the opposite.
+const notDone = ({ tokens }: Talk, { mood, pieces }: Clause): readonly Piece[] =>
+  mood === 'plan' && tokens[(pieces[0]?.from ?? 0) + 1]?.word === 'not' ? pieces : [];
 
 // "Both wrists move": a joint that is no limb's end. "Both knees bend": nobody is told to.
 const moves = ({ role, weak, from, to }: Piece): boolean =>

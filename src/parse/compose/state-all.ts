@@ -20,6 +20,7 @@ import { isDeniedSign, isFormer } from './vitals/not-now.ts';
 import { isNoResponseOfAll, isOfLimbLookedAt, isOfSite } from './vitals/of-a-place.ts';
 import { statePupilSizes } from './vitals/pupil-sizes.ts';
 import { statePupilWords } from './vitals/pupil-words.ts';
+import { stateNow } from './vitals/sign-now.ts';
 import { stateTimedFigure } from './vitals/timed-figure.ts';
 import { stateUnnamed } from './vitals/unnamed.ts';
 import { stateVital } from './vitals/vital-said.ts';
@@ -142,7 +143,9 @@ function stateInOrder(talk: Talk, all: readonly Piece[]): void {
     } else {
       // "Pain score six at ten past and three at twenty past": its score is stated before the next one.
       if (stretch.some(isScore) && figureIn(piece) !== null && pieces[i + 1]?.role === 'time') flush();
-      if (!stateLaterFigure(talk, pieces, i) && !stateTimedFigure(talk, pieces, i)) stretch.push(piece);
+      const isStated =
+        stateLaterFigure(talk, pieces, i) || stateTimedFigure(talk, pieces, i) || stateNow(talk, pieces, i);
+      if (!isStated) stretch.push(piece);
     }
   }
   flush();

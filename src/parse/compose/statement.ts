@@ -27,8 +27,9 @@ import { answerFindings } from './questions/answer-findings.ts';
 import { answersOtherSide } from './questions/answer-other-side.ts';
 import { answerPlaces } from './questions/answer-places.ts';
 import { answersWhereFirst, answersWithSide, answersWithSite } from './questions/answer-site.ts';
+import { answersWhichEnd } from './questions/answer-which-end.ts';
 import { answerWord } from './questions/answer-word.ts';
-import { answersFreely, isOnlySome, keepFree } from './questions/kept-free.ts';
+import { answersFreely, answersWhich, isOnlySome, keepFree } from './questions/kept-free.ts';
 import { toldNext } from './questions/said-next.ts';
 import type { AskedFindings } from './questions/settle.ts';
 import { isJoin, sayingsIn } from './sayings/index.ts';
@@ -48,19 +49,26 @@ export function readStatement(talk: Talk, clause: Clause): void {
   }
   if (answerFreely(talk, clause, stateAll) || answerWithFigure(talk, clause)) return;
   if (acknowledges(talk, clause)) return;
+  const { question, asking } = talk.context;
+  const isWaiting = asked === null && asking && question !== null;
+  // "Squeeze my hand." "Yeah, good."
+  const isMoved = asked?.about === 'csm' || isWaiting;
   // "I don't see any": a negation alone, in answer to a question.
   const bareNo =
     answerWord(clause) !== null &&
-    clause.pieces.every((piece) => isLight(piece) && !isCutShort(piece, talk.tokens));
-  const { question, asking } = talk.context;
-  const isWaiting = asked === null && asking && question !== null;
+    clause.pieces.every(
+      (piece) =>
+        (isLight(piece) || (isMoved && piece.weak && marked(piece, 'soft'))) &&
+        !isCutShort(piece, talk.tokens),
+    );
   if (bareNo && (asked?.about === 'findings' || asked?.about === 'csm' || isWaiting)) {
     answer(talk, clause);
     return;
   }
   const sameAsked = asked ?? askedHere(talk, clause);
-  if (sameAsked?.about === 'findings' && answerPlaces(talk, clause, sameAsked)) return;
+  if (sameAsked?.about === 'findings' && answerPlaces(talk, clause, sameAsked, stateAll)) return;
   if (asked?.about === 'findings' && answersChoice(talk, clause, asked, stateAll)) return;
+  if (asked?.about === 'csm' && answersWhichEnd(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWhereFirst(talk, clause, asked, stateAll)) return;
@@ -79,7 +87,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (asked === null && tellsAnew(talk, clause, stateAll) && correct(talk, clause, stateAll)) return;
   if (asked === null && figureNotThat(talk, clause.pieces) !== null && correct(talk, clause, stateAll))
     return;
-  if (asked === null && namesMeant(talk, clause, stateAll)) return;
+  if (asked === null && (namesMeant(talk, clause, stateAll) || answersWhich(talk, clause))) return;
   const before = talk.frames.length;
   const { said } = talk.context;
   const head = fineHead(talk, clause);
@@ -168,7 +176,9 @@ export function readAnswer(talk: Talk, clause: Clause): void {
   const { asked } = talk.context;
   if (answerWithFigure(talk, clause)) return;
   if (asked?.about === 'findings' && answersChoice(talk, clause, asked, stateAll)) return;
+  if (asked?.about === 'csm' && answersWhichEnd(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
+  if (asked?.about === 'findings' && answerPlaces(talk, clause, asked, stateAll)) return;
   const rest = answer(talk, clause);
   if (asked === null && turnSide(talk, clause, stateAll)) return;
   if (rest.length > 0) stateAll(talk, rest);

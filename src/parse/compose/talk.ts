@@ -4,11 +4,13 @@ import type { Known, Statement } from '../../terms/index.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { AskedOne, Context } from '../context.ts';
 import type { CorrectionTarget, Frame } from '../frame.ts';
+import { runOn } from '../run.ts';
 import type { Span } from '../span.ts';
 import { isAhead } from '../times/index.ts';
 import type { Token } from '../token.ts';
 import { keptOf } from '../told.ts';
 import type { Utterance } from '../utterance.ts';
+import { withChecks } from './csm/checks.ts';
 
 /** How each slot that was not spoken came to be known. */
 export type HowKnown = Readonly<Record<string, Exclude<Known, 'spoken'>>>;
@@ -102,8 +104,9 @@ export function state(talk: Talk, said: readonly Said[]): void {
     });
   }
   const statements = said.map(({ statement }) => statement);
+  bear(talk, { run: runOn(talk.context.run, statements) });
   const exam = statements.filter(({ kind }) => kind === 'finding' || kind === 'csm');
-  if (exam.length > 0) bear(talk, { last: exam });
+  if (exam.length > 0) bear(talk, { last: exam, checks: withChecks(talk.context.checks, exam) });
   const found = statements.flatMap((one) => (one.kind === 'finding' ? [keptOf(one)] : []));
   if (found.length > 0)
     bear(talk, {

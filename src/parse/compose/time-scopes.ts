@@ -33,7 +33,8 @@ function upToNow({ tokens }: Talk, pieces: readonly Piece[], time: Piece, scope:
 const STATING: ReadonlySet<Role> = new Set(['finding', 'csm', 'care', 'vital', 'history', 'unknown']);
 
 /** True for what says something of the patient, and for words that nobody knows. */
-export const states = (piece: Piece): boolean => STATING.has(piece.role);
+export const states = (piece: Piece): boolean =>
+  STATING.has(piece.role) && !(piece.weak && readingOf(piece, 'talk') !== null);
 
 /** The pieces between the commas. */
 function partsOf(talk: Talk, pieces: readonly Piece[]): readonly (readonly Piece[])[] {

@@ -136,10 +136,15 @@ const breaks = (tokens: readonly Token[], { to }: Piece): boolean =>
   tokens[to - 1]?.pause === 'end' || tokens[to - 1]?.pause === 'ask';
 
 function checked(piece: Piece, tokens: readonly Token[]): Piece {
-  const isThere = YES.test(wordOf(piece, tokens));
-  const state = reread(piece, 'small', 'states.state', { state: isThere ? 'there' : 'absent' }).islands;
-  const said = isThere
-    ? reread(piece, 'small', 'small.small', { small: 'word', checked: '' })
-    : reread(piece, 'negation', 'negation.negation', { negation: 'after', checked: '' });
+  if (!YES.test(wordOf(piece, tokens))) return deniedBehind(piece);
+  const state = reread(piece, 'small', 'states.state', { state: 'there' }).islands;
+  const said = reread(piece, 'small', 'small.small', { small: 'word', checked: '' });
+  return { ...said, islands: [...said.islands, ...state], weak: false };
+}
+
+/** The "no" of one thing, behind it: what stands before it is whole. */
+export function deniedBehind(piece: Piece): Piece {
+  const state = reread(piece, 'small', 'states.state', { state: 'absent' }).islands;
+  const said = reread(piece, 'negation', 'negation.negation', { negation: 'after', checked: '' });
   return { ...said, islands: [...said.islands, ...state], weak: false };
 }

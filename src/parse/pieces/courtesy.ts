@@ -2,7 +2,7 @@
 // nothing normal and names no side.
 
 import { isPaired, isSite } from '../../terms/index.ts';
-import type { Token } from '../token.ts';
+import { saidIn, type Token } from '../token.ts';
 import { isSmall, marked, type Piece, type Role, readingOf, tagIn } from './piece.ts';
 import { isTag } from './tag.ts';
 
@@ -53,22 +53,26 @@ function isCourtesy(pieces: readonly Piece[], i: number, tokens: readonly Token[
   return pauseAt(tokens, piece.from - 1) === 'pause' && !isOpen(breathBefore(pieces, i, tokens));
 }
 
-// "Now I'm going to have a feel of your belly okay": it is told to the patient before anything is felt.
+// "Now I'm going to have a feel of your belly okay": it is told to the patient before anything is felt. Without a pause behind it, it is
+// so where the look is yet to come, or where the patient is told or asked something next: "checking your hip okay tell me to stop".
 function closesPlan(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
-  const okay = pieces[i];
+  const [okay, next] = [pieces[i], pieces[i + 1]];
   if (okay === undefined || !OKAY.test(tokens[okay.to - 1]?.word ?? '')) return false;
-  if (i < pieces.length - 1 && pauseAt(tokens, okay.to - 1) === '') return false;
   const breath = breathBefore(pieces, i, tokens);
-  const isTold = tokens.slice(breath[0]?.from, okay.from).some(({ word }) => word === 'your');
-  const isPlan = breath.some(({ role, weak }) => role === 'intention' && !weak);
-  return (
-    isPlan &&
-    (isTold ||
-      breath.some((piece) => PLANS.test(tokens[piece.to - 1]?.word ?? '') && piece.role === 'intention'))
-  );
+  const led = breath.slice(breath.findLastIndex(({ role }) => !PLACE.has(role)) + 1);
+  const isYours = tokens.slice(led[0]?.from, okay.from).some(({ word }) => word === 'your');
+  const isComing = led.some((piece) => isToCome(piece, tokens));
+  if (next !== undefined && pauseAt(tokens, okay.to - 1) === '')
+    return isComing || (isYours && ADDRESS.has(next.role) && !next.weak);
+  return isComing || (isYours && led.some(({ role, weak }) => role === 'intention' && !weak));
 }
 
-const PLANS = /^(to|gonna)$/;
+const ADDRESS: ReadonlySet<Role> = new Set(['mood', 'ask']);
+
+const isToCome = ({ role, from, to }: Piece, tokens: readonly Token[]): boolean =>
+  role === 'intention' && TO_COME.test(saidIn(tokens, from, to));
+
+const TO_COME = /\b(going to|gonna|will)\b/;
 
 const OKAY = /^(okay|ok|alright|right)$/;
 

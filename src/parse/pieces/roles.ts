@@ -14,10 +14,7 @@ const ORDER: readonly (readonly [Role, (island: Island) => boolean])[] = [
   ['ask', rule('csm.ask')],
   ['ask', rule('history.ask')],
   ['history', file('history')],
-  [
-    'care',
-    (island) => island.file === 'care' && island.rule !== 'care.removal' && island.rule !== 'care.earlier',
-  ],
+  ['care', (island) => island.file === 'care' && !/^care\.(removal|earlier|waiting)$/.test(island.rule)],
   ['limbs', rule('csm.limbs')],
   ['vital', (island) => island.file === 'vitals' && !hasTag(island, 'heading') && !isLevel(island)],
   ['csm', (island) => island.file === 'csm' && !hasTag(island, 'late')],

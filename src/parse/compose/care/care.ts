@@ -4,20 +4,22 @@ import type { Care, CareStatement, Site } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { type Island, tagOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
-import { around, isPaused, type Span } from '../../span.ts';
-import type { Token } from '../../token.ts';
+import { around, type Span } from '../../span.ts';
 import type { Reach } from '../negations/reach.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
 import { hasRole, type Item, phrasesAt, pieceOf, wordsOf } from '../sites/item.ts';
 import { looseSide } from '../sites/loose-side.ts';
 import { knownSide } from '../sites/side.ts';
 import { sitesOf } from '../sites/sides.ts';
-import { type HowKnown, type Talk, textOf } from '../talk.ts';
+import { type HowKnown, type Said, type Talk, textOf } from '../talk.ts';
+import { isAtHand } from './at-hand.ts';
+import { furtherSites, inMind, isNext, isOfMind, isPlaceless, placeOfWound } from './care-place.ts';
 import { earlierIn } from './earlier.ts';
 import { isGiven, isInstrument } from './given.ts';
 import { textOfCare } from './remedy.ts';
 import { isNotUsed, isRemoved } from './removed.ts';
 import { isUsual } from './usual.ts';
+import { woundsOf } from './wound.ts';
 
 export interface FoundCare extends Span {
   readonly statements: readonly {
@@ -32,10 +34,12 @@ export interface FoundCare extends Span {
 /** The care of a clause, with the places of the sites that it took. */
 interface ClauseCare {
   readonly found: readonly FoundCare[];
+  /** what the care was for, where its words take that in */
+  readonly wounds: readonly Said[];
   readonly usedSites: ReadonlySet<number>;
 }
 
-const NONE: ClauseCare = { found: [], usedSites: new Set() };
+const NONE: ClauseCare = { found: [], wounds: [], usedSites: new Set() };
 
 const isCare = (item: Item): boolean => hasRole(item, 'care');
 
@@ -49,7 +53,9 @@ export function careOf(
   if (!items.some(isCare)) return NONE;
   const usedSites = new Set<number>();
   const found: FoundCare[] = [];
-  for (const [i, group] of attach(items, talk.tokens, isCare)) {
+  const wounds: Said[] = [];
+  for (const [i, own] of attach(items, talk.tokens, isCare, mind.length > 0)) {
+    const group = own.length > 0 ? own : placeOfWound(items, talk.tokens, i);
     const piece = pieceOf(items[i]);
     const island = piece === null ? null : readingOf(piece, 'care');
     if (piece === null || island === null || tagOf(island, 'care') === null) continue;
@@ -59,6 +65,7 @@ export function careOf(
       continue;
     }
     if (reach.polarity(piece.from, false) !== 'stated' || isNotUsed(talk.tokens, piece)) continue;
+    if (isAtHand(talk.tokens, piece)) continue;
     const last = found.at(-1);
     // "Packing the wound on the thigh with gauze": what it was done with is no care of its own.
     if (last !== undefined && isInstrument(talk.tokens, piece, island)) {
@@ -66,60 +73,26 @@ export function careOf(
       continue;
     }
     if (tagOf(island, 'care') === 'medication' && isUsual(talk.tokens, piece)) continue;
-    if (!isGiven(talk.tokens, items, i, group.length > 0)) continue;
-    const at = isPlaceless(island) ? group.filter((index) => isNext(items, talk.tokens, i, index)) : group;
+    if (!isGiven(talk.tokens, items, i, group.length > 0 || isOfMind(talk, piece, mind))) continue;
+    const near = isPlaceless(island) ? group.filter((index) => isNext(items, talk.tokens, i, index)) : group;
+    // Somebody lies on his side as a whole: "rolled him onto his right side, left knee swollen".
+    const at = tagOf(island, 'care') === 'recovery-position' ? [] : near;
     for (const index of at) usedSites.add(index);
     const one = careAt(talk, items, i, piece, island, at, mind);
     found.push(one);
+    wounds.push(...woundsOf(island, phrasesAt(items, at), one));
     for (const index of furtherSites(items, at)) {
       usedSites.add(index);
       found.push({ ...careAt(talk, items, i, piece, island, [index], mind), ...onlyAt(items, index) });
     }
   }
-  return { found: withoutRepeats(found), usedSites };
-}
-
-// "Tourniquets on, right arm at thirteen twelve and right leg at thirteen eighteen": each place has its own time.
-function furtherSites(items: readonly Item[], group: Attachment): readonly number[] {
-  const found: number[] = [];
-  let last = group.at(-1);
-  let timed = false;
-  for (let k = (last ?? items.length) + 1; k < items.length; k++) {
-    const item = items[k];
-    if (item === undefined) break;
-    if (item.type === 'site') {
-      const next = items.slice(k + 1).find((one) => !hasRole(one, 'small'));
-      if (!timed || !hasRole(next, 'time')) break;
-      found.push(k);
-      last = k;
-      timed = false;
-    } else if (hasRole(item, 'time')) timed = true;
-    else if (!hasRole(item, 'small')) break;
-  }
-  return found;
+  return { found: withoutRepeats(found), wounds, usedSites };
 }
 
 const onlyAt = (items: readonly Item[], index: number): Span & { readonly spans: readonly Span[] } => {
   const site = wordsOf(items[index] as Item);
   return { ...site, spans: [site] };
 };
-
-const PLACELESS: ReadonlySet<string | null> = new Set(['medication', 'fluids', 'food', 'oxygen', 'collar']);
-
-const isPlaceless = (island: Island): boolean => PLACELESS.has(tagOf(island, 'care'));
-
-// "Fentanyl fifty micrograms, splint on the left wrist": a drug has no place but the one it was given at, straight after it.
-function isNext(items: readonly Item[], tokens: readonly Token[], i: number, site: number): boolean {
-  const between = items.slice(i + 1, site);
-  const isReason = between.some((item) => tokens[wordsOf(item).from]?.word === 'for');
-  const parted = items.slice(i, site).some((item) => isPaused(tokens, wordsOf(item)));
-  return (
-    site > i &&
-    !isReason &&
-    !parted &&
-    between.every((item) => hasRole(item, 'small') || hasRole(item, 'figure'))
-  );
-}
 
 function careAt(
   talk: Talk,
@@ -131,7 +104,15 @@ function careAt(
   mind: readonly SiteRef[],
 ): FoundCare {
   const phrases = phrasesAt(items, group);
-  const refs = sitesOf(phrases, mind);
+  const named = sitesOf(phrases, mind);
+  // "Splint from knee to ankle" is one, on what lies between them.
+  const stretch = named.filter((ref) => ref.stretch === 'between');
+  const refs =
+    stretch.length > 0
+      ? stretch
+      : named.length === 0 && isOfMind(talk, piece, mind)
+        ? mind.map(inMind)
+        : named;
   // "Chest seal on the right": a thing that goes on one place has its side alone.
   const home = refs.length === 0 ? (tagOf(island, 'home') as Site | null) : null;
   const isOpen = home !== null || refs.some((ref) => ref.side === null);
@@ -168,13 +149,18 @@ function careAt(
           ]
         : refs.map((ref) => ({
             statement: { ...statement, site: ref.site, side: ref.side ?? side?.side ?? null },
-            known: ref.side === null ? {} : knownSide(ref.sideKnown),
+            known: {
+              ...(named.length === 0 ? { site: 'carried' as const } : {}),
+              ...(ref.side === null ? {} : knownSide(ref.sideKnown)),
+            },
             ...doubt,
           })),
     ...around(spans),
     spans,
   };
 }
+
+// "Reduced it": it is at the place that was spoken of.
 
 // "Splint on the knee with the quick splint", "blanket on for warming": one thing named twice in a breath is one care.
 function withoutRepeats(found: readonly FoundCare[]): readonly FoundCare[] {

@@ -4,7 +4,7 @@ import { hasTag, type Island, tagOf } from '../../islands/island.ts';
 import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
-import { hasRole, type Item, pieceOf } from '../sites/item.ts';
+import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
 import { endOfRemedy } from './remedy.ts';
 
 /** The thing alone ("tourniquet") is care only with a word that it was put on, a site or a time; an act is care by itself. */
@@ -19,6 +19,12 @@ export function isGiven(
   if (piece === null || island === null) return false;
   // "He is splinting" is how he breathes; a splint has a limb.
   if (hasTag(island, 'needs-site') && !hasSite) return false;
+  // "And half a biscuit": what it is joined to was given.
+  if (hasTag(island, 'joined') && !hasRole(items[i - 1], 'care')) return false;
+  // "Left knee is dressed", and not "he is dressed".
+  if (hasTag(island, 'of-site') && !isSaidOfSite(tokens, items, i)) return false;
+  // "Covered the graze", and not "covered the leg".
+  if (hasTag(island, 'of-wound') && !isOfWound(items, i)) return false;
   // "A burn from the ice": the word is care only where it was put on something.
   if (hasTag(island, 'needs-on') && !isPutOn(tokens, piece, island, hasSite)) return false;
   if (hasTag(island, 'needs-time')) return items.some((item) => hasRole(item, 'time'));
@@ -39,6 +45,22 @@ export function isGiven(
   )
     return true;
   return items.some((item) => hasRole(item, 'time'));
+}
+
+const isOfWound = (items: readonly Item[], i: number): boolean =>
+  hasRole(
+    items.slice(i + 1).find((item) => !hasRole(item, 'attribute') && !hasRole(item, 'small')),
+    'finding',
+  );
+
+function isSaidOfSite(tokens: readonly Token[], items: readonly Item[], i: number): boolean {
+  const site = items.slice(0, i).findLastIndex(({ type }) => type === 'site');
+  const between = items.slice(site, i);
+  return (
+    site >= 0 &&
+    !between.slice(1).some((item) => isSmallItem(item, 'person') || hasRole(item, 'unknown')) &&
+    !between.some((item) => isPaused(tokens, wordsOf(item)))
+  );
 }
 
 const isPutOn = (tokens: readonly Token[], { from, to }: Piece, island: Island, hasSite: boolean): boolean =>

@@ -1,6 +1,7 @@
 // Promises what a clause says of the other side after it spoke of one; what cannot be turned is kept as a note.
 
-import type { Piece } from '../../pieces/piece.ts';
+import type { Statement } from '../../../terms/index.ts';
+import { marked, type Piece } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { toEnd } from '../csm/limb-ends.ts';
 import { itemsOf } from '../exam/items.ts';
@@ -27,7 +28,12 @@ export function lendSite(talk: Talk, pieces: readonly Piece[], tail: Tail): void
 export function contrast(talk: Talk, pieces: readonly Piece[], tail: Tail): void {
   const words = pieces.slice(tail.from, tail.to);
   const span = spanned(words);
-  const said = talk.context.last.flatMap((statement): readonly Said[] => {
+  // "Left shoulder bruised." "Other side nothing.": in a breath of its own a "nothing" is all that is found there.
+  const isNothing =
+    words.some((piece) => marked(piece, 'nothing')) &&
+    !pieces.slice(0, tail.from).some(({ role }) => role === 'finding' || role === 'csm');
+  const last = isNothing ? asFoundNothing(talk.context.last) : talk.context.last;
+  const said = last.flatMap((statement): readonly Said[] => {
     const one = turned(statement, tail);
     const known: HowKnown = {
       ...(tail.site === null ? { site: 'carried' as const } : {}),
@@ -40,4 +46,21 @@ export function contrast(talk: Talk, pieces: readonly Piece[], tail: Tail): void
   if (said.length === 0) note(talk, span);
   else state(talk, said);
   place(talk, ...words);
+}
+
+// What the patient feels is denied by its name alone.
+const FELT: ReadonlySet<string> = new Set(['pain', 'numbness', 'tingling', 'weakness']);
+
+/** The findings that stand, each place once and whatever was found there; turned, they call the other side free of all. */
+function asFoundNothing(last: readonly Statement[]): readonly Statement[] {
+  const seen = new Set<string>();
+  return last.flatMap((one): readonly Statement[] => {
+    if (one.kind !== 'finding' || !one.present || FELT.has(one.finding)) return [one];
+    const { kind, site, side, level } = one;
+    const key = `${site} ${side} ${level}`;
+    if (seen.has(key)) return [];
+    seen.add(key);
+    const finding = 'abnormality' as const;
+    return [{ kind, site, side, finding, present: true, ...(level === undefined ? {} : { level }) }];
+  });
 }

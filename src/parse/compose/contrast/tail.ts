@@ -1,7 +1,7 @@
 // Finds where a clause turns to the other side: "…, weak on the left", "… but not the left", "…, left is two".
 
 import type { Statement } from '../../../terms/index.ts';
-import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { isSmall, marked, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { State } from '../../states.ts';
 import { saidIn, type Token } from '../../token.ts';
@@ -174,9 +174,17 @@ function isTail(
   if (model?.role === 'finding' && marked(model, 'finding', 'weakness') && marked(model, 'adj')) return false;
   // "Not the left" takes back a side; after "but" (and of a limb's check, after a pause) it denies what was said of the other.
   const bare = tail.state === 'not' && pieces[tail.to - 1]?.role === 'side';
-  if (!csm) return tail.site === null && DENIALS.has(tail.state) && (!bare || tail.turned);
+  if (!csm) return namesSame(before, tail) && DENIALS.has(tail.state) && (!bare || tail.turned);
   return !bare || tail.turned || isPaused(tokens, { to: pieces[tail.from]?.from ?? 0 });
 }
+
+// "Blister on the left heel, none on the right heel": the place may be named again, and no other one.
+const namesSame = (before: readonly Piece[], { site, state }: Tail): boolean => {
+  if (site === null) return true;
+  const named = tagIn(site, 'sites', 'site');
+  const last = before.findLast(({ role }) => role === 'site');
+  return state === 'none' && last !== undefined && tagIn(last, 'sites', 'site') === named;
+};
 
 // "Over the left kidney" has its side within the place.
 const isOfSide = (tokens: readonly Token[], { role, from, to }: Piece): boolean =>

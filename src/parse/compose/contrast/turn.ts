@@ -23,8 +23,10 @@ export function turned(statement: Statement, tail: Tail): Statement | null {
 function turnedFinding(one: FindingStatement, side: Side, { state }: Tail): FindingStatement | null {
   const denies = state === 'none' || ((state === 'absent' || state === 'not') && one.present);
   if (!denies) return null;
-  const { kind, site, finding, level } = one;
-  return { kind, site, side, finding, present: false, ...(level === undefined ? {} : { level }) };
+  const { kind, site, finding, level, quality } = one;
+  // No blister there is not nothing there.
+  const what = finding === 'abnormality' && quality !== undefined ? { quality } : {};
+  return { kind, site, side, finding, present: false, ...(level === undefined ? {} : { level }), ...what };
 }
 
 function turnedCsm(one: CsmStatement, side: Side, { state, figure }: Tail): CsmStatement | null {

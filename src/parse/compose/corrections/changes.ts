@@ -1,6 +1,6 @@
 // What a correction changes: the first of these ways that its words allow, in the order of one list.
 
-import type { FindingStatement, Side, Site } from '../../../terms/index.ts';
+import { type FindingStatement, isWithin, type Side, type Site } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import type { Change, CorrectionTarget, StatementFrame } from '../../frame.ts';
 import { marked, type Piece } from '../../pieces/piece.ts';
@@ -9,7 +9,7 @@ import { attributesOf, joinAttributes } from '../findings/attributes.ts';
 import { hasRole, isSmallItem, phraseOf, phrasesIn } from '../sites/item.ts';
 import { otherSide } from '../sites/side.ts';
 import { sideIn } from '../sites/side-in.ts';
-import type { Talk } from '../talk.ts';
+import { bear, type Talk } from '../talk.ts';
 import { doseAnew } from './dose-anew.ts';
 import { type StateAll, wouldSay } from './dry-run.ts';
 import { figureNotThat } from './figure-not.ts';
@@ -18,6 +18,7 @@ import { notThat } from './not-that.ts';
 import { numberAnew } from './number-anew.ts';
 import { placesAnew } from './places-anew.ts';
 import { findingIn, presenceIn } from './said-anew.ts';
+import { toldOnce } from './same-thing.ts';
 import { scaleAnew } from './scale-anew.ts';
 import { renamedBy, sameTarget, targetOf } from './target.ts';
 import { renamed, retimed } from './told-anew.ts';
@@ -61,9 +62,12 @@ export function changesOf(
   pieces: readonly Piece[],
   stateAll: StateAll,
 ): readonly Changed[] | null {
+  const { sites } = talk.context;
   for (const way of WAYS) {
     const changed = way(talk, pieces, stateAll);
     if (changed !== null) return changed.length > 0 ? changed : null;
+    // "Sorry, the other knee": a way that does not go must not turn the side for the next.
+    bear(talk, { sites });
   }
   return null;
 }
@@ -106,7 +110,7 @@ const isSaid = ({ context }: Talk, site: Site): boolean =>
   context.said.some((one) => 'site' in one && one.site === site);
 
 function wholly(talk: Talk, pieces: readonly Piece[], stateAll: StateAll): readonly Changed[] | null {
-  const statements = wouldSay(talk, pieces, stateAll);
+  const statements = toldOnce(wouldSay(talk, pieces, stateAll));
   if (statements.length === 0) return null;
   const renamed = renamedBy(talk.context, statements);
   return statements.map((basis) => ({
@@ -162,8 +166,19 @@ function site(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
   const wrong = ref.sideKnown === 'spoken' && !last ? saidOfOther(talk, ref) : null;
   if (wrong !== null && ref.side !== null)
     return [{ change: { change: 'side', side: ref.side }, target: { site: ref.site, side: wrong } }];
+  const inner = turned === null ? null : narrowerThan(talk, ref, turned);
+  if (inner !== null && turned !== null) return [{ change: { change: 'side', side: turned }, target: inner }];
   const named = ref.level !== null && !last && isSaid(talk, ref.site);
   return [{ change, target: named ? { site: ref.site } : {} }];
+}
+
+// "That's the left arm I'm holding", of a right forearm: the narrower place that was said last stands.
+function narrowerThan({ context }: Talk, { site }: SiteRef, turned: Side): CorrectionTarget | null {
+  const [one, ...others] = context.said;
+  if (one === undefined || others.length > 0 || !('site' in one) || one.site === undefined) return null;
+  const was = otherSide(turned);
+  const isInner = one.site !== site && isWithin(one.site, site);
+  return isInner && was !== null && was !== turned && one.side === was ? { site: one.site, side: was } : null;
 }
 
 /** The other side of a place that was told of on that side alone, or null. */

@@ -1,6 +1,7 @@
 // "No, the left", "no, forty five", "no, one forty over ninety": a "no" with what should have been said takes back what was.
 
 import type { Clause } from '../../clauses/clause.ts';
+import { isNoAlone, placesAlone } from '../../clauses/moves-place.ts';
 import { isNear, looksAgain } from '../../pieces/figure-anew.ts';
 import { figureIn, marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
@@ -17,9 +18,13 @@ export function turnSide(talk: Talk, clause: Clause, stateAll: StateAll): boolea
   if (lead === undefined) return false;
   if (looksAgain(lead, talk.tokens) && isFigureNear(talk, behind)) return correct(talk, clause, stateAll);
   // "No, no, the right elbow": said twice it is one.
-  const nos = clause.pieces.findIndex((piece) => !marked(piece, 'plain'));
+  const nos = clause.pieces.findIndex((piece) => !marked(piece, 'plain') && !isNoAlone(piece, talk.tokens));
   const [first, all] = [clause.pieces[nos - 1], clause.pieces.slice(Math.max(nos, 0))];
   if (first === undefined) return false;
+  // "No, forearm, right forearm, can't count": what stands behind the place says nothing of it.
+  const places = isPaused(talk.tokens, first) ? placesAlone(all, talk.tokens) : 0;
+  if (places > 0 && isFoundLast(talk))
+    return correct(talk, { ...clause, pieces: all.slice(0, places) }, stateAll);
   const rest = upToCall(talk, all);
   const turning = rest.filter(({ role, weak }) => role !== 'small' && (role !== 'talk' || !weak));
   const turned = { ...clause, pieces: rest };
@@ -48,6 +53,9 @@ export function turnSign(talk: Talk, clause: Clause, stateAll: StateAll): boolea
     anew.every(({ statement }) => statement.kind === 'vital' && statement.vital === last.vital);
   return isSame && correct(talk, { ...clause, pieces: rest }, stateAll);
 }
+
+const isFoundLast = ({ context: { said, isSaidLast, asking } }: Talk): boolean =>
+  isSaidLast && !asking && said.length > 0 && said.every((one) => one.kind === 'finding' && one.present);
 
 // "Hang on, ninety three": the only figure that is said, and like that of the sign just read.
 function isFigureNear(

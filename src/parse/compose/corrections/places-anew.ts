@@ -18,8 +18,8 @@ export function placesAnew(talk: Talk, pieces: readonly Piece[]): readonly Chang
   if (before.length === 0 || before.length !== talk.context.last.length) return null;
   if (!pieces.every(({ role }) => PLACES.has(role))) return null;
   const phrases = phrasesIn(itemsOf(talk, pieces));
-  const refs = sitesOf(phrases, []);
-  if (phrases.length < 2 || refs.some(({ level }) => level !== null)) return null;
+  const refs = once(sitesOf(phrases, []));
+  if (phrases.length < 2 || refs.length < 2 || refs.some(({ level }) => level !== null)) return null;
   const isSaidNow = (one: FindingStatement) => refs.some((ref) => isAt(one, ref));
   const fresh = refs.filter((ref) => !before.some((one) => isAt(one, ref)));
   const gone = placesIn(before.filter((one) => !isSaidNow(one)));
@@ -31,6 +31,15 @@ export function placesAnew(talk: Talk, pieces: readonly Piece[]): readonly Chang
       .map((one) => (was === undefined ? added(one, ref) : moved(one, ref)));
   });
 }
+
+// "No, forearm, right forearm": one place, said again with its side.
+const once = (refs: readonly SiteRef[]): readonly SiteRef[] =>
+  refs.filter(
+    (ref, i) =>
+      !refs
+        .slice(i + 1)
+        .some((one) => one.site === ref.site && (ref.sideKnown !== 'spoken' || ref.side === one.side)),
+  );
 
 const moved = (one: FindingStatement, { site, side }: SiteRef): Changed => ({
   change: { change: 'site', site, ...(side === null ? {} : { side }) },

@@ -3,6 +3,8 @@
 import { isPaired, type Side, type Site, type Statement } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import type { Change, CorrectionTarget } from '../../frame.ts';
+import { runOf } from '../../run.ts';
+import { withChecks } from '../csm/checks.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import { bear, type Talk } from '../talk.ts';
 
@@ -11,13 +13,26 @@ export function remember(talk: Talk, change: Change, target: CorrectionTarget): 
   if (change.change === 'statement') {
     const { statement } = change;
     const isExam = statement.kind === 'finding' || statement.kind === 'csm';
-    bear(talk, { said: [statement], ...(isExam ? { last: [statement] } : {}) });
+    const others = talk.context.run.map((group) => group.filter((one) => !isTarget(one, target)));
+    bear(talk, {
+      said: [statement],
+      checks: withChecks(talk.context.checks, [statement]),
+      run: runOf([...others, [statement]]),
+      ...(isExam ? { last: [statement] } : {}),
+    });
     if (statement.kind === 'finding') bear(talk, { sites: [spoken(statement.site, statement.side)] });
     return;
   }
-  const { said, last, sites } = talk.context;
+  const { said, last, sites, checks } = talk.context;
   const changed = (one: Statement): Statement => (fits(one, target) ? changedBy(one, change) : one);
-  bear(talk, { said: said.map(changed), last: last.map(changed) });
+  bear(talk, {
+    said: said.map(changed),
+    last: last.map(changed),
+    run: runOf(talk.context.run.map((group) => group.map(changed))),
+  });
+  // Which of the checks was meant nobody can tell here: what was said last stands for the end.
+  const isOfChecks = checks.length > 0 && last.some((one) => one.kind === 'csm' && changed(one) !== one);
+  if (isOfChecks) bear(talk, { checks: withChecks([], last.map(changed)) });
   if (change.change === 'site') bear(talk, { sites: [spoken(change.site, change.side ?? null)] });
   if (change.change === 'side')
     bear(talk, {
@@ -31,6 +46,11 @@ const spoken = (site: Site, side: Side | null): SiteRef => ({
   ...plainSite(site, side),
   sideKnown: side === null ? null : 'spoken',
 });
+
+const isTarget = (one: Statement, target: CorrectionTarget): boolean =>
+  (target.kind === undefined || target.kind === one.kind) &&
+  (target.finding === undefined || (one.kind === 'finding' && one.finding === target.finding)) &&
+  fits(one, target);
 
 const fits = (one: Statement, { side, site }: CorrectionTarget): boolean =>
   (side === undefined || ('side' in one && one.side === side)) &&

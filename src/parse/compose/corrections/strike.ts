@@ -2,11 +2,11 @@
 
 import type { Clause } from '../../clauses/clause.ts';
 import type { CorrectionTarget } from '../../frame.ts';
-import { likelyTag, marked, type Piece } from '../../pieces/piece.ts';
+import { figureIn, likelyTag, marked, type Piece } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { itemsOf } from '../exam/items.ts';
 import { phrasesIn } from '../sites/item.ts';
-import { place, spanOf, type Talk, textOf } from '../talk.ts';
+import { bear, note, place, spanOf, type Talk, textOf } from '../talk.ts';
 import { findingIn } from './said-anew.ts';
 
 /** Strikes what the clause names after its strike word, or the last thing said. */
@@ -18,6 +18,11 @@ export function strike(talk: Talk, clause: Clause): void {
   // "Scratch the morphine": nobody may strike what was said last for a word that is not known; the words are kept.
   const isOpen = first !== undefined && !marked(first, 'strike', 'last') && Object.keys(target).length === 0;
   if (isOpen && rest.some(({ role }) => role === 'unknown') && !isOfLast(talk, rest)) return;
+  if (isOpen && rest.some((piece) => isOtherFigure(talk, piece) || isOtherOne(talk, piece))) {
+    note(talk, span);
+    place(talk, span);
+    return;
+  }
   talk.frames.push({
     frame: 'correction',
     target,
@@ -27,6 +32,7 @@ export function strike(talk: Talk, clause: Clause): void {
     known: {},
     doubt: [],
   });
+  bear(talk, { checks: [] });
   place(talk, span);
 }
 
@@ -47,8 +53,22 @@ function isOfLast({ context, tokens }: Talk, rest: readonly Piece[]): boolean {
   return rest.every(({ role, from }) => role !== 'unknown' || words.includes(tokens[from]?.word ?? ''));
 }
 
+// "So scratch the perfect ten": a number that was not said strikes nothing.
+function isOtherFigure({ context }: Talk, piece: Piece): boolean {
+  const figure = piece.role === 'figure' ? figureIn(piece) : null;
+  const last = context.said.at(-1);
+  return (
+    figure !== null && (last === undefined || !JSON.stringify(last).match(new RegExp(`\\b${figure}\\b`)))
+  );
+}
+
+// "Scratch the first": which one that is nobody said.
+const isOtherOne = ({ tokens }: Talk, { from, to }: Piece): boolean =>
+  tokens.slice(from, to).some(({ word }) => /^(first|second|third|fourth|other|others|earlier)$/.test(word));
+
 function named(talk: Talk, pieces: readonly Piece[]): CorrectionTarget {
-  const finding = findingIn(pieces);
+  // "The clean sheet": a word that calls a thing so names no finding.
+  const finding = findingIn(pieces.filter((piece) => !marked(piece, 'soft')));
   const site = phrasesIn(itemsOf(talk, pieces)).flatMap((phrase) => phrase.sites.slice(0, 1));
   const last = site.at(-1);
   const side = site.findLast((ref) => ref.side !== null)?.side ?? null;

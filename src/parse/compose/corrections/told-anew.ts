@@ -15,7 +15,7 @@ export function tellsAnew(talk: Talk, clause: Clause, stateAll: StateAll): boole
   const last = lastTold(talk);
   if (last === null || !talk.tokens.slice(...range(clause.pieces)).some(({ word }) => word === 'not'))
     return false;
-  const [one, ...others] = wouldSay(talk, clause.pieces, stateAll);
+  const [one, ...others] = wouldSay({ ...talk }, clause.pieces, stateAll);
   if (one?.statement.kind !== 'history' || one.statement.topic !== last.topic || others.length > 0)
     return false;
   const wrong = NOT_THAT.exec(one.statement.text.toLowerCase())?.[1];
@@ -42,7 +42,7 @@ export function tellsOnlyAnew(talk: Talk, clause: Clause, stateAll: StateAll): b
   const first = clause.pieces.findIndex(({ role }) => role !== 'small' && role !== 'talk');
   if (clause.pieces[first]?.role !== 'correction') return false;
   const { said } = talk.context;
-  const [one, ...others] = wouldSay(talk, clause.pieces.slice(first + 1), stateAll);
+  const [one, ...others] = wouldSay({ ...talk }, clause.pieces.slice(first + 1), stateAll);
   const { statement } = one ?? {};
   if (one === undefined || others.length > 0 || statement?.kind !== 'history' || !ONLY.has(statement.topic))
     return false;

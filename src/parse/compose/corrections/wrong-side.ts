@@ -3,11 +3,14 @@
 
 import { isWithin, type Side, type Site } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
-import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { saidIn } from '../../token.ts';
 import { type Told, toldIn } from '../../told.ts';
 import { itemsOf } from '../exam/items.ts';
 import { phrasesIn } from '../sites/item.ts';
 import { otherSide } from '../sites/side.ts';
+import { sideIn } from '../sites/side-in.ts';
+import { plainSite } from '../sites/site-ref.ts';
 import type { Talk } from '../talk.ts';
 import type { Changed } from './changes.ts';
 import { findingIn } from './said-anew.ts';
@@ -52,15 +55,21 @@ function placeIn(talk: Talk, pieces: readonly Piece[]): SiteRef | null {
   const denials = pieces.filter((one) => marked(one, 'negation', 'before') && !marked(one, 'plain'));
   if (!denials.every((one) => takesBackSide(pieces, one))) return null;
   const [ref, ...others] = phrasesIn(itemsOf(talk, pieces)).flatMap(({ sites }) => sites);
-  return ref?.sideKnown === 'spoken' && others.length === 0 ? ref : null;
+  if (ref === undefined) return findings.length === 1 ? sideOfLast(talk, pieces) : null;
+  return ref.sideKnown === 'spoken' && others.length === 0 ? ref : null;
 }
 
-// "… that's swollen", "… which is tender".
-function isToldAgain({ tokens }: Talk, pieces: readonly Piece[], finding: Piece): boolean {
-  const [link, who] = [pieces[pieces.indexOf(finding) - 1], pieces[pieces.indexOf(finding) - 2]];
-  if (link === undefined || !isSmall(link, 'link') || who === undefined) return false;
-  return /^(that|which)$/.test(tokens[who.to - 1]?.word ?? '');
+// "It's the left that's got the gash."
+function sideOfLast({ context: { run } }: Talk, pieces: readonly Piece[]): SiteRef | null {
+  const [side, last] = [sideIn(pieces)?.side ?? null, run.at(-1)?.at(-1)];
+  return side === null || last === undefined ? null : plainSite(last.site, side);
 }
+
+// "… that's swollen", "… which is tender", "… with the gash".
+const isToldAgain = ({ tokens }: Talk, [first]: readonly Piece[], finding: Piece): boolean =>
+  AGAIN.test(saidIn(tokens, first?.from, finding.from));
+
+const AGAIN = /\b((that|which) (is|are|was|has|have|is got|has got|got)( the| a)?|with the)$/;
 
 const takesBackSide = (pieces: readonly Piece[], denial: Piece): boolean =>
   pieces[pieces.indexOf(denial) + 1]?.role === 'side';

@@ -50,6 +50,7 @@ export function presenceAt(
   if (word === 'no' && deniesItself(tokens, island)) return said(false, null);
   if (word !== null) {
     const own = negation !== null && !reachesTo(items, i, negation) ? null : negation;
+    if (word === 'no' && own !== null && !turnsBack(tokens, own, island)) return said(false, own);
     if (own === null && word === 'yes' && joinsDenied(items, i)) return said(false, null);
     return said((word === 'yes') !== (own !== null), own);
   }
@@ -62,6 +63,13 @@ export function presenceAt(
   if (hasTag(island, 'turned')) return { present: true, inferred: true, negation: null };
   return { present: null, inferred: false, negation: null };
 }
+
+// "No radial pulse, none there", "can't find it, no pulse": two denials beside each other are one; only straight before it a "not" turns
+// what is denied.
+const turnsBack = (tokens: readonly Token[], no: Span, island: Span): boolean =>
+  no.to <= island.from &&
+  island.from - no.to <= 1 &&
+  tokens.slice(no.to - 1, island.from).every(({ pause }) => pause === '');
 
 const deniesItself = (tokens: readonly Token[], { from, to }: Span): boolean =>
   tokens.slice(from, to).some(({ word }) => word === 'not');

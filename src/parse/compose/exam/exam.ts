@@ -33,6 +33,7 @@ export function stateExam(talk: Talk, pieces: readonly Piece[]): void {
   for (const one of csm.found) stateCsm(talk, one);
   const care = careOf(talk, items, mind, reach);
   for (const index of care.usedSites) used.add(index);
+  state(talk, care.wounds);
   for (const { statements, from, to, spans } of care.found) {
     state(
       talk,

@@ -1,5 +1,6 @@
 // "Swelling's going down", "the rash is spreading": how a finding that was told goes on is no new finding of the place in mind.
 
+import type { SiteRef } from '../../context.ts';
 import type { Span } from '../../span.ts';
 import { toldIn } from '../../told.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
@@ -56,9 +57,18 @@ function whereTheWoundIs({ context }: Talk, one: FoundFinding): FoundFinding {
   return { ...one, refs: [plainSite(wound.site, wound.side)], doubt: [...one.doubt, 'Does it bleed there?'] };
 }
 
-// "No exit wound" with no place of its own is said of wherever it might have come out, and takes back no wound that was told.
-const isNoExit = ({ tokens }: Talk, { piece, present, siteSpoken }: FoundFinding): boolean =>
-  !present && !siteSpoken && tokens.slice(piece.from, piece.to).some(({ word }) => word === 'exit');
+// "No exit wound" with no place of its own, or with the wound's, is said of wherever it might have come out, and takes back no wound that was told.
+const isNoExit = (
+  { tokens }: Talk,
+  { piece, present, siteSpoken, refs }: FoundFinding,
+  found: readonly FoundFinding[],
+): boolean =>
+  !present &&
+  tokens.slice(piece.from, piece.to).some(({ word }) => word === 'exit') &&
+  (!siteSpoken ||
+    found.some((one) => one.present && refs.every((ref) => one.refs.some((at) => isSame(at, ref)))));
+
+const isSame = (one: SiteRef, other: SiteRef): boolean => one.site === other.site && one.side === other.side;
 
 /** Keeps the words of findings that go on, and gives those that are still to be stated: what was told already is not. */
 export function withoutProgress(talk: Talk, found: readonly FoundFinding[]): readonly FoundFinding[] {
@@ -67,7 +77,7 @@ export function withoutProgress(talk: Talk, found: readonly FoundFinding[]): rea
   return found
     .map((one) => whereTheWoundIs(talk, whereItWas(talk, one)))
     .filter((one) => {
-      if (isNoExit(talk, one)) return false;
+      if (isNoExit(talk, one, found)) return false;
       const words = one.present ? progressOf(talk, one) : null;
       if (words === null) return true;
       note(talk, words);

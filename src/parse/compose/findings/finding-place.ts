@@ -3,6 +3,7 @@
 import { isSite, regionOf, type Side, type Site } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { type Island, tagOf } from '../../islands/island.ts';
+import { limbOf } from '../sites/limb.ts';
 import { plainSite } from '../sites/site-ref.ts';
 
 /**
@@ -29,6 +30,12 @@ function placed(
   // "Nose, no deviation": of the nose nobody means the trachea.
   if (tagOf(island, 'finding') === 'tracheal-deviation' && spoken.some(({ site }) => FACE.has(site)))
     return [];
+  // "Left hand deviated": nor of a limb.
+  const isLimb = spoken.length > 0 && spoken.every(({ site }) => limbOf(site) !== null);
+  if (tagOf(island, 'finding') === 'tracheal-deviation' && isLimb && tagOf(island, 'for') !== null) return [];
+  // "Ribs on the right moving the wrong way": those are the part of the chest that does.
+  const named = spoken.length > 0 || tagOf(island, 'only') === null ? spoken : mind;
+  if (tagOf(island, 'finding') === 'paradoxical-motion' && areRibs(named)) return sided(named, side);
   const isOwn = LOCATED.some((finding) => tagOf(island, 'finding') === finding);
   if (at.length > 0 && (isOwn || spoken.every(({ site }) => isInRegionOf(at, site))))
     return fixed(
@@ -44,6 +51,8 @@ function placed(
   const exact = sitesIn(island, 'only');
   if (exact.length > 0 && (refs.length === 0 || !refs.every(({ site }) => exact.includes(site)))) return [];
   const home = sitesIn(island, 'home');
+  // "Neck veins. They're distended": the word for the belly is said of them too.
+  if (tagOf(island, 'finding') === 'distension' && areVeins(refs)) return refs;
   if (only.length > 0 && (refs.length === 0 || !refs.every(({ site }) => isInRegionOf(only, site))))
     return [];
   if (
@@ -53,8 +62,19 @@ function placed(
     !mind.some(({ site }) => isInRegionOf(home, site))
   )
     return home.map((site) => plainSite(site, side));
-  return side === null ? refs : refs.map((ref) => ({ ...ref, side, sideKnown: 'spoken' }));
+  return sided(refs, side);
 }
+
+const sided = (refs: readonly SiteRef[], side: Side | null): readonly SiteRef[] =>
+  side === null
+    ? refs
+    : refs.map(({ sided, ...ref }) => ({
+        ...ref,
+        // "Lumbar region: tender on the right."
+        ...(sided !== undefined && side !== 'midline' ? { site: sided } : {}),
+        side,
+        sideKnown: 'spoken',
+      }));
 
 // "Left ribs move the wrong way. That's paradoxical motion": of the side that is spoken of.
 function ofMind(
@@ -87,6 +107,12 @@ export const isAtHome = (island: Island, refs: readonly SiteRef[], mind: readonl
     ({ site }) => at.includes(site) || (home.includes(site) && !mind.some((one) => one.site === site)),
   );
 };
+
+const areVeins = (refs: readonly SiteRef[]): boolean =>
+  refs.length > 0 && refs.every(({ site }) => site === 'neck-veins');
+
+const areRibs = (spoken: readonly SiteRef[]): boolean =>
+  spoken.length > 0 && spoken.every(({ site }) => site === 'ribs');
 
 const FACE: ReadonlySet<Site> = new Set(['nose', 'face', 'jaw', 'mouth', 'teeth', 'eye', 'cheek']);
 

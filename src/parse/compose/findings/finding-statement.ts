@@ -19,7 +19,7 @@ export function findingStatement(
     kind: 'finding',
     site: ref.site,
     side: ref.side,
-    finding,
+    finding: finding === 'distension' && ref.site === 'neck-veins' ? 'jugular-distension' : finding,
     present,
     ...(parts.length > 0 ? { part: parts } : {}),
     ...(ref.level === null ? {} : { level: ref.level }),
@@ -34,7 +34,12 @@ export function findingStatement(
 export const findingsSaid = (one: FoundFinding): readonly Said[] =>
   one.refs.flatMap((ref) =>
     one.findings.map((finding) => ({
-      statement: findingStatement(finding, ref, one.present, one.attributes),
+      statement: findingStatement(
+        finding,
+        ref,
+        one.present,
+        ref.stretch === 'end' ? unmeasured(one.attributes) : one.attributes,
+      ),
       known: knownOf(one, ref),
       doubt: one.doubt,
       from: one.from,
@@ -42,8 +47,12 @@ export const findingsSaid = (one: FoundFinding): readonly Said[] =>
     })),
   );
 
+// "A ten centimetre cut from elbow to wrist": how long it is, is told of what lies between them.
+const unmeasured = ({ size: _, count: __, ...others }: Attributes): Attributes => others;
+
 function knownOf(one: FoundFinding, ref: SiteRef): HowKnown {
-  if (one.siteSpoken) return knownSide(ref.sideKnown);
+  if (one.siteSpoken)
+    return { ...(ref.stretch === 'between' ? { site: 'inferred' } : {}), ...knownSide(ref.sideKnown) };
   // The side of a site in mind was spoken once, and not here.
   const carried = !one.sideSpoken && ref.side !== null && ref.sideKnown === 'spoken';
   return {

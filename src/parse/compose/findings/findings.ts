@@ -52,7 +52,10 @@ export function findingsOf(
     const piece = pieceOf(items[i]);
     const island = piece === null ? null : readingOf(piece, 'findings.finding');
     if (piece === null || island === null) continue;
-    const one = findingAt(inHand, i, piece, island, group);
+    const one = [...narrower(piece, island), island].reduce<FoundFinding | null>(
+      (before, like) => before ?? findingAt(inOwnMind(inHand, like, found.at(-1)), i, piece, like, group),
+      null,
+    );
     if (one === null) continue;
     for (const index of group) usedSites.add(index);
     const last = found.at(-1);
@@ -71,6 +74,17 @@ export function findingsOf(
   found.push(...otherwiseSided(items, found));
   return { found: consistent(found), usedSites, reach };
 }
+
+// "Two front teeth missing, one next door's loose": what counts at one place alone may have it from the finding that names it itself.
+const inOwnMind = (inHand: InHand, island: Island, last: FoundFinding | undefined): InHand =>
+  hasTag(island, 'only') && last?.atHome === true ? { ...inHand, mind: last.refs } : inHand;
+
+// "No teeth missing, but that one's wobbly": what the word means at one place alone comes before what it means anywhere.
+const narrower = ({ islands }: Piece, island: Island): readonly Island[] =>
+  islands.filter(
+    (one) =>
+      one !== island && one.rule === 'findings.finding' && hasTag(one, 'only') && !hasTag(island, 'only'),
+  );
 
 // "Pelvis doesn't move": it is stable, and nobody has lost the use of it.
 const isOfStillPelvis = (tokens: readonly Token[], island: Island, refs: readonly SiteRef[]): boolean =>

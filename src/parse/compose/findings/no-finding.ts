@@ -2,11 +2,11 @@
 
 import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island } from '../../islands/island.ts';
-import type { Piece } from '../../pieces/piece.ts';
+import { isSmall, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { saidIn, type Token } from '../../token.ts';
 import type { Attachment } from '../sites/attach.ts';
-import { hasRole, type Item, phrasesAt } from '../sites/item.ts';
+import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
 import { isPredicate } from './predicate.ts';
 import {
   isAllOver,
@@ -57,10 +57,20 @@ export function isNoFinding(
     return true;
   // "A nail in the left palm", and nothing where no place follows ("the needle is in").
   if (hasTag(island, 'before-site') && (group[0] ?? -1) < i) return true;
+  if (hasTag(island, 'soft') && isOfNoun(items, tokens, i)) return true;
   // "Push against my hands, good": the examiner's own.
   const phrases = phrasesAt(items, group);
   return hasTag(island, 'soft') && phrases.length > 0 && phrases.every(({ mine }) => mine);
 }
+
+// "A clean dressing on", "with clean water", "in good order": an article or a "with" leads to the thing that is so.
+function isOfNoun(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  const [lead, said] = [pieceOf(items[i - 1]), pieceOf(items[i])];
+  if (lead === null || said === null || isPaused(tokens, lead)) return false;
+  return isSmall(lead, 'article') || LEADS.test(tokens[said.from - 1]?.word ?? '');
+}
+
+const LEADS = /^(with|of|in|by|using|under)$/;
 
 // "Can touch his ear with that hand no problem": so easily, and nothing is called normal.
 const isWithEase = (tokens: readonly Token[], { from, to }: Piece): boolean =>

@@ -4,7 +4,7 @@ import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island } from '../../islands/island.ts';
 import { isSmall, type Piece, type Role, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { isNothingSuch } from '../negations/nothing.ts';
 import { hasRole, type Item, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
 import { limbOf } from '../sites/limb.ts';
@@ -48,12 +48,18 @@ export function isPredicate(
   if (site === null) {
     if (mind.length === 0) return false;
     if (items.slice(0, i).some((item) => hasRole(item, 'side'))) return true;
-    return !soft && tokens.length <= island.to - island.from + 2;
+    return (
+      !soft && (tokens.length <= island.to - island.from + 2 || OF_IT.test(saidIn(tokens, 0, island.from)))
+    );
   }
   // "Good range of motion in the elbow" leads to its site.
   if (site > i) return nothing || (!soft && (i + 1 === site || phraseOf(items[site])?.led === true));
   return isSaidOf(items, tokens, i, site, soft);
 }
+
+// "Now it's all red and …": so the talk begins, and nothing else was named that could be.
+const OF_IT =
+  /^((and|now|oh|well|but|so|yes|yeah) )*(it|they) (is|are|looks|look)( (all|really|very|quite|so|still|now))*$/;
 
 const APART: ReadonlySet<Role> = new Set(['unknown', 'mood', 'intention']);
 

@@ -1,6 +1,6 @@
 // Whether a finding is said of something that is no place on the body: "the rest is soft", "his helmet is cracked".
 
-import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { saidIn, type Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
@@ -114,11 +114,15 @@ export function isOfAThing(items: readonly Item[], tokens: readonly Token[], i: 
   const [join, other] = [items[i - 1], items[i - 2]];
   if (isSmallItem(join, 'join') && hasRole(other, 'finding') && !isPaused(tokens, wordsOf(other as Item)))
     return isOfAThing(items, tokens, i - 2);
+  // "The brakes are bleeding fluid": what stands straight behind it is the thing's too.
+  if (hasRole(items[i - 1], 'finding') && !isPaused(tokens, wordsOf(items[i - 1] as Item)))
+    return isOfAThing(items, tokens, i - 1);
   const before = wordsBefore(items, tokens, i);
   const first = before[0];
   const at = items.findIndex((item) => pieceOf(item) === first);
   const subject = pieceOf(items[(first === undefined ? i : at) - 1]);
-  if (subject === null || !THINGS.has(subject.role) || isPaused(tokens, subject)) return false;
+  if (subject === null || isPaused(tokens, subject)) return false;
+  if (!THINGS.has(subject.role) && !isLikely(subject, 'machine')) return false;
   const isNumber = subject.role === 'vital' && (subject.islands[0]?.slots.length ?? 0) > 0;
   return !isNumber && (links(tokens, before[0]) || isContracted(tokens, subject));
 }

@@ -8,7 +8,7 @@ import { spanned } from '../../span.ts';
 import { dryRun, type StateAll } from '../corrections/dry-run.ts';
 import { isChatter } from '../light.ts';
 import type { AskedTopic } from '../questions/settle.ts';
-import { bear, place, state, type Talk, textOf } from '../talk.ts';
+import { bear, place, type Said, state, type Talk, textOf } from '../talk.ts';
 import { headingOf } from './heading.ts';
 import { answeredTopic } from './history.ts';
 import { isAge } from './measured.ts';
@@ -40,11 +40,22 @@ const FEELINGS: ReadonlySet<Topic> = new Set<Topic>([
 export function answerFreely(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
   const { asked } = talk.context;
   if (asked?.about !== 'topic') return false;
-  if (isFree(talk, clause, asked, stateAll)) take(talk, clause, asked.topic);
-  else if (asked.topic === 'events' && tellsMechanism(clause)) take(talk, clause, 'mechanism');
+  if (isFree(talk, clause, asked, stateAll)) {
+    const found = asked.topic === 'events' ? whatDidIt(talk, clause, stateAll) : [];
+    take(talk, clause, asked.topic);
+    state(talk, found);
+  } else if (asked.topic === 'events' && tellsMechanism(clause)) take(talk, clause, 'mechanism');
   else return false;
   return true;
 }
+
+// "What happened to your foot?" "A wasp stung me there": what happened is what is there as well.
+const whatDidIt = (talk: Talk, { pieces }: Clause, stateAll: StateAll): readonly Said[] =>
+  dryRun(talk, pieces, stateAll).flatMap(({ statement, known, span: [from, to] }) =>
+    statement.kind === 'finding' && (statement.finding === 'sting' || statement.finding === 'bite')
+      ? [{ statement, known, from, to }]
+      : [],
+  );
 
 // Free words answer a question of history unless they examine, command or set out to do something else.
 function isFree(talk: Talk, { pieces }: Clause, { topic, item }: AskedTopic, stateAll: StateAll): boolean {

@@ -27,8 +27,10 @@ export function historyOf(
     { statement: { kind: 'history', topic, text, ...more }, known: {}, from, to: end },
   ];
   // "My name is …" is the patient's only in answer to being asked: the responder has a name too.
-  if (hasTag(island, 'mine') && !isAsked(talk, topic)) return [];
+  // Who was asked for name and age in one breath tells both.
+  if (hasTag(island, 'mine') && !isAsked(talk, topic) && !isAsked(talk, 'age')) return [];
   if (topic === 'name' && callsFor(talk, piece)) return [];
+  if (topic === 'last-intake' && isWhile(talk, from)) return [];
   const whole = hasTag(island, 'whole');
   const except = exceptionAfter(talk, pieces);
   // "No medical history apart from the thyroid": there is one, and nothing is denied as a whole.
@@ -70,6 +72,10 @@ export function historyOf(
   const told = give(textOf(talk, start, past), past, negated ? { present: false } : {});
   return topic === 'medications' && !negated ? [...told, ...conditionsIn(talk, pieces, past)] : told;
 }
+
+// "It hurts when she's drinking water", "choked while eating a roll": it tells when something else was so.
+const isWhile = ({ tokens }: Talk, from: number): boolean =>
+  tokens[from - 1]?.pause === '' && /^(when|while|whenever|if|without)$/.test(tokens[from - 1]?.word ?? '');
 
 // "Started at noon, worse since": what is told in one breath ends where the speaker paused.
 function breathOf({ tokens }: Pick<Talk, 'tokens'>, pieces: readonly Piece[]): readonly Piece[] {

@@ -67,6 +67,10 @@ export function endOfText(
       break;
     // "Fell off the wall no neck pain left wrist swollen": what is found begins where it is told without a pause, too.
     if (pause === '' && k > 0 && loose && beginsFinding(tokens, pieces, k)) break;
+    // "Who fell has a cut on his hand": what is so of him is told for itself.
+    if (topic === 'mechanism' && isVerbOfWho(tokens, pieces, k)) break;
+    // "Was drinking coffee when his chest began to hurt".
+    if (topic === 'last-intake' && /^(when|while)$/.test(tokens[piece.from]?.word ?? '')) break;
     // "Allergic to kiwis, gets a rash": how it shows goes with it.
     const isReaction = topic === 'allergies' && REACTS.test(tokens[piece.from]?.word ?? '');
     if (pause !== '' && !isReaction && (startsStatement(pieces, k) || isLater(tokens, piece))) break;
@@ -76,6 +80,20 @@ export function endOfText(
   while (end > (pieces[0]?.to ?? 0) && LEADS_ON.test(tokens[end - 1]?.word ?? '')) end -= 1;
   return end;
 }
+
+// The first verb behind "who fell", where no "and" goes on with what happened.
+const isVerbOfWho = (tokens: readonly Token[], pieces: readonly Piece[], k: number): boolean => {
+  const [first, piece] = [pieces[0], pieces[k]];
+  if (first === undefined || piece === undefined) return false;
+  const isWho =
+    /^(who|that)$/.test(tokens[first.from]?.word ?? '') ||
+    /^(who|that)$/.test(tokens[first.from - 1]?.word ?? '');
+  return (
+    isWho &&
+    /^(has|is|needs|says)$/.test(tokens[piece.from]?.word ?? '') &&
+    !/^(and|then|who|that)$/.test(tokens[piece.from - 1]?.word ?? '')
+  );
+};
 
 // "Last ate at noon, was" and "takes ramipril and he" break off where something else begins.
 const LEADS_ON = /^(and|but|or|was|were|he|she|who|which|when|while)$/;

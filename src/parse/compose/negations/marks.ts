@@ -2,8 +2,8 @@
 
 import { hasTag } from '../../islands/island.ts';
 import type { NegationKind } from '../../negation.ts';
-import { marked, readingOf, tagIn } from '../../pieces/piece.ts';
-import { isPaused } from '../../span.ts';
+import { marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
+import { isPaused, type Span } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isAdjective, isSmallItem, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
 import { isCannotWithout } from './cannot-without.ts';
@@ -81,11 +81,14 @@ function marksAt(
     return [{ mark: { start: piece.from, end: piece.to, kind }, nouns: false }, stopAt(turned)];
   // "None loose": a "none" with an adjective straight after it and no finding before it denies what follows.
   const ahead = kind === 'after' && !follows && isAdjective(items[i + 1]);
+  // "Has gone swollen": it is so now, and nothing is gone.
+  if (ahead && tokens.slice(piece.from, piece.to).some(({ word }) => word === 'gone')) return [];
   const isOfEach = ahead || (kind === 'before' && hasTag(island, 'each'));
   const ownEnd = kind === 'before' ? endOfOwnVerb(items, tokens, i) : null;
   const end = isOfEach ? endOfEach(items, tokens, i) : ownEnd;
   return [
     ...(stopped === null ? [] : [stopAt(stopped.from)]),
+    ...(isOfCare(items, i) ? [stopAt(breathOf(tokens, piece))] : []),
     {
       mark: { start: piece.from, end: piece.to, kind: ahead ? 'before' : kind },
       nouns: hasTag(island, 'nouns'),
@@ -94,6 +97,13 @@ function marksAt(
     ...(end === null ? [] : [stopAt(end)]),
   ];
 }
+
+// "Sling on the left arm, splint no": of care a "no" behind it denies its own breath.
+const isOfCare = (items: readonly Item[], i: number): boolean =>
+  marked(pieceOf(items[i]) as Piece, 'checked') && items.slice(0, i).some((item) => hasRole(item, 'care'));
+
+const breathOf = (tokens: readonly Token[], { from }: Span): number =>
+  tokens.slice(0, from).findLastIndex(({ pause }) => pause !== '') + 1;
 
 // "No midline pain", "no left sided swelling": the side belongs to what is denied.
 function leadsToFinding(items: readonly Item[], tokens: readonly Token[], i: number): boolean {

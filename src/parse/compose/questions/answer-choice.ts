@@ -26,7 +26,7 @@ export function answersChoice(
   const [site, ...others] = asked.sites;
   if (!asked.either || asked.negative || site === undefined || others.length > 0) return false;
   if (asked.findings.length > 1 || asked.findings.some(({ present }) => !present)) return false;
-  const head = headOf(talk, pieces, site);
+  const head = headOf(talk, pieces, (named) => named === site.site);
   const said = head === null ? null : chosenIn(talk, head);
   if (head === null || said === null) return false;
   const rest = pieces.slice(head.length);
@@ -57,12 +57,16 @@ export function answersChoice(
 }
 
 /** The pieces up to the side that answers, where nothing is said of that side behind it; null for any other clause. */
-function headOf({ tokens }: Talk, pieces: readonly Piece[], { site }: SiteRef): readonly Piece[] | null {
+export function headOf(
+  { tokens }: Talk,
+  pieces: readonly Piece[],
+  isOfIt: (site: string | null) => boolean,
+): readonly Piece[] | null {
   const at = pieces.findIndex(
     (piece, k) => piece.role === 'side' && !isNot(tokens[pieces[k - 1]?.from ?? -1]?.word),
   );
   const named = pieces[at + 1];
-  const isNamed = named?.role === 'site' && tagIn(named, 'sites', 'site') === site;
+  const isNamed = named?.role === 'site' && isOfIt(tagIn(named, 'sites', 'site'));
   const end = at + (isNamed ? 2 : 1);
   if (at < 0 || !pieces.slice(0, at).every((piece) => isLead(piece, tokens[piece.from]?.word ?? '')))
     return null;
@@ -78,10 +82,14 @@ function headOf({ tokens }: Talk, pieces: readonly Piece[], { site }: SiteRef): 
     past.role === 'side' ||
     past.role === 'talk' ||
     isSmall(past, 'person') ||
-    isSmall(past, 'mine');
+    isSmall(past, 'mine') ||
+    // "The left one I twisted it on the ice": a sentence of its own.
+    (past.role === 'history' && SUBJECT.test(tokens[past.from]?.word ?? ''));
   // "The right thigh", "left is sore": another place, or something of its own.
   return isWhole && next?.role !== 'site' ? pieces.slice(0, end + does.length) : null;
 }
+
+const SUBJECT = /^(i|we|he|she|they|it)$/;
 
 const isNot = (word: string | undefined): boolean => word === 'not';
 
@@ -94,12 +102,13 @@ const isLead = (piece: Piece, word: string): boolean =>
   marked(piece, 'guess') ||
   marked(piece, 'negation', 'stop');
 
-interface Chosen {
+export interface Chosen {
   readonly side: Side;
   readonly denied: boolean;
 }
 
-function chosenIn({ tokens }: Talk, head: readonly Piece[]): Chosen | null {
+/** The side that these pieces end on, and whether it is denied of both. */
+export function chosenIn({ tokens }: Talk, head: readonly Piece[]): Chosen | null {
   const piece = head.findLast(({ role }) => role === 'side');
   const side = piece === undefined ? null : sideAfter(piece);
   if (

@@ -7,6 +7,7 @@ import { type Found, inState, stateOf } from '../contrast/index.ts';
 import { csmStatement } from '../csm/csm-statement.ts';
 import { endOf, endsOnSide } from '../csm/limb-ends.ts';
 import { isChatter } from '../light.ts';
+import { sideAfter } from '../sites/said-side.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { type HowKnown, place, type Talk } from '../talk.ts';
 import type { AnswerWord } from './answer-word.ts';
@@ -27,7 +28,8 @@ export function answerCsm(
   const more = moreOf(rest, asked);
   // "Yes, the right one": of two that were asked after, one is answered; "no, the right" may be either way round.
   const sided = more.side === null ? asked.ends : endsOnSide(asked.ends, more.side);
-  if (word === 'no' && more.side !== null) {
+  const isOther = more.pieces.some((piece) => piece.role === 'side' && sideAfter(piece) === 'mirror');
+  if (word === 'no' && (more.side !== null || isOther)) {
     noteAnswer(talk, { from, to: more.pieces.at(-1)?.to ?? to });
     place(talk, ...more.pieces);
     return rest.slice(more.pieces.length);

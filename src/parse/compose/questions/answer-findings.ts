@@ -1,6 +1,7 @@
 // A yes or a no to a question after findings, with what the answer adds: how bad, where, on which side.
 
-import type { SeverityWord } from '../../../terms/index.ts';
+import { isPaired, type SeverityWord } from '../../../terms/index.ts';
+import type { SiteRef } from '../../context.ts';
 import type { Piece } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 import { type Attributes, attributesOf, joinAttributes } from '../findings/attributes.ts';
@@ -33,6 +34,13 @@ export function answerFindings(
   said: readonly Piece[],
 ): readonly Piece[] {
   const rest = word === 'yes' && asked.sites.length === 0 ? [...said, ...placeNext(talk, said, span)] : said;
+  // "Can you bend it?" "Yes", "a bit", "no, the other one": how far it goes, nobody said.
+  const isElse = rest.some(({ role }) => role === 'site' || role === 'side');
+  if (asked.done === true && (word !== 'no' || mixed || isElse)) {
+    noteAnswer(talk, isElse ? { from: span.from, to: rest.at(-1)?.to ?? span.to } : span);
+    if (isElse) place(talk, ...rest);
+    return isElse ? [] : rest;
+  }
   const says = hasOwnFindings(asked, rest);
   // "I do" and "yes, a little" settle a question put in the negative; a bare "yes" does not.
   const settled = explicit || severity !== null;
@@ -67,7 +75,7 @@ export function answerFindings(
   // "Yeah, tender right there": the answer's own words say more than the question did.
   if (ambiguous || (word === 'yes' && says)) return rest;
   const more = word === 'yes' ? moreOf(rest) : NOTHING_MORE;
-  const sites = word === 'yes' ? sitesOfAnswer(talk, rest, asked.sites) : asked.sites;
+  const sites = word === 'yes' ? sitesOfAnswer(talk, rest, asked.sites) : deniedSites(talk, asked, span);
   const { quality, ...others } = joinAttributes(severity === null ? {} : { severity }, more.attributes);
   const settles: readonly Said[] = sites.flatMap((ref) =>
     asked.findings.map((one) => ({
@@ -101,6 +109,19 @@ export function answerFindings(
   return rest.filter(
     (piece) => !taken.includes(piece) && !(isPlaceTaken && (piece.role === 'site' || piece.role === 'side')),
   );
+}
+
+// "Which elbow hurts?" "Neither of them."
+function deniedSites(
+  { tokens }: Talk,
+  { sites, either }: AskedFindings,
+  { from, to }: Span,
+): readonly SiteRef[] {
+  const isNeither = tokens.slice(from, to).some(({ word }) => word === 'neither');
+  const [only, ...others] = sites;
+  return either && isNeither && only?.side === null && others.length === 0 && isPaired(only.site)
+    ? [{ ...only, side: 'both', sideKnown: 'spoken' }]
+    : sites;
 }
 
 // "No, it does not hurt", "no no pain".

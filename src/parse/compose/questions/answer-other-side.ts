@@ -4,6 +4,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { itemsOf } from '../exam/items.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
 import { phrasesIn } from '../sites/item.ts';
@@ -30,7 +31,12 @@ export function answersOtherSide(talk: Talk, { pieces }: Clause, asked: AskedFin
   const denies = NO.test(words.join(' '));
   // "Right side next" goes on to the other one.
   if (!denies && !IT_IS.test(words.join(' '))) return false;
-  if (pieces.some((piece) => isSmall(piece, 'turn') || marked(piece, 'answer', 'yes'))) return false;
+  // "Tell me if it hurts." "Left knee." "No, other knee.": the next one is looked at.
+  if (asked.standing === true && !OWN.test(words.join(' '))) return false;
+  if (
+    pieces.some((piece) => isSmall(piece, 'turn') || isSmall(piece, 'join') || marked(piece, 'answer', 'yes'))
+  )
+    return false;
   const of = (ref: SiteRef, present: boolean): readonly Said[] =>
     asked.findings.map(({ finding, quality }) => ({
       statement: findingStatement(finding, ref, present, present ? { quality } : {}),
@@ -45,11 +51,16 @@ export function answersOtherSide(talk: Talk, { pieces }: Clause, asked: AskedFin
 }
 
 const NO = /^(oh |well |um )*(no|nope|nah)\b/;
+const OWN = /\b(it is|that is|my)\b/;
+const OTHER = /\b(the|my) (other|opposite) (one|side)$/;
 const IT_IS = /^(oh |well )*(it is|that is|it was) /;
 
 /** True where the words name that side, of the place that was asked after or of none. */
 function names(talk: Talk, pieces: readonly Piece[], { site }: SiteRef, side: 'left' | 'right'): boolean {
   const refs = phrasesIn(itemsOf(talk, pieces)).flatMap(({ sites }) => sites);
-  const said = refs.length > 0 ? refs.map((ref) => ref.side) : [sideIn(pieces)?.side ?? null];
+  // "No, the other one."
+  const isOther = OTHER.test(saidIn(talk.tokens, pieces[0]?.from, pieces.at(-1)?.to));
+  const said =
+    refs.length > 0 ? refs.map((ref) => ref.side) : [isOther ? side : (sideIn(pieces)?.side ?? null)];
   return refs.every((ref) => ref.site === site) && said.every((one) => one === side);
 }

@@ -1,6 +1,5 @@
 // Answers that say themselves where: "just my nose", "a little bit, in the left hand", "yeah, on the right side".
 
-import { isWithin, type Site } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
@@ -13,8 +12,9 @@ import { phrasesIn, type SitePhrase } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { sitesOf } from '../sites/sides.ts';
 import { wholeSite } from '../sites/site-ref.ts';
-import { bear, type HowKnown, place, type Talk } from '../talk.ts';
+import { bear, type HowKnown, note, place, type Talk } from '../talk.ts';
 import { type AskedFindings, settle, settledOf } from './settle.ts';
+import { isWithinAny } from './within.ts';
 
 /** The sites of a yes: those its own words name, those asked after on the side it names, or else those asked after. */
 export function sitesOfAnswer(
@@ -27,7 +27,9 @@ export function sitesOfAnswer(
   // "A little, and the teeth are all there": an "and" leads on, unless nothing but a place follows it.
   const [first] = rest;
   const leadsOn = first !== undefined && isSmall(first, 'join') && !isWhereAlone(talk, rest);
-  const phrases = isOther || leadsOn ? [] : phrasesIn(itemsOf(talk, rest));
+  // "Yes, not my back": what is named is where it is not.
+  const isDenied = rest.some(({ from, to }) => saidIn(talk.tokens, from, to) === 'not');
+  const phrases = isOther || leadsOn || isDenied ? [] : phrasesIn(itemsOf(talk, rest));
   if (phrases.length > 0) {
     place(talk, ...phrases);
     const refs = sitesOf(phrases, asked);
@@ -64,6 +66,8 @@ export function answersWithSite(talk: Talk, { pieces }: Clause, asked: AskedFind
   return true;
 }
 
+const OTHERS = /^(the|my|all) (rest|others)$/;
+
 /** "Where does it hurt?" "My left wrist, I put my arm out": the place is said in the first breath; false where the next may take it back. */
 export function answersWhereFirst(
   talk: Talk,
@@ -71,8 +75,17 @@ export function answersWhereFirst(
   asked: AskedFindings,
   stateAll: StateAll,
 ): boolean {
-  const end = clause.pieces.findIndex((piece) => isPaused(talk.tokens, piece)) + 1;
-  const rest = clause.pieces.slice(end);
+  const { pieces } = clause;
+  // "Only my left thumb, the others are fine": how they are is said of no place.
+  const others = pieces.findIndex(({ from }) => OTHERS.test(saidIn(talk.tokens, from, from + 2)));
+  if (others > 0 && answersWithSite(talk, { ...clause, pieces: pieces.slice(0, others) }, asked)) {
+    const beside = spanned(pieces.slice(others));
+    note(talk, beside);
+    place(talk, beside);
+    return true;
+  }
+  const end = pieces.findIndex((piece) => isPaused(talk.tokens, piece)) + 1;
+  const rest = pieces.slice(end);
   const turns = rest.some(
     (piece) =>
       marked(piece, 'negation', 'before') ||
@@ -81,7 +94,7 @@ export function answersWhereFirst(
       marked(piece, 'present', 'false'),
   );
   if (end === 0 || rest.length === 0 || turns || asked.sites.length > 0) return false;
-  if (!answersWithSite(talk, { ...clause, pieces: clause.pieces.slice(0, end) }, asked)) return false;
+  if (!answersWithSite(talk, { ...clause, pieces: pieces.slice(0, end) }, asked)) return false;
   stateAll(talk, rest);
   return true;
 }
@@ -106,8 +119,6 @@ function isOnlyWithin(
   const outer = asked.sites.map(({ site }) => site);
   return says && phrases.every(({ sites }) => sites.every(({ site }) => isWithinAny(site, outer)));
 }
-
-const isWithinAny = (site: Site, outer: readonly Site[]): boolean => outer.some((one) => isWithin(site, one));
 
 /** "Is your hip sore?" "No, my thigh": after the no, a place of the patient's own says where; false where more is said. */
 export function answersElsewhere(talk: Talk, rest: readonly Piece[], asked: AskedFindings): boolean {
@@ -178,7 +189,9 @@ export function answersWithSide(talk: Talk, clause: Clause, asked: AskedFindings
   if (site === undefined || other !== undefined) return false;
   // "Right side next" goes on; "on the right", of a place without a side, answers.
   const goesOn = clause.pieces.some((piece) => isSmall(piece, 'turn'));
-  if (!asked.either && (site.side !== null || goesOn)) return false;
+  // "Do your knees hurt?" "Just the left one": of both, one is named.
+  const isOfBoth = site.side === null || site.side === 'both';
+  if (!asked.either && (!isOfBoth || goesOn)) return false;
   bear(talk, { asked: null, sites: [{ ...wholeSite(site), side, sideKnown: 'spoken' }] });
   settle(
     talk,

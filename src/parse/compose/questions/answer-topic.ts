@@ -1,7 +1,7 @@
 // A yes, a no or free words to a question of history.
 
 import type { HistoryStatement } from '../../../terms/index.ts';
-import { isLikely, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
+import { isLikely, isSmall, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import type { Span } from '../../span.ts';
 import { saidIn } from '../../token.ts';
 import { answeredTopic } from '../history/history.ts';
@@ -41,6 +41,12 @@ export function answerTopic(
   if (past.length < rest.length && !past.some((piece) => piece.role === 'history')) {
     deny(talk, asked, { from, to });
     return past;
+  }
+  // "None whatsoever, I could eat anything": what follows takes nothing of it back.
+  if (word === 'no' && deniesAll(talk, { from, to }) && isAside(talk, rest)) {
+    deny(talk, asked, { from, to: end });
+    place(talk, ...rest);
+    return [];
   }
   const start = startOfAnswer(talk, from, to);
   // "What makes it worse?" "When I move."
@@ -108,6 +114,22 @@ const isNothing = ({ tokens }: Talk, { from, to }: Piece): boolean =>
 // "What makes it worse?" "When I cough hard": when it is so belongs to the answer, and so does a "nothing" that is told of.
 const startOfAnswer = (talk: Talk, from: number, to: number): number =>
   /^(when|if|only|just)$/.test(talk.tokens[from]?.word ?? '') ? from : isSubject(talk, to) ? to - 1 : to;
+
+const deniesAll = ({ tokens }: Talk, { from, to }: Span): boolean =>
+  /\b(at all|whatsoever)$/.test(saidIn(tokens, from, to));
+
+// A sentence of the patient's own, with nothing that excepts or tells of more.
+const isAside = ({ tokens }: Talk, rest: readonly Piece[]): boolean => {
+  const said = saidIn(tokens, rest[0]?.from ?? 0, rest.at(-1)?.to ?? 0);
+  return (
+    SUBJECT.test(tokens[rest[0]?.from ?? -1]?.word ?? '') &&
+    !EXCEPTS.test(said) &&
+    rest.every((piece) => isChatter(piece) || piece.role === 'unknown' || isSmall(piece, 'article'))
+  );
+};
+
+const EXCEPTS =
+  /\b(but|not|never|except|only|just|apart|though|although|unless|besides|once|get|gets|got|take|takes|took|have|had|use)\b/;
 
 const SUBJECT = /^(i|we|he|she|it|that|they|my)$/;
 const STAYS = /^(stays?|staying|only|just|it|right|all)$/;

@@ -59,6 +59,10 @@ function answerOne(
   const span = spanned(heads);
   if (asked.about === 'topic') return answerTopic(talk, asked, word, rest, span);
   if (asked.about === 'side') return answerSide(talk, asked, word, span, rest);
+  if (asked.about === 'findings' && asked.done === true && word === 'unsure') {
+    noteAnswer(talk, span);
+    return rest;
+  }
   if (asked.about === 'vital' || word === 'unsure') {
     note(talk, spanned([...heads, ...rest]));
     return [];

@@ -2,9 +2,12 @@
 
 import type { Side, Site } from '../../../terms/index.ts';
 import type { AskedOne } from '../../context.ts';
+import type { Piece } from '../../pieces/piece.ts';
 import { unique } from '../../unique.ts';
 import { endsOnSide, toEnd } from '../csm/limb-ends.ts';
 import { hasRole, type Item, pieceOf, wordsOf } from '../sites/item.ts';
+import { sideAfter } from '../sites/said-side.ts';
+import { oneSide, otherSide } from '../sites/side.ts';
 import { sideIn } from '../sites/side-in.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import type { Talk } from '../talk.ts';
@@ -22,7 +25,8 @@ export function askedAgain(talk: Talk, items: readonly Item[]): AskedOne | null 
   // "Up here on the thigh?" asks of no foot.
   const isEnd = sites.every(({ site }) => !SEGMENTS.has(site));
   if (ends.length > 0 && isEnd && before?.about === 'csm') return { ...before, ends };
-  const side = sideIn(items.flatMap((item) => pieceOf(item) ?? []))?.side ?? null;
+  const pieces = items.flatMap((item) => pieceOf(item) ?? []);
+  const side = sideIn(pieces)?.side ?? (pieces.some(isOther) ? otherThan(before) : null);
   const which = items.some((item) => asksWhich(talk, item));
   return side === null || sites.length > 0 || which ? null : askedOnSide(before, side);
 }
@@ -52,10 +56,20 @@ const isPointing = ({ tokens }: Talk, items: readonly Item[]): boolean => {
   );
 };
 
-// "Left or right?" asks nothing again: it wants the side of what was said.
+// "And the other side?" is asked of the other one of the side that was asked after.
+const isOther = (piece: Piece): boolean => piece.role === 'side' && sideAfter(piece) === 'mirror';
+
+const otherThan = (before: AskedOne | null): Side | null =>
+  before?.about === 'findings'
+    ? otherSide(oneSide(before.sites))
+    : before?.about === 'csm'
+      ? otherSide(oneSide(before.ends))
+      : null;
+
+// "Left or right?" asks nothing again: it wants the side of what was said. "Or the right?" does.
 const asksWhich = ({ tokens }: Talk, item: Item): boolean => {
   const { from, to } = wordsOf(item);
-  return to - from > 1 && tokens.slice(from, to).some(({ word }) => word === 'or');
+  return tokens.slice(from + 1, to).some(({ word }) => word === 'or');
 };
 
 // "And on the right?"

@@ -17,13 +17,14 @@ import { plainSite } from '../sites/site-ref.ts';
 import { tellsSide } from '../sites/tells-side.ts';
 import { type Talk, textOf } from '../talk.ts';
 import { askedAgain } from './asked-again.ts';
-import { askedBare, askedFindings } from './asked-findings.ts';
+import { askedBare, askedFindings, isEither } from './asked-findings.ts';
 import { isHurt } from './echo.ts';
 
 /** What a clause asks after, its items given; null where it asks nothing that an answer could settle. */
 export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Asked | null {
   const { from, to } = spanned(clause.pieces);
-  const { found, reach } = findingsOf(items, talk.tokens, mindOf(talk, clause), to);
+  // What is answered in its breath ("no it's just cold") takes nothing of the question back.
+  const { found, reach } = findingsOf(items, talk.tokens.slice(0, to), mindOf(talk, clause), to);
   const text = textOf(talk, from, to);
   // "Was that wrist broken before?" asks of what was, and a "yes" finds nothing there now.
   if (BEFORE.test(text) && found.length > 0) return { about: 'topic', topic: 'past-history', item: text };
@@ -38,7 +39,7 @@ export function askedOf(talk: Talk, clause: Clause, items: readonly Item[]): Ask
     named[0] ??
     (side === null ? null : { about: 'side' as const, side }) ??
     askedBare(clause, text) ??
-    askedCsm(talk, items, reach) ??
+    askedCsm(talk, clause, items, reach) ??
     first(clause.pieces, (piece) => askedNoun(talk, clause, piece)) ??
     askedAgain(talk, items);
   const also = [...named.slice(1), ...(one?.about === 'findings' ? askedNouns(talk, clause) : [])];
@@ -87,7 +88,8 @@ function askedBy(talk: Talk, clause: Clause, piece: Piece): AskedOne | null {
   const near = aspect === null ? [] : talk.context.sites.flatMap((ref) => toEnd(ref, null));
   // Nobody squeezes with a foot.
   const ends = marked(piece, 'hand') ? near.filter(({ site }) => site === 'hand') : near;
-  return aspect === null || ends.length === 0 ? null : { about: 'csm', aspects: [aspect], ends };
+  const which = isEither(talk, clause) ? { which: { present: true, details: {} } } : {};
+  return aspect === null || ends.length === 0 ? null : { about: 'csm', aspects: [aspect], ends, ...which };
 }
 
 // "What's it like?" asks after a pain where one was told of, and after anything elsewhere.
@@ -123,11 +125,16 @@ const topicOf = (talk: Talk, { from, to }: Span, topic: Topic, isItem: boolean):
   ...(isItem ? { item: textOf(talk, from, to) } : {}),
 });
 
-function askedCsm(talk: Talk, items: readonly Item[], reach: Reach): AskedOne | null {
+function askedCsm(talk: Talk, clause: Clause, items: readonly Item[], reach: Reach): AskedOne | null {
   const [csm] = csmOf(items, talk.tokens, talk.context.sites, reach).found;
   return csm === undefined || csm.ends.length === 0
     ? null
-    : { about: 'csm', aspects: csm.aspects, ends: csm.ends };
+    : {
+        about: 'csm',
+        aspects: csm.aspects,
+        ends: csm.ends,
+        ...(isEither(talk, clause) ? { which: { present: csm.present ?? true, details: csm.details } } : {}),
+      };
 }
 
 function askedNoun(talk: Talk, clause: Clause, piece: Piece): AskedOne | null {

@@ -10,11 +10,19 @@ import { bear, place, type Talk, textOf } from '../talk.ts';
 const OF_TEN =
   /^((and|so|then|okay|right|now) )*((what|how) (about|bad|sore|much|is it|is that|would you say) |what |(give me )?a (number|score) |score |scored )?(out of|from one to|zero to|one to) (ten|10)$/;
 
+const NAMED =
+  /^((and|so|then|okay|right|now) )*(the|your|his|her) pain( (right now|now|there|my|today))* out of (ten|10)$/;
+
 /** Opens the question after the pain's score; false for other words, and where nobody told of pain. */
 export function asksOutOfTen(talk: Talk, { pieces, mood }: Clause): boolean {
   if (mood !== 'statement' && mood !== 'question') return false;
   const { from, to } = spanned(pieces);
-  if (!OF_TEN.test(saidIn(talk.tokens, from, to)) || !isOfPain(talk.context)) return false;
+  // "And your pain now, my darling, out of ten?"
+  const words = pieces
+    .filter(({ role }) => role !== 'talk')
+    .map((one) => saidIn(talk.tokens, one.from, one.to));
+  const said = words.join(' ');
+  if (!NAMED.test(said) && !(OF_TEN.test(said) && isOfPain(talk.context))) return false;
   bear(talk, {
     asked: { about: 'vital', vital: 'pain-score' },
     question: textOf(talk, from, to),

@@ -14,6 +14,8 @@ import { sideIn } from '../sites/side-in.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import { bear, place, type Said, type Talk, textOf } from '../talk.ts';
 import { askedOf, mindOf } from './asked.ts';
+import { withoutFarSide } from './far-side.ts';
+import { lookOver } from './look-over.ts';
 import { isLook } from './standing.ts';
 import { asksUsual } from './usual.ts';
 
@@ -26,7 +28,8 @@ export function ask(talk: Talk, said: Clause): void {
   const items = itemsOf(talk, clause.pieces);
   // "Did you hit your head?" asks what happened, and nobody looks there.
   const happened = asksWhatHappened(talk, clause);
-  const visits = happened || asksWhereTo(said) ? [] : visitsOf(talk, items, new Set());
+  const looks = happened || asksWhereTo(said) ? [] : visitsOf(talk, items, new Set());
+  const visits = looks.map((look) => withoutFarSide(talk, clause, look));
   talk.asking = [...talk.asking, ...visits];
   if (visits.length > 0) {
     const refs = phrasesIn(items).flatMap((phrase) => phrase.sites);
@@ -58,6 +61,7 @@ export function ask(talk: Talk, said: Clause): void {
     return;
   }
   if (asked === null) {
+    lookOver(talk, clause);
     // "Is that new?" "No.": what was asked before is not answered by it.
     if (isOfSubstance) bear(talk, { asked: null, ...(isStanding(talk) ? { askedBefore: null } : {}) });
     return;

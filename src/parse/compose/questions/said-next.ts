@@ -6,6 +6,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import type { Asked } from '../../context.ts';
 import { marked, type Piece, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { isJoin, openingOf } from '../sayings/index.ts';
 import type { Talk } from '../talk.ts';
 import { answerWord } from './answer-word.ts';
@@ -25,6 +26,9 @@ export function saidNext(talk: Talk, clause: Clause): Parted | null {
   const [first, ...others] = clause.pieces.slice(said.heads.length);
   const last = said.heads.at(-1);
   if (first === undefined || last === undefined) return null;
+  const hurting = asked.about === 'topic' ? whatHurts(talk, clause.pieces, said.heads.length) : null;
+  if (hurting !== null)
+    return { answer: clause.pieces.slice(0, hurting), next: clause.pieces.slice(hurting) };
   if (isJoin(first))
     return openingOf(others, talk.tokens) === null ? null : { answer: said.heads, next: others };
   if (!isPaused(talk.tokens, last)) return null;
@@ -36,6 +40,19 @@ export function saidNext(talk: Talk, clause: Clause): Parted | null {
   return opening !== null && opening !== 'history' && opening !== 'score'
     ? { answer: said.heads, next: rest }
     : null;
+}
+
+/** Where "it's only my knee that hurts" begins behind an answer, or null. */
+function whatHurts({ tokens }: Talk, pieces: readonly Piece[], from: number): number | null {
+  const at = pieces.findIndex(
+    (piece, k) => k >= from && /^(it|that) is$/.test(saidIn(tokens, piece.from, piece.from + 2)),
+  );
+  const rest = pieces.slice(Math.max(at, 0));
+  const site = rest.findIndex(({ role }) => role === 'site');
+  const end = rest.findIndex((piece, k) => k > site && piece.role === 'finding');
+  const isMine = tokens.slice(rest[0]?.from, rest[site]?.to).some(({ word }) => word === 'my');
+  const isTied = tokens.slice(rest[site]?.to, rest[end]?.from).some(({ word }) => word === 'that');
+  return at >= from && site > 0 && end > site && isMine && isTied ? at : null;
 }
 
 // What was asked was whether it hurts, and nothing denies that it does.

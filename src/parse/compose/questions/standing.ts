@@ -1,9 +1,10 @@
 // "Tell me if any of it hurts." "No." "No." "Yeah, that one.": such a question stands until another one is asked.
 
 import type { Clause } from '../../clauses/clause.ts';
-import type { Asked, Context } from '../../context.ts';
+import type { Asked, Context, SiteRef } from '../../context.ts';
 import { marked, type Piece } from '../../pieces/piece.ts';
 import { isChatter } from '../light.ts';
+import { otherSide } from '../sites/side.ts';
 import { bear, type Said, type Talk } from '../talk.ts';
 import type { AskedFindings } from './settle.ts';
 
@@ -18,8 +19,14 @@ export function askedNext(context: Context, looked: boolean): Asked | null {
   if (looked) return { ...standing, sites, either: false };
   const isThere =
     standing.sites.length > 0 && standing.sites.every(({ site }) => sites.some((one) => one.site === site));
-  return asking && isThere ? standing : null;
+  return asking && isThere ? { ...standing, sites: standing.sites.map((one) => turnedTo(one, sites)) } : null;
 }
+
+// "Left knee." "No, right knee." "No.": the same place on its other side is in mind.
+const turnedTo = (one: SiteRef, mind: readonly SiteRef[]): SiteRef => {
+  const other = otherSide(one.side);
+  return mind.find(({ site, side }) => site === one.site && side !== one.side && side === other) ?? one;
+};
 
 /** Opens a question that stands again after a clause of the same breath that answered it, or that only named a place. */
 export function standOn(talk: Talk, clause: Clause): void {

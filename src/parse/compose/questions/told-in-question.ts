@@ -3,10 +3,9 @@
 import type { Statement } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { StatementFrame } from '../../frame.ts';
-import { isLikely, marked, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
+import type { Piece } from '../../pieces/piece.ts';
 import { isTag } from '../../pieces/tag.ts';
 import { isPaused } from '../../span.ts';
-import { saidIn } from '../../token.ts';
 import { turnAllSaid } from '../corrections/answer-turned.ts';
 import { type StateAll, wouldSay } from '../corrections/dry-run.ts';
 import { isLight } from '../light.ts';
@@ -30,39 +29,8 @@ export function tellReadings(talk: Talk, clause: Clause, stateAll: StateAll): re
   return talk.frames.length > before ? pieces.slice(told.length) : pieces;
 }
 
-/**
- * "Any medical problems asthma": what is named straight behind a whole question of history may be its answer, or what is asked after.
- * It is stated and asked about; returns the pieces that still ask, all where nothing is named so.
- */
-export function tellNamed(talk: Talk, clause: Clause, stateAll: StateAll): readonly Piece[] {
-  const { pieces, pause } = clause;
-  const at = pieces.findIndex((piece) => readingOf(piece, 'history.ask') !== null);
-  const [ask, ...named] = pieces.slice(at);
-  const topic = ask === undefined ? null : tagIn(ask, 'history.ask', 'asks');
-  if (at < 0 || ask === undefined || topic === null || named.length === 0) return pieces;
-  if (pause === 'ask' || isPaused(talk.tokens, ask) || marked(ask, 'item') || marked(ask, 'to-end'))
-    return pieces;
-  if (!named.every((piece, k) => (k % 2 === 0 ? isNamed(piece, topic) : isPlainAnd(piece, talk))))
-    return pieces;
-  const before = talk.frames.length;
-  stateAll(talk, named);
-  doubtFrom(talk, before, ({ kind }) => kind === 'history');
-  place(talk, ask);
-  bear(talk, { asked: null, isToldAsking: true, asking: true });
-  return [];
-}
-
-// A thing by its name: "asthma", and neither "medical history" nor "no asthma".
-const isNamed = (piece: Piece, topic: string): boolean =>
-  piece.role === 'history' &&
-  isLikely(piece, 'topic', topic) &&
-  !isLikely(piece, 'noun') &&
-  !marked(piece, 'denied');
-
-const isPlainAnd = ({ from, to }: Piece, { tokens }: Talk): boolean => saidIn(tokens, from, to) === 'and';
-
-// What was told so is asked about.
-function doubtFrom(talk: Talk, first: number, isMeant: (statement: Statement) => boolean): void {
+/** What was told so is asked about. */
+export function doubtFrom(talk: Talk, first: number, isMeant: (statement: Statement) => boolean): void {
   for (let at = first; at < talk.frames.length; at++) {
     const frame = talk.frames[at];
     if (frame?.frame === 'statement' && isMeant(frame.statement)) talk.frames[at] = asked(frame);

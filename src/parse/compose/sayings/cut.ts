@@ -7,8 +7,8 @@ import type { Token } from '../../token.ts';
 import { isUsual } from '../care/usual.ts';
 import { isJoin, isLate, mayEnd, mayRunOn } from './ends.ts';
 import { kindOf, mayGoOn } from './goes-on.ts';
-import { FAR, openingOf } from './opens.ts';
-import { has } from './said.ts';
+import { FAR, namesAtPlace, type Opening, openingOf } from './opens.ts';
+import { has, isOfItself, isStated, namesIt } from './said.ts';
 import { endsInList, saysWhole } from './whole.ts';
 
 /** The parts of these pieces, without the "and" or the "but" between them; one where nothing parts them. */
@@ -23,12 +23,14 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
       start = k;
       continue;
     }
-    const begins = beginsAt(pieces, tokens, k);
+    const piece = pieces[k];
+    // "Pain in the neck no pain in the back yes": an answer is of what stands before it, and opens nothing.
+    const begins = piece !== undefined && marked(piece, 'checked') ? null : beginsAt(pieces, tokens, k);
     if (begins === null) continue;
     const next = pieces.slice(begins, begins + FAR);
-    const opening = openingOf(next, tokens);
-    if (opening === null) continue;
     const left = pieces.slice(start, k);
+    const opening = openingOf(next, tokens) ?? (needsNoPlace(left) ? openingPast(next, tokens) : null);
+    if (opening === null) continue;
     if (isOfCareBefore(left, next, tokens)) continue;
     const [before, joint] = [pieces[k - 1], pieces[begins - 1]];
     const isParted = begins > k || (before !== undefined && isPaused(tokens, before));
@@ -51,10 +53,24 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
   return parts;
 }
 
+// "No JVD left ribs crunching": what has a place by itself has no use for the one behind it.
+function needsNoPlace(left: readonly Piece[]): boolean {
+  const last = left.findLast(isStated);
+  return last?.role === 'finding' && isOfItself(last);
+}
+
+// "Kneecap was out to the side reduced it": what was done was done there.
+function openingPast(next: readonly Piece[], tokens: readonly Token[]): Opening | null {
+  const [first] = next;
+  if (first?.role === 'care' && namesIt(first, tokens)) return 'itself';
+  return namesAtPlace(next, tokens) ? 'place' : null;
+}
+
 // "Cleaned the left hand with a litre of saline", "takes two puffs of his inhaler": no care of its own.
 function isOfCareBefore(left: readonly Piece[], next: readonly Piece[], tokens: readonly Token[]): boolean {
   const care = next.find(({ role }) => role !== 'small' && role !== 'figure' && role !== 'attribute');
   if (care?.role !== 'care') return false;
+  if (marked(care, 'joined')) return true;
   const lead = [tokens[care.from - 1]?.word, tokens[care.from]?.word];
   return (has(left, 'care') && lead.includes('with')) || (has(left, 'history') && isUsual(tokens, care));
 }

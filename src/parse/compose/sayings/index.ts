@@ -2,5 +2,5 @@
 
 export { sayingsIn } from './cut.ts';
 export { isJoin } from './ends.ts';
-export { openingOf } from './opens.ts';
-export { isReading } from './said.ts';
+export { namesAtPlace, openingOf } from './opens.ts';
+export { isReading, namesIt } from './said.ts';

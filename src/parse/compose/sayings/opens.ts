@@ -1,6 +1,6 @@
 // How a part of a breath opens that says something whole by itself.
 
-import { isLikely, isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { saidIn, type Token } from '../../token.ts';
 import { startsWithPreposition } from '../sites/site-phrase.ts';
@@ -38,7 +38,7 @@ const isCheckToo = ({ islands }: Piece): boolean => islands.some(({ file }) => f
 const SUBJECT: ReadonlySet<Role> = new Set(['site', 'side', 'part']);
 
 // "Knees not swollen", "the left calf is soft", "right foot has no feeling".
-function opensWithPlace(next: readonly Piece[], tokens: readonly Token[]): boolean {
+function opensWithPlace(next: readonly Piece[], tokens: readonly Token[], mayName = false): boolean {
   const end = next.findIndex(
     (piece, k) =>
       !SUBJECT.has(piece.role) &&
@@ -49,14 +49,21 @@ function opensWithPlace(next: readonly Piece[], tokens: readonly Token[]): boole
   const place = subject.findIndex(isSite);
   if (place < 0 || subject.some((piece) => isPaused(tokens, piece))) return false;
   if (subject.slice(0, place + 1).some((piece) => startsWithPreposition([piece], tokens))) return false;
-  return isPredicate(rest, tokens);
+  return isPredicate(rest, tokens, mayName);
 }
+
+/**
+ * True for "left ribs crunching", where nothing before it could have that place: else the place may end what was said, and the name
+ * begin what comes next.
+ */
+export const namesAtPlace = (pieces: readonly Piece[], tokens: readonly Token[], at = 0): boolean =>
+  opensWithPlace(pieces.slice(at, at + FAR), tokens, true);
 
 const isSite = ({ role }: Piece): boolean => role === 'site';
 
 // What is said of a place behind its name.
-function isPredicate(rest: readonly Piece[], tokens: readonly Token[]): boolean {
-  let links = false;
+function isPredicate(rest: readonly Piece[], tokens: readonly Token[], mayName: boolean): boolean {
+  let links = mayName;
   for (const [k, piece] of rest.entries()) {
     if (piece.role === 'finding') {
       const isName = !isLikely(piece, 'adj') && !marked(piece, 'present', 'false');
@@ -64,6 +71,8 @@ function isPredicate(rest: readonly Piece[], tokens: readonly Token[]): boolean 
     }
     if (isCheck(piece)) return (links || !marked(piece, 'noun')) && !leadsElsewhere(rest.slice(k), tokens);
     if (piece.role === 'state' || piece.role === 'care') return true;
+    // "Right hand the same"; in "chin the same forehead" it is not known what is.
+    if (readingOf(piece, 'sides.again') !== null) return rest[k + 1]?.role !== 'site';
     const isLink = isSmall(piece, 'link') || isSmall(piece, 'having') || denies(piece);
     if (isLink) links = true;
     else if (piece.role !== 'attribute' && piece.role !== 'asking' && piece.role !== 'small') return false;
@@ -91,12 +100,23 @@ function findingOf(next: readonly Piece[], tokens: readonly Token[]): Opening | 
   const lead = next.slice(0, at);
   if (!lead.every((piece) => isLead(piece, tokens))) return null;
   const isDenied = lead.some(denies);
-  if (stated.weak && !isDenied) return null;
+  if (stated.weak && !isDenied && !isNothingAt(next.slice(at), tokens)) return null;
   const isName =
     stated.role === 'finding' && !isDenied && !isLikely(stated, 'adj') && !marked(stated, 'present', 'no');
   if (isOfItself(stated) && stated.role === 'finding') return isName ? 'name' : 'located';
   return leadsToPlace(next.slice(at), tokens) ? (isName ? 'name' : 'stated') : null;
 }
+
+// "Nothing on the right palm".
+const isNothingAt = ([stated, led, ...rest]: readonly Piece[], tokens: readonly Token[]): boolean =>
+  stated !== undefined &&
+  led !== undefined &&
+  isNothing(stated) &&
+  !isPaused(tokens, stated) &&
+  leads(led, tokens) &&
+  (led.role === 'site' || rest.find(({ role }) => role !== 'side' && role !== 'small')?.role === 'site');
+
+const isNothing = (piece: Piece): boolean => piece.role === 'finding' && marked(piece, 'nothing');
 
 // "He's got a", "there's a", "no", "a big".
 const isLead = (piece: Piece, tokens: readonly Token[]): boolean =>
@@ -109,11 +129,14 @@ const CHANGES = /^(gone|going|goes|went|come|coming|getting|got|spreading)$/;
 
 function leadsToPlace([stated, ...rest]: readonly Piece[], tokens: readonly Token[]): boolean {
   if (stated === undefined || isPaused(tokens, stated)) return false;
-  let isLed = isCheck(stated) || endsLeading(stated, tokens);
-  for (const piece of rest) {
-    if (piece.role === 'site') return isLed && !isExtent(tokens, stated.from, piece.from);
+  let isLed = endsLeading(stated, tokens);
+  for (const [k, piece] of rest.entries()) {
+    if (piece.role === 'site')
+      return (isLed || isCheckAt(stated, rest, k, tokens)) && !isExtent(tokens, stated.from, piece.from);
     // "Weak on the right because of the thumb".
     if (piece.role === 'negation') return false;
+    // "Some blisters nothing on the right palm": the place is what nothing is on.
+    if (isNothing(piece)) return false;
     if (leads(piece, tokens)) isLed = true;
     // "Bruising and swelling of the jaw".
     const isJoin = isSmall(piece, 'join') || isSmall(piece, 'or');
@@ -121,12 +144,22 @@ function leadsToPlace([stated, ...rest]: readonly Piece[], tokens: readonly Toke
     // "Swelling's gone down in the ankle".
     const isPassed =
       PASSED.has(piece.role) ||
+      (isCheck(stated) && marked(piece, 'state')) ||
       piece.role === 'asking' ||
       tokens.slice(piece.from, piece.to).some(({ word }) => CHANGES.test(word));
     if (isJoin ? !isOfList : !isPassed && !isOfList) return false;
     if (isPaused(tokens, piece)) return false;
   }
   return false;
+}
+
+// "Radial strong left hand" is a check of that hand; in "radial strong left hand cold" the place opens the next.
+function isCheckAt(stated: Piece, rest: readonly Piece[], site: number, tokens: readonly Token[]): boolean {
+  if (!isCheck(stated)) return false;
+  const from = rest.slice(0, site).findLastIndex(({ role }) => !SUBJECT.has(role)) + 1;
+  const isSaid = marked(stated, 'present') || rest.slice(0, site).some((piece) => marked(piece, 'state'));
+  const after = rest[site + 1];
+  return !isSaid || !((after !== undefined && isCheck(after)) || opensWithPlace(rest.slice(from), tokens));
 }
 
 // "Swelling up to the ankle": how far it goes.

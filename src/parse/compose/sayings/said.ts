@@ -1,6 +1,7 @@
 // What single pieces say, for telling whether a part of a breath is whole.
 
 import { isLikely, likelyTag, marked, type Piece, type Role, readingOf } from '../../pieces/piece.ts';
+import type { Token } from '../../token.ts';
 
 export const has = (pieces: readonly Piece[], role: Role): boolean =>
   pieces.some((piece) => piece.role === role);
@@ -32,6 +33,10 @@ export const isOfItself = (piece: Piece): boolean =>
   (piece.role === 'finding' && isLikely(piece, 'at')) ||
   (piece.role === 'csm' && isLikely(piece, 'end') && isLikely(piece, 'present')) ||
   (piece.role === 'care' && PLACELESS.has(likelyTag(piece, 'care')));
+
+/** "Splinted it", "put it back in": of the place that was spoken of. */
+export const namesIt = ({ from, to }: Piece, tokens: readonly Token[]): boolean =>
+  tokens.slice(from, to).some(({ word }) => word === 'it' || word === 'them');
 
 const PLACELESS: ReadonlySet<string | null> = new Set([
   'collar',

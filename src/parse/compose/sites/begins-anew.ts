@@ -111,6 +111,8 @@ export const isParted = (
 export function isWithin(inner: Item | undefined, outer: Item | undefined): boolean {
   const [a, b] = [phraseOf(inner)?.sites[0], phraseOf(outer)?.sites[0]];
   if (a === undefined || b === undefined) return false;
+  // "Left forearm cut, halfway between elbow and wrist".
+  if (a.site === b.site && a.parts.length > 0 && b.parts.length === 0) return true;
   return holdersOf(a.site).includes(b.site) || (a.level !== null && regionOf(a.site) === regionOf(b.site));
 }
 

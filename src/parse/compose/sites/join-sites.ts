@@ -9,6 +9,7 @@ import type { Item } from './item.ts';
 import { lendSides } from './lend-sides.ts';
 import { joinNested } from './nested-sites.ts';
 import { quadrantAt } from './quadrant.ts';
+import { joinRanges } from './ranges.ts';
 import { sitePhrase } from './site-phrase.ts';
 import { leadOf, reachBack, reachOn } from './site-reach.ts';
 
@@ -45,7 +46,7 @@ export function joinSites(
     used = end;
   }
   upTo(pieces.length);
-  return lendSides(joinNested(items, tokens), tokens);
+  return joinRanges(lendSides(joinNested(items, tokens), tokens), tokens);
 }
 
 // "Soft in three quadrants": which ones it does not say.

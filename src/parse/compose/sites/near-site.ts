@@ -63,8 +63,7 @@ export function nextSite(
       if (paused && !item.phrase.led && ownsWhatFollows(items, tokens, k, says)) return null;
       return paused && !item.phrase.led && k - 1 > i ? null : k;
     }
-    // "No boggy bits, nothing from the ears": a "nothing" after a pause begins a statement of its own.
-    if (isNothing(item) && pauseAfterItem(items, tokens, k - 1) !== '') return null;
+    if (isNothingAnew(items, tokens, i, k)) return null;
     // "It's stable, no pain, and the only thing there is a graze over the right hip": it leads to its own place.
     if (attaches(item) && isToldThere(items, tokens, k)) return null;
     // "No deformity small graze at the sacrum": what is there leads to its own place.
@@ -77,6 +76,9 @@ export function nextSite(
 
 // "No bruising on it, ankle fine", "he won't move it, elbow fine": of what was named before.
 function pointsBack(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
+  // "Put it back in right foot warm".
+  const { from, to } = wordsOf(items[i] as Item);
+  if (hasRole(items[i], 'care') && tokens.slice(from, to).some(({ word }) => word === 'it')) return true;
   const at = wordsOf(items[i] as Item).to;
   const [last, next, after] = [at - 1, at, at + 1].map((k) => tokens[k]?.word ?? '');
   return (
@@ -131,9 +133,14 @@ function hasItsPart(items: readonly Item[], tokens: readonly Token[], i: number)
   return readingOf(part, 'sides.part-after') !== null && hasRole(rest[end + 1], 'finding');
 }
 
-const isNothing = (item: Item): boolean => {
-  const piece = pieceOf(item);
-  return piece?.role === 'finding' && marked(piece, 'nothing');
+// "No boggy bits, nothing from the ears", "some blisters nothing on the right palm": a "nothing" after a pause, or that leads to a
+// place, begins a statement of its own.
+const isNothingAnew = (items: readonly Item[], tokens: readonly Token[], i: number, k: number): boolean => {
+  const piece = pieceOf(items[k]);
+  if (piece?.role !== 'finding' || !marked(piece, 'nothing')) return false;
+  const place = phraseOf(items.slice(k + 1).find((item) => !hasRole(item, 'small')));
+  const isLed = place?.led === true && !isDeniedName(items, i);
+  return isLed || pauseAfterItem(items, tokens, k - 1) !== '';
 };
 
 const RUNS: readonly string[] = ['bleeding', 'fluid', 'abnormality'];
@@ -170,7 +177,7 @@ export function anySite(
   let turned = false;
   for (let k = i + 1; k < items.length; k++) {
     const item = items[k];
-    if (item !== undefined && isNothing(item) && pauseAfterItem(items, tokens, k - 1) !== '') return null;
+    if (isNothingAnew(items, tokens, i, k)) return null;
     if (item?.type === 'site' && isFromIt(items, tokens, i, k)) return null;
     // "Grips strong both sides, right thumb has a cut": what says something of its own takes in nothing before a pause.
     if (item?.type === 'site')

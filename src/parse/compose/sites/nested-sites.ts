@@ -35,6 +35,15 @@ const isLevelled = (a: SiteRef, b: SiteRef): boolean =>
 const isNear = (tokens: readonly Token[], { from }: SitePhrase): boolean =>
   /^(above|below|just|near|behind)$/.test(tokens[from]?.word ?? '');
 
+// "Toes left foot numb", "thumb right hand cut": the wider place tells the side of the narrower one, which has none of its own.
+const isBare = ({ site, side, level }: SiteRef): boolean => isPaired(site) && side === null && level === null;
+
+// "Checking the foot left leg is sore": with its article it is a place by itself.
+const isOwned = (tokens: readonly Token[], { from }: SitePhrase): boolean =>
+  [tokens[from - 1], tokens[from]].some((token) =>
+    /^(the|his|her|their|my|your|both)$/.test(token?.word ?? ''),
+  );
+
 const isJoint = (item: Item): boolean =>
   (isSmallItem(item, 'preposition') || isSmallItem(item, 'article')) && !isSmallItem(item, 'join');
 
@@ -45,7 +54,13 @@ function merged(a: SitePhrase, b: SitePhrase, jointed: boolean, tokens: readonly
   const isOne = isNested(refA, refB) || isLevelled(refA, refB) || (near && refA.site === refB.site);
   // "Tender in the lumbar spine, at L two": past the comma the level can only be that of the spine before it.
   const isParted = isPaused(tokens, a) && !isLevelled(refA, refB);
-  if (isParted || (!b.led && !jointed && !near) || !isOne) return null;
+  const isOfSide =
+    !jointed &&
+    isBare(refA) &&
+    !isOwned(tokens, a) &&
+    b.sites.every(({ sideKnown }) => sideKnown === 'spoken');
+  const isOuterLast = isOfSide && holdersOf(refA.site).includes(refB.site);
+  if (isParted || (!b.led && !jointed && !near && !isOuterLast) || !isOne) return null;
   const [inner, outer] = holdersOf(refA.site).includes(refB.site) ? [refA, refB] : [refB, refA];
   if (inner.side !== null && outer.side !== null && inner.side !== outer.side && inner.sideKnown === 'spoken')
     return null;

@@ -32,7 +32,9 @@ export function sitePhrase(
     ...pieces.flatMap((piece) => (piece.role === 'part' ? partsOf(piece) : [])),
     ...(tagsOf(island, 'part') as Part[]),
   ];
-  const sites = (tagOf(island, 'site') ?? '').split('+').filter(isSite);
+  // "Right lumbar region": on a side it is another place than in the middle.
+  const sided = spoken === 'left' || spoken === 'right' || spoken === 'both' ? tagOf(island, 'sided') : null;
+  const sites = (sided ?? tagOf(island, 'site') ?? '').split('+').filter(isSite);
   const mine = lead !== undefined && isSmall(lead, 'mine');
   const owned = mine || (lead !== undefined && isSmall(lead, 'owner'));
   return {
@@ -69,7 +71,14 @@ function refsOf(
   const plural = spoken === null && hasTag(island, 'plural') && isPaired(site) && !isOne;
   const side: Side | null = plural ? 'both' : spoken;
   const sideKnown: Known | null = side === null ? null : plural ? 'inferred' : 'spoken';
-  const ref = { site, side, sideKnown, parts: [...new Set(parts)] };
+  const sided = side === null ? tagOf(island, 'sided') : null;
+  const ref = {
+    site,
+    side,
+    sideKnown,
+    parts: [...new Set(parts)],
+    ...(sided !== null && isSite(sided) ? { sided } : {}),
+  };
   const levels = levelsOf(island);
   return levels.length === 0 ? [{ ...ref, level: null }] : levels.map((level) => ({ ...ref, level }));
 }

@@ -13,4 +13,4 @@ export const plainSite = (site: Site, side: Side | null = null): SiteRef => ({
 });
 
 /** The site stays in mind, not the spot on it: "tender at T nine" and then "no swelling" is said of the spine. */
-export const wholeSite = (ref: SiteRef): SiteRef => ({ ...ref, parts: [], level: null });
+export const wholeSite = ({ stretch: _, ...ref }: SiteRef): SiteRef => ({ ...ref, parts: [], level: null });

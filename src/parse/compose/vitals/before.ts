@@ -28,10 +28,14 @@ export function isBefore({ tokens }: Pick<Talk, 'tokens'>, pieces: readonly Piec
   if (/\b(usually|typically|(is|are|of) normally)\b/.test(near)) return true;
   if (said.some((word) => /^(was|were)$/.test(word)) && FIRST.test(after.join(' '))) return true;
   const lead: string[] = [];
-  for (let at = piece.from - 1; at >= 0 && tokens[at]?.pause === ''; at--) lead.push(tokens[at]?.word ?? '');
+  // "Was eight before the ketamine now it's three": the "now" ends what was before.
+  for (let at = piece.from - 1; at >= 0 && tokens[at]?.pause === '' && !isNow(tokens[at]?.word); at--)
+    lead.push(tokens[at]?.word ?? '');
   // "His usual pressure is one fifty over ninety" is that of other days; "normally fit, pulse eighty" is of now.
   return lead.some((word) => BEFORE.test(word)) || USUAL.test(lead.join(' '));
 }
+
+const isNow = (word: string | undefined): boolean => /^(now|currently)$/.test(word ?? '');
 
 // The words before the sign, the nearest first.
 const USUAL =

@@ -2,6 +2,7 @@
 
 import { marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { isPlaced, type Talk, timeOf } from '../talk.ts';
 import { isBefore } from './before.ts';
 
@@ -41,5 +42,15 @@ export function isDeniedSign({ tokens }: Talk, pieces: readonly Piece[], i: numb
   if (piece === undefined || (piece.islands[0]?.slots.length ?? 0) > 0) return false;
   const before = pieces.slice(0, i).findLast((one) => one.role !== 'small');
   if (before === undefined || isPaused(tokens, before) || marked(before, 'plain')) return false;
+  if (isToldAnew(tokens, piece)) return false;
   return marked(before, 'negation', 'before') || marked(before, 'answer', 'no');
+}
+
+// "I don't like his skin, it's pale": past the pause it is told how it is, and nothing of that is denied.
+function isToldAnew(tokens: readonly Token[], { from, to }: Piece): boolean {
+  const pause = tokens.findIndex((token, at) => at >= from && at < to - 1 && token.pause !== '');
+  return (
+    pause >= 0 &&
+    /^(it|he|she|they|that|this) (is|are|looks|feels)$/.test(saidIn(tokens, pause + 1, pause + 3))
+  );
 }

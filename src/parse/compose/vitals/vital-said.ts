@@ -4,6 +4,8 @@ import { hasTag, type Island } from '../../islands/island.ts';
 import { readNumbers } from '../../numbers/index.ts';
 import { isSmall, likelyTag, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused, spanned } from '../../span.ts';
+import { readTimes } from '../../times/index.ts';
+import type { Token } from '../../token.ts';
 import { isLight } from '../light.ts';
 import { isPlaced, type Talk, textOf } from '../talk.ts';
 import { ofNamedSign } from './counted.ts';
@@ -33,13 +35,14 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
     island.slots[0]?.from === piece.from &&
     isNumeral(talk, before) &&
     !(isSaidTime(talk, before) && isPartedFromTime(talk.tokens, before, piece));
-  if (isOnlyAround(talk, piece)) return 0;
+  if (isOnlyAround(talk, piece) || isCountedBefore(talk, piece)) return 0;
   // "At least ninety systolic": no reading, but what it is not below.
   const isBound =
     island.slots[0]?.from === piece.from &&
     (endsInBound(talk.tokens, before) || closesRange(talk.tokens, pieces, i));
   // "Heart rate ninety two on the sats probe": the figure is of the sign before it.
   const isTaken = hasTag(island, 'reverse') && before !== undefined && isHeadingBefore(talk, before);
+  if (hasTag(island, 'reverse') && isHour(talk.tokens, island)) return 0;
   if (isBound || isTaken || midway || (hasTag(island, 'follows') && !followsLike(talk, pieces, i))) return 0;
   const runsOn =
     next !== undefined &&
@@ -70,6 +73,13 @@ export function stateVital(talk: Talk, pieces: readonly Piece[], i: number): num
   return askWhichHolds(talk, piece) ? 1 : 0;
 }
 
+// "At two thirty on the pulse there was a skip": when it was.
+function isHour(tokens: readonly Token[], { slots: [number] }: Island): boolean {
+  if (number === undefined || tokens[number.from - 1]?.word !== 'at') return false;
+  const words = tokens.map(({ word }) => word);
+  return readTimes(words, number.from).some(({ end }) => end === number.to);
+}
+
 // "At fourteen ten ninety over sixty": the number before it is when.
 const isSaidTime = ({ times }: Talk, { role, from }: Piece): boolean =>
   role === 'time' && times.some((time) => time.piece.from === from);
@@ -79,6 +89,12 @@ const isOnlyAround = ({ tokens }: Talk, piece: Piece): boolean =>
   likelyTag(piece, 'vital') === 'skin' &&
   !isPaused(tokens, piece) &&
   /^(round|around|near)$/.test(tokens[piece.to]?.word ?? '');
+
+// "One on eyes three on speech": the number of a part stands before it, and the one behind it is the next part's.
+const isCountedBefore = ({ tokens }: Talk, piece: Piece): boolean =>
+  likelyTag(piece, 'vital') === 'gcs' &&
+  /^(on|for)$/.test(tokens[piece.from - 1]?.word ?? '') &&
+  readNumbers([tokens[piece.from - 2]?.word ?? ''], 0).length > 0;
 
 const isHeadingBefore = ({ tokens }: Talk, before: Piece): boolean =>
   before.role === 'vital' && marked(before, 'heading') && !isPaused(tokens, before);
