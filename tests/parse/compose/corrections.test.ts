@@ -7,8 +7,14 @@ describe('a correction', () => {
   it.each([
     ['left knee swollen | make that the right', ['side side=right ← last']],
     ['left knee swollen | no, the right', ['side side=right ← last']],
-    ['left knee swollen | correction, right knee', ['site site=knee side=right ← last']],
-    ['left hand bruised | I mean the right hand', ['site site=hand side=right ← last']],
+    [
+      'left knee swollen | correction, right knee',
+      ['side side=right ← kind=finding site=knee finding=swelling side=left'],
+    ],
+    [
+      'left hand bruised | I mean the right hand',
+      ['side side=right ← kind=finding site=hand finding=contusion side=left'],
+    ],
     ['tender at T four | make that T five', ['site site=thoracic-spine level=T5 ← last']],
     ['swelling left elbow | correction, absent', ['present present=false ← last']],
     ['pulse eighty two | make that seventy eight', ['number value=78 ← last']],
@@ -31,8 +37,14 @@ describe('a correction', () => {
       'left thigh is tender | correction, mild',
       ['statement tenderness left thigh severity=mild ← kind=finding finding=tenderness site=thigh'],
     ],
-    ['bruise right ribs | correction it was left', ['side side=left ← last']],
-    ['bruise right ribs | no it was the left', ['side side=left ← last']],
+    [
+      'bruise right ribs | correction it was left',
+      ['side side=left ← kind=finding site=ribs finding=contusion side=right'],
+    ],
+    [
+      'bruise right ribs | no it was the left',
+      ['side side=left ← kind=finding site=ribs finding=contusion side=right'],
+    ],
     [
       'bruise left thigh | actually the bruise was on the right thigh',
       ['statement contusion right thigh ← kind=finding finding=contusion site=thigh'],
@@ -40,7 +52,10 @@ describe('a correction', () => {
     ['cut on the left shin scratch that right shin', ['site site=lower-leg side=right ← last']],
     ['bruise right ribs | scratch that, it was on the left', ['side side=left ← last']],
     ['pulse eighty two | correction: seventy eight', ['number value=78 ← last']],
-    ['left hip bruised | correction. Right hip.', ['site site=hip side=right ← last']],
+    [
+      'left hip bruised | correction. Right hip.',
+      ['side side=right ← kind=finding site=hip finding=contusion side=left'],
+    ],
     [
       'left elbow cut | actually the cut is on the right elbow',
       ['statement laceration right elbow ← kind=finding finding=laceration site=elbow'],
@@ -76,6 +91,7 @@ describe('a correction', () => {
     [
       "right foot | heel bruised | big toe cut | wait, that's the left foot",
       [
+        'side side=left ← kind=visit site=foot side=right',
         'side side=left ← kind=finding site=heel finding=contusion side=right',
         'side side=left ← kind=finding site=big-toe finding=laceration side=right',
       ],

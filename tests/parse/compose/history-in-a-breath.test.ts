@@ -35,6 +35,54 @@ describe('an illness named straight behind the question', () => {
   });
 });
 
+describe('an answer in words that nobody knows, straight behind the question', () => {
+  it.each([
+    ['any known allergies elastoplast', 'allergies', 'elastoplast'],
+    ['are you allergic to anything wasp stings', 'allergies', 'wasp stings'],
+    ['are you on any meds bisoprolol and a statin', 'medications', 'bisoprolol and a statin'],
+    ['do you take any medication a blue puffer', 'medications', 'a blue puffer'],
+    ['any medical problems bad chest', 'past-history', 'bad chest'],
+    ['what did you have for breakfast muesli', 'last-intake', 'muesli'],
+    ['what does it feel like stabbing', 'quality', 'stabbing'],
+    ["what's your name Solveig", 'name', 'Solveig'],
+  ])('is told, and asked about: %s', (talk, topic, text) => {
+    const [one, ...others] = history(talk);
+    expect(one).toMatchObject({ topic, text });
+    expect([others, one?.doubt?.length]).toEqual([[], 1]);
+  });
+
+  checkStatements([
+    ['when did you last eat at breakfast', ['last-intake: at breakfast']],
+    ['any medical problems just a bad chest', ['past-history: a bad chest']],
+    ['what happened I tripped', ['mechanism: I tripped']],
+    ['how did you fall caught my crampon', ['mechanism: caught my crampon']],
+    // The answer behind it is of what was asked after.
+    ['any allergies kiwis no', ['no allergies: any allergies kiwis: no', 'note: any allergies kiwis']],
+    // They go on asking, or call somebody.
+    ['any allergies kiwis or cats', ['note: any allergies kiwis or cats']],
+    ['any allergies kiwis anything like that', ['note: any allergies kiwis']],
+    ['any allergies for my form', ['note: any allergies for my form']],
+    ['any allergies Solveig', ['note: any allergies Solveig']],
+    ['any allergies kiwis?', []],
+    ['what happened when you tripped', ['note: what happened when you tripped']],
+  ]);
+});
+
+describe('a question that only the order of its words tells', () => {
+  checkStatements([
+    ['is she epileptic', []],
+    ['is she epileptic | no', ['no past-history: epileptic: no']],
+    ['is he allergic to wasps | no', ['no allergies: allergic to wasps: no']],
+    [
+      'any allergies to wasps | no',
+      ['note: any allergies to wasps', 'no allergies: any allergies to wasps: no'],
+    ],
+    // Must not: told with an aside.
+    ['his hip is he says sore', ['pain hip']],
+    ['allergic to wasps', ['allergies: wasps']],
+  ]);
+});
+
 describe('a no with a courtesy behind it', () => {
   checkStatements([
     [

@@ -100,3 +100,14 @@ describe('put right', () => {
     expect(corrections(talk).map((one) => one.split(' ←')[0])).toEqual([expected]);
   });
 });
+
+describe('a loss of consciousness', () => {
+  checkStatements([
+    [
+      'loss of consciousness for half a minute or so',
+      ['events: loss of consciousness for half a minute or so'],
+    ],
+    ['a short loss of consciousness', ['events: a short loss of consciousness']],
+    ['no loss of consciousness', ['no events: no loss of consciousness']],
+  ]);
+});

@@ -125,6 +125,15 @@ describe('nothing is lost', () => {
     ['no pain in the left hip just a bit in the right', 'just a bit in the right'],
   ] as const)('of %s', (talk, kept) => expect(notes(talk)).toContain(kept));
 
+  it('and an exit wound in a list under one "no" denies with the rest of it', () => {
+    const denied = standing('no exit wound, bite mark or swelling in the left hip');
+    expect(denied.map((one) => one.kind === 'finding' && [one.site, one.finding, one.present])).toEqual([
+      ['hip', 'puncture', false],
+      ['hip', 'bite', false],
+      ['hip', 'swelling', false],
+    ]);
+  });
+
   it('and a denial has no measure of what is said behind it', () => {
     expect(standing('no pain in the belly, a bit in the flank')[0]).not.toHaveProperty('severity');
   });

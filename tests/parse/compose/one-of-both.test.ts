@@ -54,7 +54,7 @@ describe('the place that is spoken of', () => {
     ],
     [
       "Right ribs go in when he breathes in. That's a flail segment.",
-      ['visit right ribs', 'paradoxical-motion right chest', 'note: Right ribs go in when he breathes in'],
+      ['paradoxical-motion right ribs', 'paradoxical-motion right chest'],
     ],
     ["I'm just gonna have a look at your tummy okay", ['visit abdomen']],
     [

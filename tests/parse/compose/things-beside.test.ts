@@ -45,7 +45,7 @@ describe('a place that is told from another', () => {
     ],
     [
       'swelling from the left hip right down to the knee',
-      ['swelling left hip', 'note: right down to the knee'],
+      ['swelling left hip', 'swelling left thigh', 'swelling left knee'],
     ],
   ]);
 });

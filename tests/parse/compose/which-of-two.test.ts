@@ -34,6 +34,34 @@ describe('a choice that is answered', () => {
   ]);
 });
 
+describe('which limb cannot feel or move', () => {
+  checkStatements([
+    ["which hand can't you feel | the right", ['visit hand', 'no sensation right hand']],
+    ["which leg can't you move | the right one", ['visit leg', 'no motion right foot']],
+    ["which elbow can't you bend | right", ['visit elbow', 'limited-motion right elbow']],
+    ["which hand can't you feel | both", ['visit hand', 'no sensation both hand']],
+    ["which hand can't you feel | neither", ['visit hand', 'sensation both hand']],
+    ['which foot can you move | the right one', ['visit foot', 'motion right foot']],
+    ['which hand has the weak grip | my right hand', ['visit hand', 'motion right hand strength=weak']],
+    ['which foot is cold | the right', ['visit foot', 'no circulation right foot warmth=cold']],
+    ["both hands, which one can't you move | the right", ['visit both hand', 'no motion right hand']],
+    ["which hand can't you feel the right", ['no sensation right hand']],
+    ['which shoulder hurts the right', ['pain right shoulder']],
+    // What no entry holds is kept beside its question.
+    [
+      "which ear can't you hear with | the right",
+      ['visit ear', "note: which ear can't you hear with: the right"],
+    ],
+    // Must not: nobody can tell what is so.
+    ['which foot is cold | neither', ['visit foot', 'note: which foot is cold: neither']],
+    [
+      "which hand can't you feel | no, the right",
+      ['visit hand', "note: which hand can't you feel: no, the right"],
+    ],
+    ['which shoulder hurts on the right side', ['visit shoulder']],
+  ]);
+});
+
 describe('a choice that nobody settles', () => {
   checkStatements([
     ['which elbow hurts, left or right', ['visit elbow']],

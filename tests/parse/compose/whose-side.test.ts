@@ -296,3 +296,35 @@ describe('a place that is only part of another thing’s name', () => {
     ["there's a zorble on his left knee", ['visit left knee', "note: there's a zorble on his left knee"]],
   ]);
 });
+
+describe('a side that is not carried so far', () => {
+  checkStatements([
+    [
+      'left clavicle sore | any pins and needles in your fingers | yes',
+      ['pain left clavicle', 'visit fingers', 'tingling fingers'],
+    ],
+    ['left hip sore | any numbness in your toes | no', ['pain left hip', 'visit toes', 'no numbness toes']],
+    // Must not: along the limb itself, where the side is pointed at, and what the examiner checks.
+    [
+      'left elbow sore | any pins and needles in your fingers | yes',
+      ['pain left elbow', 'visit left fingers', 'tingling left fingers'],
+    ],
+    [
+      'left clavicle sore | any pins and needles in your fingers on that side | yes',
+      ['pain left clavicle', 'visit left fingers', 'tingling left fingers'],
+    ],
+    ['left clavicle sore | radial pulse good', ['pain left clavicle', 'circulation left hand pulse=radial']],
+  ]);
+});
+
+describe('a region that is another place on a side', () => {
+  checkStatements([
+    ['bruise over the left lumbar region', ['contusion left flank']],
+    ['sore in the lumbar area on the left', ['pain left flank']],
+    ['lumbar region, swelling on the left', ['swelling left flank']],
+    ['left renal angle tender', ['tenderness left flank']],
+    // Must not: the spine itself, and the lower back.
+    ['lumbar region tender', ['tenderness lumbar-spine']],
+    ['left side of the lower back grazed', ['abrasion left back part=lower']],
+  ]);
+});

@@ -43,6 +43,19 @@ function applied(sampler: Sampler): Sentence {
   }
   const side = chance.pick(['left', 'right'] as const);
   const site = chance.pick(['thigh', 'forearm', 'knee', 'ankle'] as const);
+  // "Left knee is dressed", "covered the graze on the left knee": what it is said of stands before it, or is named behind it.
+  if (phrase.tag('of-site') !== null)
+    return {
+      rule,
+      lines: [`the ${side} ${site} ${phrase.text}`],
+      wants: [stating({ ...given(phrase), site, side })],
+    };
+  if (phrase.tag('of-wound') !== null)
+    return {
+      rule,
+      lines: [`${phrase.text} graze on the ${side} ${site}`],
+      wants: [stating({ ...given(phrase), site, side })],
+    };
   const line = / (on|over|around|under|round)$/.test(phrase.text)
     ? `${phrase.text} the ${side} ${site}`
     : withoutDoubles(`${phrase.text} on the ${side} ${site}`);
@@ -117,11 +130,31 @@ function before(sampler: Sampler): Sentence {
   };
 }
 
+/** Care that waits is kept in words. */
+const waiting = (sampler: Sampler): Sentence => ({
+  rule: 'care.waiting',
+  lines: [sampler.say('care.waiting').text],
+  wants: [stating({ kind: 'note' })],
+  never: [stating({ kind: 'care' })],
+});
+
+/** Food that is joined to a drink was given as well, and joined to a finding it was not. */
+function joined(sampler: Sampler): Sentence {
+  const phrase = sampler.say('care.joined');
+  return {
+    rule: 'care.joined',
+    lines: [`gave her sips of water ${phrase.text}`],
+    wants: [stating({ kind: 'care', care: 'fluids' }), stating(given(phrase))],
+  };
+}
+
 /** The sentences about care. */
 export const careSentences = (sampler: Sampler): readonly Sentence[] => [
-  ...Array.from({ length: 640 }, () => applied(sampler)),
+  ...Array.from({ length: 760 }, () => applied(sampler)),
   ...Array.from({ length: 160 }, () => drugged(sampler)),
   ...Array.from({ length: 80 }, () => timed(sampler)),
   ...Array.from({ length: 160 }, () => ended(sampler)),
   ...Array.from({ length: 60 }, () => before(sampler)),
+  ...Array.from({ length: 60 }, () => joined(sampler)),
+  ...Array.from({ length: 40 }, () => waiting(sampler)),
 ];

@@ -68,6 +68,13 @@ function atOneEnd(sampler: Sampler, name: string): Sentence {
   const where = `${side} ${site}`;
   const said = presentOf(phrase);
   const present = said ?? true;
+  // "Which foot can not you feel": it asks, and a side answers.
+  if (phrase.tag('asked') !== null)
+    return {
+      rule,
+      lines: [`which ${site} ${phrase.text}`, `the ${side}`],
+      wants: aspectsOf(phrase).map((aspect) => stating({ kind: 'csm', site, side, aspect, present })),
+    };
   const text = said === null ? `${phrase.text} is intact` : phrase.text;
   const heading = phrase.tag('refill') !== null && said === null;
   const line = heading

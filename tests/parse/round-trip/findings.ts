@@ -28,9 +28,11 @@ const fitting =
     );
   };
 
-// "Midline tenderness" names a side of its own.
-const sideOf = (phrase: Phrase, place: Place): Pattern =>
-  /\bmidline\b/.test(phrase.text) ? {} : { side: place.side };
+// "Midline tenderness" names a side of its own, and so does "goes in on the left as he breathes in"; the neck's veins may be one thing.
+const sideOf = (phrase: Phrase, place: Place): Pattern => {
+  if (/\bmidline\b/.test(phrase.text) || place.sites.includes('neck-veins')) return {};
+  return { side: (has(phrase, 'side') ? phrase.tag('side') : place.side) as Place['side'] };
+};
 
 const foundAt = (phrase: Phrase, place: Place, present: boolean): readonly Pattern[] =>
   phrase
@@ -49,7 +51,8 @@ const LIMBS: ReadonlySet<string> = new Set(['arm', 'leg', 'shoulder', 'pelvis'])
 function finding(sampler: Sampler): Phrase {
   for (;;) {
     const phrase = sampler.say('findings.finding');
-    if (!/^anything\b/.test(phrase.text)) return phrase;
+    // "Can't you bend" asks: compose/which-of-two.test.ts holds what it asks after.
+    if (!/^anything\b/.test(phrase.text) && phrase.tag('asked') === null) return phrase;
   }
 }
 
@@ -76,7 +79,7 @@ export function nounFinding(sampler: Sampler): Phrase {
 }
 
 // "Moves fine" has its verb.
-const IS_VERB = /^(?:it|has|he|she|still|able|can|moves|moving|bends|turns|rotates)\b/;
+const IS_VERB = /^(?:it|this|that|has|he|she|still|able|can|moves|moving|bends|turns|rotates)\b/;
 
 /** One sampled finding of any kind, said of a place it can have. */
 function stated(sampler: Sampler): Sentence {
@@ -101,7 +104,9 @@ function stated(sampler: Sampler): Sentence {
   const never = phrase
     .tags('finding')
     .map((finding) => stating({ kind: 'finding', finding, present: !present }));
-  const is = IS_VERB.test(phrase.text) ? '' : `${chance.pick(['is', 'looks', 'feels'])} `;
+  // Nobody says "teeth looks two missing".
+  const isCounted = /^(one|two|three|some|a few|several|a couple)\b/.test(phrase.text);
+  const is = IS_VERB.test(phrase.text) || isCounted ? '' : `${chance.pick(['is', 'looks', 'feels'])} `;
   // "A nail in the left palm", "not a mark on the left palm": its place stands straight after it.
   if (has(phrase, 'before-site'))
     return { rule, lines: [withoutDoubles(`${phrase.text} the ${place.text}`)], wants, never };
@@ -160,7 +165,9 @@ function carried(sampler: Sampler): Sentence {
   // What hurts with the breath is in the trunk, whatever limb is in mind.
   const isTrunk = place.sites.every((site) => /^(chest|abdomen|back)$/.test(regionOf(site)));
   const at =
-    /\bbreath/.test(phrase.text) && !isTrunk ? { ...place, sites: ['chest' as const], side: null } : place;
+    /\b(breath|inspiration)/.test(phrase.text) && !isTrunk
+      ? { ...place, sites: ['chest' as const], side: null }
+      : place;
   const wants = foundAt(phrase, at, true).map((pattern) => ({ ...pattern, known: { site: 'carried' } }));
   return { rule: 'findings.finding carried', lines: [place.text, phrase.text], wants };
 }
