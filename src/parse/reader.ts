@@ -13,6 +13,7 @@ import { askedNext, looksAnswered, standOn } from './compose/questions/standing.
 import { state, type Talk } from './compose/talk.ts';
 import { mergeGcs } from './compose/vitals/merge-gcs.ts';
 import { type Context, NOTHING_SAID } from './context.ts';
+import { withPlainDenials } from './everyday-denials.ts';
 import { withoutFillers } from './fillers.ts';
 import type { Reading } from './frame.ts';
 import { withHeaded } from './headed.ts';
@@ -69,7 +70,10 @@ export function createReader(
 }
 
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
-  const tokens = withHeaded(root, withoutSaidAgain(withoutFillers(root, tokenise(utterance.text))));
+  const tokens = withHeaded(
+    root,
+    withoutSaidAgain(withoutFillers(root, withPlainDenials(tokenise(utterance.text)))),
+  );
   const { asked: before } = context;
   const isExam = before?.about === 'findings' || before?.about === 'csm';
   const said = withDenyingNo(piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length), tokens, isExam);

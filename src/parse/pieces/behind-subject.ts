@@ -1,4 +1,4 @@
-// "His knees don't hurt", "the toes don't move on the left": what elsewhere tells somebody what to do, or goes on to the next
+// "His knees don't hurt", "my neck don't hurt", "the toes don't move on the left": what elsewhere tells somebody what to do, or goes on to the next
 // place, says behind its subject what is so.
 
 import { hasTag } from '../islands/island.ts';
@@ -60,7 +60,21 @@ const moving = (piece: Piece): Piece => ({
 });
 
 const isBehindMany = (subject: Piece | undefined, tokens: readonly Token[]): boolean =>
-  subject !== undefined && tokens[subject.to - 1]?.pause === '' && isMany(subject, tokens);
+  subject !== undefined &&
+  tokens[subject.to - 1]?.pause === '' &&
+  (isMany(subject, tokens) || isNotTold(subject, tokens));
+
+// Nobody is told not to hurt: "my neck don't hurt" is said of one thing too.
+const SIGNS = new Set('hurt ache sting throb burn itch bleed swell seem work have feel'.split(' '));
+
+// "Left knee don't look swollen", and no "don't look at it".
+const AWAY = new Set(['', ...'at up down away over here there now just yet please'.split(' ')]);
+
+function isNotTold(subject: Piece, tokens: readonly Token[]): boolean {
+  const [verb, next] = [tokens[subject.to + 2], tokens[subject.to + 3]];
+  if (readingOf(subject, 'sites') === null || verb === undefined) return false;
+  return SIGNS.has(verb.word) || (verb.word === 'look' && verb.pause === '' && !AWAY.has(next?.word ?? ''));
+}
 
 const opensWithDoNot = ({ from }: Piece, tokens: readonly Token[]): boolean =>
   tokens[from]?.word === 'do' && tokens[from + 1]?.word === 'not';
