@@ -76,7 +76,7 @@ function sideBehind(
   site: number,
 ): LooseSide | null {
   const named = oneSideOf(items[site]);
-  const next = sideNext(items, i);
+  const next = sideNext(items, i, named);
   if (next === null) return null;
   const { at, piece, side } = next;
   if (named === null) return oneOfBoth(items, tokens, i, site, next);
@@ -124,7 +124,8 @@ export function hearsOtherSide(
   i: number,
   refs: readonly SiteRef[],
 ): readonly string[] {
-  const next = sideNext(items, i);
+  const [one] = refs;
+  const next = sideNext(items, i, one?.side ?? null);
   if (next === null || !startsWithPreposition([next.piece], tokens)) return [];
   const isOther = refs.some((ref) => ref.side === otherSide(next.side));
   return isOther && !pausesIn(items.slice(i, next.at), tokens) ? [wasSide(next.side)] : [];
@@ -137,10 +138,12 @@ interface NextSide {
 }
 
 // The left or the right that comes after the finding at `i`, with nothing but small words and attributes between.
-function sideNext(items: readonly Item[], i: number): NextSide | null {
+function sideNext(items: readonly Item[], i: number, named: Side | null = null): NextSide | null {
   const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'attribute'));
   const piece = pieceOf(items[at]);
-  const side = piece?.role === 'side' ? sideAfter(piece) : null;
+  const said = piece?.role === 'side' ? sideAfter(piece) : null;
+  // "Left hip tender, swelling on the other side".
+  const side = said === 'mirror' ? otherSide(named) : said;
   return piece !== null && (side === 'left' || side === 'right') ? { at, piece, side } : null;
 }
 

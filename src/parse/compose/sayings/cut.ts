@@ -7,7 +7,7 @@ import type { Token } from '../../token.ts';
 import { isUsual } from '../care/usual.ts';
 import { isJoin, isLate, mayEnd, mayRunOn } from './ends.ts';
 import { kindOf, mayGoOn } from './goes-on.ts';
-import { FAR, namesAtPlace, type Opening, openingOf } from './opens.ts';
+import { FAR, isFarSide, namesAtPlace, type Opening, openingOf } from './opens.ts';
 import { has, isOfItself, isStated, namesIt } from './said.ts';
 import { endsInList, saysWhole } from './whole.ts';
 
@@ -83,7 +83,7 @@ function beginsAt(pieces: readonly Piece[], tokens: readonly Token[], k: number)
   if (isPaused(tokens, before)) return isJoin(before) ? null : k;
   // Heard without a pause: "left hand numb tourniquet on the right thigh".
   const loud = pieces.slice(k, k + FAR).find(({ role }) => role !== 'small');
-  if (loud !== undefined && isLate(loud)) return null;
+  if (loud !== undefined && isLate(loud) && !isFarSide(loud)) return null;
   return mayEnd(before, piece, tokens) && mayRunOn(piece, tokens) ? k : null;
 }
 

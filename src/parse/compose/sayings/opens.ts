@@ -46,10 +46,13 @@ function opensWithPlace(next: readonly Piece[], tokens: readonly Token[], mayNam
       !(isSmall(piece, 'join') && next.slice(0, k).some(isSite)),
   );
   const [subject, rest] = [next.slice(0, Math.max(end, 0)), next.slice(Math.max(end, 0))];
-  const place = subject.findIndex(isSite);
+  // "Left thigh tender, other side not tender": so it is with the place that was named.
+  const place = subject.findIndex((piece) => isSite(piece) || isFarSide(piece));
   if (place < 0 || subject.some((piece) => isPaused(tokens, piece))) return false;
   if (subject.slice(0, place + 1).some((piece) => startsWithPreposition([piece], tokens))) return false;
-  return isPredicate(rest, tokens, mayName);
+  // "No cuts other side cut": what has its side before it is not denied with what stands there.
+  const isFar = subject.every((piece) => !isSite(piece));
+  return isPredicate(rest, tokens, mayName || isFar);
 }
 
 /**
@@ -60,6 +63,10 @@ export const namesAtPlace = (pieces: readonly Piece[], tokens: readonly Token[],
   opensWithPlace(pieces.slice(at, at + FAR), tokens, true);
 
 const isSite = ({ role }: Piece): boolean => role === 'site';
+
+/** True for "the other side" as the subject of what is said behind it. */
+export const isFarSide = (piece: Piece): boolean =>
+  piece.role === 'side' && isLikely(piece, 'side', 'mirror');
 
 // What is said of a place behind its name.
 function isPredicate(rest: readonly Piece[], tokens: readonly Token[], mayName: boolean): boolean {

@@ -1,0 +1,53 @@
+// "Left calf swollen the other side isn't": behind what was found "the other side" opens what is said of it. All talk here is invented.
+
+import { describe, expect, it } from 'vitest';
+import { found } from '../standing.ts';
+
+describe('the other side', () => {
+  it.each([
+    [
+      'right shin bruised no swelling other side not bruised but swollen',
+      [
+        ['lower-leg', 'right', 'contusion', true],
+        ['lower-leg', 'right', 'swelling', false],
+        ['lower-leg', 'left', 'contusion', false],
+        ['lower-leg', 'left', 'swelling', true],
+      ],
+    ],
+    [
+      'left elbow tender, other side not tender',
+      [
+        ['elbow', 'left', 'tenderness', true],
+        ['elbow', 'right', 'tenderness', false],
+      ],
+    ],
+    [
+      'left ankle swollen the other side isn’t swollen',
+      [
+        ['ankle', 'left', 'swelling', true],
+        ['ankle', 'right', 'swelling', false],
+      ],
+    ],
+    [
+      'right hand no cuts other side cut',
+      [
+        ['hand', 'right', 'laceration', false],
+        ['hand', 'left', 'laceration', true],
+      ],
+    ],
+  ] as const)('is what follows: %s', (talk, entries) => expect(found(talk)).toEqual(entries));
+
+  it('of another place is that place’s', () => {
+    expect(found('right knee is swollen the other side of the leg is fine')).toEqual([
+      ['knee', 'right', 'swelling', true],
+      ['leg', 'left', 'abnormality', false],
+    ]);
+  });
+
+  it('behind a finding is where that is', () => {
+    expect(found('left hip tender swelling on the other side')).toEqual([
+      ['hip', 'left', 'tenderness', true],
+      ['hip', 'right', 'swelling', true],
+    ]);
+  });
+});
