@@ -24,12 +24,14 @@ import { buildNetwork } from './islands/network.ts';
 import { rootRules } from './islands/roots.ts';
 import { type Branch, plantTree } from './islands/tree.ts';
 import { withoutAdverbs } from './pieces/adverb.ts';
+import { withAnsweringNo } from './pieces/answering-no.ts';
 import { readBehindSubjects } from './pieces/behind-subject.ts';
 import { withCareDenied } from './pieces/care-denied.ts';
 import { withTimesOfCare } from './pieces/care-time.ts';
 import { withChecklists } from './pieces/checklist.ts';
 import { withChoices } from './pieces/choices.ts';
 import { withCourtesies } from './pieces/courtesy.ts';
+import { withCutAndNext } from './pieces/cut-and-next.ts';
 import { withDenyingNo } from './pieces/denying-no.ts';
 import { withoutMeasuredFeet } from './pieces/measured-feet.ts';
 import { withPartedNo } from './pieces/parted-no.ts';
@@ -87,7 +89,16 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   const measured = withPercentFigures(covered, tokens, isOfSaturation(context));
   const pieces = withCourtesies(
     readBehindSubjects(
-      withChoices(withPartedSides(withPartedNo(withoutAdverbs(measured, tokens), tokens), tokens), tokens),
+      withChoices(
+        withPartedSides(
+          withPartedNo(
+            withAnsweringNo(withCutAndNext(withoutAdverbs(measured, tokens), tokens), tokens),
+            tokens,
+          ),
+          tokens,
+        ),
+        tokens,
+      ),
       tokens,
     ),
     tokens,

@@ -75,7 +75,7 @@ export function readClause(talk: Talk, clause: Clause): void {
   if (
     answersTold(talk, clause) ||
     turnsToOtherSide(talk, clause) ||
-    foundOnOther(talk, clause) ||
+    foundOnOther(talk, clause, readStatement) ||
     turnsLastSaid(talk, clause, stateAll) ||
     tellsOnlyAnew(talk, clause, stateAll) ||
     explainsAway(talk, clause) ||

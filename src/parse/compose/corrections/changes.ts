@@ -16,11 +16,12 @@ import { figureNotThat } from './figure-not.ts';
 import { levelsAnew } from './levels-anew.ts';
 import { notThat } from './not-that.ts';
 import { numberAnew } from './number-anew.ts';
+import { othersTakenBack } from './only-one.ts';
 import { placesAnew } from './places-anew.ts';
 import { findingIn, presenceIn } from './said-anew.ts';
 import { toldOnce } from './same-thing.ts';
 import { scaleAnew } from './scale-anew.ts';
-import { renamedBy, sameTarget, targetOf } from './target.ts';
+import { movedHere, renamedBy, sameTarget, targetOf } from './target.ts';
 import { renamed, retimed } from './told-anew.ts';
 import { wrongSide } from './wrong-side.ts';
 
@@ -31,6 +32,8 @@ export interface Changed {
   readonly basis?: Pick<StatementFrame, 'statement' | 'known' | 'doubt' | 'at'>;
   /** milliseconds since the epoch, where the time is what is corrected */
   readonly at?: number;
+  /** it puts nothing right, and is said for the first time */
+  readonly isNew?: true;
 }
 
 /** The changes of one way, or null where the words do not go that way. */
@@ -112,13 +115,37 @@ const isSaid = ({ context }: Talk, site: Site): boolean =>
 function wholly(talk: Talk, pieces: readonly Piece[], stateAll: StateAll): readonly Changed[] | null {
   const statements = toldOnce(wouldSay(talk, pieces, stateAll));
   if (statements.length === 0) return null;
-  const renamed = renamedBy(talk.context, statements);
-  return statements.map((basis) => ({
-    change: { change: 'statement', statement: basis.statement },
-    target: renamed ?? targetOf(basis),
-    basis,
-  }));
+  const moved = movedHere(talk.context, statements[0]);
+  const meant =
+    statements.length === 1 || moved !== null ? (renamedBy(talk.context, statements) ?? moved) : null;
+  const changed = statements.map(
+    (basis, k): Changed => ({
+      change: { change: 'statement', statement: basis.statement },
+      target: (k === 0 ? meant : null) ?? targetOf(basis),
+      basis,
+      ...(isOfItsOwn(statements, k) ? { isNew: true } : {}),
+    }),
+  );
+  return [...changed, ...othersTakenBack(talk, pieces, statements)];
 }
+
+// "It's the right elbow, and the left elbow has no graze": of the other side it is said for the first time.
+const isOfItsOwn = (statements: readonly StatementFrame[], k: number): boolean => {
+  const one = statements[k]?.statement;
+  return (
+    one?.kind === 'finding' &&
+    statements
+      .slice(0, k)
+      .some(
+        ({ statement }) =>
+          statement.kind === 'finding' &&
+          statement.finding === one.finding &&
+          statement.site === one.site &&
+          statement.present !== one.present &&
+          statement.side !== one.side,
+      )
+  );
+};
 
 // "Correction, nine thirty five": the thing stands and its time is another.
 function time(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {

@@ -3,7 +3,7 @@
 import type { Clause } from '../../clauses/clause.ts';
 import { marked, type Piece } from '../../pieces/piece.ts';
 import { type Span, spanned } from '../../span.ts';
-import { place, spanOf, type Talk, textOf } from '../talk.ts';
+import { place, spanOf, state, type Talk, textOf } from '../talk.ts';
 import { type Changed, changesOf } from './changes.ts';
 import type { StateAll } from './dry-run.ts';
 import { ofMeant } from './meant.ts';
@@ -19,8 +19,13 @@ export function correct(talk: Talk, clause: Clause, stateAll: StateAll): boolean
 
 /** Corrects so with the words of this stretch. */
 export function change(talk: Talk, changes: readonly Changed[], span: Span): void {
-  for (const one of changes) frame(talk, one, span);
-  for (const one of changes) remember(talk, one.change, one.target);
+  const [fresh, anew] = [changes.filter(({ isNew }) => isNew), changes.filter(({ isNew }) => !isNew)];
+  for (const one of anew) frame(talk, one, span);
+  for (const one of anew) remember(talk, one.change, one.target);
+  state(
+    talk,
+    fresh.flatMap(({ basis }) => (basis === undefined ? [] : [{ ...basis, ...span }])),
+  );
   place(talk, span);
 }
 

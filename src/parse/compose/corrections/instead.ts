@@ -1,13 +1,15 @@
 // "Scratch that, it was the left": where only another place follows, the place is put right and nothing is struck.
 
 import type { Clause } from '../../clauses/clause.ts';
-import { marked, type Piece, type Role } from '../../pieces/piece.ts';
+import { isNear } from '../../pieces/figure-anew.ts';
+import { figureIn, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import { itemsOf } from '../exam/items.ts';
 import { isChatter } from '../light.ts';
 import { phrasesIn } from '../sites/item.ts';
 import { sideIn } from '../sites/side-in.ts';
 import type { Talk } from '../talk.ts';
 import { turned } from './changes.ts';
+import { mainOf } from './main-figure.ts';
 
 const PLACES: ReadonlySet<Role> = new Set(['side', 'site', 'part', 'small', 'talk']);
 
@@ -49,6 +51,8 @@ export function figureInstead(talk: Talk, clause: Clause): readonly Piece[] | nu
   if (first === undefined || !marked(first, 'strike', 'last')) return null;
   if (talk.context.said.at(-1)?.kind !== 'vital') return null;
   const said = rest.length > 0 ? rest : nextIn(talk, clause);
+  const later = rest.length > 0 ? null : figurePastReason(talk, clause, said);
+  if (later !== null) return later;
   const [figure, next] = said;
   // "One twenty, I read it upside down": what follows tells why.
   const isToldWhy =
@@ -60,6 +64,21 @@ export function figureInstead(talk: Talk, clause: Clause): readonly Piece[] | nu
   const figures = said.filter(({ role }) => role === 'figure' || role === 'time');
   const isFigure = figures.length > 0 && said.every((piece) => figures.includes(piece) || isChatter(piece));
   return isFigure ? said : null;
+}
+
+/** "Scratch that, I lost count. It's eighty four.": past a reason the figure stands alone, and is like the one that is struck; else null. */
+function figurePastReason(talk: Talk, clause: Clause, reason: readonly Piece[]): readonly Piece[] | null {
+  const at = talk.clauses.indexOf(clause) + (reason.length > 0 ? 2 : 1);
+  const next = talk.clauses[at];
+  const last = talk.context.said.at(-1);
+  const was = last?.kind === 'vital' ? mainOf(last) : null;
+  if (next?.mood !== 'statement' || was === null || !reason.every((piece) => tellsWhy(piece))) return null;
+  const [figure, ...others] = next.pieces.filter((piece) => figureIn(piece) !== null);
+  const now = figure === undefined || others.length > 0 ? null : figureIn(figure);
+  const isAlone = next.pieces.every(
+    (piece) => piece === figure || isChatter(piece) || marked(piece, 'negation', 'stop'),
+  );
+  return now !== null && isAlone && isNear(was, now) ? next.pieces : null;
 }
 
 const tellsWhy = (piece: Piece): boolean =>

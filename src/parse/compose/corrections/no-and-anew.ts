@@ -19,7 +19,8 @@ export function turnSide(talk: Talk, clause: Clause, stateAll: StateAll): boolea
   if (looksAgain(lead, talk.tokens) && isFigureNear(talk, behind)) return correct(talk, clause, stateAll);
   // "No, no, the right elbow": said twice it is one.
   const nos = clause.pieces.findIndex((piece) => !marked(piece, 'plain') && !isNoAlone(piece, talk.tokens));
-  const [first, all] = [clause.pieces[nos - 1], clause.pieces.slice(Math.max(nos, 0))];
+  const start = Math.max(nos, 0) + callAt(talk, clause.pieces.slice(Math.max(nos, 0)));
+  const [first, all] = [clause.pieces[start - 1], clause.pieces.slice(start)];
   if (first === undefined) return false;
   // "No, forearm, right forearm, can't count": what stands behind the place says nothing of it.
   const places = isPaused(talk.tokens, first) ? placesAlone(all, talk.tokens) : 0;
@@ -52,6 +53,14 @@ export function turnSign(talk: Talk, clause: Clause, stateAll: StateAll): boolea
     anew.length === 1 &&
     anew.every(({ statement }) => statement.kind === 'vital' && statement.vital === last.vital);
   return isSame && correct(talk, { ...clause, pieces: rest }, stateAll);
+}
+
+/** How many pieces a name takes that somebody is called by: "no, Marta, the right shin". A capital or a pause tells it from a thing that is denied. */
+function callAt({ tokens, utterance }: Talk, [name, ...place]: readonly Piece[]): number {
+  const [token, before] = [tokens[name?.from ?? -1], tokens[(name?.from ?? 0) - 1]];
+  if (name?.role !== 'unknown' || token === undefined || place.length === 0) return 0;
+  const isName = /^\p{Lu}\p{Ll}/u.test(utterance.text.slice(token.from, token.to));
+  return isName && (isPaused(tokens, name) || before?.pause === '') ? 1 : 0;
 }
 
 const isFoundLast = ({ context: { said, isSaidLast, asking } }: Talk): boolean =>

@@ -1,7 +1,8 @@
 // "Correction, verbal three", "make that motor five": one part of a coma scale is another, and the others stand. "Sorry, V".
 
 import type { GcsPart, VitalStatement } from '../../../terms/index.ts';
-import { figureIn, type Piece } from '../../pieces/piece.ts';
+import { figureIn, marked, type Piece } from '../../pieces/piece.ts';
+import { isChatter } from '../light.ts';
 import type { Talk } from '../talk.ts';
 import { totalOf } from '../vitals/gcs.ts';
 import type { Changed } from './changes.ts';
@@ -20,6 +21,8 @@ export function scaleAnew(
 ): readonly Changed[] | null {
   const last = talk.context.said.at(-1);
   if (last?.kind !== 'vital') return null;
+  const withSum = last.vital === 'gcs' ? partAndSum(talk, pieces, last, stateAll) : null;
+  if (withSum !== null) return withSum;
   // "Correction, M seven" is no part, and no sum either.
   if (last.vital === 'gcs' && isImpossible(talk, pieces)) return [];
   const statement =
@@ -31,6 +34,33 @@ export function scaleAnew(
   return statement === null
     ? null
     : [{ change: { change: 'statement', statement }, target: { kind: 'vital', vital: last.vital } }];
+}
+
+/** "Make the eyes four, so that's fourteen": the part stands with the sum behind it, and a sum that does not fit is asked about. */
+function partAndSum(
+  talk: Talk,
+  pieces: readonly Piece[],
+  last: Scale,
+  stateAll: StateAll,
+): readonly Changed[] | null {
+  const at = pieces.findLastIndex(({ role }) => role === 'figure');
+  const [sum, part] = [pieces[at], pieces.slice(0, at).findLastIndex(({ role }) => role === 'vital')];
+  const between = pieces.slice(part + 1, at);
+  if (sum === undefined || part < 0 || !pieces.slice(at + 1).every(isChatter)) return null;
+  if (!between.every((piece) => isChatter(piece) || marked(piece, 'negation', 'stop'))) return null;
+  const statement = withPart(last, partIn(talk, pieces.slice(0, part + 1), last, stateAll));
+  if (statement === null) return null;
+  const { total } = statement.value;
+  const said = figureIn(sum);
+  const doubt =
+    said === total ? [] : [`The parts make ${total ?? 'no sum'}, and ${said} was said: which is it?`];
+  return [
+    {
+      change: { change: 'statement', statement },
+      target: { kind: 'vital', vital: 'gcs' },
+      basis: { statement, known: {}, doubt },
+    },
+  ];
 }
 
 type Scale = Extract<VitalStatement, { readonly vital: 'gcs' }>;

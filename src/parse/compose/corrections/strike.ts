@@ -4,6 +4,7 @@ import type { Clause } from '../../clauses/clause.ts';
 import type { CorrectionTarget } from '../../frame.ts';
 import { figureIn, likelyTag, marked, type Piece } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { itemsOf } from '../exam/items.ts';
 import { phrasesIn } from '../sites/item.ts';
 import { bear, note, place, spanOf, type Talk, textOf } from '../talk.ts';
@@ -19,6 +20,12 @@ export function strike(talk: Talk, clause: Clause): void {
   const isOpen = first !== undefined && !marked(first, 'strike', 'last') && Object.keys(target).length === 0;
   if (isOpen && rest.some(({ role }) => role === 'unknown') && !isOfLast(talk, rest)) return;
   if (isOpen && rest.some((piece) => isOtherFigure(talk, piece) || isOtherOne(talk, piece))) {
+    note(talk, span);
+    place(talk, span);
+    return;
+  }
+  // "I do have a pulse there, strike that other one": the one before is meant, and never what its own breath has just told.
+  if (first !== undefined && marked(first, 'strike', 'last') && isOfOther(talk, rest)) {
     note(talk, span);
     place(talk, span);
     return;
@@ -65,6 +72,12 @@ function isOtherFigure({ context }: Talk, piece: Piece): boolean {
 // "Scratch the first": which one that is nobody said.
 const isOtherOne = ({ tokens }: Talk, { from, to }: Piece): boolean =>
   tokens.slice(from, to).some(({ word }) => /^(first|second|third|fourth|other|others|earlier)$/.test(word));
+
+const isOfOther = ({ tokens }: Talk, rest: readonly Piece[]): boolean => {
+  const [first, last] = [rest[0], rest.at(-1)];
+  const words = saidIn(tokens, first?.from, last?.to);
+  return /^(other|earlier|previous|first|old) (one|entry|bit|thing)?( .*)?$/.test(`${words} `);
+};
 
 function named(talk: Talk, pieces: readonly Piece[]): CorrectionTarget {
   // "The clean sheet": a word that calls a thing so names no finding.

@@ -48,3 +48,16 @@ export function renamedBy(context: Context, statements: readonly StatementFrame[
   const samePlace = before.every((other) => other.site === site && (side === null || other.side === side));
   return samePlace && only.finding !== finding ? { kind: 'finding', finding: only.finding, site } : null;
 }
+
+/** "A graze on the right forearm. Correction, it's the right elbow there's the graze": the same finding, told last, was at another place. */
+export function movedHere(context: Context, basis: StatementFrame | undefined): CorrectionTarget | null {
+  const { statement, known } = basis ?? {};
+  if (statement?.kind !== 'finding' || !statement.present || known?.site !== undefined) return null;
+  const { finding, site } = statement;
+  const [only, ...others] = context.last.filter(
+    (one) => one.kind === 'finding' && one.present && one.finding === finding,
+  );
+  if (only?.kind !== 'finding' || others.length > 0) return null;
+  if (only.side === 'both' || wasTold(context.found, site, finding)) return null;
+  return { kind: 'finding', finding, site: only.site, ...(only.side === null ? {} : { side: only.side }) };
+}

@@ -28,6 +28,8 @@ export function unmarkedAt(
   // "It is not bleeding" holds an answer's words and is a negation where a finding follows.
   // "Not tender, not swollen, just a bit of bruising": it is there.
   if (isJustSome(piece, tokens)) return [stopAt(piece.from)];
+  // "No the bruise is on the right".
+  if (marked(piece, 'denies-nothing')) return [];
   if (piece.role === 'answer' && marked(piece, 'answer', 'no')) {
     const turned = items[i + 1]?.type === 'site' ? otherSideAfter(items, i + 1) : null;
     const end = turned ?? endOfOwnVerb(items, tokens, i);
