@@ -7,6 +7,7 @@ import { isPaused, type Span } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isAdjective, isSmallItem, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
 import { isCannotWithout } from './cannot-without.ts';
+import { withoutNoneThatIsNot } from './each-part.ts';
 import { isAtAnother, isElsewhere, isInAnotherPart, lastLoud, otherSideAfter } from './elsewhere.ts';
 import { deny, type FoundMark, stopAt } from './found-mark.ts';
 import { beginsAtOwnPlace, closesList } from './list-end.ts';
@@ -16,8 +17,12 @@ import { unmarkedAt } from './unmarked.ts';
 
 /** The marks of a clause's items in order. */
 export const marksIn = (items: readonly Item[], tokens: readonly Token[]): readonly FoundMark[] =>
-  withoutDoubles(items.flatMap((item, i) => marksAt(items, tokens, item, i))).filter(
-    ({ lack, mark }) => lack !== true || !isCannotWithout(items, mark.start),
+  withoutNoneThatIsNot(
+    withoutDoubles(items.flatMap((item, i) => marksAt(items, tokens, item, i))).filter(
+      ({ lack, mark }) => lack !== true || !isCannotWithout(items, mark.start),
+    ),
+    items,
+    tokens,
   );
 
 // "Not without pain" has pain, and says so weakly: neither word denies it.
