@@ -11,9 +11,10 @@ import { stateHistory } from './history/history-said.ts';
 import { isComingOff, isDenied, isOfCheck, isOfSwelling } from './history/not-told.ts';
 import { splitOnset } from './history/split-onset.ts';
 import { asCsm, isPulseOfLimb, withLimbPulse } from './limb-pulse.ts';
+import { denyAlso } from './negations/none-also.ts';
 import { reachIn } from './negations/reach.ts';
 import { sameAgain, sameIn } from './same.ts';
-import { sayingsIn } from './sayings/index.ts';
+import { isJoin, sayingsIn } from './sayings/index.ts';
 import { isPlaced, type Talk } from './talk.ts';
 import { stateLaterFigure } from './vitals/later-figure.ts';
 import { isDeniedSign, isFormer } from './vitals/not-now.ts';
@@ -33,7 +34,15 @@ export function stateAll(talk: Talk, pieces: readonly Piece[]): void {
   for (const part of sayingsIn(pieces, talk.tokens)) statePart(talk, part);
 }
 
-function statePart(talk: Talk, pieces: readonly Piece[]): void {
+function statePart(talk: Talk, all: readonly Piece[]): void {
+  const also = denyAlso(talk, all);
+  const pieces = all.slice(also);
+  if (pieces.length === 0) return;
+  if (also > 0) {
+    const [joint] = pieces;
+    stateAll(talk, joint !== undefined && isJoin(joint) ? pieces.slice(1) : pieces);
+    return;
+  }
   const same = sameIn(talk, pieces);
   if (same === null) {
     if (!stateEcho(talk, pieces)) stateSides(talk, pieces);

@@ -5,10 +5,11 @@ import { isLikely, marked, type Piece, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { isUsual } from '../care/usual.ts';
+import { noneAt } from '../negations/none-also.ts';
 import { isJoin, isLate, mayEnd, mayRunOn } from './ends.ts';
 import { kindOf, mayGoOn } from './goes-on.ts';
 import { FAR, isFarSide, namesAtPlace, type Opening, openingOf } from './opens.ts';
-import { has, isOfItself, isStated, namesIt } from './said.ts';
+import { denies, has, isOfItself, isStated, namesIt } from './said.ts';
 import { endsInList, saysWhole } from './whole.ts';
 
 /** The parts of these pieces, without the "and" or the "but" between them; one where nothing parts them. */
@@ -29,7 +30,10 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
     if (begins === null) continue;
     const next = pieces.slice(begins, begins + FAR);
     const left = pieces.slice(start, k);
-    const opening = openingOf(next, tokens) ?? (needsNoPlace(left) ? openingPast(next, tokens) : null);
+    const opening =
+      openingOf(next, tokens) ??
+      (needsNoPlace(left) ? openingPast(next, tokens) : null) ??
+      (isDenial(left) && noneAt(next, tokens) > 0 ? 'stated' : null);
     if (opening === null) continue;
     if (isOfCareBefore(left, next, tokens)) continue;
     const [before, joint] = [pieces[k - 1], pieces[begins - 1]];
@@ -52,6 +56,12 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
   parts.push(pieces.slice(start));
   return parts;
 }
+
+// "No tenderness in the neck | none in the chest".
+const isDenial = (left: readonly Piece[]): boolean =>
+  left.findIndex(denies) >= 0 &&
+  left.findIndex(denies) < left.findIndex(({ role }) => role === 'finding') &&
+  !left.some((piece) => marked(piece, 'contrast'));
 
 // "No JVD left ribs crunching": what has a place by itself has no use for the one behind it.
 function needsNoPlace(left: readonly Piece[]): boolean {
