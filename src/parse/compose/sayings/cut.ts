@@ -6,6 +6,7 @@ import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { isUsual } from '../care/usual.ts';
 import { noneAt } from '../negations/none-also.ts';
+import { opensBehindNow } from './behind-now.ts';
 import { isJoin, isLate, mayEnd, mayRunOn } from './ends.ts';
 import { kindOf, mayGoOn } from './goes-on.ts';
 import { FAR, isFarSide, namesAtPlace, type Opening, openingOf } from './opens.ts';
@@ -20,6 +21,11 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
     // "Swelling no, bruising yes": each thing has its own answer behind it.
     const checked = pieces[k - 1];
     if (checked !== undefined && marked(checked, 'checked')) {
+      parts.push(pieces.slice(start, k));
+      start = k;
+      continue;
+    }
+    if (opensBehindNow(pieces.slice(start, k), pieces, k, tokens)) {
       parts.push(pieces.slice(start, k));
       start = k;
       continue;
