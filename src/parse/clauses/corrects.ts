@@ -1,5 +1,6 @@
 // Whether words that may take something back do so here, by what follows them.
 
+import { sideAfter } from '../compose/sites/said-side.ts';
 import { tagOf } from '../islands/island.ts';
 import { endsAnew, isNear, looksAgain, numberOfSign } from '../pieces/figure-anew.ts';
 import { figureIn, isSmall, likelyTag, marked, type Piece } from '../pieces/piece.ts';
@@ -120,7 +121,12 @@ export function takesBack(pieces: readonly Piece[], i: number, tokens: readonly 
       return isAlone(next, pastTenths(pieces, i + 1, tokens), tokens);
     return !isPaused(tokens, piece) && pastTenths(pieces, i + 1, tokens) === undefined;
   }
-  const isEnd = after === undefined || after.role === 'site' || (after.role === 'correction' && after.weak);
+  const isEnd =
+    after === undefined ||
+    after.role === 'site' ||
+    (after.role === 'correction' && after.weak) ||
+    // "No, your other right, the left hand".
+    (after.role === 'side' && sideAfter(after) !== null && sideAfter(after) === sideAfter(next));
   return next.role === 'side' && next.to - next.from > 1 && isEnd;
 }
 

@@ -31,7 +31,7 @@ export const sideAnew = (pieces: readonly Piece[], tokens: readonly Token[]): Si
   sideAlone(pieces, tokens) ?? behindMixUp(pieces, tokens);
 
 function sideAlone(said: readonly Piece[], tokens: readonly Token[]): SideAnew | null {
-  const pieces = withoutOwn(said, tokens);
+  const pieces = saidOnce(withoutOwn(said, tokens));
   const shape = pieces.map((piece) => partOf(piece, tokens)).join('');
   const [side, site] = [pieces[shape.indexOf('S')], pieces[shape.indexOf('X')]];
   const named = site === undefined ? null : (tagIn(site, 'sites', 'site') ?? '');
@@ -59,6 +59,14 @@ function sideAlone(said: readonly Piece[], tokens: readonly Token[]): SideAnew |
   const late = (/SX?[Tt]*T/.test(shape) && isSure) || shape.includes('N') || isTold;
   return { ...all, side: to, points, late, wrong: false };
 }
+
+// "Your other right, the left hand": one side in two ways.
+const saidOnce = (pieces: readonly Piece[]): readonly Piece[] =>
+  pieces.filter((piece, k) => {
+    const next = pieces[k + 1];
+    const side = piece.role === 'side' ? sideAfter(piece) : null;
+    return side === null || side === 'mirror' || next?.role !== 'side' || sideAfter(next) !== side;
+  });
 
 const OF_MINE = /\bmy (left|right) .*\b(his|her|their|the patient) (left|right)\b/;
 

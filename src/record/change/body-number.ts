@@ -1,5 +1,6 @@
 // The main number of a finding (size, severity, count), of a limb check and of age or weight, with another in its place.
 
+import { NO_MOVEMENT, REFILL_LIMIT_SECONDS } from '../../terms/index.ts';
 import type { Entry } from '../entry.ts';
 import { statementOf } from '../statement-of.ts';
 import type { NumberPlace } from './number-place.ts';
@@ -33,10 +34,14 @@ export function findingPlace(entry: Of<'finding'>, value: number, words: string)
 export function csmPlace(entry: Of<'csm'>, value: number): NumberPlace | null {
   const before = statementOf(entry);
   if (entry.capRefillSeconds !== undefined) {
-    return { limit: 'refillSeconds', value, whole: false, statement: { ...before, capRefillSeconds: value } };
+    // Whether it is intact follows from the seconds.
+    const present = value <= REFILL_LIMIT_SECONDS;
+    const statement = { ...before, present, capRefillSeconds: value };
+    return { limit: 'refillSeconds', value, whole: false, statement };
   }
   if (typeof entry.strength !== 'number') return null;
-  return { limit: 'strength', value, whole: true, statement: { ...before, strength: value } };
+  const moves = entry.aspect === 'motion' ? { present: value > NO_MOVEMENT } : {};
+  return { limit: 'strength', value, whole: true, statement: { ...before, ...moves, strength: value } };
 }
 
 /** Years of age, or weight. The text follows the number, since it is what a reader sees. */

@@ -18,6 +18,8 @@ describe('a correction', () => {
         ['thigh', 'left', 'abrasion', false],
       ],
     ],
+    ['left calf has a sting, no, your other left, the right calf', [['lower-leg', 'right', 'sting', true]]],
+    ['right hand burned | no your other right the left hand', [['hand', 'left', 'burn', true]]],
     ["right ear cut | no, the cut's on the left ear", [['ear', 'left', 'laceration', true]]],
     [
       'left shin no swelling there is a burn correction it is the left ankle there is the burn',
@@ -83,12 +85,37 @@ describe('a sign put right', () => {
       'gcs eyes two verbal three motor five so ten | make the motor six so it is eleven',
       [['gcs', { eye: 2, verbal: 3, motor: 6, total: 11 }]],
     ],
+    [
+      'pulse seventy bp one ten over sixty | no the pulse is eighty',
+      [
+        ['blood-pressure', { systolic: 110, diastolic: 60 }],
+        ['pulse', { rate: 80 }],
+      ],
+    ],
+    [
+      'bp one ten over sixty | I misheard, bp is one forty over sixty',
+      [['blood-pressure', { systolic: 140, diastolic: 60 }]],
+    ],
   ] as const)('is the one that was named: %s', (talk, means) => expect(signs(talk)).toEqual(means));
 
   it.each([
     'Pulse is ninety. | Scratch that, he moved. It is a big knife.',
     'Pulse is ninety. | Scratch that, he moved. It is two o’clock.',
   ])('is none in %s', (talk) => expect(signs(talk)).toEqual([]));
+
+  it.each([
+    ['cap refill four seconds left foot | make that two', true],
+    ['cap refill two seconds right hand | correction four seconds', false],
+  ])('says anew whether a limb is well: %s', (talk, present) =>
+    expect(standing(talk)).toMatchObject([{ kind: 'csm', present }]),
+  );
+
+  it('keeps its figure where only how it feels is told', () => {
+    expect(signs('pulse seventy bp one ten over sixty | no the pulse is strong')).toContainEqual([
+      'pulse',
+      { rate: 70 },
+    ]);
+  });
 
   it('asks where the parts of a scale do not make the sum that was said', () => {
     const doubts = standing(

@@ -1,8 +1,15 @@
 // What was said of one side, said of the other as a tail has it.
 
-import type { CsmStatement, FindingStatement, Side, Statement } from '../../../terms/index.ts';
+import {
+  type CsmStatement,
+  type FindingStatement,
+  GRADES,
+  NO_MOVEMENT,
+  REFILL_LIMIT_SECONDS,
+  type Side,
+  type Statement,
+} from '../../../terms/index.ts';
 import type { State } from '../../states.ts';
-import { GRADES, NO_MOVEMENT, REFILL_LIMIT_SECONDS } from '../csm/limits.ts';
 import { otherSide } from '../sites/side.ts';
 import { isWholeWithin } from '../vitals/vital-read.ts';
 import type { Tail } from './tail.ts';

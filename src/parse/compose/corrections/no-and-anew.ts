@@ -5,6 +5,7 @@ import { isNoAlone, placesAlone } from '../../clauses/moves-place.ts';
 import { isNear, looksAgain } from '../../pieces/figure-anew.ts';
 import { figureIn, marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { isChatter } from '../light.ts';
 import { sideIn } from '../sites/side-in.ts';
 import type { Talk } from '../talk.ts';
@@ -39,19 +40,30 @@ export function turnSide(talk: Talk, clause: Clause, stateAll: StateAll): boolea
   return (parted || article) && correct(talk, turned, stateAll);
 }
 
-/** Takes a "no" with nothing but the sign that was said last, read anew, for a correction: "no, one forty over ninety". */
+/**
+ * Takes a "no" with nothing but the sign that was said last, read anew, for a correction: "no, one forty over ninety". Of several signs
+ * said as one it is the one that is named.
+ */
 export function turnSign(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
   const [first, ...rest] = clause.pieces;
-  const [last, ...others] = talk.context.said;
-  if (first === undefined || last?.kind !== 'vital' || others.length > 0) return false;
+  const { said } = talk.context;
+  if (first === undefined || said.length === 0 || !said.every(({ kind }) => kind === 'vital')) return false;
   // "Negative, pulse ninety two": as it is said by radio.
   const isNo = marked(first, 'plain') || talk.tokens[first.from]?.word === 'negative';
   if (!isNo) return false;
   if (!rest.every((piece) => piece.role === 'vital' || isChatter(piece))) return false;
   const anew = wouldSay(talk, rest, stateAll);
+  // "No, the pulse is one oh four": it is one that was told of, whatever was read since.
+  const isNamed =
+    rest.some(({ role, islands: [island] }) => role === 'vital' && (island?.slots.length ?? 0) > 0) &&
+    /^(the|that) .*\b(is|was)\b/.test(saidIn(talk.tokens, rest[0]?.from, rest.at(-1)?.to));
   const isSame =
     anew.length === 1 &&
-    anew.every(({ statement }) => statement.kind === 'vital' && statement.vital === last.vital);
+    anew.every(
+      ({ statement }) =>
+        statement.kind === 'vital' &&
+        (isNamed || said.some((one) => one.kind === 'vital' && one.vital === statement.vital)),
+    );
   return isSame && correct(talk, { ...clause, pieces: rest }, stateAll);
 }
 

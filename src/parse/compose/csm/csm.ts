@@ -1,6 +1,6 @@
 // Composes circulation, sensation and motion at a limb's end from the phrases of a clause and the limb they mean.
 
-import type { CsmStatement } from '../../../terms/index.ts';
+import { type CsmStatement, GRADES, NO_MOVEMENT } from '../../../terms/index.ts';
 import type { SiteRef } from '../../context.ts';
 import { hasTag, type Island, numberOf } from '../../islands/island.ts';
 import { type Piece, readingOf } from '../../pieces/piece.ts';
@@ -19,7 +19,6 @@ import { withEllipses } from './ellipsis.ts';
 import type { ClauseCsm, FoundCsm } from './found-csm.ts';
 import { lateSeconds } from './late-seconds.ts';
 import { ALL_FOUR, endsOf, endsOfSites, toEnd } from './limb-ends.ts';
-import { GRADES, NO_MOVEMENT } from './limits.ts';
 import { AT_TRUNK, isElsewhere, isEndNamed, isSomebody, WARM_BY_ITSELF } from './of-what.ts';
 import { presenceAt, sharePresence } from './presence.ts';
 import { isPulseNamedAt } from './pulse-named.ts';

@@ -1,6 +1,6 @@
 // Whether a check of a limb found what it looked for, and how that is known.
 
-import type { CsmStatement } from '../../../terms/index.ts';
+import { type CsmStatement, REFILL_LIMIT_SECONDS } from '../../../terms/index.ts';
 import { hasTag, type Island, tagOf } from '../../islands/island.ts';
 import { marked, readingOf } from '../../pieces/piece.ts';
 import { isPaused, type Span } from '../../span.ts';
@@ -10,7 +10,6 @@ import type { Reach } from '../negations/reach.ts';
 import { hasRole, type Item, isSmallItem, phraseOf, pieceOf, wordsOf } from '../sites/item.ts';
 import { aspectsOf, detailsOf } from './details.ts';
 import type { FoundCsm } from './found-csm.ts';
-import { REFILL_LIMIT_SECONDS } from './limits.ts';
 
 interface Presence extends Partial<Pick<CsmStatement, 'quality' | 'strength'>> {
   readonly present: boolean | null;
