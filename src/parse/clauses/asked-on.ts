@@ -2,6 +2,7 @@
 // and the ribs yes". A place behind an answer that has an answer of its own behind it is asked after.
 
 import { isJoin } from '../compose/sayings/index.ts';
+import { startsWithPreposition } from '../compose/sites/site-phrase.ts';
 import { isLikely, isSmall, marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { isPaused } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -35,6 +36,8 @@ export function answeredInBreath({ pieces, i, tokens, draft }: Place): Turn | nu
   const place = said.slice(finding + 1);
   if (!isThere(said[finding]) || !place.some(isSite) || !place.every(isOfPlace)) return null;
   if (place.some(isJoin)) return null;
+  // "Swelling of the left ankle, right ankle none": of the one it is told, and the answer is of the other.
+  if (namesAnother(place, tokens)) return null;
   if (!isOwnAnswer(answer) || !isWhole(pieces, i + 1, tokens)) return null;
   const end = endOfAnswer(pieces, i + 1);
   const next = pieces[end];
@@ -45,6 +48,17 @@ export function answeredInBreath({ pieces, i, tokens, draft }: Place): Turn | nu
     return marked(answer, 'answer', 'no') ? become('question') : null;
   return opensAnswered(pieces, end, tokens, null) ? become('question') : null;
 }
+
+// A place behind a place, with a side of its own and nothing that leads to it.
+const namesAnother = (place: readonly Piece[], tokens: readonly Token[]): boolean =>
+  place.some(
+    (piece, k) =>
+      piece.role === 'side' &&
+      !startsWithPreposition([piece], tokens) &&
+      !(place[k - 1] !== undefined && isSmall(place[k - 1] as Piece, 'preposition')) &&
+      place.slice(0, k).some(isSite) &&
+      place.slice(k + 1).some(isSite),
+  );
 
 const isThere = (piece: Piece | undefined): boolean =>
   piece !== undefined && !piece.weak && !marked(piece, 'present', 'false');

@@ -18,14 +18,16 @@ export interface Echo {
   readonly from: number;
   readonly to: number;
   readonly refs: readonly SiteRef[];
-  /** `too`: as it was said; `so` and `not`: there, or not there */
-  readonly says: 'too' | 'so' | 'not';
+  /** `too`: as it was said; `so` and `not`: there, or not there; `both`: each of two is there */
+  readonly says: 'too' | 'so' | 'not' | 'both';
 }
 
 const VERBS: readonly (readonly [Echo['says'], RegExp])[] = [
   ['too', /^(is |are )?(too|as well|also)$/],
   ['not', /^(is|are|does|do) not( though)?$/],
   ['so', /^(is|are|does|do)( though)?$/],
+  // "Left calf isn't tender or swollen, the right one is both."
+  ['both', /^(is|are) both$/],
 ];
 
 /** The first place of a clause that has nothing but such a verb after it, or null. */
@@ -49,7 +51,11 @@ function verbAfter({ tokens }: Talk, pieces: readonly Piece[], i: number): Verb 
   if (site === undefined || isPaused(tokens, site)) return null;
   const end = pieces.findIndex((piece, k) => k > i && isPaused(tokens, piece));
   const to = end < 0 ? pieces.length : end + 1;
-  const words = tokens.slice(site.to, pieces[to - 1]?.to).map(({ word }) => word);
+  const behind = tokens.slice(site.to, pieces[to - 1]?.to).map(({ word }) => word);
+  const noun = tokens[site.to - 1];
+  // "The right calf's both": the verb is in the word as it was written.
+  const isJoined = noun !== undefined && noun.to - noun.from > noun.word.length;
+  const words = isJoined && behind[0] === 'both' ? ['is', ...behind] : behind;
   // "Is it?" asks, and "how the knee is" was told by the words before it.
   if (tokens[(pieces[to - 1]?.to ?? 0) - 1]?.pause === 'ask') return null;
   const verb = VERBS.find(([, form]) => form.test(words.join(' ')));
@@ -81,6 +87,8 @@ export function sayAgain(talk: Talk, pieces: readonly Piece[], { from, to, refs,
   if (last.length === 0 && talk.context.last.length > 0)
     return checkAgain(talk, pieces, { from, to, refs, says });
   if (last.length === 0 || last.length !== talk.context.last.length) return false;
+  const isOfTwo = new Set(last.map(({ finding }) => finding)).size === 2;
+  if (says === 'both' && !isOfTwo) return false;
   // What is not there is not there either: "the knee is not swollen, the hip isn't" says too little to turn it.
   if (says === 'not' && !last.every(({ present }) => present)) return false;
   const words = pieces.slice(from, to);
@@ -90,7 +98,7 @@ export function sayAgain(talk: Talk, pieces: readonly Piece[], { from, to, refs,
     last
       .filter((one) => one.site === model?.site && one.side === model.side && one.level === model.level)
       .flatMap((one): readonly Said[] => {
-        const statement = ofPlace(one, ref, says === 'too' ? one.present : says === 'so');
+        const statement = ofPlace(one, ref, says === 'too' ? one.present : says !== 'not');
         const known = {
           finding: 'carried' as const,
           ...(says === 'too' ? { present: 'carried' as const } : {}),
@@ -109,7 +117,7 @@ export function sayAgain(talk: Talk, pieces: readonly Piece[], { from, to, refs,
 function checkAgain(talk: Talk, pieces: readonly Piece[], { from, to, refs, says }: Echo): boolean {
   const last = talk.context.last.filter((one) => one.kind === 'csm');
   const [model] = last;
-  if (model === undefined || last.length !== talk.context.last.length) return false;
+  if (model === undefined || last.length !== talk.context.last.length || says === 'both') return false;
   if (says === 'not' && !last.every(({ present }) => present)) return false;
   const ends = refs.flatMap((ref) => toEnd(ref, null));
   const words = pieces.slice(from, to);

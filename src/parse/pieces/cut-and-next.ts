@@ -9,7 +9,8 @@ import { reread } from './reread.ts';
 export const withCutAndNext = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
   pieces.some((piece) => isCutThe(piece, tokens))
     ? pieces.flatMap((piece, i) =>
-        isCutThe(piece, tokens) && isFoundHere(pieces, i) && opensPlace(pieces.slice(i + 1))
+        isCutThe(piece, tokens) &&
+        ((isFoundHere(pieces, i) && opensPlace(pieces.slice(i + 1))) || isCutThatIs(pieces, i, tokens))
           ? parted(piece)
           : [piece],
       )
@@ -24,6 +25,14 @@ function isFoundHere(pieces: readonly Piece[], i: number): boolean {
   if (before === undefined) return false;
   const isJoined = isSmall(before, 'join') && found?.role === 'finding' && isLikely(found, 'adj');
   return isJoined || (isSmall(before, 'link') && (found?.role === 'site' || found?.role === 'side'));
+}
+
+// "One cut that's on the palm", "a deep cut that is bleeding".
+function isCutThatIs(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
+  if (before === undefined || piece === undefined || next === undefined) return false;
+  const isThing = before.role === 'figure' || before.role === 'attribute' || isSmall(before, 'article');
+  return isThing && tokens[piece.to - 1]?.word === 'that' && isSmall(next, 'link');
 }
 
 // "… right ear is", "… knee not", "… shin swollen".

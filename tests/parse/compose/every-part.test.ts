@@ -58,3 +58,15 @@ describe('"cut the" behind what was found', () => {
     'the left knee is swollen and cut the right trouser leg',
   ])('is what is done in %s', (talk) => expect(found(talk)).toEqual([['knee', 'left', 'swelling', true]]));
 });
+
+describe('what a finding is not', () => {
+  it.each(["cut on the left palm it isn't deep", "bruise on the hip it's not severe"])(
+    'is no quality of it: %s',
+    (talk) => {
+      const [entry, ...others] = standing(talk);
+      expect(entry).not.toHaveProperty('quality');
+      expect(entry).not.toHaveProperty('severity');
+      expect(others.map(({ kind }) => kind)).toEqual(['note']);
+    },
+  );
+});

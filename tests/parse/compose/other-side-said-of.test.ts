@@ -51,3 +51,44 @@ describe('the other side', () => {
     ]);
   });
 });
+
+describe('a place with a "none" or a "both" behind it', () => {
+  it.each([
+    [
+      'swelling of the left wrist right wrist none',
+      [
+        ['wrist', 'left', 'swelling', true],
+        ['wrist', 'right', 'swelling', false],
+      ],
+    ],
+    [
+      'graze on the right shin, left shin none',
+      [
+        ['lower-leg', 'right', 'abrasion', true],
+        ['lower-leg', 'left', 'abrasion', false],
+      ],
+    ],
+    ['left foot has a rash on the heel right foot none', [['heel', 'left', 'rash', true]]],
+    ['bruise on the right shin left thigh none', [['lower-leg', 'right', 'contusion', true]]],
+    [
+      "right thigh isn't tender or swollen but left thigh's both",
+      [
+        ['thigh', 'right', 'tenderness', false],
+        ['thigh', 'right', 'swelling', false],
+        ['thigh', 'left', 'tenderness', true],
+        ['thigh', 'left', 'swelling', true],
+      ],
+    ],
+    [
+      'left elbow cut and bruised the right elbow is both',
+      [
+        ['elbow', 'left', 'laceration', true],
+        ['elbow', 'left', 'contusion', true],
+        ['elbow', 'right', 'laceration', true],
+        ['elbow', 'right', 'contusion', true],
+      ],
+    ],
+    ["left calf isn't tender the right calf is both", [['lower-leg', 'left', 'tenderness', false]]],
+    ['sore over the left hip no', [['hip', 'left', 'pain', false]]],
+  ] as const)('is told by itself: %s', (talk, entries) => expect(found(talk)).toEqual(entries));
+});

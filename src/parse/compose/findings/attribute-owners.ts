@@ -141,6 +141,9 @@ function near(items: readonly Item[], tokens: readonly Token[], i: number, step:
     }
     if (piece.role === 'finding') return likelyTag(piece, 'present') === 'false' ? null : k;
     if (step === 1 && (isSmall(piece, 'join') || isSmall(piece, 'link'))) return null;
+    // "A cut on the palm, it isn't deep": so it is not.
+    if (step === -1 && piece.role === 'answer' && marked(piece, 'answer', 'no') && !marked(piece, 'plain'))
+      return null;
     if (!CALM.has(piece.role)) return null;
   }
   return null;

@@ -9,6 +9,7 @@ import { noneAt } from '../negations/none-also.ts';
 import { opensBehindNow } from './behind-now.ts';
 import { isJoin, isLate, mayEnd, mayRunOn } from './ends.ts';
 import { kindOf, mayGoOn } from './goes-on.ts';
+import { opensNone } from './none-behind.ts';
 import { FAR, isFarSide, namesAtPlace, type Opening, openingOf } from './opens.ts';
 import { denies, has, isOfItself, isStated, namesIt } from './said.ts';
 import { endsInList, saysWhole } from './whole.ts';
@@ -39,7 +40,8 @@ export function sayingsIn(pieces: readonly Piece[], tokens: readonly Token[]): r
     const opening =
       openingOf(next, tokens) ??
       (needsNoPlace(left) ? openingPast(next, tokens) : null) ??
-      (isDenial(left) && noneAt(next, tokens) > 0 ? 'stated' : null);
+      (isDenial(left) && noneAt(next, tokens) > 0 ? 'stated' : null) ??
+      (opensNone(left, next, tokens) ? 'place' : null);
     if (opening === null) continue;
     if (isOfCareBefore(left, next, tokens)) continue;
     const [before, joint] = [pieces[k - 1], pieces[begins - 1]];
