@@ -11,6 +11,7 @@ import { explainsAway } from './corrections/explained-away.ts';
 import { foundOnOther } from './corrections/found-on-other.ts';
 import { turnsToOtherSide } from './corrections/other-side.ts';
 import { tellsOnlyAnew } from './corrections/told-anew.ts';
+import { turnedThenTold } from './corrections/turned-then-told.ts';
 import { endOf } from './csm/limb-ends.ts';
 import { isEndNamed } from './csm/of-what.ts';
 import { itemsOf } from './exam/items.ts';
@@ -66,6 +67,11 @@ function recall(talk: Talk, { pieces }: Clause): void {
 export function readClause(talk: Talk, clause: Clause): void {
   // A free answer may have taken this clause in already.
   if (clause.pieces.every((piece) => isPlaced(talk, piece))) return;
+  const parted = turnedThenTold(talk, clause);
+  if (parted !== null) {
+    for (const one of parted) readClause(talk, one);
+    return;
+  }
   talk.times = timesFor(talk, clause);
   if (namesRelative(talk, clause)) {
     noteAnswer(talk, spanned(clause.pieces));

@@ -12,7 +12,7 @@ import { correct } from './corrections/correction.ts';
 import { figureNotThat } from './corrections/figure-not.ts';
 import { lateTime } from './corrections/late-time.ts';
 import { namesMeant } from './corrections/meant.ts';
-import { turnSide, turnSign } from './corrections/no-and-anew.ts';
+import { turnCount, turnSide, turnSign } from './corrections/no-and-anew.ts';
 import { movesWhatWasSaid } from './corrections/not-that.ts';
 import { saysOnlyOne } from './corrections/only-one.ts';
 import { takeBackOpposites } from './corrections/opposite.ts';
@@ -77,6 +77,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (asked?.about === 'findings' && saysHowMuch(talk, clause, asked)) return;
   // "No, the left": a "no" that answers nothing and turns only the side takes back the last one.
   if (asked === null && (turnSide(talk, clause, stateAll) || turnSign(talk, clause, stateAll))) return;
+  if (asked === null && turnCount(talk, clause, stateAll)) return;
   if (asked === null && saysOnlyOne(talk, clause, stateAll) && correct(talk, clause, stateAll)) return;
   if (asked === null && tellsSide(talk, clause) !== null && correct(talk, clause, stateAll)) return;
   if (

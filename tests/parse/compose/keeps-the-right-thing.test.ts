@@ -40,6 +40,20 @@ describe('a correction', () => {
       ],
     ],
     ['both ankles swollen no wait only the left ankle is swollen', [['ankle', 'left', 'swelling', true]]],
+    [
+      'right wrist bent out of shape | hang on it is the left wrist, right wrist is fine',
+      [
+        ['wrist', 'left', 'deformity', true],
+        ['wrist', 'right', 'abnormality', false],
+      ],
+    ],
+    [
+      'left hip sore | no the right, the left is fine',
+      [
+        ['hip', 'right', 'pain', true],
+        ['hip', 'left', 'abnormality', false],
+      ],
+    ],
     ['both hips hurt | no, just the right hip hurts', [['hip', 'right', 'pain', true]]],
   ] as const)('of a place leaves what was meant: %s', (talk, entries) =>
     expect(found(talk)).toEqual(entries),
@@ -61,6 +75,29 @@ describe('a correction', () => {
   ] as const)('denies nothing that it names with its "the": %s', (talk, entry) =>
     expect(found(talk)).toContainEqual(entry),
   );
+});
+
+describe('a number of things behind a "no"', () => {
+  it.each([
+    ['three cuts on the left arm | no, four cuts', [4]],
+    ['two bruises on the back | no, two grazes', [2, 2]],
+    ['three cuts on the left arm | no, two cuts on the right leg', [3, 2]],
+  ] as const)('is there: %s', (talk, counts) => {
+    const said = standing(talk).flatMap((one) => (one.kind === 'finding' ? [one] : []));
+    expect(said.map(({ count }) => count)).toEqual(counts);
+    expect(said.every(({ present }) => present)).toBe(true);
+  });
+});
+
+describe('the same finding at another place behind a "sorry"', () => {
+  it('is asked about', () => {
+    const [entry] = standing('left shin cut | sorry right knee cut');
+    expect(entry).toMatchObject({ site: 'knee', doubt: [expect.stringContaining('instead')] });
+  });
+
+  it('is there besides where it says so', () => {
+    expect(found('left shin cut | sorry, right knee cut as well')).toHaveLength(2);
+  });
 });
 
 describe('a sign put right', () => {

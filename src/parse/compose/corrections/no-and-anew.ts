@@ -67,6 +67,26 @@ export function turnSign(talk: Talk, clause: Clause, stateAll: StateAll): boolea
   return isSame && correct(talk, { ...clause, pieces: rest }, stateAll);
 }
 
+/** Takes "no, four cuts" behind a number of cuts for a correction of it. */
+export function turnCount(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
+  const [first, ...rest] = clause.pieces;
+  const [last, ...others] = talk.context.said;
+  if (first === undefined || !marked(first, 'denies-nothing') || rest[0]?.role !== 'figure') return false;
+  if (last?.kind !== 'finding' || others.length > 0 || last.count === undefined || !last.present)
+    return false;
+  const anew = wouldSay({ ...talk }, rest, stateAll);
+  const isSame =
+    anew.length === 1 &&
+    anew.every(
+      ({ statement }) =>
+        statement.kind === 'finding' &&
+        statement.finding === last.finding &&
+        statement.site === last.site &&
+        statement.side === last.side,
+    );
+  return isSame && correct(talk, { ...clause, pieces: rest }, stateAll);
+}
+
 /** How many pieces a name takes that somebody is called by: "no, Marta, the right shin". A capital or a pause tells it from a thing that is denied. */
 function callAt({ tokens, utterance }: Talk, [name, ...place]: readonly Piece[]): number {
   const [token, before] = [tokens[name?.from ?? -1], tokens[(name?.from ?? 0) - 1]];
