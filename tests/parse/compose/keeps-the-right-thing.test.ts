@@ -20,6 +20,14 @@ describe('a correction', () => {
     ],
     ['left calf has a sting, no, your other left, the right calf', [['lower-leg', 'right', 'sting', true]]],
     ['right hand burned | no your other right the left hand', [['hand', 'left', 'burn', true]]],
+    [
+      'left thigh grazed | right thigh fine | no, the graze is on the right thigh, nothing on the left',
+      [
+        ['thigh', 'right', 'abnormality', false],
+        ['thigh', 'right', 'abrasion', true],
+        ['thigh', 'left', 'abnormality', false],
+      ],
+    ],
     ["right ear cut | no, the cut's on the left ear", [['ear', 'left', 'laceration', true]]],
     [
       'left shin no swelling there is a burn correction it is the left ankle there is the burn',

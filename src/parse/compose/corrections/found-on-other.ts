@@ -4,8 +4,8 @@ import type { Finding } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
 import type { Sided } from '../../run.ts';
-import { spanned } from '../../span.ts';
-import { saidIn } from '../../token.ts';
+import { isPaused, spanned } from '../../span.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { toldIn } from '../../told.ts';
 import { itemsOf } from '../exam/items.ts';
 import { sayingsIn } from '../sayings/index.ts';
@@ -34,7 +34,7 @@ export function foundOnOther(
   if (mood !== 'statement' || talk.context.asked !== null) return false;
   const [lead] = all;
   const isNo = lead !== undefined && marked(lead, 'plain');
-  const [pieces = []] = isNo ? sayingsIn(all.slice(1), talk.tokens) : [all];
+  const pieces = isNo ? firstSaying(all.slice(1), talk.tokens) : all;
   const finding = findingIn(pieces);
   if (finding === null || !pieces.every(({ role }) => SAID.has(role)) || !namesAgain(talk, pieces))
     return false;
@@ -48,6 +48,13 @@ export function foundOnOther(
   const rest = all.filter(({ from }) => from >= span.to);
   if (rest.length > 0) read(talk, { ...clause, pieces: rest });
   return true;
+}
+
+// "No, the graze is on the left knee | nothing on the right": a pause ends it too.
+function firstSaying(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {
+  const [first = []] = sayingsIn(pieces, tokens);
+  const end = first.findIndex((piece) => isPaused(tokens, piece));
+  return end < 0 ? first : first.slice(0, end + 1);
 }
 
 const toldLast = ({ context: { run } }: Talk, finding: Finding): Sided | undefined =>

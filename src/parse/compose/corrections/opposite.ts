@@ -9,7 +9,8 @@ import type { Talk } from '../talk.ts';
 import { sameThing } from './same-thing.ts';
 import { sameTarget } from './target.ts';
 
-const TURNS = /\b(hang on|hold on|wait|actually|no sorry|sorry no|my mistake|scratch that|oops)\b/;
+const TURNS =
+  /\b(hang on|hold on|wait|actually|no sorry|sorry no|my mistake|scratch that|oops|there it is)\b/;
 
 // Words that take something back stand near both; it also keeps a breathless talk's cost in step with its length.
 const NEAR_WORDS = 24;
