@@ -5,6 +5,7 @@ import type { SiteRef } from '../context.ts';
 import type { Command } from '../frame.ts';
 import { marked, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
+import { saidIn } from '../token.ts';
 import { turnsLastSaid } from './corrections/answer-turned.ts';
 import { wouldSay } from './corrections/dry-run.ts';
 import { explainsAway } from './corrections/explained-away.ts';
@@ -92,7 +93,7 @@ export function readClause(talk: Talk, clause: Clause): void {
   )
     return;
   const tells = tellsToMove(talk, clause);
-  READERS[answersInPast(talk, clause) ? 'statement' : clause.mood](talk, clause);
+  READERS[answersInPast(talk, clause) || answersWhen(talk, clause) ? 'statement' : clause.mood](talk, clause);
   if (tells) asksToMove(talk, clause.pieces);
 }
 
@@ -123,6 +124,16 @@ const answersInPast = ({ tokens, context: { asked } }: Talk, { mood, pieces }: C
         asked.topic === 'past-history' &&
         (role === 'site' || role === 'side' || role === 'part')),
   );
+
+// "What makes it worse?" "When I stand up.", "if I lie still": it supposes nothing.
+const answersWhen = ({ tokens, context: { asked } }: Talk, { mood, pieces }: Clause): boolean =>
+  (mood === 'supposing' || mood === 'plan' || mood === 'instruction') &&
+  asked?.about === 'topic' &&
+  asked.topic === 'provocation' &&
+  /^(when|whenever|if|while|after) (i|he|she|they|we) /.test(
+    saidIn(tokens, pieces[0]?.from, (pieces[0]?.from ?? 0) + WHEN),
+  );
+const WHEN = 3;
 
 // "When did you last go?" "Before we set off."
 const TIES = /^(before|after|when|once|while)$/;

@@ -69,10 +69,11 @@ function leadsToPlace(tokens: readonly Token[], to: number): boolean {
   return next === undefined || tokens[to - 1]?.pause !== '' || OF_PLACE.test(next.word);
 }
 
-// Said with its question mark, or as all of its sentence.
+// Said with its question mark, or as all of its sentence; behind a comma only to somebody: "left foot, you feel that".
 function closes(tokens: readonly Token[], { from, to }: Span): boolean {
   const pause = tokens[to - 1]?.pause;
-  const opens = from === 0 || /^(ask|end)$/.test(tokens[from - 1]?.pause ?? '');
+  const before = tokens[from - 1]?.pause ?? '';
+  const opens = from === 0 || /^(ask|end)$/.test(before) || (before !== '' && tokens[from]?.word === 'you');
   return pause === 'ask' || (opens && (pause === 'end' || to === tokens.length));
 }
 
