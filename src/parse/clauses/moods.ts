@@ -101,8 +101,13 @@ const endsNumber = (before: Piece | undefined, tokens: readonly Token[]): boolea
   (before.role === 'figure' || before.role === 'time' || UNIT.test(tokens[before.to - 1]?.word ?? ''));
 
 // "Going to put a tourniquet on" is a plan; "going to check your leg" is what is being done.
-const isPlanned = (piece: Piece, pieces: readonly Piece[], i: number): boolean =>
-  marked(piece, 'mood', 'plan') && pieces.slice(i + 1).find(({ role }) => role !== 'small')?.role === 'care';
+// "Going to pop a sling on": one verb that the grammar does not know may stand before the care.
+function isPlanned(piece: Piece, pieces: readonly Piece[], i: number): boolean {
+  if (!marked(piece, 'mood', 'plan')) return false;
+  const [verb] = pieces.slice(i + 1);
+  const on = pieces.slice(verb?.role === 'unknown' && verb.to - verb.from === 1 ? i + 2 : i + 1);
+  return on.find(({ role }) => role !== 'small')?.role === 'care';
+}
 
 // An instruction opens what is said: "he can bend it" tells nobody to bend anything.
 function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {

@@ -74,3 +74,21 @@ describe('a time said by itself', () => {
     expect(corrected(talk)).toEqual([]);
   });
 });
+
+describe('a bare time behind a question after it', () => {
+  it.each([
+    ['tourniquet right arm | what time did it go on | thirteen forty', 22],
+    ['splint on the left ankle | when was that | half past one', 32],
+    ['dressing on the left thigh | what time did you put it on | thirteen fifty', 12],
+  ])('says when the care was given: %s', (talk, before) => {
+    expect(corrected(talk)).toEqual([BEGINS - before * MINUTE]);
+  });
+
+  it.each([
+    ['tourniquet right arm | what time did it go on | ninety two'],
+    ['tourniquet right arm | pulse now | thirteen forty'],
+    ['tourniquet right arm | when did it go on | pulse eighty'],
+  ])('is no time where none was asked or said: %s', (talk) => {
+    expect(corrected(talk)).toEqual([]);
+  });
+});

@@ -11,15 +11,21 @@ const PASSED: ReadonlySet<Role> = new Set(['small', 'side', 'part', 'time', 'fig
 export const isRemoved = (items: readonly Item[], tokens: readonly Token[], i: number): boolean =>
   endsBefore(items, tokens, i) || endsAfter(items, tokens, i);
 
-/** True for "spine board not used", "collar wasn't needed": care that was not given, in words after its name. */
+/** True for "spine board not used", "collar wasn't needed", "pressure isn't working": no care given, in words after its name. */
 export function isNotUsed(tokens: readonly Token[], { to }: Span): boolean {
   if (tokens[to - 1]?.pause !== '') return false;
-  const words = tokens.slice(to, to + 4).map(({ word }) => word);
-  return NOT_USED.test(words.join(' '));
+  const words = tokens
+    .slice(to, to + 4)
+    .map(({ word }) => word)
+    .join(' ');
+  return NOT_USED.test(words) || FAILS.test(words);
 }
 
 const NOT_USED =
   /^((is|was|are|were|has|have|had) )?not (been )?(used|needed|required|applied|put|placed|given|available|possible|done|tolerated|fitted|necessary|started|on|indicated)\b/;
+
+// "Direct pressure isn't working": what fails is told in words, and is not given anew.
+const FAILS = /^(is|was|are|were|does|did) not (really |quite )?(working|work|helping|help)\b/;
 
 function endsBefore(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
   for (let k = i - 1; k >= 0; k--) {

@@ -7,6 +7,7 @@ import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { resolveTime, type SpokenTime } from '../../times/index.ts';
 import { place, spanOf, type Talk, textOf } from '../talk.ts';
+import { asksWhen } from './asked-when.ts';
 import { sameTarget } from './target.ts';
 import { retimed } from './told-anew.ts';
 
@@ -47,7 +48,9 @@ function timeAlone(talk: Talk, { pieces }: Clause): SpokenTime | null {
   if (piece === undefined || island === null || time === null || others.length > 0) return null;
   if (!pieces.every((one) => one === piece || isLead(talk, one))) return null;
   // Two bare numbers are a time only after words that say so: "time on, fourteen fourteen".
-  const isBare = hasTag(island, 'ago-only') && time.kind === 'clock';
+  const { question } = talk.context;
+  const isAsked = question !== null && asksWhen(question);
+  const isBare = hasTag(island, 'ago-only') && time.kind === 'clock' && !isAsked;
   return isBare && !pieces.some((one) => one !== piece && /^(time|on|at|was)$/.test(wordOf(talk, one)))
     ? null
     : time;

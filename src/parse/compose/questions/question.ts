@@ -5,6 +5,7 @@ import type { Asked, SiteRef } from '../../context.ts';
 import { marked, type Role, tagIn } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { saidIn } from '../../token.ts';
+import { asksWhen } from '../corrections/asked-when.ts';
 import { itemsOf } from '../exam/items.ts';
 import { visitsOf } from '../exam/visits.ts';
 import { withLimbPulse } from '../limb-pulse.ts';
@@ -53,7 +54,8 @@ export function ask(talk: Talk, said: Clause): void {
   );
   // "Here?" after another question asks it again, and its answer is kept beside it.
   const goesOn = talk.context.askedBefore !== null || asksOn(talk, said);
-  bear(talk, { question: isOfSubstance || goesOn ? textOf(talk, from, to) : null });
+  const isKept = isOfSubstance || goesOn || asksWhen(textOf(talk, from, to));
+  bear(talk, { question: isKept ? textOf(talk, from, to) : null });
   // "What's your pressure normally?": its answer is no reading of now.
   if (asked?.about === 'vital' && asksUsual(textOf(talk, from, to))) {
     bear(talk, { asked: null, question: textOf(talk, from, to) });
