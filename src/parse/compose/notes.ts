@@ -2,6 +2,7 @@
 
 import type { Clause } from '../clauses/clause.ts';
 import { mayHoldAnswer } from '../clauses/may-answer.ts';
+import { isToldBehind } from '../clauses/told-behind.ts';
 import { isLikely, isSmall, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, type Span, spanned } from '../span.ts';
 import type { Token } from '../token.ts';
@@ -32,7 +33,8 @@ export function noteLeftovers(talk: Talk): void {
     ]);
     const owed = clause.pieces.filter(
       (piece) =>
-        kept.has(piece) || [isRunOn, isInVain, isSideInVain, isOfThen].some((isOwed) => isOwed(talk, clause)),
+        kept.has(piece) ||
+        [isRunOn, isBehind, isInVain, isSideInVain, isOfThen].some((isOwed) => isOwed(talk, clause)),
     );
     if (owed.length === 0 || !keeps(talk, clause, owed)) continue;
     const gave = clause.pieces.some(
@@ -67,6 +69,10 @@ function isRunOn(talk: Talk, clause: Clause): boolean {
       isAnsweredInside(talk, clause))
   );
 }
+
+// "Can you swallow yes but it catches": kept with the words of the question, so that it is understood.
+const isBehind = (talk: Talk, clause: Clause): boolean =>
+  isToldBehind(clause, talk.tokens) && !clause.pieces.some((piece) => isHeard(talk, piece));
 
 // "Any medical problems asthma": what may have answered was stated already.
 const isTold = (talk: Talk, { pieces }: Clause): boolean =>
@@ -171,6 +177,7 @@ function keeps(talk: Talk, clause: Clause, owed: readonly Piece[]): boolean {
   // "Don't give him aspirin": what is forbidden is no talk to the patient.
   if (clause.pieces.some((piece) => marked(piece, 'forbids')) || tellsOfSomebody(talk, clause)) return true;
   if (owed.some((piece) => marked(piece, 'exclaim'))) return true;
+  if (isBehind(talk, clause)) return true;
   // "Squeeze my hands, equal": how it went is told in words that nobody knows.
   if (isToldHow(talk, clause)) return true;
   const unknown = owed.filter((piece) => piece.role === 'unknown').length;
