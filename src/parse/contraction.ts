@@ -33,6 +33,7 @@ const LATE = new Map<string, readonly string[]>(
     weve: ['we', 'have'],
     dunno: ['do', 'not', 'know'],
     gonna: ['going', 'to'],
+    paining: ['hurting'],
     aint: ['is', 'not'],
     "ain't": ['is', 'not'],
     'ain’t': ['is', 'not'],

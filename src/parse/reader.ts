@@ -13,7 +13,7 @@ import { askedNext, looksAnswered, standOn } from './compose/questions/standing.
 import { state, type Talk } from './compose/talk.ts';
 import { mergeGcs } from './compose/vitals/merge-gcs.ts';
 import { type Context, NOTHING_SAID } from './context.ts';
-import { withPlainDenials } from './everyday-denials.ts';
+import { withPlainVerbs } from './everyday-verbs.ts';
 import { withoutFillers } from './fillers.ts';
 import type { Reading } from './frame.ts';
 import { withHeaded } from './headed.ts';
@@ -39,6 +39,7 @@ import { withPartedSides } from './pieces/parted-sides.ts';
 import { withPercentFigures } from './pieces/percent-figure.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { withSignsAtTimes } from './pieces/sign-at-time.ts';
+import { withoutReporters } from './reported.ts';
 import { withoutSaidAgain } from './said-again.ts';
 import { checkTag } from './tags.ts';
 import { tokenise } from './token.ts';
@@ -74,7 +75,7 @@ export function createReader(
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
   const tokens = withHeaded(
     root,
-    withoutSaidAgain(withoutFillers(root, withPlainDenials(tokenise(utterance.text)))),
+    withoutSaidAgain(withoutFillers(root, withoutReporters(withPlainVerbs(tokenise(utterance.text))))),
   );
   const { asked: before } = context;
   const isExam = before?.about === 'findings' || before?.about === 'csm';

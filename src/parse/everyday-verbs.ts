@@ -1,4 +1,4 @@
-// Everyday denials in the words of the grammar: "ain't got" and "it don't hurt", and the second "no" of one ("can't find no pulse"), which
+// Everyday verbs and denials in the words of the grammar: "ain't got" and "it don't hurt", and the second "no" of one ("can't find no pulse"), which
 // denies nothing more and is read as "any".
 
 import type { Token } from './token.ts';
@@ -31,8 +31,25 @@ const NO_MORE_WITHIN = 6;
 const isOneWord = (one: Token | undefined, other: Token | undefined): boolean =>
   one !== undefined && other !== undefined && one.from === other.from && one.to === other.to;
 
-/** The same words, each second negative behind a contracted one ("doesn't have no pain") as "any"; places and pauses as they were. */
-export function withPlainDenials(tokens: readonly Token[]): readonly Token[] {
+/** The words in which the grammar knows them: dialect's "ain't" and "don't", and an "any" for each second negative; places and pauses as they were. */
+export const withPlainVerbs = (tokens: readonly Token[]): readonly Token[] =>
+  withPlainDenials(tokens.some(isDo) ? tokens.filter((_, at) => !isEmphatic(tokens, at)) : tokens);
+
+const isDo = ({ word }: Token): boolean => word === 'does' || word === 'did' || word === 'do';
+
+/** "She does have feeling there": the does says no more than the have. */
+function isEmphatic(tokens: readonly Token[], at: number): boolean {
+  const [before, token, next] = [tokens[at - 1], tokens[at], tokens[at + 1]];
+  if (token === undefined || !isDo(token) || token.pause !== '' || before?.pause !== '') return false;
+  const opens = at < 2 || tokens[at - 2]?.pause !== '' || OPENING.has(tokens[at - 2]?.word ?? '');
+  return opens && EMPHATIC.has(before.word) && next?.word === 'have';
+}
+
+const EMPHATIC: ReadonlySet<string> = new Set('i he she they it patient'.split(' '));
+/** Before these it is no question ("what does he have", "where do they have"). */
+const OPENING: ReadonlySet<string> = new Set('and but so yes yeah no now on okay the'.split(' '));
+
+function withPlainDenials(tokens: readonly Token[]): readonly Token[] {
   if (!tokens.some(({ word }) => word === 'not' || word === 'never' || word === 'neither')) return tokens;
   const out: Token[] = [];
   let isDenied = false;
