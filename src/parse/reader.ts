@@ -13,6 +13,7 @@ import { askedNext, looksAnswered, standOn } from './compose/questions/standing.
 import { state, type Talk } from './compose/talk.ts';
 import { mergeGcs } from './compose/vitals/merge-gcs.ts';
 import { type Context, NOTHING_SAID } from './context.ts';
+import { withDoubledDigits } from './doubled-digits.ts';
 import { withPlainVerbs } from './everyday-verbs.ts';
 import { withoutFillers } from './fillers.ts';
 import type { Reading } from './frame.ts';
@@ -75,7 +76,9 @@ export function createReader(
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
   const tokens = withHeaded(
     root,
-    withoutSaidAgain(withoutFillers(root, withoutReporters(withPlainVerbs(tokenise(utterance.text))))),
+    withoutSaidAgain(
+      withoutFillers(root, withoutReporters(withPlainVerbs(withDoubledDigits(tokenise(utterance.text))))),
+    ),
   );
   const { asked: before } = context;
   const isExam = before?.about === 'findings' || before?.about === 'csm';

@@ -65,3 +65,17 @@ it('"never had anything wrong" is a past without illness', () => {
     expect.objectContaining({ kind: 'history', topic: 'past-history', present: false }),
   ]);
 });
+
+describe('figures and teaching as they are said', () => {
+  it('"double" is said of a digit, and of nothing else', () => {
+    expect(standing('saturation double nine percent')).toEqual([
+      expect.objectContaining({ vital: 'oxygen-saturation', value: { percent: 99 } }),
+    ]);
+    expect(standing('pulse double').filter(({ kind }) => kind === 'vital')).toEqual([]);
+  });
+
+  it('what is so "in a broken" anything is taught, and not found', () => {
+    expect(found('in a fractured hip the leg is shortened, so never pull on it')).toEqual([]);
+    expect(found('he has a broken pelvis')).not.toEqual([]);
+  });
+});
