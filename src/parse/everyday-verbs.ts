@@ -35,6 +35,8 @@ const isOneWord = (one: Token | undefined, other: Token | undefined): boolean =>
 export const withPlainVerbs = (tokens: readonly Token[]): readonly Token[] =>
   withPlainDenials(tokens.some(isDo) ? tokens.filter((_, at) => !isEmphatic(tokens, at)) : tokens);
 
+const NONE: Token = { word: '', from: 0, to: 0, pause: '' };
+
 const isDo = ({ word }: Token): boolean => word === 'does' || word === 'did' || word === 'do';
 
 /** "She does have feeling there": the does says no more than the have. */
@@ -90,6 +92,8 @@ function inFull(tokens: readonly Token[], at: number): string {
     (next === 'got' || (isOneWord(token, not) && OF_HAVE.has(next)));
   if (isHave) return 'have';
   const before = tokens[at - 1];
+  // "Don't got no pain".
+  if (isDo(token ?? NONE) && isOneWord(token, not) && not?.word === 'not' && next === 'got') return 'have';
   const isOfOne =
     token?.word === 'do' && isOneWord(token, not) && before?.pause === '' && ONE.has(before.word);
   return isOfOne ? 'does' : (token?.word ?? '');
