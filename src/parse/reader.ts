@@ -40,6 +40,7 @@ import { withPartedSides } from './pieces/parted-sides.ts';
 import { withPercentFigures } from './pieces/percent-figure.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { withSignsAtTimes } from './pieces/sign-at-time.ts';
+import { withTimesPutRight } from './pieces/time-put-right.ts';
 import { withoutReporters } from './reported.ts';
 import { withoutSaidAgain } from './said-again.ts';
 import { checkTag } from './tags.ts';
@@ -85,7 +86,10 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   const said = withDenyingNo(piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length), tokens, isExam);
   const covered = withCareDenied(
     withChecklists(
-      withTimesOfCare(withSignsAtTimes(withoutMeasuredFeet(said, tokens), tokens), tokens),
+      withTimesOfCare(
+        withSignsAtTimes(withoutMeasuredFeet(withTimesPutRight(said, tokens), tokens), tokens),
+        tokens,
+      ),
       tokens,
     ),
     tokens,

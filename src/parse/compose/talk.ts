@@ -121,9 +121,11 @@ export const timeOf = ({ times }: Talk, { from, to }: Span): SaidTime | undefine
   times.findLast(({ scope }) => scope.from < to && from < scope.to);
 
 const aheadOf = ({ utterance }: Talk, at: SaidTime | undefined): readonly string[] =>
-  at !== undefined && isAhead(at.instant, utterance.heardAt)
-    ? ['That time is still to come: is it right?']
-    : [];
+  at === undefined ? [] : aheadDoubt(at.instant, utterance.heardAt);
+
+/** What is asked of a time that lies ahead of the moment it was said. */
+export const aheadDoubt = (instant: number, heardAt: number): readonly string[] =>
+  isAhead(instant, heardAt) ? ['That time is still to come: is it right?'] : [];
 
 // At this many hours the other half of the day is within the next hour, and nobody can tell which is meant.
 const HALF_A_DAY_HOURS = 11;

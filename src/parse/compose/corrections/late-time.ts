@@ -6,16 +6,36 @@ import { hasTag } from '../../islands/island.ts';
 import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
 import { resolveTime, type SpokenTime } from '../../times/index.ts';
-import { place, spanOf, type Talk, textOf } from '../talk.ts';
+import { isChatter } from '../light.ts';
+import { aheadDoubt, place, spanOf, type Talk, textOf } from '../talk.ts';
 import { asksWhen } from './asked-when.ts';
 import { sameTarget } from './target.ts';
 import { retimed } from './told-anew.ts';
 
 /** Times what was last said anew; false where the clause is not a time alone, or nothing was said that has a moment. */
 export function lateTime(talk: Talk, clause: Clause): boolean {
-  const { context, utterance } = talk;
   const time = timeAlone(talk, clause);
-  if (time === null || context.said.length === 0 || !context.said.every(hasMoment)) return false;
+  return time !== null && retimeLast(talk, clause, time);
+}
+
+/** "No, fourteen oh nine" behind care at another time: the time put right; false where the clause is anything else. */
+export function timeAnew(talk: Talk, clause: Clause): boolean {
+  const { pieces } = clause;
+  const opens = pieces.findIndex((piece) => !isTurning(talk, piece) && !isChatter(piece));
+  if (opens < 1 || !pieces.slice(0, opens).some((piece) => isTurning(talk, piece))) return false;
+  const [piece, ...rest] = pieces.slice(opens);
+  const time = piece === undefined ? null : timeIn(piece);
+  return time !== null && rest.every(isChatter) && retimeLast(talk, clause, time);
+}
+
+const TURNING = /^(no|nope|sorry|negative|correction|wait|actually|rather)$/;
+
+const isTurning = ({ tokens }: Talk, { from, to }: Piece): boolean =>
+  tokens.slice(from, to).some(({ word }) => TURNING.test(word));
+
+function retimeLast(talk: Talk, clause: Clause, time: SpokenTime): boolean {
+  const { context, utterance } = talk;
+  if (context.said.length === 0 || !context.said.every(hasMoment)) return false;
   const { from, to } = spanned(clause.pieces);
   const at = resolveTime(time, utterance.heardAt, utterance.zone);
   for (const statement of context.said)
@@ -26,7 +46,7 @@ export function lateTime(talk: Talk, clause: Clause): boolean {
       heard: textOf(talk, from, to),
       span: spanOf(talk, from, to),
       known: {},
-      doubt: [],
+      doubt: aheadDoubt(at, utterance.heardAt),
       at,
     });
   place(talk, { from, to });
@@ -41,10 +61,13 @@ const hasMoment = (statement: Statement): boolean =>
 export const LEAD =
   /^(time|on|that|was|it|is|at|and|applied|given|put|went|so|this|of|application|happened|about|around|the|been|done|placed|tightened|secured|fitted|started|commenced|in|finished|repeated)$/;
 
+const timeIn = (piece: Piece): SpokenTime | null =>
+  readingOf(piece, 'times.when')?.slots.find((slot) => slot.time !== null)?.time ?? null;
+
 function timeAlone(talk: Talk, { pieces }: Clause): SpokenTime | null {
   const [piece, ...others] = pieces.filter(({ role }) => role === 'time');
   const island = piece === undefined ? null : readingOf(piece, 'times.when');
-  const time = island?.slots.find((slot) => slot.time !== null)?.time ?? null;
+  const time = piece === undefined ? null : timeIn(piece);
   if (piece === undefined || island === null || time === null || others.length > 0) return null;
   if (!pieces.every((one) => one === piece || isLead(talk, one))) return null;
   // Two bare numbers are a time only after words that say so: "time on, fourteen fourteen".
