@@ -2,7 +2,7 @@
 
 import type { TimeReading } from '../times/index.ts';
 import type { Token } from '../token.ts';
-import { type Piece, readingOf } from './piece.ts';
+import { marked, type Piece, type Role, readingOf } from './piece.ts';
 
 const TURNING = /^(no|nope|sorry|negative|correction|wait|actually|rather|make|that|i|mean|hang|on)$/;
 
@@ -13,7 +13,7 @@ export function withTimesPutRight(pieces: readonly Piece[], tokens: readonly Tok
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i];
     if (piece === undefined) break;
-    const behind = piece.role === 'time' && timeOf(piece) !== null ? meantBehind(pieces, i, tokens) : 0;
+    const behind = isTimeOfCare(pieces, i) ? meantBehind(pieces, i, tokens) : 0;
     const meant = pieces[i + behind];
     const time = behind === 0 || meant === undefined ? null : timeOf(meant);
     out.push(time === null || meant === undefined ? piece : told(piece, meant.to, time));
@@ -21,6 +21,16 @@ export function withTimesPutRight(pieces: readonly Piece[], tokens: readonly Tok
   }
   return out;
 }
+
+// "Heart rate one ten, no, one thirty" puts a figure right.
+function isTimeOfCare(pieces: readonly Piece[], i: number): boolean {
+  const piece = pieces[i];
+  if (piece?.role !== 'time' || timeOf(piece) === null) return false;
+  const of = pieces.slice(0, i).findLast(({ role }) => OF.has(role));
+  return of?.role === 'care' || (of?.role === 'vital' && !marked(piece, 'ago-only'));
+}
+
+const OF: ReadonlySet<Role> = new Set(['care', 'vital', 'csm', 'figure']);
 
 /** How many pieces behind a time the one stands that puts it right; 0 for none. */
 function meantBehind(pieces: readonly Piece[], from: number, tokens: readonly Token[]): number {
