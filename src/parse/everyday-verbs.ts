@@ -14,7 +14,6 @@ const ANY: ReadonlyMap<string, string> = new Map([
   ['nothing', 'anything'],
   ['nowhere', 'anywhere'],
   ['never', 'ever'],
-  ['neither', 'either'],
 ]);
 /** A "no" before one of these answers by itself ("I can't, no it's stuck"). */
 const BEGINS_ANEW: ReadonlySet<string> = new Set(
@@ -33,7 +32,9 @@ const isOneWord = (one: Token | undefined, other: Token | undefined): boolean =>
 
 /** The words in which the grammar knows them: dialect's "ain't" and "don't", and an "any" for each second negative; places and pauses as they were. */
 export const withPlainVerbs = (tokens: readonly Token[]): readonly Token[] =>
-  withPlainDenials(tokens.some(isDo) ? tokens.filter((_, at) => !isEmphatic(tokens, at)) : tokens);
+  withPlainDenials(
+    withoutEither(tokens.some(isDo) ? tokens.filter((_, at) => !isEmphatic(tokens, at)) : tokens),
+  );
 
 const NONE: Token = { word: '', from: 0, to: 0, pause: '' };
 
@@ -52,16 +53,14 @@ const EMPHATIC: ReadonlySet<string> = new Set('i he she they it patient'.split('
 const OPENING: ReadonlySet<string> = new Set('and but so yes yeah no now on okay the'.split(' '));
 
 function withPlainDenials(tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.some(({ word }) => word === 'not' || word === 'never' || word === 'neither')) return tokens;
+  if (!tokens.some(({ word }) => word === 'not' || word === 'never')) return tokens;
   const out: Token[] = [];
   let isDenied = false;
   let deniedAt = Number.NEGATIVE_INFINITY;
   for (const [at, token] of tokens.entries()) {
     const next = tokens[at + 1];
     const isAny =
-      (isDenied && isSecond(token, next)) ||
-      (isNoMore(token, next) && at - deniedAt <= NO_MORE_WITHIN) ||
-      isEither(tokens, at);
+      (isDenied && isSecond(token, next)) || (isNoMore(token, next) && at - deniedAt <= NO_MORE_WITHIN);
     const word: string = isAny ? (ANY.get(token.word) ?? token.word) : inFull(tokens, at);
     out.push(word === token.word ? token : { ...token, word });
     if (denies(tokens, at)) deniedAt = at;
@@ -105,10 +104,22 @@ const isSecond = ({ word, pause }: Token, next: Token | undefined): boolean =>
 const isNoMore = ({ word, pause }: Token, next: Token | undefined): boolean =>
   word === 'no' && pause === '' && next?.word === 'more';
 
-/** "Neither" as the last word of a breath that denied something ("no swelling neither"). */
+/** Without a "neither" or "either" that ends a breath which denied something ("no swelling neither"): it says no more. */
+const withoutEither = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.some(({ word }) => EITHER.test(word))
+    ? tokens.flatMap((token, at) => {
+        if (isEither(tokens, at)) return [];
+        const next = isEither(tokens, at + 1) ? tokens[at + 1] : undefined;
+        return [next === undefined ? token : { ...token, pause: next.pause }];
+      })
+    : tokens;
+
+const EITHER = /^n?either$/;
+
 function isEither(tokens: readonly Token[], at: number): boolean {
   const [token, next] = [tokens[at], tokens[at + 1]];
-  if (token?.word !== 'neither' || (next !== undefined && token.pause === '')) return false;
+  if (token === undefined || !EITHER.test(token.word) || (next !== undefined && token.pause === ''))
+    return false;
   const begin = tokens.slice(0, at).findLastIndex(({ pause }) => pause !== '') + 1;
   return at - begin > 1 && tokens.slice(begin, at).some(({ word }) => word === 'not' || word === 'no');
 }

@@ -23,6 +23,12 @@ describe('a second negative', () => {
     ["he don't have no pain in the groin", ['no pain groin']],
     ["the right hip don't hurt no more", ['no pain right hip']],
     ["he's not got any swelling in the left ankle", ['no swelling left ankle']],
+    ['left thigh no bruising neither', ['no contusion left thigh']],
+    [
+      "right wrist isn't swollen either, right hand fine",
+      ['no swelling right wrist', 'no abnormality right hand'],
+    ],
+    ["he don't got no loose teeth", ['no loose-teeth teeth']],
   ]);
 
   it.each([
