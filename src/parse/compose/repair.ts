@@ -8,6 +8,7 @@ import { figureAlone, tellsWhy } from './corrections/figure-alone.ts';
 import { figureInstead, placeInstead } from './corrections/instead.ts';
 import { signMeant } from './corrections/sign-meant.ts';
 import { strike } from './corrections/strike.ts';
+import { answersNotThere } from './questions/answer-not-there.ts';
 import { STATING, stateAll } from './state-all.ts';
 import { isPlaced, note, place, spanOf, type Talk, textOf } from './talk.ts';
 
@@ -51,6 +52,9 @@ const OF_SLIP: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'ta
 
 /** Reads a correction; where it corrects nothing, its words are a statement. */
 export function readCorrection(talk: Talk, said: Clause): void {
+  const { asked } = talk.context;
+  // "Does your left hip hurt?" "Not the left, the right": nothing was said that it could put right.
+  if (asked?.about === 'findings' && answersNotThere(talk, said, asked)) return;
   const pieces = upToReason(talk, said.pieces);
   const clause = pieces === said.pieces ? said : { ...said, pieces };
   const open = openFinding(talk, clause);

@@ -25,6 +25,7 @@ import { answer } from './questions/answer.ts';
 import { answersChoice } from './questions/answer-choice.ts';
 import { answerWithFigure } from './questions/answer-figure.ts';
 import { answerFindings } from './questions/answer-findings.ts';
+import { answersNotThere } from './questions/answer-not-there.ts';
 import { answersOtherSide } from './questions/answer-other-side.ts';
 import { answerPlaces } from './questions/answer-places.ts';
 import { answersWhereFirst, answersWithSide, answersWithSite } from './questions/answer-site.ts';
@@ -71,6 +72,7 @@ export function readStatement(talk: Talk, clause: Clause): void {
   if (asked?.about === 'findings' && answersChoice(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'csm' && answersWhichEnd(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
+  if (asked?.about === 'findings' && answersNotThere(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWithSite(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answersWhereFirst(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'findings' && answersWithSide(talk, clause, asked)) return;
@@ -181,6 +183,7 @@ export function readAnswer(talk: Talk, clause: Clause): void {
   if (asked?.about === 'findings' && answersChoice(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'csm' && answersWhichEnd(talk, clause, asked, stateAll)) return;
   if (asked?.about === 'findings' && answersOtherSide(talk, clause, asked)) return;
+  if (asked?.about === 'findings' && answersNotThere(talk, clause, asked)) return;
   if (asked?.about === 'findings' && answerPlaces(talk, clause, asked, stateAll)) return;
   const rest = answer(talk, clause);
   if (asked === null && turnSide(talk, clause, stateAll)) return;

@@ -30,6 +30,12 @@ export function answerCsm(
   const sided = more.side === null ? asked.ends : endsOnSide(asked.ends, more.side);
   const isOther = more.pieces.some((piece) => piece.role === 'side' && sideAfter(piece) === 'mirror');
   if (word === 'no' && (more.side !== null || isOther)) {
+    // "Is your left foot cold?" "No, but the right is cold": the side is that of the words behind it.
+    const next = rest.slice(more.pieces.length).find((piece) => !isChatter(piece));
+    if (next?.role === 'csm' || next?.role === 'finding') {
+      noteAnswer(talk, { from, to });
+      return rest;
+    }
     noteAnswer(talk, { from, to: more.pieces.at(-1)?.to ?? to });
     place(talk, ...more.pieces);
     return rest.slice(more.pieces.length);

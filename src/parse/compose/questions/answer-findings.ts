@@ -12,6 +12,7 @@ import { answersElsewhere, isWhereAlone, sitesOfAnswer } from './answer-site.ts'
 import type { AnswerWord } from './answer-word.ts';
 import { echoedFindings, hasOwnFindings, saidOfAsked } from './echo.ts';
 import { noteAnswer } from './note-answer.ts';
+import { noteElsewhere } from './note-elsewhere.ts';
 import { type AskedFindings, settle } from './settle.ts';
 import { isOtherPress, isSaidAlready } from './standing.ts';
 
@@ -103,6 +104,7 @@ export function answerFindings(
   settle(talk, settles);
   // "Is your hip sore?" "No, my thigh."
   if (word === 'no' && answersElsewhere(talk, rest, asked)) return [];
+  if (word === 'no') noteElsewhere(talk, span, rest);
   const taken = [...more.pieces, ...echoedFindings(asked, rest)];
   place(talk, ...taken);
   const isPlaceTaken = word === 'yes' || sites !== asked.sites;

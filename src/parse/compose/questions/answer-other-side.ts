@@ -3,7 +3,7 @@
 import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
 import { isSmall, marked, type Piece, type Role } from '../../pieces/piece.ts';
-import { spanned } from '../../span.ts';
+import { pauseAfter, spanned } from '../../span.ts';
 import { saidIn } from '../../token.ts';
 import { itemsOf } from '../exam/items.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
@@ -29,6 +29,8 @@ export function answersOtherSide(talk: Talk, { pieces }: Clause, asked: AskedFin
     return false;
   const words = talk.tokens.slice(pieces[0]?.from, pieces.at(-1)?.to).map(({ word }) => word);
   const denies = NO.test(words.join(' '));
+  // "No, right hip?" asks on.
+  if (pauseAfter(talk.tokens, spanned(pieces)) === 'ask') return false;
   // "Right side next" goes on to the other one.
   if (!denies && !IT_IS.test(words.join(' '))) return false;
   // "Tell me if it hurts." "Left knee." "No, other knee.": the next one is looked at.

@@ -1,6 +1,6 @@
 // What a question asks of findings: which, where, and whether of one place or another.
 
-import type { Finding, Vital } from '../../../terms/index.ts';
+import { type Finding, isPaired, type Vital } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { AskedOne, SiteRef } from '../../context.ts';
 import { hasTag, tagOf } from '../../islands/island.ts';
@@ -9,6 +9,7 @@ import { isPaused } from '../../span.ts';
 import { saidIn } from '../../token.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
 import { isChatter } from '../light.ts';
+import { sideAfter } from '../sites/said-side.ts';
 import type { Talk } from '../talk.ts';
 import { isLook } from './standing.ts';
 
@@ -20,6 +21,7 @@ export function askedFindings(
   text: string,
 ): readonly AskedOne[] {
   const groups = new Map<string, FoundFinding[]>();
+  const offered = sideOffered(talk, clause);
   for (const one of found.filter(({ piece }) => piece.role === 'finding')) {
     // "Where does it hurt?" and "any numbness anywhere?" are asked of no site in mind.
     const isOfMind = isLookedAt(talk, clause) || !(isWhere(clause) || isAfterSigns(talk));
@@ -39,14 +41,28 @@ export function askedFindings(
     ),
     // "Does it hurt on the outside?" asks of that part and of no more.
     sites: [
-      ...(group[0]?.refs ?? []).map((ref) => withParts(ref, group)),
+      ...(group[0]?.refs ?? []).map((ref) => withParts(offered === null ? ref : onSide(ref, offered), group)),
       ...(groups.size === 1 ? furtherSites(talk, clause, group[0]) : []),
     ],
     negative: group.some(({ polarity, piece }) => polarity === 'negated' || marked(piece, 'nothing')),
-    either: isEither(talk, clause),
+    either: offered === null && isEither(talk, clause),
     text,
   }));
 }
+
+// "Which wrist hurts, the left?" asks after that one.
+function sideOffered({ tokens }: Talk, { pieces }: Clause): 'left' | 'right' | null {
+  const sides = pieces.filter(({ role }) => role === 'side');
+  const [side] = sides;
+  const found = pieces.findIndex(({ role }) => role === 'finding');
+  if (side === undefined || sides.length > 1 || side !== pieces.at(-1) || side.weak || found < 0) return null;
+  const asksWhich = pieces.slice(0, found).some(({ from }) => tokens[from]?.word === 'which');
+  const said = asksWhich ? sideAfter(side) : null;
+  return said === 'left' || said === 'right' ? said : null;
+}
+
+const onSide = (ref: SiteRef, side: 'left' | 'right'): SiteRef =>
+  ref.side === null && isPaired(ref.site) ? { ...ref, side, sideKnown: 'spoken' } : ref;
 
 // "Pressing on your tummy, does that hurt anywhere?": anywhere there.
 const isLookedAt = (talk: Talk, clause: Clause): boolean => {

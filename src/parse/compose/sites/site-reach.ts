@@ -1,6 +1,6 @@
 // How far a site phrase reaches around its site: the sides, parts and articles that belong to it, and what leads to it.
 
-import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
+import { isSmall, type Piece, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused, pauseAfter } from '../../span.ts';
 import { saidIn, type Token } from '../../token.ts';
 import { isMirror, sideAfter } from './said-side.ts';
@@ -47,6 +47,10 @@ export function reachOn(pieces: readonly Piece[], tokens: readonly Token[], i: n
     const closes = k === pieces.length - 1;
     const late = k === i + 1 && pause === 'pause' && piece.role === 'side' && (!piece.weak || closes);
     if (pause !== '' && !late) break;
+    if (k === i + 1 && isOfSide(pieces, tokens, k)) {
+      end = k + 2;
+      break;
+    }
     const after = readingOf(piece, 'sides.side-after') ?? readingOf(piece, 'sides.part-after');
     if (after === null || (piece.role !== 'side' && piece.role !== 'part')) break;
     if (belongsToNext(pieces, tokens, k)) break;
@@ -54,6 +58,24 @@ export function reachOn(pieces: readonly Piece[], tokens: readonly Token[], i: n
     end = k + 1;
   }
   return end;
+}
+
+// "The fingers of the right": the hand that they are of is named by its side alone.
+function isOfSide(pieces: readonly Piece[], tokens: readonly Token[], k: number): boolean {
+  const [site, of, side, next] = [pieces[k - 1], pieces[k], pieces[k + 1], pieces[k + 2]];
+  if (site === undefined || of === undefined || side?.role !== 'side') return false;
+  const said = sideAfter(side);
+  return (
+    saidIn(tokens, of.from, of.to) === 'of' &&
+    (said === 'left' || said === 'right') &&
+    /^(fingers|thumb|big-toe|toes|little-toe|(index|middle|ring|little)-finger)$/.test(
+      tagIn(site, 'sites', 'site') ?? '',
+    ) &&
+    !belongsToNext(pieces, tokens, k + 1) &&
+    // "Of the left and right hand."
+    (next === undefined || isPaused(tokens, side) || !isSmall(next, 'join')) &&
+    !isOtherOne(pieces, tokens, k - 1, side)
+  );
 }
 
 // "Left knee, right one is fine", "the left brow right one's fine": another one than was named.

@@ -1,0 +1,45 @@
+// "Is the ankle sore?" "No, only the heel and the sole": words that seem to say where it is instead, and were not understood, are kept beside
+// the looks that they leave.
+
+import { isSmall, type Piece, type Role } from '../../pieces/piece.ts';
+import { isPaused, pauseAfter, type Span } from '../../span.ts';
+import { saidIn } from '../../token.ts';
+import { note, type Talk } from '../talk.ts';
+import { withSplitOff } from './split-off.ts';
+
+// Words with these state something of themselves, and what is left of them is kept anyway.
+const STATES: ReadonlySet<Role> = new Set([
+  'finding',
+  'csm',
+  'vital',
+  'care',
+  'history',
+  'limbs',
+  'same',
+  'unknown',
+  'attribute',
+  'part',
+]);
+
+const FROM_THERE = /\b(underneath|beneath|under|below|above|further)\b/;
+const TURNS =
+  /^(in|on|at|from) (?!to\b)|\b(but|just|only|not|it is|that is|coming|does|do|is|are|has)\b|\b(underneath|beneath|under|below|above|further)\b/;
+// "No, the right is next."
+const GOES_ON = /\b(next|now|then|to do|to go)\b/;
+
+/** Keeps what follows a "no", with it, where it turns to another place. */
+export function noteElsewhere(talk: Talk, { from }: Span, rest: readonly Piece[]): void {
+  const stated = rest.findIndex(({ role }) => STATES.has(role));
+  const said = stated < 0 ? rest : rest.slice(0, stated);
+  const [first, last] = [said[0], said.at(-1)];
+  if (first === undefined || last === undefined) return;
+  // "No but the right | is swollen" says of itself what is there.
+  if (stated >= 0 && !isPaused(talk.tokens, last)) return;
+  // "No and the wrist?" asks on.
+  if (isSmall(first, 'join') || pauseAfter(talk.tokens, last) === 'ask') return;
+  const clause = talk.clauses.find(({ pieces }) => pieces.includes(last));
+  const end = clause === undefined || stated >= 0 ? last : (withSplitOff(talk, clause).at(-1) ?? last);
+  const words = saidIn(talk.tokens, first.from, end.to);
+  const names = said.some(({ role }) => role === 'site' || role === 'side') || FROM_THERE.test(words);
+  if (names && TURNS.test(words) && !GOES_ON.test(words)) note(talk, { from, to: end.to });
+}
