@@ -81,6 +81,11 @@ describe('an answer after which the next place may only be looked at', () => {
     ['is the left elbow sore | no, the right one', 'right', 'elbow'],
     ['is your left hip sore | no, further down, the thigh', 'left', 'thigh'],
     ['is your left elbow sore at the back | no, at the front', 'left', 'elbow'],
+    // Who asked may have put the question right.
+    ['is your left elbow sore | not the left, the right', 'right', 'elbow'],
+    ['is your left elbow sore | not the elbow, the wrist', 'left', 'wrist'],
+    // The "okay" is to the patient.
+    ['is your left elbow sore | no just the wrist okay', 'left', 'wrist'],
   ])('is asked about: %s', (talk, side, site) => {
     const [, , there] = statementsOf(talk);
     expect(there?.statement).toMatchObject({ kind: 'finding', side, site, present: true });
@@ -106,6 +111,11 @@ describe('what is no such answer', () => {
       'is the left elbow sore | no, right elbow?',
       ['visit left elbow', 'no pain left elbow', 'visit right elbow'],
     ],
+    // What did hurt may do so no longer.
+    [
+      'does your left elbow hurt | no but the right did',
+      ['visit left elbow', 'no pain left elbow', 'note: no but the right did', 'visit right elbow'],
+    ],
     // Without a pause both may be denied.
     ['is your elbow sore | not my elbow my hand', ['visit elbow', 'note: not my elbow my hand']],
   ]);
@@ -125,6 +135,16 @@ describe('an answer that turns elsewhere in words that are not understood', () =
     [
       'any pain in the chin | no, just the nose and the cheek',
       ['visit jaw', 'no pain jaw', 'note: no, just the nose and the cheek', 'visit nose', 'visit cheek'],
+    ],
+    [
+      "is your left elbow sore | it's not the elbow or the wrist",
+      [
+        'visit left elbow',
+        'no pain left elbow',
+        "note: it's not the elbow or the wrist",
+        'visit left elbow',
+        'visit left wrist',
+      ],
     ],
     [
       'is it sore on top of the foot | no, underneath',

@@ -104,7 +104,7 @@ export function answerFindings(
   settle(talk, settles);
   // "Is your hip sore?" "No, my thigh."
   if (word === 'no' && answersElsewhere(talk, rest, asked)) return [];
-  if (word === 'no') noteElsewhere(talk, span, rest);
+  if (word === 'no') noteElsewhere(talk, asked, span, rest);
   const taken = [...more.pieces, ...echoedFindings(asked, rest)];
   place(talk, ...taken);
   const isPlaceTaken = word === 'yes' || sites !== asked.sites;

@@ -3,6 +3,7 @@
 
 import type { Clause } from '../../clauses/clause.ts';
 import type { SiteRef } from '../../context.ts';
+import type { Piece } from '../../pieces/piece.ts';
 import { pauseAfter, spanned } from '../../span.ts';
 import { saidIn } from '../../token.ts';
 import { findingStatement } from '../findings/finding-statement.ts';
@@ -11,10 +12,11 @@ import { sitesOf } from '../sites/sides.ts';
 import { wholeSite } from '../sites/site-ref.ts';
 import { bear, type HowKnown, place, type Said, type Talk } from '../talk.ts';
 import { type Shape, shapeOf } from './answer-shape.ts';
-import { NAMES_BOTH, OF_PART, OTHER_SIDE, PERHAPS, SAYS_IS, SURELY } from './not-there-forms.ts';
+import { BARE, NAMES_BOTH, OF_PART, OTHER_SIDE, PERHAPS, SAYS_IS, SURELY } from './not-there-forms.ts';
 import { type AskedFindings, settle } from './settle.ts';
 import { withSplitOff } from './split-off.ts';
 
+const PUT_RIGHT = 'Was it said to be there, or was the question put right?';
 const NEXT = 'Was it said to be there, or is that looked at next?';
 
 interface There {
@@ -26,13 +28,14 @@ interface There {
 export function answersNotThere(talk: Talk, clause: Clause, asked: AskedFindings): boolean {
   const [site, ...others] = asked.sites;
   if (site === undefined || others.length > 0 || !isClear(asked)) return false;
-  const pieces = withSplitOff(talk, clause);
-  const pause = pauseAfter(talk.tokens, spanned(pieces));
+  const whole = withSplitOff(talk, clause);
+  const pieces = withoutOkay(talk, whole);
+  const pause = pauseAfter(talk.tokens, spanned(whole));
   // "No, right hip?" asks on; "no, just the knee now" goes on.
-  if (pause === 'ask' || (pause === '' && spanned(pieces).to < talk.tokens.length)) return false;
+  if (pause === 'ask' || (pause === '' && spanned(whole).to < talk.tokens.length)) return false;
   const shape = shapeOf(talk, pieces, asked);
   if (shape === null) return false;
-  const there = bothNamed(shape, site) ?? leadsElsewhere(shape, site);
+  const there = bothNamed(shape, site) ?? leadsElsewhere(shape, site, pieces !== whole);
   if (there === null) return false;
   // "Tell me if it hurts." "Left knee." "No, only the ankle.": the next one may be looked at.
   const { from, to } = spanned(pieces);
@@ -49,7 +52,13 @@ export function answersNotThere(talk: Talk, clause: Clause, asked: AskedFindings
   const { sideKnown } = there.ref;
   const denied = besides(site, there.ref);
   settle(talk, [
-    ...of(denied.ref, false, { site: 'carried', ...denied.known }, []),
+    // A question that was put right asked nothing of the first.
+    ...of(
+      denied.ref,
+      false,
+      { site: 'carried', ...denied.known },
+      there.doubt.filter((one) => one === PUT_RIGHT),
+    ),
     ...of(
       there.ref,
       true,
@@ -57,8 +66,18 @@ export function answersNotThere(talk: Talk, clause: Clause, asked: AskedFindings
       there.doubt,
     ),
   ]);
-  place(talk, ...pieces);
+  place(talk, ...whole);
   return true;
+}
+
+// "No, just the knee, okay" does not call the knee sound.
+function withoutOkay({ tokens }: Talk, pieces: readonly Piece[]): readonly Piece[] {
+  const last = pieces.at(-1);
+  const isOkay =
+    last !== undefined && /^(okay|ok|alright|all right)$/.test(saidIn(tokens, last.from, last.to));
+  const before = pieces.slice(0, -1);
+  const isOnly = /^(no|nope|nah) (just|only) /.test(saidIn(tokens, pieces[0]?.from, last?.from));
+  return isOkay && isOnly && before.at(-1)?.role !== 'small' ? before : pieces;
 }
 
 const TELLS = /\b(it is|that is|my|does|do|is|are|hurts)\b/;
@@ -83,7 +102,10 @@ function bothNamed(shape: Shape, site: SiteRef): There | null {
     const [, , , notSide, side] = said;
     const ref = placeOf(shape, said[there], site);
     if (ref === null || !isThat(shape, said[not], site)) return null;
-    if (notSide === undefined || side === undefined) return isElse(ref, site) ? { ref, doubt: [] } : null;
+    if (notSide === undefined || side === undefined)
+      return isElse(ref, site)
+        ? { ref, doubt: BARE.test(shape.words) && !isOwn(shape) ? [PUT_RIGHT] : [] }
+        : null;
     // "Not the left foot, the right foot": of the place that has it.
     const [was, is] = [placeOf(shape, notSide, ref), placeOf(shape, side, ref)];
     const turns = was?.site === ref.site && is?.site === ref.site && is.side !== null;
@@ -92,7 +114,7 @@ function bothNamed(shape: Shape, site: SiteRef): There | null {
   return null;
 }
 
-function leadsElsewhere(shape: Shape, site: SiteRef): There | null {
+function leadsElsewhere(shape: Shape, site: SiteRef, isOkayed: boolean): There | null {
   const part = OF_PART.exec(shape.words)?.[1];
   if (part !== undefined) {
     const parts = shape.parts[Number(part)] ?? [];
@@ -104,10 +126,11 @@ function leadsElsewhere(shape: Shape, site: SiteRef): There | null {
   const said = sure ?? PERHAPS.exec(shape.words) ?? OTHER_SIDE.exec(shape.words);
   const ref = said === null ? null : placeOf(shape, said[1], site);
   if (ref === null || !isElse(ref, site)) return null;
-  // "No, from my mouth": the patient tells it.
-  const isOwn = shape.phrases.length > 0 && shape.phrases.every(({ mine }) => mine);
-  return { ref, doubt: sure === null && !isOwn ? [NEXT] : [] };
+  return { ref, doubt: isOkayed || (sure === null && !isOwn(shape)) ? [NEXT] : [] };
 }
+
+// "No, from my mouth": the patient tells it.
+const isOwn = ({ phrases }: Shape): boolean => phrases.length > 0 && phrases.every(({ mine }) => mine);
 
 /** The place that these signs name; null where it is more than one, or its side is unclear. */
 function placeOf({ phrases, sides }: Shape, signs: string | undefined, near: SiteRef): SiteRef | null {

@@ -1,10 +1,11 @@
 // The forms of an answer that names another place than was asked after, in the signs of `answer-shape.ts`.
 
 const NO = '(?:(?:no|nope|nah|not really) )';
-const IT = '(?:(?:it|that) (?:is|was) )';
+// What "was" or "did" so may be so no longer, and is kept in words.
+const IT = '(?:(?:it|that) is )';
 const IN = '(?:(?:coming from|in|on|at|from|around|over) )';
 const PLACE = '(S\\d (?:of )?D\\d|S\\d|D\\d)';
-const IS = '(?: (?:is|does|do|has|was|are|did|F|is F|that F|that is F|that is))?';
+const IS = '(?: (?:is|does|do|has|are|F|is F|that F|that is F|that is))?';
 // "Below that", "a bit further down", "lower".
 const FROM_THERE =
   '(?:(?:(?:bit|little|slightly|way|much|more) )*(?:(?:further|lower|higher) (?:(?:down|up) )?|(?:down|up|below|above|under|underneath|beneath) )(?:(?:from )?(?:that|it|there) )?)';
@@ -58,20 +59,7 @@ export const NAMES_BOTH: readonly {
   },
   // "The thumb isn't, it's the index finger", "the shin doesn't, the ankle does".
   {
-    form: form(
-      NO,
-      '?',
-      IN,
-      '?',
-      PLACE,
-      ' (?:is|does|do|has|was|are|did) not (?:but )?',
-      IT,
-      '?',
-      IN,
-      '?',
-      PLACE,
-      IS,
-    ),
+    form: form(NO, '?', IN, '?', PLACE, ' (?:is|does|do|has|are) not (?:but )?', IT, '?', IN, '?', PLACE, IS),
     not: 1,
     there: 2,
   },
@@ -83,9 +71,12 @@ export const NAMES_BOTH: readonly {
   },
 ];
 
+/** "Not the ankle, the shin": who asked may have put the question right. */
+export const BARE = /^not (?!.*(\bit is\b|\bthat is\b| (is|does|do|has|are|F)$))/;
+
 // "No, but the left one is", "no, just the hand".
 export const SURELY = form(NO, '+(?:but |just |only |', IT, ')+', IN, '?', PLACE, IS);
-export const SAYS_IS = form(NO, '+', IN, '?', PLACE, ' (?:is|does|do|has|did)');
+export const SAYS_IS = form(NO, '+', IN, '?', PLACE, ' (?:is|does|do|has|are)');
 // "No, in the right", "no, below that, the belly": the next one may be looked at.
 export const PERHAPS = form(NO, '+(?:', IN, '|', FROM_THERE, ')', IN, '?', PLACE);
 // "No, the right one."

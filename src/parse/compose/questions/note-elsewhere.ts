@@ -4,7 +4,10 @@
 import { isSmall, type Piece, type Role } from '../../pieces/piece.ts';
 import { isPaused, pauseAfter, type Span } from '../../span.ts';
 import { saidIn } from '../../token.ts';
+import { itemsOf } from '../exam/items.ts';
+import { phrasesIn } from '../sites/item.ts';
 import { note, type Talk } from '../talk.ts';
+import type { AskedFindings } from './settle.ts';
 import { withSplitOff } from './split-off.ts';
 
 // Words with these state something of themselves, and what is left of them is kept anyway.
@@ -23,12 +26,17 @@ const STATES: ReadonlySet<Role> = new Set([
 
 const FROM_THERE = /\b(underneath|beneath|under|below|above|further)\b/;
 const TURNS =
-  /^(in|on|at|from) (?!to\b)|\b(but|just|only|not|it is|that is|coming|does|do|is|are|has)\b|\b(underneath|beneath|under|below|above|further)\b/;
+  /^(in|on|at|from) (?!to\b)|\b(but|just|only|not|it is|that is|it was|that was|did|was|were|coming|does|do|is|are|has)\b|\b(underneath|beneath|under|below|above|further)\b/;
 // "No, the right is next."
 const GOES_ON = /\b(next|now|then|to do|to go)\b/;
 
 /** Keeps what follows a "no", with it, where it turns to another place. */
-export function noteElsewhere(talk: Talk, { from }: Span, rest: readonly Piece[]): void {
+export function noteElsewhere(
+  talk: Talk,
+  asked: AskedFindings,
+  { from, to }: Span,
+  rest: readonly Piece[],
+): void {
   const stated = rest.findIndex(({ role }) => STATES.has(role));
   const said = stated < 0 ? rest : rest.slice(0, stated);
   const [first, last] = [said[0], said.at(-1)];
@@ -41,5 +49,11 @@ export function noteElsewhere(talk: Talk, { from }: Span, rest: readonly Piece[]
   const end = clause === undefined || stated >= 0 ? last : (withSplitOff(talk, clause).at(-1) ?? last);
   const words = saidIn(talk.tokens, first.from, end.to);
   const names = said.some(({ role }) => role === 'site' || role === 'side') || FROM_THERE.test(words);
-  if (names && TURNS.test(words) && !GOES_ON.test(words)) note(talk, { from, to: end.to });
+  // "It's not the wrist or the hand": of the hand nothing was asked.
+  const deniesMore =
+    talk.tokens[to - 1]?.word === 'not' &&
+    phrasesIn(itemsOf(talk, said)).some(({ sites }) =>
+      sites.some(({ site }) => !asked.sites.some((one) => one.site === site)),
+    );
+  if (names && (deniesMore || TURNS.test(words)) && !GOES_ON.test(words)) note(talk, { from, to: end.to });
 }
