@@ -110,7 +110,7 @@ const withoutEither = (tokens: readonly Token[]): readonly Token[] =>
     ? tokens.flatMap((token, at) => {
         if (isEither(tokens, at)) return [];
         const next = isEither(tokens, at + 1) ? tokens[at + 1] : undefined;
-        return [next === undefined ? token : { ...token, pause: next.pause }];
+        return [next === undefined ? token : { ...token, to: next.to, pause: next.pause }];
       })
     : tokens;
 

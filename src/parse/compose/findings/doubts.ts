@@ -2,7 +2,7 @@
 
 import type { SeverityWord } from '../../../terms/index.ts';
 import { hasTag, type Island } from '../../islands/island.ts';
-import { tagIn } from '../../pieces/piece.ts';
+import { type Role, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { deniedBehind } from '../negations/denied-behind.ts';
@@ -93,6 +93,23 @@ const UPON: ReadonlySet<string> = new Set([
 
 const lastLoud = (items: readonly Item[], i: number): Item | undefined =>
   items.slice(0, i).findLast((item) => !hasRole(item, 'small') && !hasRole(item, 'attribute'));
+
+/** "Chest pain." "No, belly pain": a "no" that opens and pauses denies what is behind it, or puts right what was said. */
+export function hearsPausedNo(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  i: number,
+): readonly string[] {
+  const before = items
+    .slice(0, i)
+    .findLast((item) => item.type !== 'site' && !OF_PLACE.has(pieceOf(item)?.role ?? 'small'));
+  const no = pieceOf(before);
+  const opens = no !== null && (no.from === 0 || /end|ask/.test(tokens[no.from - 1]?.pause ?? ''));
+  const isPausedNo = opens && tokens[no.to - 1]?.word === 'no' && isPaused(tokens, no);
+  return isPausedNo ? ['Is this denied, or was something put right?'] : [];
+}
+
+const OF_PLACE: ReadonlySet<Role> = new Set(['small', 'attribute', 'site', 'side', 'part']);
 
 /** A bare "left" straight before a finding that took no side from it is asked about. */
 export function hearsSide(

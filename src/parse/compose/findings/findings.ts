@@ -15,7 +15,7 @@ import { sitesOf } from '../sites/sides.ts';
 import { type Owned, ownedAttributes } from './attribute-owners.ts';
 import { type Attributes, joinAttributes } from './attributes.ts';
 import { mindWithBreath } from './breath.ts';
-import { hearsBareSite, hearsList, hearsNo, hearsSide, soundsLike } from './doubts.ts';
+import { hearsBareSite, hearsList, hearsNo, hearsPausedNo, hearsSide, soundsLike } from './doubts.ts';
 import { excepted, otherwiseSided } from './exceptions.ts';
 import { isAtHome, placesOf } from './finding-place.ts';
 import type { ClauseFindings, FoundFinding } from './found-finding.ts';
@@ -199,6 +199,7 @@ function findingAt(
       ...hearsSide(items[i - 1], tokens, side !== null),
       ...(side === null ? hearsOtherSide(items, tokens, i, refs) : []),
       ...(polarity === 'negated' && repeats(items, i - 1) ? ['Is this denied too, or is it there?'] : []),
+      ...(polarity === 'negated' ? hearsPausedNo(items, tokens, i) : []),
       ...(polarity === 'negated' ? hearsBareSite(items, tokens, i, island) : []),
       ...(polarity === 'negated' ? hearsList(items, tokens, i, attributes.severity) : []),
     ],
