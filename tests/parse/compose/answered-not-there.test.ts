@@ -56,6 +56,12 @@ describe('an answer that puts it on the other side', () => {
       'do both elbows hurt | no, just the left',
       ['visit both elbow', 'no pain right elbow', 'pain left elbow'],
     ],
+    [
+      'do both ankles hurt | not the left, just the right',
+      ['visit both ankle', 'no pain left ankle', 'pain right ankle'],
+    ],
+    // Nothing of the one is denied.
+    ["is your left ankle sore | no, it's both of them", ['visit left ankle', 'pain both ankle']],
     ['which elbow hurts, the right? | yes', ['visit elbow', 'pain right elbow']],
   ]);
 });
@@ -136,6 +142,7 @@ describe('an answer that turns elsewhere in words that are not understood', () =
       'any pain in the chin | no, just the nose and the cheek',
       ['visit jaw', 'no pain jaw', 'note: no, just the nose and the cheek', 'visit nose', 'visit cheek'],
     ],
+    ['pain anywhere | no, just the left ankle', ['note: no, just the left ankle', 'visit left ankle']],
     [
       "is your left elbow sore | it's not the elbow or the wrist",
       [

@@ -50,7 +50,8 @@ export function answerFindings(
   if (isNowhere && word === 'no' && asked.findings.every(({ present }) => present)) {
     // "Does this hurt?" asks of a spot that nobody named.
     if (POINTED.test(asked.text)) noteAnswer(talk, span);
-    else denyAll(talk, asked, span);
+    // "Pain anywhere?" "No, just the left foot" denies no pain.
+    else if (!noteElsewhere(talk, asked, span, rest)) denyAll(talk, asked, span);
     return rest;
   }
   const own = saidOfAsked(asked, rest);

@@ -12,11 +12,21 @@ import { sitesOf } from '../sites/sides.ts';
 import { wholeSite } from '../sites/site-ref.ts';
 import { bear, type HowKnown, place, type Said, type Talk } from '../talk.ts';
 import { type Shape, shapeOf } from './answer-shape.ts';
-import { BARE, NAMES_BOTH, OF_PART, OTHER_SIDE, PERHAPS, SAYS_IS, SURELY } from './not-there-forms.ts';
+import {
+  BARE,
+  NAMES_BOTH,
+  OF_BOTH,
+  OF_PART,
+  OTHER_SIDE,
+  PERHAPS,
+  SAYS_IS,
+  SURELY,
+} from './not-there-forms.ts';
 import { type AskedFindings, settle } from './settle.ts';
 import { withSplitOff } from './split-off.ts';
 
 const PUT_RIGHT = 'Was it said to be there, or was the question put right?';
+const BOTH = 'Do both have it?';
 const NEXT = 'Was it said to be there, or is that looked at next?';
 
 interface There {
@@ -51,14 +61,17 @@ export function answersNotThere(talk: Talk, clause: Clause, asked: AskedFindings
   bear(talk, { asked: null, sites: [wholeSite(there.ref)] });
   const { sideKnown } = there.ref;
   const denied = besides(site, there.ref);
+  const isBoth = there.ref.site === site.site && there.ref.side === 'both';
   settle(talk, [
     // A question that was put right asked nothing of the first.
-    ...of(
-      denied.ref,
-      false,
-      { site: 'carried', ...denied.known },
-      there.doubt.filter((one) => one === PUT_RIGHT),
-    ),
+    ...(isBoth
+      ? []
+      : of(
+          denied.ref,
+          false,
+          { site: 'carried', ...denied.known },
+          there.doubt.filter((one) => one === PUT_RIGHT),
+        )),
     ...of(
       there.ref,
       true,
@@ -92,8 +105,12 @@ function besides(asked: SiteRef, there: SiteRef): { readonly ref: SiteRef; reado
   return { ref: asked, known: asked.side === null ? {} : { side: 'carried' } };
 }
 
-const isClear = ({ negative, either, done, findings }: AskedFindings): boolean =>
-  !negative && !either && done !== true && findings.length === 1 && findings.every(({ present }) => present);
+const isClear = ({ negative, either, done, findings, sites }: AskedFindings): boolean =>
+  !negative &&
+  (!either || sites[0]?.side === 'both') &&
+  done !== true &&
+  findings.length === 1 &&
+  findings.every(({ present }) => present);
 
 function bothNamed(shape: Shape, site: SiteRef): There | null {
   for (const { form, not, there, parted } of NAMES_BOTH) {
@@ -115,13 +132,16 @@ function bothNamed(shape: Shape, site: SiteRef): There | null {
 }
 
 function leadsElsewhere(shape: Shape, site: SiteRef, isOkayed: boolean): There | null {
-  const part = OF_PART.exec(shape.words)?.[1];
+  const [, part, told] = OF_PART.exec(shape.words) ?? [];
   if (part !== undefined) {
     const parts = shape.parts[Number(part)] ?? [];
     const isOther =
       site.parts.length > 0 && parts.length > 0 && !parts.some((one) => site.parts.includes(one));
-    return isOther ? { ref: { ...site, parts }, doubt: [NEXT] } : null;
+    return isOther ? { ref: { ...site, parts }, doubt: told === undefined ? [NEXT] : [] } : null;
   }
+  // "No, both of them": nothing of the one is denied.
+  const both = placeOf(shape, OF_BOTH.exec(shape.words)?.[1], site);
+  if (both?.side === 'both' && oneSide([site]) !== null) return { ref: both, doubt: [BOTH] };
   const sure = SURELY.exec(shape.words) ?? SAYS_IS.exec(shape.words);
   const said = sure ?? PERHAPS.exec(shape.words) ?? OTHER_SIDE.exec(shape.words);
   const ref = said === null ? null : placeOf(shape, said[1], site);
@@ -150,7 +170,8 @@ function placeOf({ phrases, sides }: Shape, signs: string | undefined, near: Sit
 // What is denied must be what was asked after.
 function isThat(shape: Shape, signs: string | undefined, site: SiteRef): boolean {
   const ref = placeOf(shape, signs, site);
-  return ref !== null && ref.site === site.site && (ref.side === site.side || site.side === null);
+  if (ref === null || ref.site !== site.site) return false;
+  return ref.side === site.side || site.side === null || (site.side === 'both' && oneSide([ref]) !== null);
 }
 
 const isElse = (ref: SiteRef, site: SiteRef): boolean =>

@@ -23,7 +23,7 @@ export const NAMES_BOTH: readonly {
   { form: form(NO, '?', IT, '?not (D\\d) (D\\d)', IS), not: 1, there: 2 },
   // "It's not the foot, it's the hand".
   {
-    form: form(NO, '?', IT, '?not ', IN, '?', PLACE, ' (?:but ', IT, '?|', IT, ')', IN, '?', PLACE, IS),
+    form: form(NO, '?', IT, '?not ', IN, '?', PLACE, ' (?:but |just |only |', IT, ')+', IN, '?', PLACE, IS),
     not: 1,
     there: 2,
   },
@@ -81,5 +81,7 @@ export const SAYS_IS = form(NO, '+', IN, '?', PLACE, ' (?:is|does|do|has|are)');
 export const PERHAPS = form(NO, '+(?:', IN, '|', FROM_THERE, ')', IN, '?', PLACE);
 // "No, the right one."
 export const OTHER_SIDE = form(NO, '+(D\\d)');
-// "No, at the front."
-export const OF_PART = form(NO, '+(?:just |only |', IT, '|', IN, ')*P(\\d)');
+// "No, at the front", "no, the outside does".
+export const OF_PART = form(NO, '+(?:just |only |', IT, '|', IN, ')*P(\\d)( is| does| has| hurts)?');
+// "No, both of them."
+export const OF_BOTH = form(NO, '+(?:but |', IT, '|', IN, ')*(D\\d)(?: of them)?', IS);

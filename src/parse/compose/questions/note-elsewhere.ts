@@ -24,27 +24,27 @@ const STATES: ReadonlySet<Role> = new Set([
   'part',
 ]);
 
-const FROM_THERE = /\b(underneath|beneath|under|below|above|further)\b/;
+const FROM_THERE = /\b(underneath|beneath|under|below|above|further|side|middle|top|bottom|tip)\b/;
 const TURNS =
   /^(in|on|at|from) (?!to\b)|\b(but|just|only|not|it is|that is|it was|that was|did|was|were|coming|does|do|is|are|has)\b|\b(underneath|beneath|under|below|above|further)\b/;
 // "No, the right is next."
 const GOES_ON = /\b(next|now|then|to do|to go)\b/;
 
-/** Keeps what follows a "no", with it, where it turns to another place. */
+/** Keeps what follows a "no", with it, where it turns to another place; true where it did. */
 export function noteElsewhere(
   talk: Talk,
   asked: AskedFindings,
   { from, to }: Span,
   rest: readonly Piece[],
-): void {
+): boolean {
   const stated = rest.findIndex(({ role }) => STATES.has(role));
   const said = stated < 0 ? rest : rest.slice(0, stated);
   const [first, last] = [said[0], said.at(-1)];
-  if (first === undefined || last === undefined) return;
+  if (first === undefined || last === undefined) return false;
   // "No but the right | is swollen" says of itself what is there.
-  if (stated >= 0 && !isPaused(talk.tokens, last)) return;
+  if (stated >= 0 && !isPaused(talk.tokens, last)) return false;
   // "No and the wrist?" asks on.
-  if (isSmall(first, 'join') || pauseAfter(talk.tokens, last) === 'ask') return;
+  if (isSmall(first, 'join') || pauseAfter(talk.tokens, last) === 'ask') return false;
   const clause = talk.clauses.find(({ pieces }) => pieces.includes(last));
   const end = clause === undefined || stated >= 0 ? last : (withSplitOff(talk, clause).at(-1) ?? last);
   const words = saidIn(talk.tokens, first.from, end.to);
@@ -55,5 +55,7 @@ export function noteElsewhere(
     phrasesIn(itemsOf(talk, said)).some(({ sites }) =>
       sites.some(({ site }) => !asked.sites.some((one) => one.site === site)),
     );
-  if (names && (deniesMore || TURNS.test(words)) && !GOES_ON.test(words)) note(talk, { from, to: end.to });
+  if (!names || !(deniesMore || TURNS.test(words)) || GOES_ON.test(words)) return false;
+  note(talk, { from, to: end.to });
+  return true;
 }
