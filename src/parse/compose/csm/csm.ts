@@ -8,6 +8,7 @@ import { around } from '../../span.ts';
 import { saidIn, type Token } from '../../token.ts';
 import { turnedSide } from '../findings/turned-side.ts';
 import type { Reach } from '../negations/reach.ts';
+import { isInOtherTalk } from '../other-talk.ts';
 import { type Attachment, attach } from '../sites/attach.ts';
 import { hasRole, type Item, isException, phraseOf, phrasesAt, pieceOf } from '../sites/item.ts';
 import { looseSide } from '../sites/loose-side.ts';
@@ -69,6 +70,7 @@ function csmAt(
 ): FoundCsm | null {
   // A digit has no pulse of its own: "radial still there, thumb fine".
   const group = hasTag(island, 'pulse') ? attached.filter((at) => !isDigit(items[at])) : attached;
+  if (group.length === 0 && isInOtherTalk(items, tokens, i)) return null;
   const phrases = phrasesAt(items, group);
   const named = sitesOf(phrases, mind);
   const isSided = named.some((ref) => ref.sideKnown === 'spoken');

@@ -5,6 +5,7 @@ import { hasTag, type Island } from '../../islands/island.ts';
 import { isSmall, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { saidIn, type Token } from '../../token.ts';
+import { isInOtherTalk } from '../other-talk.ts';
 import type { Attachment } from '../sites/attach.ts';
 import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
 import { isPredicate } from './predicate.ts';
@@ -34,6 +35,7 @@ export function isNoFinding(
   // "Partial thickness laceration" is no burn; the words of depth stand for one only where nothing else is named.
   if (hasTag(island, 'ellipsis') && !isPaused(tokens, piece) && hasRole(items[i + 1], 'finding')) return true;
   if (isWithEase(tokens, piece)) return true;
+  if (group.length === 0 && isInOtherTalk(items, tokens, i)) return true;
   // "No other injuries" is said of all the rest, and of no site in mind.
   if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return true;
   if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return true;

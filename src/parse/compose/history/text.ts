@@ -171,8 +171,16 @@ export const opensText = (tokens: readonly Token[], next: Piece | undefined): bo
   !/^(litres?|liters?)$/.test(tokens[next.to]?.word ?? '') &&
   !NO_TEXT.test(tokens[next.from]?.word ?? '') &&
   !isOnAThing(tokens, next.from) &&
+  !isRopeCall(tokens, next.from) &&
   !isTakenOff(tokens, next.from) &&
   pauseBefore(tokens, next) === '';
+
+// "Take in two metres", "take up the slack", "give or take nine", "on belay": called over a rope, and said of how many there are.
+const isRopeCall = (tokens: readonly Token[], at: number): boolean => {
+  const [two, one, next] = [tokens[at - 2]?.word, tokens[at - 1]?.word, tokens[at]?.word ?? ''];
+  if (one === 'on') return /^(belay|rope|scene|station|loan|divert|order|standby|watch)$/.test(next);
+  return (one === 'take' && /^(in|up|photos?|pictures?)$/.test(next)) || (two === 'or' && one === 'take');
+};
 
 // "Took his ring off".
 const isTakenOff = (tokens: readonly Token[], at: number): boolean =>
