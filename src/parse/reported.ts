@@ -4,7 +4,9 @@ import type { Token } from './token.ts';
 
 const setOf = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 
-const SAYING = setOf('says said saying tells told telling reckons reckoned thinks reports answers');
+const SAYING = setOf(
+  'says said saying tells told telling reckons reckoned thinks reports answers translates translating',
+);
 const WHO = setOf(
   'he she they patient wife husband mum mom mother dad father son daughter brother sister friend mate partner guide interpreter grandson granddaughter uncle aunt',
 );
@@ -45,6 +47,11 @@ function endOfReport(tokens: readonly Token[], from: number): number {
   while (LINKS.has(wordAt(at))) at++;
   // "He says nothing" may be all that can be told of his voice.
   const isNothing = wordAt(at) === 'nothing' && (wordAt(at - 1) === 'that' || tokens[at]?.pause !== '');
+  // "Her daughter translates, she says no".
+  if (tokens[at - 1]?.pause === 'pause' && !ANSWERS.has(wordAt(at))) {
+    const end = endOfReport(tokens, at);
+    if (end > at) return end;
+  }
   return ANSWERS.has(wordAt(at)) || isNothing ? at : from;
 }
 

@@ -15,11 +15,13 @@ describe('an answer that is reported', () => {
     'she told me no',
     'his son is telling that there is none',
     'the interpreter says that no, nothing',
+    'her sister translates, she says no',
+    'he shakes his head',
   ])('denies: %s', (answer) => {
     expect(found(`any bleeding from the nose | ${answer}`)).toEqual([['nose', null, 'bleeding', false]]);
   });
 
-  it.each(['he says yes', 'she is telling yes, a little', 'he is saying that yes'])(
+  it.each(['he says yes', 'she is telling yes, a little', 'he is saying that yes', 'she nods'])(
     'affirms: %s',
     (answer) => {
       expect(found(`any pain in the right hip | ${answer}`)).toEqual([['hip', 'right', 'pain', true]]);
@@ -58,4 +60,16 @@ describe('"paining"', () => {
     ['his left knee is paining', ['pain left knee']],
     ['is it paining in the belly? No.', ['no pain abdomen']],
   ]);
+});
+
+describe('what is taught beside the patient', () => {
+  it.each([
+    'in heat stroke the skin would be hot',
+    'you would see the chest move the wrong way',
+    'what does a rigid belly mean',
+  ])('is not found: %s', (said) => {
+    expect(standing(said).filter(({ kind }) => kind !== 'note' && kind !== 'visit')).toEqual([]);
+  });
+
+  checkStatements([["you'll see a big bruise on the left hip", ['contusion left hip']]]);
 });
