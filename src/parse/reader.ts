@@ -44,7 +44,7 @@ import { withTimesPutRight } from './pieces/time-put-right.ts';
 import { withoutReporters } from './reported.ts';
 import { withoutSaidAgain } from './said-again.ts';
 import { checkTag } from './tags.ts';
-import { tokenise } from './token.ts';
+import { type Token, tokenise } from './token.ts';
 import type { Utterance } from './utterance.ts';
 
 export interface Reader {
@@ -74,13 +74,14 @@ export function createReader(
   };
 }
 
+/** The words in which it is read: everyday ones in those of the grammar, without what only somebody who thinks says. */
+function tokensOf(root: Branch, text: string): readonly Token[] {
+  const plain = withoutReporters(withPlainVerbs(withDoubledDigits(tokenise(text))));
+  return withHeaded(root, withoutSaidAgain(withoutFillers(root, plain)));
+}
+
 function readUtterance(root: Branch, utterance: Utterance, context: Context): Reading<Context> {
-  const tokens = withHeaded(
-    root,
-    withoutSaidAgain(
-      withoutFillers(root, withoutReporters(withPlainVerbs(withDoubledDigits(tokenise(utterance.text))))),
-    ),
-  );
+  const tokens = tokensOf(root, utterance.text);
   const { asked: before } = context;
   const isExam = before?.about === 'findings' || before?.about === 'csm';
   const said = withDenyingNo(piecesOf(cover(root, tokens, wordsOf(tokens)), tokens.length), tokens, isExam);
