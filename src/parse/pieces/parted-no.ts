@@ -10,7 +10,7 @@ import { reread } from './reread.ts';
 export const withPartedNo = (pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] =>
   pieces.some(({ role }) => role === 'correction' || role === 'ask')
     ? pieces.flatMap((piece, i) => {
-        if (denies(pieces, i, tokens)) return parted(piece);
+        if (denies(pieces, i, tokens)) return parted(piece, tokens);
         return asksOn(pieces, i, tokens) ? answeredAndAsked(piece) : [piece];
       })
     : pieces;
@@ -38,21 +38,23 @@ function answeredAndAsked(piece: Piece): readonly Piece[] {
 function denies(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
   const [piece, next] = [pieces[i], pieces[i + 1]];
   if (piece?.role !== 'correction' || piece.to - piece.from < 2 || next === undefined) return false;
-  const [before, no] = [tokens[piece.to - 2], tokens[piece.to - 1]];
-  // "No no": one says nothing else than the other.
-  return no?.word === 'no' && no.pause === '' && before?.word !== 'no' && DENIED.has(next.role) && !next.weak;
+  const no = tokens[piece.to - 1];
+  return no?.word === 'no' && no.pause === '' && DENIED.has(next.role) && !next.weak;
 }
 
 const DENIED: ReadonlySet<Role> = new Set(['finding', 'attribute']);
 
-function parted(piece: Piece): readonly Piece[] {
+function parted(piece: Piece, tokens: readonly Token[]): readonly Piece[] {
   const no = { ...piece, from: piece.to - 1, weak: true };
   const readings: readonly Island[] = [
     ...reread(no, 'answer', 'talk.answer', { answer: 'no', plain: '' }).islands,
     ...reread(no, 'answer', 'negation.negation', { negation: 'before' }).islands,
   ];
+  // "No no swelling": the first "no" answers, and takes nothing back of another kind.
+  const isTwice = saidIn(tokens, piece.from, piece.to) === 'no no';
+  const first = { ...piece, to: piece.to - 1 };
   return [
-    { ...piece, to: piece.to - 1 },
+    isTwice ? { ...reread(first, 'answer', 'talk.answer', { answer: 'no', plain: '' }), weak: true } : first,
     { ...no, role: 'answer', islands: readings },
   ];
 }
