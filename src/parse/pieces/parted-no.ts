@@ -45,16 +45,17 @@ function denies(pieces: readonly Piece[], i: number, tokens: readonly Token[]): 
 const DENIED: ReadonlySet<Role> = new Set(['finding', 'attribute']);
 
 function parted(piece: Piece, tokens: readonly Token[]): readonly Piece[] {
-  const no = { ...piece, from: piece.to - 1, weak: true };
-  const readings: readonly Island[] = [
+  // "No no swelling": one "no" says nothing else than the other, and takes nothing back.
+  if (saidIn(tokens, piece.from, piece.to) === 'no no') return [denying(piece)];
+  return [{ ...piece, to: piece.to - 1 }, denying({ ...piece, from: piece.to - 1 })];
+}
+
+/** The words as a "no" that answers, or denies what follows it. */
+function denying(piece: Piece): Piece {
+  const no = { ...piece, weak: true };
+  const islands: readonly Island[] = [
     ...reread(no, 'answer', 'talk.answer', { answer: 'no', plain: '' }).islands,
     ...reread(no, 'answer', 'negation.negation', { negation: 'before' }).islands,
   ];
-  // "No no swelling": the first "no" answers, and takes nothing back of another kind.
-  const isTwice = saidIn(tokens, piece.from, piece.to) === 'no no';
-  const first = { ...piece, to: piece.to - 1 };
-  return [
-    isTwice ? { ...reread(first, 'answer', 'talk.answer', { answer: 'no', plain: '' }), weak: true } : first,
-    { ...no, role: 'answer', islands: readings },
-  ];
+  return { ...no, role: 'answer', islands };
 }
