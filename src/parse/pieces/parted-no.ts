@@ -39,8 +39,12 @@ function denies(pieces: readonly Piece[], i: number, tokens: readonly Token[]): 
   const [piece, next] = [pieces[i], pieces[i + 1]];
   if (piece?.role !== 'correction' || piece.to - piece.from < 2 || next === undefined) return false;
   const no = tokens[piece.to - 1];
-  return no?.word === 'no' && no.pause === '' && DENIED.has(next.role) && !next.weak;
+  // "No no ow" is no denial of a cry.
+  const isCry = CRIES.test(tokens[next.from]?.word ?? '');
+  return no?.word === 'no' && no.pause === '' && DENIED.has(next.role) && !next.weak && !isCry;
 }
+
+const CRIES = /^(ow|oww|ouch|ah|aah|argh|aargh|oof|oh)$/;
 
 const DENIED: ReadonlySet<Role> = new Set(['finding', 'attribute']);
 
