@@ -85,3 +85,12 @@ describe('figures and teaching as they are said', () => {
     expect(found('he has a broken pelvis')).not.toEqual([]);
   });
 });
+
+it.each(['not a single one', 'nope not a single thing', 'no not a one'])(
+  '"%s" denies what was asked of the past',
+  (answer) => {
+    expect(standing(`any medications | ${answer}`)).toEqual([
+      expect.objectContaining({ kind: 'history', topic: 'medications', present: false }),
+    ]);
+  },
+);
