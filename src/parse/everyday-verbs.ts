@@ -3,11 +3,11 @@
 
 import type { Token } from './token.ts';
 
+const setOf = (words: string): ReadonlySet<string> => new Set(words.split(' '));
+
 /** What may stand between the denial and its second "no". */
-const BETWEEN: ReadonlySet<string> = new Set(
-  'feel find see hear get got have had need take took taken want wanted notice show be been any of ever in on at'.split(
-    ' ',
-  ),
+const BETWEEN = setOf(
+  'feel find see hear get got have had need take took taken want wanted notice show be been any of ever in on at',
 );
 const ANY: ReadonlyMap<string, string> = new Map([
   ['no', 'any'],
@@ -16,13 +16,11 @@ const ANY: ReadonlyMap<string, string> = new Map([
   ['never', 'ever'],
 ]);
 /** A "no" before one of these answers by itself ("I can't, no it's stuck"). */
-const BEGINS_ANEW: ReadonlySet<string> = new Set(
-  'i it he she they we you that this there is was and but no not yes yeah sorry the my his her your'.split(
-    ' ',
-  ),
+const BEGINS_ANEW = setOf(
+  'i it he she they we you that this there is was and but no not yes yeah sorry the my his her your',
 );
 /** Behind "ain't" these are of "have". */
-const OF_HAVE: ReadonlySet<string> = new Set('got had been eaten ever never'.split(' '));
+const OF_HAVE = setOf('got had been eaten ever never');
 
 /** "No more" stands so far behind its denial at most ("doesn't hurt when he breathes no more"). */
 const NO_MORE_WITHIN = 6;
@@ -36,8 +34,6 @@ export const withPlainVerbs = (tokens: readonly Token[]): readonly Token[] =>
     withoutEither(tokens.some(isDo) ? tokens.filter((_, at) => !isEmphatic(tokens, at)) : tokens),
   );
 
-const NONE: Token = { word: '', from: 0, to: 0, pause: '' };
-
 const isDo = ({ word }: Token): boolean => word === 'does' || word === 'did' || word === 'do';
 
 /** "She does have feeling there": the does says no more than the have. */
@@ -48,9 +44,9 @@ function isEmphatic(tokens: readonly Token[], at: number): boolean {
   return opens && EMPHATIC.has(before.word) && next?.word === 'have';
 }
 
-const EMPHATIC: ReadonlySet<string> = new Set('i he she they it patient'.split(' '));
+const EMPHATIC = setOf('i he she they it patient');
 /** Before these it is no question ("what does he have", "where do they have"). */
-const OPENING: ReadonlySet<string> = new Set('and but so yes yeah no now on okay the'.split(' '));
+const OPENING = setOf('and but so yes yeah no now on okay the');
 
 function withPlainDenials(tokens: readonly Token[]): readonly Token[] {
   if (!tokens.some(({ word }) => word === 'not' || word === 'never')) return tokens;
@@ -78,9 +74,7 @@ function denies(tokens: readonly Token[], at: number): boolean {
 }
 
 /** Of one, who is told nothing: "it don't hurt" is "it does not hurt". */
-const ONE: ReadonlySet<string> = new Set(
-  'it he she that this there one everything everybody nobody mine'.split(' '),
-);
+const ONE = setOf('it he she that this there one everything everybody nobody mine');
 
 /** "Ain't got" and "he's not got" are "have not got"; contractions of "is" that are no "have" stay. */
 function inFull(tokens: readonly Token[], at: number): string {
@@ -92,9 +86,9 @@ function inFull(tokens: readonly Token[], at: number): string {
   if (isHave) return 'have';
   const before = tokens[at - 1];
   // "Don't got no pain".
-  if (isDo(token ?? NONE) && isOneWord(token, not) && not?.word === 'not' && next === 'got') return 'have';
-  const isOfOne =
-    token?.word === 'do' && isOneWord(token, not) && before?.pause === '' && ONE.has(before.word);
+  const isDoNot = token !== undefined && isDo(token) && isOneWord(token, not) && not?.word === 'not';
+  if (isDoNot && next === 'got') return 'have';
+  const isOfOne = isDoNot && token.word === 'do' && before?.pause === '' && ONE.has(before.word);
   return isOfOne ? 'does' : (token?.word ?? '');
 }
 
