@@ -1,6 +1,6 @@
 // Time since the injury, the tourniquet, the last vitals, the last intake and each medication; null where not said.
 
-import type { Entry } from '../record/entry.ts';
+import { type Entry, firstTold } from '../record/entry.ts';
 import type { Topic } from '../terms/index.ts';
 import { type Chart, timeOf } from './chart.ts';
 import { type Reckoned, reckoned } from './evidence.ts';
@@ -45,7 +45,7 @@ const clockOf = (
 };
 
 /** A told event is timed by a time that was spoken with it: without one, `at` is only when it was told. */
-const timed = (entry: Entry): boolean => timeOf(entry) !== Date.parse(entry.heardAt);
+const timed = (entry: Entry): boolean => timeOf(entry) !== Date.parse(firstTold(entry));
 
 const INJURY: readonly Topic[] = ['time', 'mechanism', 'onset', 'events'];
 

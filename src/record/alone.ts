@@ -1,7 +1,7 @@
 // Which entries are confirmed each on its own, by hand and by voice: those in which what is easily misheard can hide.
 
 import { isPaired, type Topic } from '../terms/index.ts';
-import type { Entry } from './entry.ts';
+import { type Entry, firstTold } from './entry.ts';
 
 /** Topics in which a slip harms: each is confirmed on its own. */
 const ALONE: readonly Topic[] = ['allergies', 'medications', 'age', 'weight', 'last-intake', 'time', 'name'];
@@ -26,7 +26,8 @@ export function aloneBecause(entry: Entry): string | null {
   if (lacksSide(entry)) return 'side not said';
   if (Object.keys(entry.known ?? {}).length > 0) return 'not all of it was spoken';
   if ('present' in entry && entry.present === false) return 'a negative';
-  if (Date.parse(entry.at) !== Date.parse(entry.heardAt)) return 'a spoken time';
+  if (Date.parse(entry.at) !== Date.parse(firstTold(entry))) return 'a spoken time';
+  if (entry.firstHeardAt !== undefined) return 'a correction';
   if (hasNumber(entry)) return 'a number';
   if (entry.kind === 'history' && ALONE.includes(entry.topic)) return 'allergies, drugs and the like';
   if (entry.kind === 'care' && (entry.care === 'medication' || entry.text !== undefined))

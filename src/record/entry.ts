@@ -11,6 +11,8 @@ export interface EntryFacts {
   readonly at: string;
   /** ISO 8601 with offset: when it was said */
   readonly heardAt: string;
+  /** where it corrects another and keeps its time: when that was said, ISO 8601 with offset */
+  readonly firstHeardAt?: string;
   /** the words it came from, as said */
   readonly heard: string;
   readonly state: EntryState;
@@ -26,6 +28,12 @@ export type Entry = EntryFacts & Statement;
 
 /** True for an entry that still stands: heard or confirmed, neither replaced nor struck. */
 export const stands = (entry: Entry): boolean => entry.state === 'heard' || entry.state === 'confirmed';
+
+/**
+ * When it was first told, ISO 8601 with offset. A time that differs from this was spoken; one that differs from `heardAt`
+ * alone is only that of what a correction took the place of, and nobody said it.
+ */
+export const firstTold = ({ firstHeardAt, heardAt }: EntryFacts): string => firstHeardAt ?? heardAt;
 
 /** The entries of one kind that still stand, in the order spoken. */
 export const standing = <K extends Entry['kind']>(

@@ -2,7 +2,7 @@
 
 export { aloneBecause } from './alone.ts';
 export { isPlainConfirm, nextToConfirm } from './confirming.ts';
-export { type Entry, type EntryFacts, type EntryState, standing, stands } from './entry.ts';
+export { type Entry, type EntryFacts, type EntryState, firstTold, standing, stands } from './entry.ts';
 export type { EnteredEntry, EventFacts, Happening, LoggedUtterance, RecordEvent, Unheard } from './event.ts';
 export { EVENT_KINDS, FORMAT } from './event.ts';
 export type { Beginning, Exam, HeardUtterance } from './exam.ts';

@@ -7,6 +7,6 @@ type StatementOf<K extends StatementKind> = Extract<Statement, { kind: K }>;
 
 /** What the entry states; its times, words and state are left off. */
 export function statementOf<K extends StatementKind>(entry: EntryFacts & StatementOf<K>): StatementOf<K> {
-  const { id, at, heardAt, heard, state, known, doubt, replacedBy, ...statement } = entry;
+  const { id, at, heardAt, firstHeardAt, heard, state, known, doubt, replacedBy, ...statement } = entry;
   return statement as unknown as StatementOf<K>;
 }

@@ -1,6 +1,6 @@
 // State is a fold of events: each step gives a new state and never alters the old one.
 
-import { type Entry, stands } from './entry.ts';
+import { type Entry, firstTold, stands } from './entry.ts';
 import type { EnteredEntry, RecordEvent } from './event.ts';
 import { refile } from './filing.ts';
 import { EMPTY, type Group, type RecordState } from './state.ts';
@@ -87,7 +87,7 @@ function happen(state: RecordState, event: RecordEvent, isNew: boolean): RecordS
         state: 'replaced',
         ...(first === undefined ? {} : { replacedBy: first.id }),
       }));
-      return enter(replaced, event.payload.replacements, isNew);
+      return enter(replaced, event.payload.replacements, isNew, event.payload.targets);
     }
     case 'struck':
       return {
@@ -141,15 +141,28 @@ function restore(state: RecordState, ids: readonly string[]): RecordState {
   return { ...state, entries };
 }
 
-function enter(state: RecordState, entered: readonly EnteredEntry[], isNew: boolean): RecordState {
+function enter(
+  state: RecordState,
+  entered: readonly EnteredEntry[],
+  isNew: boolean,
+  corrected: readonly string[] = [],
+): RecordState {
   const entries = [...state.entries];
   const groups = [...state.groups];
+  const earlier = entries.filter(({ id }) => corrected.includes(id));
   for (const one of entered) {
     if (!isNew && entries.some((entry) => entry.id === one.id)) continue;
-    entries.push(asEntry(one));
+    entries.push(keepingFirstTold(asEntry(one), earlier));
     join(groups, one);
   }
   return { ...state, entries, groups };
+}
+
+/** A correction that keeps the time of what it corrects says nothing of when: the time was spoken then or not at all. */
+function keepingFirstTold(entry: Entry, corrected: readonly Entry[]): Entry {
+  const source = corrected.find(({ at }) => at === entry.at);
+  const told = source === undefined ? entry.heardAt : firstTold(source);
+  return told === entry.heardAt ? entry : { ...entry, firstHeardAt: told };
 }
 
 function join(groups: Group[], { id, group, utterance }: EnteredEntry): void {

@@ -2,7 +2,7 @@
 
 import { reckon } from '../clinical/index.ts';
 import { type HandoffInput, mist, radio, radioDetails, soap, textOf } from '../handoff/index.ts';
-import type { RecordState } from '../record/index.ts';
+import type { Entry, RecordState } from '../record/index.ts';
 
 /** What the reports are made from; `now` in milliseconds since the epoch is the moment they are made for. */
 export function handoffInput(state: RecordState, startedAt: string, now: number): HandoffInput {
@@ -13,6 +13,9 @@ export function handoffInput(state: RecordState, startedAt: string, now: number)
   });
   return { startedAt, entries, coverage, flags, scores, scoreCards, problems, now };
 }
+
+/** The entry by the contract's fields and no more: what only the reports need stays inside. */
+const byContract = ({ firstHeardAt, ...entry }: Entry): object => entry;
 
 /**
  * The record as plain data, ready to be written as JSON; `file` is named where there are several. Other patients that
@@ -28,7 +31,7 @@ export function recordJson(
     schema: 'fieldsay-record/1',
     ...(file === null ? {} : { file }),
     startedAt,
-    entries,
+    entries: entries.map(byContract),
     coverage: input.coverage,
     scores: input.scores,
     flags: input.flags,

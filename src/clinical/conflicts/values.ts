@@ -1,5 +1,6 @@
 // Values that are unlikely as they stand: far from the last, two at once, a unit mistaken, a sum that does not add up.
 
+import { firstTold } from '../../record/entry.ts';
 import { type Chart, clockText, timeOf, vitalsOf } from '../chart.ts';
 import { gcsSum } from '../score/gcs.ts';
 import { type Measure, type Point, pointsOf, UNIT } from '../vitals/measures.ts';
@@ -80,7 +81,7 @@ const LATE_HOURS = 8;
 /** Care or a reading that was said to be of long before it was told: of the day before, where the hour was misheard. */
 export const timesFarBack = (chart: Chart): readonly Conflict[] =>
   [...chart.care, ...chart.vitals]
-    .filter((entry) => Date.parse(entry.heardAt) - timeOf(entry) > LATE_HOURS * 3_600_000)
+    .filter((entry) => Date.parse(firstTold(entry)) - timeOf(entry) > LATE_HOURS * 3_600_000)
     .map((entry) => {
       const what = entry.kind === 'care' ? entry.care : entry.vital;
       const question = `${what.replaceAll('-', ' ')} at ${clockText(entry)}: that is hours before it was told. Which time?`;

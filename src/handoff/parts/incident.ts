@@ -1,6 +1,6 @@
 // When and how it happened, as told: a time that nobody spoke is not recorded, and the time of the telling is none.
 
-import type { Entry } from '../../record/entry.ts';
+import { type Entry, firstTold } from '../../record/entry.ts';
 import { clock, type Day, minuteOf } from '../../timeline/index.ts';
 import { elapsed } from '../sentences/elapsed.ts';
 import { ofTopic, told, topicTold } from '../sentences/history.ts';
@@ -12,7 +12,7 @@ import type { Told } from '../sentences/told.ts';
  */
 export const injuryTimes = (entries: readonly Entry[], day: Day, now: number): readonly Told[] =>
   [...ofTopic(entries, 'mechanism'), ...ofTopic(entries, 'events')]
-    .filter((entry) => minuteOf(entry.at) !== minuteOf(entry.heardAt))
+    .filter((entry) => minuteOf(entry.at) !== minuteOf(firstTold(entry)))
     .map((entry) => {
       const ago = elapsed(now - Date.parse(entry.at));
       return {

@@ -1,6 +1,6 @@
 // Everything else that a short report may say, each in few words with the entries it tells.
 
-import { type Entry, standing } from '../../record/entry.ts';
+import { type Entry, firstTold, standing } from '../../record/entry.ts';
 import { type Region, regionOf, type Vital } from '../../terms/index.ts';
 import {
   careName,
@@ -88,7 +88,7 @@ function shortMechanism(entries: readonly Entry[]): readonly Told[] {
     return preference(one).reduce((sum, value, index) => sum || value - (theirs[index] ?? 0), 0);
   });
   if (best === undefined) return [];
-  const isTimed = minuteOf(best.at) !== minuteOf(best.heardAt);
+  const isTimed = minuteOf(best.at) !== minuteOf(firstTold(best));
   const words = isTimed ? told(best).replace(AGO, '') : told(best);
   return [{ words: capital(words), entries: [best] }];
 }

@@ -1,6 +1,6 @@
 // Circulation, sensation or motion of one limb's end as one fact: said again alike it is told once, with its latest time.
 
-import { type Entry, standing } from '../../record/entry.ts';
+import { type Entry, firstTold, standing } from '../../record/entry.ts';
 import { inOrder, minuteOf } from '../../timeline/index.ts';
 import { unspokenOf, unspokenOfFact } from './trust.ts';
 
@@ -70,7 +70,7 @@ export function csmFacts(entries: readonly Entry[]): readonly CsmFact[] {
       entries: said,
       latest: said.at(-1) ?? said[0],
       details: [...new Set(detailsIn(said))],
-      timed: minutes.size > 1 || said.some(({ at, heardAt }) => minuteOf(at) !== minuteOf(heardAt)),
+      timed: minutes.size > 1 || said.some((entry) => minuteOf(entry.at) !== minuteOf(firstTold(entry))),
     };
   });
 }

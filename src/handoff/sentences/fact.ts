@@ -1,7 +1,7 @@
 // The same thing said of the same place again is one fact, told once with its latest time; what was said against it,
 // or otherwise, keeps its own time.
 
-import type { Entry } from '../../record/entry.ts';
+import { type Entry, firstTold } from '../../record/entry.ts';
 import { isSameMinute, minuteOf, perMembers } from '../../timeline/index.ts';
 import { findingPhrase, isBare } from './phrase.ts';
 
@@ -42,7 +42,7 @@ const isToldIn = (bare: FindingEntry, fuller: FindingEntry): boolean =>
   samePlace(bare, fuller) &&
   isSameMinute(bare.at, fuller.at);
 
-const isTimed = (entry: Entry): boolean => !isSameMinute(entry.at, entry.heardAt);
+const isTimed = (entry: Entry): boolean => !isSameMinute(entry.at, firstTold(entry));
 
 function whenOf(entries: Fact['entries'], all: readonly FindingEntry[]): Fact['when'] {
   if (entries.some(({ at }) => !isSameMinute(at, entries[0].at))) return 'last at';

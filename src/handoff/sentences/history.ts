@@ -1,6 +1,6 @@
 // History reads as it was told; a denied one says so, and a topic of which nothing was said is not recorded.
 
-import { type Entry, standing } from '../../record/entry.ts';
+import { type Entry, firstTold, standing } from '../../record/entry.ts';
 import type { Topic } from '../../terms/index.ts';
 import {
   clock,
@@ -58,7 +58,7 @@ export const ofTopic = (entries: readonly Entry[], topic: Topic): readonly Histo
 
 /** A time that was spoken with it; the time of the telling itself says nothing of the history. */
 export const spokenTime = (entry: Entry, day: Day): string =>
-  minuteOf(entry.at) === minuteOf(entry.heardAt) ? '' : `, at ${clock(entry.at, day)}`;
+  minuteOf(entry.at) === minuteOf(firstTold(entry)) ? '' : `, at ${clock(entry.at, day)}`;
 
 export const historyTold = (entry: HistoryEntry, day: Day): Told => ({
   words: `${topicName(entry.topic)}: ${told(entry)}${spokenTime(entry, day)}`,

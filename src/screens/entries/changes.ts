@@ -1,6 +1,6 @@
 // Which changes a hand can make to an entry: its side, its yes-or-no, its number, or its words.
 
-import type { Entry } from '../../record/index.ts';
+import { type Entry, firstTold } from '../../record/index.ts';
 import { isPaired, type Side, type VitalReading } from '../../terms/index.ts';
 
 /** A number by itself, or two said as "over". */
@@ -122,7 +122,7 @@ function vitalNumber(reading: VitalReading): NumberField | null {
 
 /** True where the time it was so is worth putting right: one that was spoken, and of what runs by the clock. */
 export const hasTime = (entry: Entry): boolean =>
-  entry.kind === 'care' || entry.kind === 'vital' || Date.parse(entry.at) !== Date.parse(entry.heardAt);
+  entry.kind === 'care' || entry.kind === 'vital' || Date.parse(entry.at) !== Date.parse(firstTold(entry));
 
 /** A pressure as it would be said, so that the grammar judges it as it judges talk. */
 export const pressureWords = (upper: number, lower: number | null): string =>

@@ -1,0 +1,82 @@
+// What is corrected minutes after it was said keeps its time, and no report takes that time for one that was spoken. The
+// talk is invented.
+
+import { beforeAll, describe, expect, test } from 'vitest';
+import { reckon } from '../../src/clinical/index.ts';
+import { mist, radio, soap, textOf } from '../../src/handoff/index.ts';
+import type { Reader } from '../../src/parse/index.ts';
+import { readTalk } from '../../src/record/talk/index.ts';
+import { examine } from '../../src/replay/examine.ts';
+import { handoffInput } from '../../src/replay/record-json.ts';
+import { realReader } from '../talk-case.ts';
+
+let reader: Reader;
+beforeAll(() => {
+  reader = realReader();
+});
+
+function told(lines: readonly string[]) {
+  const talk = readTalk(lines.join('\n'), { startedAt: Date.UTC(2026, 4, 3, 20, 2, 0), zone: '-06:00' });
+  if (talk.kind === 'error') throw new Error(`line ${talk.line} of the talk ${talk.why}`);
+  const { state } = examine(reader, talk);
+  const now = talk.startedAt + 30 * 60_000;
+  const input = handoffInput(state, state.startedAt, now);
+  const texts = [textOf(soap(input)), textOf(mist(input)), ...radio(input).chunks.map(({ text }) => text)];
+  return { input, texts, all: texts.join('\n'), reckoning: reckon(state.entries, { now }) };
+}
+
+describe('corrected minutes later', () => {
+  test('a mechanism gives no time of the incident', () => {
+    const { all, reckoning } = told([
+      '[00:00:10] he fell four metres off the ladder',
+      '[00:03:00] correction, he fell three metres',
+    ]);
+    expect(all).toMatch(/three metres/);
+    expect(all).toMatch(/Time of incident: not recorded/);
+    expect(all).not.toMatch(/Incident one/i);
+    expect(all).not.toMatch(/metres, at /);
+    expect(reckoning.clocks.find(({ clock }) => clock === 'injury')?.since).toBeNull();
+  });
+
+  test('a mechanism whose time was spoken keeps that time', () => {
+    const { all } = told([
+      '[00:00:10] he fell four metres at thirteen thirty',
+      '[00:03:00] correction, he fell three metres',
+    ]);
+    expect(all).toMatch(/Time of incident: 13:30/);
+  });
+
+  test('a finding, an allergy and a limb are told without a time', () => {
+    const { all } = told([
+      '[00:00:50] right shin, swelling and bruising',
+      '[00:01:05] correction, left shin',
+      '[00:02:10] allergic to latex',
+      '[00:04:10] correction, allergic to codeine',
+      '[00:04:20] motion intact right foot',
+      '[00:06:00] correction, left foot',
+    ]);
+    expect(all).toMatch(/Left lower leg: swelling and contusion/i);
+    expect(all).toMatch(/codeine \(unconfirmed\)/);
+    expect(all).not.toMatch(/codeine, at/);
+    expect(all).not.toMatch(/left foot[^.]*, at /i);
+  });
+
+  test('twice, it is told as if the last had been said at first', () => {
+    const { all } = told([
+      '[00:00:50] he fell four metres off the ladder',
+      '[00:02:00] correction, he fell five metres',
+      '[00:05:00] correction, he fell six metres',
+    ]);
+    expect(all).toMatch(/six metres/);
+    expect(all).toMatch(/Time of incident: not recorded/);
+  });
+
+  test('in its time, it is told with the time that was then spoken', () => {
+    const { all } = told([
+      '[00:05:50] tourniquet on the right thigh at fourteen oh three',
+      '[00:08:00] correction, tourniquet on the right thigh at fourteen oh five',
+    ]);
+    expect(all).toMatch(/Tourniquet to the right thigh at 14:05/);
+    expect(all).not.toMatch(/14:03/);
+  });
+});
