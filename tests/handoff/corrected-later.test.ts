@@ -5,6 +5,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { reckon } from '../../src/clinical/index.ts';
 import { mist, radio, soap, textOf } from '../../src/handoff/index.ts';
 import type { Reader } from '../../src/parse/index.ts';
+import { formatIso } from '../../src/parse/times/index.ts';
 import { readTalk } from '../../src/record/talk/index.ts';
 import { examine } from '../../src/replay/examine.ts';
 import { handoffInput } from '../../src/replay/record-json.ts';
@@ -20,7 +21,7 @@ function told(lines: readonly string[]) {
   if (talk.kind === 'error') throw new Error(`line ${talk.line} of the talk ${talk.why}`);
   const { state } = examine(reader, talk);
   const now = talk.startedAt + 30 * 60_000;
-  const input = handoffInput(state, state.startedAt, now);
+  const input = handoffInput(state, formatIso(talk.startedAt, talk.zone), now);
   const texts = [textOf(soap(input)), textOf(mist(input)), ...radio(input).chunks.map(({ text }) => text)];
   return { input, texts, all: texts.join('\n'), reckoning: reckon(state.entries, { now }) };
 }
