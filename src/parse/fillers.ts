@@ -5,13 +5,14 @@ import type { Token } from './token.ts';
 
 /** The tokens without "um" and "er"; a pause that a writer marked after one goes to the word before. */
 export function withoutFillers(root: Branch, tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.some(({ word }) => isFiller(root, word))) return tokens;
+  const fillers = tokens.map(({ word }) => isFiller(root, word));
+  if (!fillers.includes(true)) return tokens;
   const kept: Token[] = [];
   tokens.forEach((token, i) => {
     const [before, next] = [tokens[i - 1]?.word, tokens[i + 1]?.word];
     // "Uh huh" and "nuh uh" are answers: a filler that begins or goes on a phrase of the grammar stays.
     const inPhrase = () => goesOn(root, token.word, next) || goesOn(root, before, token.word);
-    if (!isFiller(root, token.word) || inPhrase()) kept.push(token);
+    if (!fillers[i] || inPhrase()) kept.push(token);
     else if (token.pause === 'end' || token.pause === 'ask') {
       const last = kept.pop();
       if (last !== undefined) kept.push({ ...last, pause: token.pause });

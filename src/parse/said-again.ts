@@ -31,6 +31,7 @@ interface Again {
 }
 
 function saidAgain(tokens: readonly Token[], words: readonly string[], at: number): Again | null {
+  if (!mayBegin(words[at], false) || !goesOnCounting(words, at)) return null;
   for (const first of numbersAt(words, at)) {
     const pause = tokens[first.end - 1]?.pause ?? '';
     if (pause === 'end' || pause === 'ask' || isParted(tokens, at, first.end)) continue;
@@ -68,6 +69,10 @@ function numbersAt(words: readonly string[], at: number): readonly Said[] {
   }
   return found;
 }
+
+/** True where another number may follow soon: most numbers stand alone, and to read them in every way takes long. */
+const goesOnCounting = (words: readonly string[], at: number): boolean =>
+  words.slice(at + 1, at + MOST_WORDS + 1).some((word) => mayBegin(word, false));
 
 // "One hundred and thirty four point five".
 const MOST_WORDS = 8;

@@ -31,11 +31,9 @@ export function noteLeftovers(talk: Talk): void {
       ...unheardDenials(talk, clause),
       ...saidInSmallWords(talk, clause),
     ]);
-    const owed = clause.pieces.filter(
-      (piece) =>
-        kept.has(piece) ||
-        [isRunOn, isBehind, isInVain, isSideInVain, isOfThen].some((isOwed) => isOwed(talk, clause)),
-    );
+    const owed = WHOLLY_OWED.some((isOwed) => isOwed(talk, clause))
+      ? clause.pieces
+      : clause.pieces.filter((piece) => kept.has(piece));
     if (owed.length === 0 || !keeps(talk, clause, owed)) continue;
     const gave = clause.pieces.some(
       (piece) => !owed.includes(piece) && SUBSTANCE.has(piece.role) && isPlaced(talk, piece),
@@ -112,6 +110,15 @@ const isScale = (tokens: readonly Token[], { from, to }: Span): boolean =>
 
 const isBehindPause = (tokens: readonly Token[], at: number, from: number): boolean =>
   tokens.slice(Math.max(0, from - 1), at).some(({ pause }) => pause !== '');
+
+/** What makes all words of a clause be kept as one note. */
+const WHOLLY_OWED: readonly ((talk: Talk, clause: Clause) => boolean)[] = [
+  isRunOn,
+  isBehind,
+  isInVain,
+  isSideInVain,
+  isOfThen,
+];
 
 // A place that was looked at says where the words that were left belong.
 const WHERE: ReadonlySet<Role> = new Set(['site', 'side', 'part']);
