@@ -1,8 +1,9 @@
 // A correction of one slot: the latest group that has such a slot is meant, and its other slots are kept.
 
 import type { CorrectionFrame } from '../parse/frame.ts';
-import { regionOf } from '../terms/index.ts';
+import { regionOf, type Statement } from '../terms/index.ts';
 import { applyChange, type SlotChange } from './change/change.ts';
+import { denialOf, LIST_TOPICS } from './change/list-item.ts';
 import { remainderOf } from './change/remainder.ts';
 import { chosen } from './chosen.ts';
 import { type Effect, leftOver, NO_FIT, type Said } from './effect.ts';
@@ -71,8 +72,9 @@ function alterGroup(
       ...frame.doubt,
       ...(far ? [`taken to correct “${entry.heard}”`] : []),
     ]);
+    const part = itemDenied(entry, change, frame.heard);
     const draft = {
-      statement: outcome.statement,
+      statement: part?.denied ?? outcome.statement,
       at: said.at ?? entry.at,
       heardAt: said.heardAt,
       heard: frame.heard,
@@ -81,13 +83,31 @@ function alterGroup(
       utterance: said.utterance,
       group: said.group,
     };
-    const rest = change.change === 'side' ? null : remainderOf(statementOf(entry), frame.target.side);
+    const rest =
+      part?.rest ?? (change.change === 'side' ? null : remainderOf(statementOf(entry), frame.target.side));
     const replacements = rest === null ? [draft] : [draft, leftOver(state, entry, rest)];
     effects.push({ effect: 'replace', targets: [entry.id], replacements });
     if (change.change === 'number') break;
   }
   if (effects.length > 0) return effects;
   return same ? [{ effect: 'keep', why: 'the record says so already' }] : [];
+}
+
+/** What is denied of a told list and what stands of it, where the words name some of it; null for any other change. */
+function itemDenied(
+  entry: Entry,
+  change: SlotChange,
+  heard: string,
+): { readonly denied: Statement; readonly rest: Statement } | null {
+  if (change.change !== 'present' || change.present) return null;
+  if (entry.kind !== 'history' || !LIST_TOPICS.has(entry.topic)) return null;
+  const denial = denialOf(entry.text, heard);
+  if (denial.kind !== 'part') return null;
+  const { kind, topic } = entry;
+  return {
+    denied: { kind, topic, text: denial.denied, present: false },
+    rest: { kind, topic, text: denial.rest },
+  };
 }
 
 /** Where the correction names one side of what was said of both, the change is for that side. */

@@ -2,6 +2,7 @@
 
 import type { CorrectionTarget } from '../parse/frame.ts';
 import type { Statement } from '../terms/index.ts';
+import { LIST_TOPICS, namesItemOf } from './change/list-item.ts';
 import type { Said } from './effect.ts';
 import { type Entry, stands } from './entry.ts';
 import type { RecordState } from './state.ts';
@@ -18,20 +19,23 @@ type Test = (entry: Entry) => boolean;
 /**
  * The sign of the very time that the correction says; failing that, the latest standing entry of the same kind that says the same
  * thing of the same place; failing that, of the other side; failing that, in the last thing said before this utterance's own
- * corrections, the one entry that differs in a single slot.
+ * corrections, the one entry that differs in a single slot. What the same words of correction `listed` before it stays.
  */
 export function restated(
   state: RecordState,
   statement: Statement,
   target: CorrectionTarget,
   { utterance, at }: Pick<Said, 'utterance' | 'at'>,
+  listed: readonly Entry[],
 ): Restated {
   const earlier = state.entries.filter(
-    (entry) => stands(entry) && entry.kind === statement.kind && fits(entry, target),
+    (entry) =>
+      stands(entry) && entry.kind === statement.kind && fits(entry, target) && !listed.includes(entry),
   );
   const tests = [
     sameMoment(statement, at),
     sameLevel(statement),
+    sameItem(statement),
     sameThing(statement, true),
     sameThing(statement, false),
   ];
@@ -72,6 +76,16 @@ const sameMoment =
     at !== undefined &&
     Date.parse(entry.at) === Date.parse(at) &&
     sameThing(now, true)(entry);
+
+/** What was told of the very thing: of several medicines the one that is named again. */
+const sameItem =
+  (now: Statement): Test =>
+  (entry) =>
+    now.kind === 'history' &&
+    entry.kind === 'history' &&
+    LIST_TOPICS.has(now.topic) &&
+    now.topic === entry.topic &&
+    namesItemOf(entry.text, now.text);
 
 const elsewhere =
   (now: Statement): Test =>

@@ -2,9 +2,14 @@
 
 import type { CorrectionFrame } from '../parse/frame.ts';
 import type { Statement } from '../terms/index.ts';
+import { denialOf, LIST_TOPICS } from './change/list-item.ts';
 import { remainderOf } from './change/remainder.ts';
 import { type Effect, leftOver, type Said } from './effect.ts';
+import type { Entry } from './entry.ts';
+import { listedBefore } from './listed.ts';
+import { withOtherParts } from './other-parts.ts';
 import { restated } from './restate.ts';
+import type { EntryDraft } from './stamp.ts';
 import type { RecordState } from './state.ts';
 import { statementOf } from './statement-of.ts';
 import { groupsThatFit } from './target.ts';
@@ -18,10 +23,11 @@ export function restate(
 ): readonly Effect[] {
   const kept = keepingPlace(state, frame, statement, said);
   if (kept.length > 0) return kept;
-  const { entries, guessed } = restated(state, statement, frame.target, said);
+  const listed = listedBefore(state, frame, said);
+  const { entries, guessed } = restated(state, statement, frame.target, said, listed);
   const [latest] = entries;
   const draft = {
-    statement,
+    statement: withOtherParts(statement, latest),
     at: said.at ?? latest?.at ?? said.heardAt,
     heardAt: said.heardAt,
     heard: frame.heard,
@@ -29,10 +35,21 @@ export function restate(
     utterance: said.utterance,
     group: said.group,
   };
+  const [beside] = listed.filter(({ kind }) => kind === statement.kind);
+  if (latest === undefined && beside !== undefined) {
+    // Its words put the first of them in the place of something, and the others stand with that.
+    const targets = state.entries.filter(({ replacedBy }) => replacedBy === beside.id).map(({ id }) => id);
+    const { known, doubt } = frame;
+    return [
+      { effect: 'replace', targets, replacements: [{ ...draft, at: said.at ?? beside.at, known, doubt }] },
+    ];
+  }
   if (latest === undefined) {
     const doubt = [...frame.doubt, 'nothing earlier fits this correction'];
     return [{ effect: 'enter', draft: { ...draft, doubt } }];
   }
+  const denied = deniesOfList(state, latest, draft, frame);
+  if (denied !== null) return denied;
   const doubt = guessed ? [...frame.doubt, `taken to replace “${latest.heard}”`] : frame.doubt;
   const side = 'side' in statement ? statement.side : null;
   const rests = entries.flatMap((entry) => {
@@ -41,6 +58,28 @@ export function restate(
   });
   const targets = entries.map((entry) => entry.id);
   return [{ effect: 'replace', targets, replacements: [{ ...draft, doubt }, ...rests] }];
+}
+
+/** A denial of what a list names takes back that and no more; of what it does not name it takes back nothing, and is asked about. */
+function deniesOfList(
+  state: RecordState,
+  entry: Entry,
+  draft: Omit<EntryDraft, 'doubt'>,
+  { doubt }: CorrectionFrame,
+): readonly Effect[] | null {
+  const { statement } = draft;
+  if (statement.kind !== 'history' || statement.present !== false || !LIST_TOPICS.has(statement.topic))
+    return null;
+  if (entry.kind !== 'history' || entry.present === false) return null;
+  const denial = denialOf(entry.text, statement.text);
+  if (denial.kind === 'whole') return null;
+  if (denial.kind === 'other') {
+    const question = `“${entry.heard}” was told and stands: is it denied too?`;
+    return [{ effect: 'enter', draft: { ...draft, at: draft.heardAt, doubt: [...doubt, question] } }];
+  }
+  const { kind, topic } = entry;
+  const rest = leftOver(state, entry, { kind, topic, text: denial.rest });
+  return [{ effect: 'replace', targets: [entry.id], replacements: [{ ...draft, doubt }, rest] }];
 }
 
 // "Tourniquet on the right thigh at ten past. Correction, tourniquet at twenty past": where no place is said anew, the one that was said stays.

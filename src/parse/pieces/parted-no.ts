@@ -3,6 +3,7 @@
 
 import type { Island } from '../islands/island.ts';
 import { saidIn, type Token } from '../token.ts';
+import { deniedBehindNo } from './denied-behind-no.ts';
 import { marked, type Piece, type Role, tagIn } from './piece.ts';
 import { reread } from './reread.ts';
 
@@ -41,7 +42,8 @@ function denies(pieces: readonly Piece[], i: number, tokens: readonly Token[]): 
   const no = tokens[piece.to - 1];
   // "No no ow" is no denial of a cry.
   const isCry = CRIES.test(tokens[next.from]?.word ?? '');
-  return no?.word === 'no' && no.pause === '' && DENIED.has(next.role) && !next.weak && !isCry;
+  if (no?.word !== 'no' || no.pause !== '' || isCry) return false;
+  return (DENIED.has(next.role) && !next.weak) || deniedBehindNo(pieces, i + 1, tokens) !== null;
 }
 
 const CRIES = /^(ow|oww|ouch|ah|aah|argh|aargh|oof|oh)$/;

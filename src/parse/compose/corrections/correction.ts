@@ -1,8 +1,10 @@
 // Composes a correction: what is put in the place of what was said, and which earlier words it means.
 
 import type { Clause } from '../../clauses/clause.ts';
-import { marked, type Piece } from '../../pieces/piece.ts';
+import { deniedBehindNo } from '../../pieces/denied-behind-no.ts';
+import { marked, type Piece, tagIn } from '../../pieces/piece.ts';
 import { type Span, spanned } from '../../span.ts';
+import { sideAfter } from '../sites/said-side.ts';
 import { place, spanOf, state, type Talk, textOf } from '../talk.ts';
 import { type Changed, changesOf } from './changes.ts';
 import type { StateAll } from './dry-run.ts';
@@ -11,9 +13,11 @@ import { remember } from './remember.ts';
 
 /** Corrects with the words of this clause; false where nothing in it can stand in the place of anything. */
 export function correct(talk: Talk, clause: Clause, stateAll: StateAll): boolean {
-  const changes = changesOf(talk, saidAnew(clause), stateAll);
+  const denial = deniedIn(talk, clause);
+  const changes = changesOf(talk, saidAnew(clause, denial === 'denied'), stateAll);
   if (changes === null) return false;
-  change(talk, ofMeant(talk, changes), spanned(clause.pieces));
+  const meant = ofMeant(talk, changes);
+  change(talk, denial === 'unsure' ? meant.map(askedAfter) : meant, spanned(clause.pieces));
   return true;
 }
 
@@ -29,14 +33,51 @@ export function change(talk: Talk, changes: readonly Changed[], span: Span): voi
   place(talk, span);
 }
 
-function saidAnew({ pieces }: Clause): readonly Piece[] {
-  const said = pieces.filter((piece) => piece.role !== 'correction');
+const withoutCorrection = ({ pieces }: Clause): readonly Piece[] =>
+  pieces.filter((piece) => piece.role !== 'correction');
+
+function saidAnew(clause: Clause, denies: boolean): readonly Piece[] {
+  const said = withoutCorrection(clause);
   const [first, next] = said;
   // "No, the right": the "no" takes back; "correction, no swelling" denies.
   const takesBack =
     first !== undefined && marked(first, 'plain') && next !== undefined && next.role !== 'finding';
-  return takesBack ? said.slice(1) : said;
+  return takesBack && !denies ? said.slice(1) : said;
 }
+
+/** Whether a "no" behind the words that take back denies what is named after it: "correction, no chest pain". */
+function deniedIn(talk: Talk, clause: Clause): 'denied' | 'unsure' | null {
+  const said = withoutCorrection(clause);
+  const [first] = said;
+  // Without other words "no chest pain" is read as it stands.
+  if (said.length === clause.pieces.length || first === undefined || !marked(first, 'plain')) return null;
+  const denied = deniedBehindNo(said, 1, talk.tokens);
+  if (denied === null) return null;
+  return denied.isSided && !isOfSaid(talk, denied.pieces) ? 'unsure' : 'denied';
+}
+
+/** True where the last was said of the very side of the very place: to say it anew would put nothing right. */
+function isOfSaid({ context }: Talk, pieces: readonly Piece[]): boolean {
+  const sides = pieces.flatMap((piece) => (piece.role === 'side' ? (sideAfter(piece) ?? []) : []));
+  const sites = pieces.flatMap((piece) =>
+    piece.role === 'site' ? (tagIn(piece, 'sites', 'site') ?? []) : [],
+  );
+  return context.said.some(
+    (one) =>
+      'side' in one &&
+      'site' in one &&
+      sides.every((side) => side === one.side || one.side === 'both') &&
+      (sites.length === 0 || sites.some((site) => site === one.site)),
+  );
+}
+
+const askedAfter = (one: Changed): Changed =>
+  one.basis === undefined
+    ? one
+    : {
+        ...one,
+        basis: { ...one.basis, doubt: [...one.basis.doubt, 'Is it there, or did the “no” deny it?'] },
+      };
 
 function frame(talk: Talk, { change, target, basis, at = basis?.at }: Changed, { from, to }: Span): void {
   talk.frames.push({
