@@ -13,6 +13,7 @@ import type { EntryDraft } from './stamp.ts';
 import type { RecordState } from './state.ts';
 import { statementOf } from './statement-of.ts';
 import { groupsThatFit } from './target.ts';
+import { toldShorter } from './told-shorter.ts';
 
 /** The statement in place of the earlier one that says the same; its time stays that of the earlier one. */
 export function restate(
@@ -50,14 +51,20 @@ export function restate(
   }
   const denied = deniesOfList(state, latest, draft, frame);
   if (denied !== null) return denied;
-  const doubt = guessed ? [...frame.doubt, `taken to replace “${latest.heard}”`] : frame.doubt;
+  const shorter = toldShorter(latest, draft.statement, said.at !== undefined);
+  const doubt = [
+    ...frame.doubt,
+    ...(guessed ? [`taken to replace “${latest.heard}”`] : []),
+    ...(shorter?.doubt ?? []),
+  ];
   const side = 'side' in statement ? statement.side : null;
   const rests = entries.flatMap((entry) => {
     const rest = remainderOf(statementOf(entry), side);
     return rest === null ? [] : [leftOver(state, entry, rest)];
   });
   const targets = entries.map((entry) => entry.id);
-  return [{ effect: 'replace', targets, replacements: [{ ...draft, doubt }, ...rests] }];
+  const anew = shorter === null ? draft : { ...draft, statement: shorter.statement };
+  return [{ effect: 'replace', targets, replacements: [{ ...anew, doubt }, ...rests] }];
 }
 
 /** A denial of what a list names takes back that and no more; of what it does not name it takes back nothing, and is asked about. */

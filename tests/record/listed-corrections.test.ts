@@ -93,3 +93,23 @@ describe('several things in one correction', () => {
     expect(scales).toEqual([value]);
   });
 });
+
+describe('what happened, told anew in fewer words', () => {
+  it('keeps how far somebody fell where only the time is new', () => {
+    const [entry] = standing('fell five metres off a scaffold | correction, she fell at thirteen fifteen');
+    expect(entry).toMatchObject({ topic: 'mechanism', text: 'fell five metres off a scaffold' });
+    expect(entry?.at).toMatch(/T13:15/);
+  });
+
+  it('is asked about where a measure went with it', () => {
+    const [entry] = standing('hit by a car at forty miles an hour | correction, he was hit by a van');
+    expect(entry).toMatchObject({ topic: 'mechanism', text: 'he was hit by a van' });
+    expect(entry?.doubt?.join()).toMatch(/forty miles an hour/);
+  });
+
+  it('stands by itself where it tells as much', () => {
+    const [entry] = standing('fell five metres off a scaffold | correction, he fell two metres off a ladder');
+    expect(entry).toMatchObject({ text: 'he fell two metres off a ladder' });
+    expect(entry?.doubt).toBeUndefined();
+  });
+});
