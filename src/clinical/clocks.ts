@@ -2,10 +2,11 @@
 
 import { type Entry, firstTold } from '../record/entry.ts';
 import type { Topic } from '../terms/index.ts';
-import { type Chart, timeOf } from './chart.ts';
+import { type Chart, clockText, timeOf } from './chart.ts';
 import { type Reckoned, reckoned } from './evidence.ts';
 import { placeText } from './place.ts';
 import { COMMON_PRACTICE } from './source.ts';
+import { offOf, saidOffWords, tourniquetsOf } from './tourniquets/index.ts';
 
 export interface Clock extends Reckoned {
   readonly clock: 'injury' | 'tourniquet' | 'vitals' | 'intake' | 'medication';
@@ -13,19 +14,29 @@ export interface Clock extends Reckoned {
   readonly of: string;
   /** ISO 8601 with offset; null where the time was not said */
   readonly since: string | null;
-  /** whole minutes to `now`; null where the time was not said */
+  /** whole minutes to `now`, or until it was said to be over; null where the time was not said */
   readonly minutes: number | null;
+  /** what was said against its running, beside which alone it is to be shown; null where nothing was */
+  readonly remark: string | null;
+  /** false where it was said to be over */
+  readonly running: boolean;
 }
 
 /** A clock before the moment it is read at. */
-export interface Clocked extends Omit<Clock, 'minutes'> {
+export interface Clocked extends Omit<Clock, 'minutes' | 'running'> {
   /** epoch ms; null where the time was not said */
   readonly from: number | null;
+  /** epoch ms: when it was said to be over; null where it was not */
+  readonly until: number | null;
 }
 
 /** The clock read at `now`, epoch ms. */
-export function clockAt({ from, ...clocked }: Clocked, now: number): Clock {
-  return { ...clocked, minutes: from === null ? null : Math.floor((now - from) / 60_000) };
+export function clockAt({ from, until, ...clocked }: Clocked, now: number): Clock {
+  return {
+    ...clocked,
+    minutes: from === null ? null : Math.floor(((until ?? now) - from) / 60_000),
+    running: until === null,
+  };
 }
 
 const clockOf = (
@@ -40,6 +51,8 @@ const clockOf = (
     of,
     since: known ? entry.at : null,
     from: known ? timeOf(entry) : null,
+    until: null,
+    remark: null,
     ...reckoned(entry === undefined ? [] : [entry], COMMON_PRACTICE, missing),
   };
 };
@@ -55,15 +68,22 @@ function injury(chart: Chart): Clocked {
   return clockOf('injury', 'injury', known ?? told[0], known === undefined ? ['time of the injury'] : []);
 }
 
-/** One for each place: the earliest time it was said to be on, for a later word of it may only repeat it. */
+/** One for each: from the earliest time it was said to be on, for a later word of it may only repeat it. */
 function tourniquets(chart: Chart): readonly Clocked[] {
-  const first = new Map<string, Entry>();
-  for (const entry of chart.care) {
-    if (entry.care !== 'tourniquet') continue;
+  const notes = chart.words.filter((entry) => entry.kind === 'note');
+  return tourniquetsOf(chart.care, notes).map((one) => {
+    const [entry] = one.entries;
     const place = entry.site === undefined ? 'place not said' : placeText(entry.site, entry.side ?? null);
-    if (!first.has(place)) first.set(place, entry);
-  }
-  return [...first].map(([place, entry]) => clockOf('tourniquet', place, entry));
+    const off = offOf(one);
+    const base = clockOf('tourniquet', place, entry);
+    if (one.saidOff.length === 0) return base;
+    return {
+      ...base,
+      ...reckoned([entry, ...one.saidOff.map(({ note }) => note)], COMMON_PRACTICE),
+      until: off === null ? null : timeOf(off),
+      remark: one.saidOff.map((said) => saidOffWords(said, clockText(said.note))).join('; '),
+    };
+  });
 }
 
 function intake(chart: Chart): readonly Clocked[] {

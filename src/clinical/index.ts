@@ -24,6 +24,7 @@ export { type Reckoning, type ReckonOptions, reckon, reckonAfter, type Worked } 
 export { type ChildRange, type Score, type ScoreName, scoreCards } from './score/index.ts';
 export { type Scores, scores } from './scores.ts';
 export type { ItemState, SpineItem } from './spine/index.ts';
+export { offOf, type SaidOff, saidOffWords, type Tourniquet, tourniquetsOf } from './tourniquets/index.ts';
 export { CRITERIA, type Flag, type FlagState, flags } from './triage/index.ts';
 export {
   type Due,

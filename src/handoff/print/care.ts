@@ -5,6 +5,7 @@ import { careName, clock, type Day, inOrder } from '../../timeline/index.ts';
 import { type CareEntry, careText } from '../sentences/care.ts';
 import { capital } from '../sentences/list.ts';
 import { placeName } from '../sentences/place.ts';
+import { saidOffTold, tourniquetsIn } from '../sentences/tourniquet.ts';
 import { unspokenOf } from '../sentences/trust.ts';
 import { type Cell, type PrintedTable, UNCONFIRMED_SIGN } from './findings.ts';
 
@@ -22,6 +23,14 @@ function placeOf(entry: CareEntry): string {
 export function careTable(entries: readonly Entry[], day: Day): PrintedTable | null {
   const all = standing(inOrder(entries), 'care');
   if (all.length === 0) return null;
+  const tourniquets = tourniquetsIn(entries);
+  const saidOff = (entry: CareEntry): readonly Cell[] =>
+    (tourniquets.find((one) => one.entries.includes(entry))?.saidOff ?? []).flatMap((said) => {
+      const { words } = saidOffTold(said, day);
+      return cell(`${capital(words)}${said.note.state === 'heard' ? ` ${UNCONFIRMED_SIGN}` : ''}`, [
+        said.note.id,
+      ]);
+    });
   return {
     title: 'Care given',
     columns: ['Time', 'Care', 'Place', 'As said'],
@@ -29,7 +38,7 @@ export function careTable(entries: readonly Entry[], day: Day): PrintedTable | n
       cell(clock(entry.at, day)),
       cell(`${careName(entry.care)}${entry.state === 'heard' ? ` ${UNCONFIRMED_SIGN}` : ''}`, [entry.id]),
       cell(placeOf(entry)),
-      cell(careText(entry)),
+      [...cell(careText(entry)), ...saidOff(entry)],
     ]),
   };
 }

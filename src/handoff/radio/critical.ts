@@ -1,10 +1,11 @@
 // The values that get lost on the way, which are told early, told again at the end, and asked back.
 
-import { type Entry, standing } from '../../record/entry.ts';
+import { offOf, type Tourniquet } from '../../clinical/index.ts';
 import { isPaired, type Side, type Site, type Vital } from '../../terms/index.ts';
-import { clock, dayOf, inOrder, readingText, type Series, series, siteName } from '../../timeline/index.ts';
+import { clock, type Day, dayOf, readingText, type Series, series, siteName } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { metFlags } from '../sentences/flags.ts';
+import { tourniquetsIn } from '../sentences/tourniquet.ts';
 import { type Trust, trustIn } from '../sentences/trust.ts';
 import { extreme, numberOf } from '../sentences/vitals.ts';
 import { spokenCriterion } from './criterion.ts';
@@ -77,8 +78,6 @@ function lastAndLowest(
   ];
 }
 
-type Care = Extract<Entry, { kind: 'care' }>;
-
 const sitePhrase = (site: Site, side: Side | null): string =>
   side === null
     ? `${siteName(site)}${isPaired(site) ? ', side not said' : ''}`
@@ -86,31 +85,34 @@ const sitePhrase = (site: Site, side: Side | null): string =>
       ? `${siteName(site)} on both sides`
       : `${side} ${siteName(site)}`;
 
-/** `tourniquet right thigh, one three five one`: each place once, with the first time said of it. */
+/** How it is said on the air that one was, or may have been, taken off: the surest word of it. */
+function offWords(one: Tourniquet, day: Day): readonly string[] {
+  const said = one.saidOff.find(({ how }) => how === 'off') ?? one.saidOff.at(-1);
+  if (said === undefined) return [];
+  const time = speak(clock(said.note.at, day));
+  const words = { off: 'said off', which: 'unclear which was said off', whether: 'perhaps off' }[said.how];
+  return [`${words} ${time}`];
+}
+
+/** `tourniquet right thigh, one three five one`: each with the first time said of it, and with when it was said off. */
 function tourniquets({ entries, startedAt }: HandoffInput): readonly CriticalValue[] {
   const day = dayOf(startedAt);
-  const all = standing(inOrder(entries), 'care').filter(({ care }) => care === 'tourniquet');
-  const place = ({ site, side }: Care): string => `${site}|${side}`;
-  // "Tourniquet time was thirteen fifty one" tells of the one that went on then.
-  const isTold = (entry: Care): boolean =>
-    entry.site === undefined &&
-    all.some((one) => one.site !== undefined && clock(one.at, day) === clock(entry.at, day));
-  return all
-    .filter((entry) => !isTold(entry))
-    .filter((entry) => all.find((one) => place(one) === place(entry)) === entry)
-    .map((entry) => {
-      const same = all.filter((one) => place(one) === place(entry));
-      const where = entry.site === undefined ? '' : ` ${sitePhrase(entry.site, entry.side ?? null)}`;
-      const time = clock(entry.at, day);
-      return {
-        name: 'tourniquet',
-        spoken: `tourniquet${where}, ${speak(time)}`,
-        numbers: [Number(time.slice(-5).replace(':', ''))],
-        side: entry.side ?? null,
-        entries: same.map(({ id }) => id),
-        trust: trustIn(same),
-      };
-    });
+  return tourniquetsIn(entries).map((one): CriticalValue => {
+    const [entry] = one.entries;
+    const where = entry.site === undefined ? '' : ` ${sitePhrase(entry.site, entry.side ?? null)}`;
+    const off = offOf(one);
+    const told = [...one.entries, ...one.saidOff.map(({ note }) => note)];
+    return {
+      name: 'tourniquet',
+      spoken: [`tourniquet${where}`, speak(clock(entry.at, day)), ...offWords(one, day)].join(', '),
+      numbers: [entry, ...(off === null ? [] : [off])].map(({ at }) =>
+        Number(clock(at, day).slice(-5).replace(':', '')),
+      ),
+      side: entry.side ?? null,
+      entries: told.map(({ id }) => id),
+      trust: trustIn(told),
+    };
+  });
 }
 
 /**

@@ -76,9 +76,17 @@ function differs(value: CriticalValue, said: Stretch): ReadBackRow {
 /** The numbers as one would write them. */
 const written = (numbers: readonly number[]): string => numbers.join(' ');
 
+/** Clock times in a row, as their digits make one number: `911` and `915` are `09110915`. */
+const clockDigits = (times: readonly number[]): string =>
+  times.map((time) => `${time}`.padStart(4, '0')).join('');
+
+/** The time it was on alone, where it was also said when it came off. */
+const lacksOff = (value: CriticalValue, { words }: Stretch): boolean =>
+  value.name === 'tourniquet' && value.numbers.length > 1 && allDigits(words) === value.numbers[0];
+
 function sameNumbers(value: CriticalValue, { words }: Stretch): boolean {
   const numbers = numbersIn(words);
-  if (value.name === 'tourniquet') return allDigits(words) === value.numbers[0];
+  if (value.name === 'tourniquet') return allDigits(words) === Number(clockDigits(value.numbers));
   if (!value.name.endsWith('gcs') || value.numbers.length > 1)
     return written(numbers) === written(value.numbers);
   // Of the GCS the parts may be said besides the sum: after it, or before the word "total".
@@ -91,6 +99,7 @@ function compareStretch(value: CriticalValue, said: Stretch): ReadBackRow {
   if (isNegated(said.words)) return differs(value, said);
   const side = sideIn(said.words);
   if (side !== null && side !== value.side) return differs(value, said);
+  if (lacksOff(value, said)) return missing(value, 'when the tourniquet was said off');
   if (numbersIn(said.words).length > 0 && !sameNumbers(value, said)) return differs(value, said);
   if (value.numbers.length > 0 && numbersIn(said.words).length === 0)
     return missing(value, value.name === 'tourniquet' ? 'the time of the tourniquet' : 'the number');

@@ -5,7 +5,8 @@ import { careName, clock, type Day, inOrder, minuteOf } from '../../timeline/ind
 import type { Sentence } from '../text.ts';
 import { tidy } from './list.ts';
 import { thePlace } from './place.ts';
-import { type Told, written } from './told.ts';
+import { joined, type Told, written } from './told.ts';
+import { saidOffTold, tourniquetsIn } from './tourniquet.ts';
 
 export type CareEntry = Extract<Entry, { kind: 'care' }>;
 
@@ -40,18 +41,20 @@ export const careSentence = (entry: CareEntry, day: Day): Sentence => written(ca
 const key = (entry: CareEntry): string =>
   [entry.care, entry.site, entry.side, careText(entry), entry.state, minuteOf(entry.at)].join('|');
 
-/** All standing care, in the order it was given. */
+/** All standing care, in the order it was given; a tourniquet beside what was said of its being taken off. */
 export function caresTold(entries: readonly Entry[], day: Day): readonly Told[] {
   const cares = standing(inOrder(entries), 'care');
+  const tourniquets = cares.some(({ care }) => care === 'tourniquet') ? tourniquetsIn(entries) : [];
+  const saidOff = (entry: CareEntry): readonly Told[] =>
+    (tourniquets.find((one) => one.entries.includes(entry))?.saidOff ?? []).map((said) =>
+      saidOffTold(said, day),
+    );
   return cares
     .filter((entry, index) => cares.findIndex((one) => key(one) === key(entry)) === index)
-    .map((entry) =>
-      careTold(
-        entry,
-        day,
-        cares.filter((one) => one !== entry && key(one) === key(entry)),
-      ),
-    );
+    .map((entry) => {
+      const again = cares.filter((one) => one !== entry && key(one) === key(entry));
+      return joined([careTold(entry, day, again), ...saidOff(entry)]);
+    });
 }
 
 export const careSentences = (entries: readonly Entry[], day: Day): readonly Sentence[] =>

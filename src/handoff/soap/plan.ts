@@ -1,5 +1,6 @@
 // Plan: the care that was given with its times, what to look at again, and what a person must settle; it prescribes nothing.
 
+import { offOf, type Tourniquet } from '../../clinical/index.ts';
 import { standing } from '../../record/entry.ts';
 import type { Care } from '../../terms/index.ts';
 import { clock, type Day, inOrder, series } from '../../timeline/index.ts';
@@ -8,21 +9,36 @@ import { type CareEntry, careSentences } from '../sentences/care.ts';
 import { elapsed } from '../sentences/elapsed.ts';
 import { doubtSentences } from '../sentences/kept.ts';
 import { thePlace } from '../sentences/place.ts';
-import { markOf } from '../sentences/trust.ts';
+import { joined, type Told, written } from '../sentences/told.ts';
+import { saidOffTold, tourniquetsIn } from '../sentences/tourniquet.ts';
 import { type HandoffLine, heading, line, plain, type Sentence } from '../text.ts';
 
 /** Care after which circulation, sensation and motion beyond it are looked at again (from memory: NHTSA EMT teaching). */
 const BINDING: readonly Care[] = ['tourniquet', 'splint', 'traction-splint', 'bandage', 'sling', 'reduction'];
 
-function beyond(entry: CareEntry, now: number, day: Day): Sentence {
-  const { care, site, side = null } = entry;
-  const place = site === undefined ? '' : ` on ${thePlace({ site, side })}`;
+const placeOf = ({ site, side = null }: CareEntry): string =>
+  site === undefined ? '' : ` on ${thePlace({ site, side })}`;
+
+function beyond(entry: CareEntry, now: number, day: Day): Told {
   const on = elapsed(now - Date.parse(entry.at));
   const since = `on since ${clock(entry.at, day)}${on === null ? '' : `, ${on}`}`;
   return {
-    text: `Recheck circulation, sensation and motion beyond the ${care.replace('-', ' ')}${place}, ${since}${markOf([entry])}.`,
-    entries: [entry.id],
+    words: `${RECHECK} beyond the ${entry.care.replace('-', ' ')}${placeOf(entry)}, ${since}`,
+    entries: [entry],
   };
+}
+
+const RECHECK = 'Recheck circulation, sensation and motion';
+
+/** One that was said to be off is not counted on; what was said is told beside its time. */
+function beyondTourniquet(one: Tourniquet, now: number, day: Day): Told {
+  const [entry] = one.entries;
+  const on = offOf(one) === null ? beyond(entry, now, day) : null;
+  const was = `${RECHECK} beyond the tourniquet${placeOf(entry)}, on at ${clock(entry.at, day)}`;
+  return joined([
+    on ?? { words: was, entries: [entry] },
+    ...one.saidOff.map((said) => saidOffTold(said, day)),
+  ]);
 }
 
 /** Alike in care and place: the first of them is the one that counts. */
@@ -34,6 +50,14 @@ const isFirst = (entry: CareEntry, index: number, all: readonly CareEntry[]): bo
 /** What is to be looked at again: the vitals, and the limb beyond whatever binds it. */
 export function rechecks({ entries, now }: HandoffInput, day: Day): readonly Sentence[] {
   const bound = standing(inOrder(entries), 'care').filter(({ care }) => BINDING.includes(care));
+  const tourniquets = tourniquetsIn(entries).map((one) => ({
+    first: one.entries[0],
+    told: beyondTourniquet(one, now, day),
+  }));
+  const others = bound
+    .filter(isFirst)
+    .filter(({ care }) => care !== 'tourniquet')
+    .map((first) => ({ first, told: beyond(first, now, day) }));
   const lastSign = series(entries)
     .flatMap(({ readings }) => readings.slice(-1))
     .reduce<Sentence | null>((latest, entry) => {
@@ -46,7 +70,9 @@ export function rechecks({ entries, now }: HandoffInput, day: Day): readonly Sen
     }, null);
   return [
     lastSign ?? plain('Vitals: none recorded; take a first set.'),
-    ...bound.filter(isFirst).map((entry) => beyond(entry, now, day)),
+    ...[...tourniquets, ...others]
+      .sort((one, other) => bound.indexOf(one.first) - bound.indexOf(other.first))
+      .map(({ told }) => written(told)),
   ];
 }
 

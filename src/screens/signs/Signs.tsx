@@ -36,9 +36,11 @@ export function Signs() {
         <section class="group" aria-label="Clocks">
           <h3>Clocks</h3>
           <ul>
-            {timed.map(({ clock, of, minutes }) => (
-              <li key={clock + of}>
-                {clock === 'vitals' || clock === of ? of : `${clock}: ${of}`}: {minutes} min ago
+            {timed.map(({ clock, of, since, minutes, running, remark }) => (
+              <li key={`${clock}${of}${since}`}>
+                {clock === 'vitals' || clock === of ? of : `${clock}: ${of}`}:{' '}
+                {running ? `${minutes} min ago` : `on for ${minutes} min`}
+                {remark !== null && `, ${remark}`}
               </li>
             ))}
           </ul>
