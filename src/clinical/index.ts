@@ -17,6 +17,7 @@ export {
 } from './exam/index.ts';
 export { leftParts, leftText } from './left-text.ts';
 export { isImpaired, limbWord } from './limb-end.ts';
+export { betterThan, betterWords } from './limb-return.ts';
 export type { Memo } from './memo.ts';
 export type { Pattern } from './patterns/index.ts';
 export { graveness, isGrave, type Problem } from './problems/index.ts';

@@ -4,7 +4,7 @@ import { standing } from '../record/entry.ts';
 import type { Day } from '../timeline/index.ts';
 import type { HandoffInput } from './input.ts';
 import { rankOf } from './problem-order.ts';
-import { csmTold } from './sentences/csm.ts';
+import { limbProblems } from './sentences/csm-return.ts';
 import { type FindingEntry, isContrary } from './sentences/fact.ts';
 import { findingTold } from './sentences/finding.ts';
 import { foundTold } from './sentences/found.ts';
@@ -31,7 +31,7 @@ export function problemsTold(input: HandoffInput, day: Day): readonly Told[] {
     told: joined([told, ...against(absent, groups, day)]),
     rank: rank(groups.flatMap(({ entries }) => entries)),
   }));
-  const limbs = csmTold(input.entries, day, false).map((told) => ({ told, rank: rank(told.entries) }));
+  const limbs = limbProblems(input.entries, day, 'any').map((told) => ({ told, rank: rank(told.entries) }));
   const own = (input.problems ?? [])
     .filter(({ by, struck }) => by === 'responder' && !struck)
     .map(({ text }): Told => ({ words: `${capital(text)} (added by the responder)`, entries: [] }));

@@ -2,18 +2,32 @@
 
 import { ASPECTS, type Site } from '../../terms/index.ts';
 import { type Answer, any, no, unknown, yes } from '../answer.ts';
-import { type Chart, type EntryOf, timeOf } from '../chart.ts';
+import { type Chart, clockText, type EntryOf, timeOf } from '../chart.ts';
 import { checksOf, isAbsent, isImpaired, LIMB_ENDS } from '../limb-end.ts';
+import { betterThan, betterWords } from '../limb-return.ts';
 import { isWithin, type Place, placeText } from '../place.ts';
 import { denials, deniedInAll, foundWithin } from '../said.ts';
 import { sidesOf } from '../side.ts';
 import { EVENT_TOPICS, mentionOf } from '../told/mention.ts';
+import { offOf, tourniquetsOf } from '../tourniquets/index.ts';
 import * as zones from '../zones.ts';
 import { intactInAllFour } from './loss.ts';
 import { named, places } from './reason.ts';
 
 const LIMBS: readonly Site[] = ['arm', 'leg'];
 const MANGLED = /\b(?:crush\w*|deglov\w*|mangled)\b/i;
+
+/** `left foot: no pulse at 09:10, intact at 09:15`: when each was, and what was said of it since. */
+const pulselessText = (entry: EntryOf<'csm'>, since: EntryOf<'csm'> | null): string =>
+  `${placeText(entry.site, entry.side)}: no pulse at ${clockText(entry)}${since === null ? '' : `, ${betterWords(since, clockText(since))}`}`;
+
+/** When a tourniquet was said to be off for sure, epoch ms; of those that were not, never. */
+function offTime(chart: Chart, care: EntryOf<'care'>): number {
+  const notes = chart.words.filter((entry) => entry.kind === 'note');
+  const one = tourniquetsOf(chart.care, notes).find(({ entries }) => entries.includes(care));
+  const off = one === undefined ? null : offOf(one);
+  return off === null ? Number.POSITIVE_INFINITY : timeOf(off);
+}
 
 /** Crushed, degloved or mangled as said, or a limb's end without a pulse that no tourniquet explains. */
 export function ruinedLimb(chart: Chart): Answer {
@@ -35,10 +49,20 @@ export function ruinedLimb(chart: Chart): Answer {
           (care.side ?? null) === null ||
           sidesOf(care.site, care.side ?? null).some((side) =>
             sidesOf(entry.site, entry.side).includes(side),
-          )),
+          )) &&
+        // One that was off by then explains nothing.
+        offTime(chart, care) > timeOf(entry),
     );
-  const met = [...worded, ...pulseless.filter((entry) => ties(entry).length === 0)];
-  if (met.length > 0) return yes(met, `${places(met)}${worded.length > 0 ? '' : ': no pulse'}`);
+  // One reading on the wrong side at any time meets it, for it was so then; what was said since stands beside it.
+  const free = pulseless
+    .filter((entry) => ties(entry).length === 0)
+    .map((entry) => ({ entry, since: betterThan(entry, chart.csm, 'later') }));
+  if (worded.length > 0 || free.length > 0)
+    return yes(
+      [...worded, ...free.flatMap(({ entry, since }) => [entry, ...(since === null ? [] : [since])])],
+      ...(worded.length === 0 ? [] : [places(worded)]),
+      ...free.map(({ entry, since }) => pulselessText(entry, since)),
+    );
   const below = pulseless.flatMap((entry) => (ties(entry).length === 0 ? [] : [entry, ...ties(entry)]));
   if (below.length > 0) return unknown(['the pulse before the tourniquet'], below);
   const signs = [

@@ -3,8 +3,9 @@
 import type { Entry } from '../../record/entry.ts';
 import type { Aspect } from '../../terms/index.ts';
 import { type Answer, no, unknown, yes } from '../answer.ts';
-import type { Chart } from '../chart.ts';
+import { type Chart, clockText } from '../chart.ts';
 import { checksOf, isImpaired, LIMB_ENDS } from '../limb-end.ts';
+import { betterThan, betterWords } from '../limb-return.ts';
 import { placeText } from '../place.ts';
 import { foundWithin } from '../said.ts';
 
@@ -23,6 +24,20 @@ export function intactInAllFour(chart: Chart, aspects: readonly Aspect[]): Answe
   return missing.length > 0 ? unknown(missing, evidence) : yes(evidence);
 }
 
+/** `sensation of the left foot intact at 09:15`: what was said since of what was lost. */
+const returned = (chart: Chart, lost: readonly Entry[]): readonly string[] => [
+  ...new Set(
+    lost.flatMap((entry) => {
+      const since = entry.kind === 'csm' ? betterThan(entry, chart.csm, 'later') : null;
+      return since === null
+        ? []
+        : [
+            `${since.aspect} of the ${placeText(since.site, since.side)} ${betterWords(since, clockText(since))}`,
+          ];
+    }),
+  ),
+];
+
 /** New motor or sensory loss: yes with its entries; no only where sensation and motion are intact in all four. */
 export function neurologicalLoss(chart: Chart): Answer {
   const lost: readonly Entry[] = [
@@ -33,7 +48,7 @@ export function neurologicalLoss(chart: Chart): Answer {
       ['numbness', 'weakness', 'paralysis'],
     ),
   ];
-  if (lost.length > 0) return yes(lost, 'motor or sensory loss');
+  if (lost.length > 0) return yes(lost, ['motor or sensory loss', ...returned(chart, lost)].join('; '));
   const altered = foundWithin(chart, ['arm', 'leg', 'back', 'shoulder', 'neck'], ['tingling']);
   const intact = intactInAllFour(chart, ['sensation', 'motion']);
   if (altered.length > 0) return unknown(['whether the tingling is a loss of sensation'], altered);

@@ -6,7 +6,7 @@ import { type Finding, holdersOf, isPaired } from '../../terms/index.ts';
 import { clock, type Day, inOrder, perMembers } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { rankOf } from '../problem-order.ts';
-import { csmTold } from '../sentences/csm.ts';
+import { limbProblems } from '../sentences/csm-return.ts';
 import { type Fact, type FindingEntry, factsOf } from '../sentences/fact.ts';
 import { sharedPart } from '../sentences/finding.ts';
 import { homeTail, isAtHome } from '../sentences/home.ts';
@@ -207,7 +207,7 @@ function placesTold(input: HandoffInput, day: Day): (most: number) => readonly T
   const findings = standing(inOrder(input.entries), 'finding');
   const facts = factsOf(findings).filter(({ latest }) => latest.present);
   const places = grouped(facts);
-  const limbs = csmTold(input.entries, day, false);
+  const limbs = limbProblems(input.entries, day, 'later');
   const own = (input.problems ?? [])
     .filter(({ by, struck }) => by === 'responder' && !struck)
     .map(({ text }): Told => ({ words: capital(text), entries: [] }));
