@@ -14,7 +14,7 @@ export interface Scores {
   readonly shockIndex: number | null;
   /** whole mmHg */
   readonly meanArterialPressure: number | null;
-  /** percent of the body surface, superficial redness left out; null where no burn was found or none can be sized */
+  /** percent of the body surface, superficial redness left out; null where no burn was found, none can be sized, or one was denied since */
   readonly burnPercent: number | null;
 }
 

@@ -1,12 +1,13 @@
 // Promises the burned share of the body by the rule of nines, by Lund and Browder's chart for the age, and by palms.
 
 import { ageOf } from '../age.ts';
-import type { Chart } from '../chart.ts';
+import { type Chart, clockText } from '../chart.ts';
 import { type Reckoned, reckoned } from '../evidence.ts';
 import { placeText } from '../place.ts';
 import type { FindingEntry } from '../said.ts';
 import { sourceText } from '../source.ts';
 import { LUND_BROWDER_SOURCE, lundBrowder, NINES_SOURCE, RULE_OF_NINES } from './charts.ts';
+import { deniedBurns } from './denied.ts';
 import { type Depth, depthIn } from './depth.ts';
 import { type BurnSaid, type Estimate, estimate } from './estimate.ts';
 import { PALM_SOURCE, palmPercentIn } from './palms.ts';
@@ -21,8 +22,16 @@ export interface BurnRegion {
 }
 
 export interface Burns extends Reckoned {
-  /** by `method`, over the burns that a chart or palms can place; null where none can */
+  /** by `method`, over the burns that a chart or palms can place; null where none can, and where one was denied since */
   readonly percent: number | null;
+  /** burns that were denied after they were found, with the share of all that was found; null where nothing stands against it */
+  readonly denied: {
+    readonly percent: number | null;
+    /** `a burn of the right arm was denied at 09:15`, one each */
+    readonly words: readonly string[];
+    /** ids of the denials */
+    readonly by: readonly string[];
+  } | null;
   readonly method: Method;
   /** both methods where the age is known, else the rule of nines alone */
   readonly estimates: readonly Pick<Estimate, 'method' | 'percent'>[];
@@ -99,10 +108,20 @@ export function burnsOf(chart: Chart): Burns | null {
   const browder = years === null ? null : estimate(burns, lundBrowder(years), 'lund-browder');
   const child = years !== null && years < NINES_FROM_YEARS;
   const lead = child && browder !== null ? browder : nines;
+  const denied = deniedBurns(chart, counted);
+  const words = [
+    ...new Set(
+      denied.map(
+        ({ denial }) =>
+          `a burn of the ${placeText(denial.site, denial.side)} was denied at ${clockText(denial)}`,
+      ),
+    ),
+  ];
   const nonePlaced = counted.length > 0 && lead.unplaced.length === counted.length;
   const estimates = [nines, ...(browder === null ? [] : [browder])];
   const differ = browder !== null && browder.percent !== nines.percent;
   const missing = [
+    ...denied.map(({ burn }) => `whether it is burned: ${placeText(burn.site, burn.side)}`),
     ...(years === null ? ['age, for the chart by age'] : []),
     ...lead.unplaced.map((entry) => `how many palms at: ${placeText(entry.site, entry.side)}`),
     ...counted
@@ -118,7 +137,11 @@ export function burnsOf(chart: Chart): Burns | null {
     ? `${lead.percent} % as told in palms or percent`
     : (differ ? estimates : [lead]).map((each) => `${each.percent} % by ${NAMES[each.method]}`).join(', ');
   return {
-    ...reckoned([...all, ...entries], child ? LUND_BROWDER_SOURCE : NINES_SOURCE, missing),
+    ...reckoned(
+      [...all, ...denied.map(({ denial }) => denial), ...entries],
+      child ? LUND_BROWDER_SOURCE : NINES_SOURCE,
+      missing,
+    ),
     source: [
       NINES_SOURCE,
       ...(browder === null ? [] : [LUND_BROWDER_SOURCE]),
@@ -126,7 +149,15 @@ export function burnsOf(chart: Chart): Burns | null {
     ]
       .map(sourceText)
       .join('; '),
-    percent: nonePlaced ? null : lead.percent,
+    percent: nonePlaced || denied.length > 0 ? null : lead.percent,
+    denied:
+      denied.length === 0
+        ? null
+        : {
+            percent: nonePlaced ? null : lead.percent,
+            words,
+            by: denied.map(({ denial }) => denial.id),
+          },
     method: lead.method,
     estimates: estimates.map(({ method, percent }) => ({ method, percent })),
     differ,
@@ -136,6 +167,6 @@ export function burnsOf(chart: Chart): Burns | null {
       counted: depth(entry) !== 'superficial',
       entry: entry.id,
     })),
-    text: nonePlaced ? 'burns: size not known' : `burns: ${atLeast}${figures}`,
+    text: [nonePlaced ? 'burns: size not known' : `burns: ${atLeast}${figures}`, ...words].join('; '),
   };
 }

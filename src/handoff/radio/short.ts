@@ -1,6 +1,6 @@
 // Everything else that a short report may say, each in few words with the entries it tells.
 
-import { type Entry, firstTold, standing } from '../../record/entry.ts';
+import { type Entry, firstTold } from '../../record/entry.ts';
 import { type Region, regionOf, type Vital } from '../../terms/index.ts';
 import {
   careName,
@@ -16,6 +16,7 @@ import type { HandoffInput } from '../input.ts';
 import { injuryTimes } from '../parts/incident.ts';
 import { denials } from '../parts/injuries.ts';
 import { arrivals, needs } from '../parts/needs.ts';
+import { burnedShare } from '../sentences/burns.ts';
 import { type CareEntry, caresTold, careText } from '../sentences/care.ts';
 import { shortCriterion } from '../sentences/criterion-words.ts';
 import { csmTold } from '../sentences/csm.ts';
@@ -115,11 +116,17 @@ const shortTimes = ({ entries, now }: HandoffInput, day: Day): readonly Told[] =
   }));
 
 /** `Burns 13.5% of the body's surface`: reckoned from the burns that were found. */
-function burnedSurface({ entries, scores }: HandoffInput): readonly Told[] {
-  const percent = scores?.burnPercent ?? null;
-  if (percent === null) return [];
-  const burns = standing(entries, 'finding').filter(({ finding, present }) => finding === 'burn' && present);
-  return [{ words: `Burns about ${Math.round(percent)}% of the body`, entries: burns, slots: [] }];
+function burnedSurface(input: HandoffInput): readonly Told[] {
+  const share = burnedShare(input);
+  if (share === null) return [];
+  const but = share.but === null ? '' : `, ${share.but}`;
+  return [
+    {
+      words: `Burns about ${Math.round(share.percent)}% of the body${but}`,
+      entries: share.entries,
+      slots: [],
+    },
+  ];
 }
 
 /** The values that are asked back, where they were not taken: silence would be heard as nothing wrong. */

@@ -5,6 +5,7 @@ import type { Vital } from '../../terms/index.ts';
 import { inOrder, series, vitalName } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import type { Sentence } from '../text.ts';
+import { burnedShare } from './burns.ts';
 import { evidenceMark } from './flags.ts';
 import { and } from './list.ts';
 
@@ -40,7 +41,7 @@ export function scoreSentences(input: HandoffInput): readonly Sentence[] {
   const pressure = latest(entries, 'blood-pressure');
   const onCard = (score: string, otherwise: readonly string[]): readonly string[] =>
     input.scoreCards?.find((card) => card.score === score)?.evidence ?? otherwise;
-  const burns = standing(entries, 'finding').filter(({ finding, present }) => finding === 'burn' && present);
+  const burns = burnedShare(input);
   const rows: readonly (readonly [string, readonly string[]] | null)[] = [
     scores.gcs === null ? null : [`GCS ${scores.gcs}`, onCard('gcs', latest(entries, 'gcs'))],
     scores.shockIndex === null
@@ -55,9 +56,12 @@ export function scoreSentences(input: HandoffInput): readonly Sentence[] {
           `Mean arterial pressure ${scores.meanArterialPressure} mmHg`,
           onCard('mean-arterial-pressure', pressure),
         ],
-    scores.burnPercent === null
+    burns === null
       ? null
-      : [`Burns ${scores.burnPercent}% of the body's surface`, burns.map(({ id }) => id)],
+      : [
+          `Burns ${burns.percent}% of the body's surface${burns.but === null ? '' : `, ${burns.but}`}`,
+          burns.entries.map(({ id }) => id),
+        ],
   ];
   return rows
     .filter((row) => row !== null)
