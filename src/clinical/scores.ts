@@ -10,7 +10,7 @@ import type { Score, ScoreName } from './score/score.ts';
 export interface Scores {
   /** 3 to 15; null with a component missing or NT */
   readonly gcs: number | null;
-  /** pulse / systolic, to two decimals */
+  /** pulse / systolic, to two decimals; null where they were not taken together */
   readonly shockIndex: number | null;
   /** whole mmHg */
   readonly meanArterialPressure: number | null;

@@ -38,6 +38,17 @@ describe('the four numbers of the record', () => {
     const entries = [pressure(90, 60, 10), pressure(120, 80, 0), pulse(90, 10), pulse(60, 0)];
     expect(scores(entries, { now: clock(20) })).toMatchObject({ shockIndex: 1, meanArterialPressure: 70 });
   });
+  it.each([
+    [10, 1.5],
+    [11, null],
+    [40, null],
+  ])('have a shock index of a pulse and a pressure %i minutes apart: %f', (apart, expected) => {
+    const entries = [pulse(120, 0), pressure(80, 50, apart)];
+    expect(scores(entries, { now: clock(60) }).shockIndex).toBe(expected);
+    const { missing, text } = card('shock-index', entries);
+    expect(missing).toEqual(expected === null ? ['a pulse and a pressure taken together'] : []);
+    if (apart === 40) expect(text).toBe('shock index not known: pulse 120 at 14:00, systolic 80 at 14:40');
+  });
   it.each(['struck', 'replaced'] as const)('leave out a reading that is %s', (state) => {
     expect(scores([{ ...pressure(90, 60), state }], { now: clock(0) }).meanArterialPressure).toBeNull();
   });

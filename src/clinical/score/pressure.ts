@@ -1,7 +1,7 @@
 // Mean arterial pressure and shock index from the latest readings, with the published cut-offs for children.
 
 import { ageOf, wholeYears } from '../age.ts';
-import { type Chart, timeOf, vitalsOf } from '../chart.ts';
+import { type Chart, clockText, timeOf, vitalsOf } from '../chart.ts';
 import type { Source } from '../source.ts';
 import { PAIR_MINUTES } from '../vitals/set-length.ts';
 import { rounded, type Score, scoreOf } from './score.ts';
@@ -50,7 +50,10 @@ export function meanArterialPressureScore(chart: Chart): Score {
   return scoreOf(name, value, `MAP ${value} mmHg from ${systolic}/${diastolic}`, [latest], MAP_SOURCE);
 }
 
-/** Shock index of the latest pulse and the latest systolic, to two decimals. */
+/**
+ * Shock index of the latest pulse and the latest systolic, to two decimals; none where they were not taken together, for
+ * which the triage criterion of pulse over systolic has the same limit.
+ */
 export function shockIndexScore(chart: Chart): Score {
   const pulse = vitalsOf(chart, 'pulse').findLast((entry) => entry.value.rate !== undefined);
   const pressure = vitalsOf(chart, 'blood-pressure').at(-1);
@@ -63,6 +66,18 @@ export function shockIndexScore(chart: Chart): Score {
     const entries = [pulse, pressure].filter((entry) => entry !== undefined);
     return scoreOf('shock-index', null, 'shock index not known', entries, SHOCK_INDEX_SOURCE, missing);
   }
+  const apart = Math.abs(timeOf(pulse) - timeOf(pressure)) / 60_000;
+  if (apart > PAIR_MINUTES) {
+    const times = `pulse ${rate} at ${clockText(pulse)}, systolic ${pressure.value.systolic} at ${clockText(pressure)}`;
+    return scoreOf(
+      'shock-index',
+      null,
+      `shock index not known: ${times}`,
+      [pulse, pressure],
+      SHOCK_INDEX_SOURCE,
+      ['a pulse and a pressure taken together'],
+    );
+  }
   const years = chart.ask(ageOf);
   const value = rounded(shockIndex(rate, pressure.value.systolic), 2);
   const cutOff = shockIndexCutOff(years.years === null ? null : wholeYears(years.years));
@@ -71,14 +86,11 @@ export function shockIndexScore(chart: Chart): Score {
     cutOff === null
       ? 'no published cut-off at this age'
       : `${exact > cutOff ? 'above' : 'not above'} ${cutOff}${years.years === null ? ' (adult; age not said)' : ''}`;
-  const apart = Math.abs(timeOf(pulse) - timeOf(pressure)) / 60_000;
-  const missing = apart > PAIR_MINUTES ? ['a pulse and a pressure taken together'] : [];
   return scoreOf(
     'shock-index',
     value,
     `shock index ${rate}/${pressure.value.systolic} = ${value}, ${compared}`,
     [pulse, pressure, ...years.entries],
     SHOCK_INDEX_SOURCE,
-    missing,
   );
 }
