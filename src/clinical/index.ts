@@ -22,6 +22,7 @@ export type { Memo } from './memo.ts';
 export type { Pattern } from './patterns/index.ts';
 export { graveness, isGrave, type Problem } from './problems/index.ts';
 export { type Reckoning, type ReckonOptions, reckon, reckonAfter, type Worked } from './reckoning.ts';
+export { GCS_HIGHEST, type GcsComponent } from './score/gcs.ts';
 export { type ChildRange, type Score, type ScoreName, scoreCards } from './score/index.ts';
 export { type Scores, scores } from './scores.ts';
 export type { ItemState, SpineItem } from './spine/index.ts';

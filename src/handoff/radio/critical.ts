@@ -7,7 +7,7 @@ import type { HandoffInput } from '../input.ts';
 import { metFlags } from '../sentences/flags.ts';
 import { tourniquetsIn } from '../sentences/tourniquet.ts';
 import { type Trust, trustIn } from '../sentences/trust.ts';
-import { extreme, numberOf } from '../sentences/vitals.ts';
+import { isAlike, lowestOf } from '../sentences/vitals.ts';
 import { spokenCriterion } from './criterion.ts';
 import { speak } from './speak.ts';
 
@@ -70,11 +70,13 @@ function lastAndLowest(
   const readings = all.find((one) => one.vital === vital)?.readings.filter(has) ?? [];
   const last = readings.at(-1);
   if (last === undefined) return [];
-  const lowest = extreme(readings, 1);
-  const lower = lowest !== null && numberOf(lowest) !== numberOf(last) ? [lowest] : [];
+  const lowest = lowestOf(readings);
+  const lower = lowest !== null && !isAlike(lowest.reading, last) ? [lowest] : [];
   return [
     ofReading(names[0], labels[0], last),
-    ...lower.map((reading) => ofReading(names[1], labels[1], reading)),
+    ...lower.map(({ reading, sure }) =>
+      ofReading(names[1], sure ? labels[1] : `${labels[1]} with a total`, reading),
+    ),
   ];
 }
 

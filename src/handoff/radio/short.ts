@@ -146,10 +146,12 @@ function firstReading({ vital, readings }: Series, day: Day): readonly Told[] {
   const first = readings[0];
   const now = readings.at(-1);
   if (first === undefined || now === undefined || numberOf(first) === numberOf(now)) return [];
-  const value =
-    first.vital === 'pulse' || first.vital === 'gcs' ? `${numberOf(first) ?? ''}` : readingText(first);
+  const bare = first.vital === 'pulse' || first.vital === 'gcs' ? numberOf(first) : null;
+  const value = bare === null ? readingText(first) : `${bare}`;
   const name = vital === 'gcs' ? 'GCS' : vitalName(vital).toLowerCase();
-  return [{ words: `First ${name} ${value} at ${clock(first.at, day)}`, entries: [first] }];
+  // "GCS" leads where its parts are told: by it their letters are spoken as words.
+  const title = bare === null && vital === 'gcs' ? 'GCS at first' : `First ${name}`;
+  return [{ words: `${title} ${value} at ${clock(first.at, day)}`, entries: [first] }];
 }
 
 const place = ({ site, side }: CareEntry): string =>

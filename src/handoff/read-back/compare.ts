@@ -76,6 +76,13 @@ function differs(value: CriticalValue, said: Stretch): ReadBackRow {
 /** The numbers as one would write them. */
 const written = (numbers: readonly number[]): string => numbers.join(' ');
 
+/** The words without "not testable" and "no total", which are of the GCS's parts and turn nothing. */
+const withoutUntested = (words: readonly string[]): readonly string[] =>
+  words
+    .join(' ')
+    .replace(/\bnot testable\b|\bno total\b/g, '')
+    .split(' ');
+
 /** Clock times in a row, as their digits make one number: `911` and `915` are `09110915`. */
 const clockDigits = (times: readonly number[]): string =>
   times.map((time) => `${time}`.padStart(4, '0')).join('');
@@ -96,7 +103,7 @@ function sameNumbers(value: CriticalValue, { words }: Stretch): boolean {
 }
 
 function compareStretch(value: CriticalValue, said: Stretch): ReadBackRow {
-  if (isNegated(said.words)) return differs(value, said);
+  if (isNegated(withoutUntested(said.words))) return differs(value, said);
   const side = sideIn(said.words);
   if (side !== null && side !== value.side) return differs(value, said);
   if (lacksOff(value, said)) return missing(value, 'when the tourniquet was said off');

@@ -2,6 +2,7 @@
 
 import { clock, type Day, minuteOf, readingText, type Series, vitalName } from '../../timeline/index.ts';
 import type { Sentence } from '../text.ts';
+import { lowestGcs } from './gcs-lowest.ts';
 import { type Told, written } from './told.ts';
 import { markOf, trustIn } from './trust.ts';
 
@@ -32,8 +33,24 @@ export function numberOf(reading: Reading): number | null {
   }
 }
 
+const isGcs = (reading: Reading): reading is Extract<Reading, { vital: 'gcs' }> => reading.vital === 'gcs';
+
+/** The lowest reading; `sure` is false where another, of which a part could not be tested, may have been lower. */
+export function lowestOf(
+  readings: readonly Reading[],
+): { readonly reading: Reading; readonly sure: boolean } | null {
+  const gcs = readings.filter(isGcs);
+  if (gcs.length > 0) return lowestGcs(gcs);
+  const reading = extreme(readings, 1);
+  return reading === null ? null : { reading, sure: true };
+}
+
+/** Two readings with one number, or one reading. */
+export const isAlike = (one: Reading, other: Reading): boolean =>
+  one === other || (numberOf(one) !== null && numberOf(one) === numberOf(other));
+
 /** The reading with the lowest (`sign` 1) or highest (`sign` -1) number; the earliest of equals. */
-export function extreme(readings: readonly Reading[], sign: 1 | -1): Reading | null {
+function extreme(readings: readonly Reading[], sign: 1 | -1): Reading | null {
   let best: { readonly reading: Reading; readonly value: number } | null = null;
   for (const reading of readings) {
     const value = numberOf(reading);
@@ -43,7 +60,7 @@ export function extreme(readings: readonly Reading[], sign: 1 | -1): Reading | n
 }
 
 export interface Point {
-  readonly word: 'first' | 'lowest' | 'highest' | 'last' | null;
+  readonly word: 'first' | 'lowest' | 'lowest total' | 'highest' | 'last' | null;
   readonly reading: Reading;
 }
 
@@ -54,11 +71,11 @@ export function trend(readings: readonly Reading[]): readonly Point[] {
   if (first === undefined || last === undefined) return [];
   if (first === last) return [{ word: null, reading: first }];
   const between = (['lowest', 'highest'] as const).flatMap((word): readonly Point[] => {
-    const sign = word === 'lowest' ? 1 : -1;
-    const found = extreme(readings, sign);
-    return found === null || numberOf(found) === numberOf(first) || numberOf(found) === numberOf(last)
+    const lowest = word === 'lowest' ? lowestOf(readings) : null;
+    const found = word === 'lowest' ? (lowest?.reading ?? null) : extreme(readings, -1);
+    return found === null || isAlike(found, first) || isAlike(found, last)
       ? []
-      : [{ word, reading: found }];
+      : [{ word: lowest?.sure === false ? ('lowest total' as const) : word, reading: found }];
   });
   const inTime = [...between].sort((a, b) => readings.indexOf(a.reading) - readings.indexOf(b.reading));
   return [{ word: 'first', reading: first }, ...inTime, { word: 'last', reading: last }];
