@@ -2,10 +2,11 @@
 
 import { type Entry, firstTold } from '../record/entry.ts';
 import type { Topic } from '../terms/index.ts';
-import { type Chart, clockText, timeOf } from './chart.ts';
+import { type Chart, clockText, type EntryOf, timeOf } from './chart.ts';
 import { type Reckoned, reckoned } from './evidence.ts';
 import { placeText } from './place.ts';
 import { COMMON_PRACTICE } from './source.ts';
+import { tellsFound } from './told/found.ts';
 import { offOf, saidOffWords, tourniquetsOf } from './tourniquets/index.ts';
 
 export interface Clock extends Reckoned {
@@ -60,11 +61,17 @@ const clockOf = (
 /** A told event is timed by a time that was spoken with it: without one, `at` is only when it was told. */
 const timed = (entry: Entry): boolean => timeOf(entry) !== Date.parse(firstTold(entry));
 
-const INJURY: readonly Topic[] = ['time', 'mechanism', 'onset', 'events'];
+const timesInjury = (entry: EntryOf<'history'>): boolean => timed(entry) && !tellsFound(entry.text);
+
+/** What tells when it happened; a collapse or a fit may have come after the injury, and is asked only where no injury was told. */
+const INJURY: readonly Topic[] = ['time', 'mechanism', 'onset'];
 
 function injury(chart: Chart): Clocked {
-  const told = chart.history.filter((entry) => INJURY.includes(entry.topic));
-  const known = told.find(timed);
+  const mechanism = chart.told('mechanism');
+  const told = chart.history.filter(
+    ({ topic }) => INJURY.includes(topic) || (topic === 'events' && mechanism.length === 0),
+  );
+  const known = mechanism.find(timesInjury) ?? told.find(timesInjury);
   return clockOf('injury', 'injury', known ?? told[0], known === undefined ? ['time of the injury'] : []);
 }
 

@@ -26,6 +26,7 @@ export { GCS_HIGHEST, type GcsComponent } from './score/gcs.ts';
 export { type ChildRange, type Score, type ScoreName, scoreCards } from './score/index.ts';
 export { type Scores, scores } from './scores.ts';
 export type { ItemState, SpineItem } from './spine/index.ts';
+export { tellsFound } from './told/found.ts';
 export { offOf, type SaidOff, saidOffWords, type Tourniquet, tourniquetsOf } from './tourniquets/index.ts';
 export { CRITERIA, type Flag, type FlagState, flags } from './triage/index.ts';
 export {

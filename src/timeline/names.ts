@@ -18,7 +18,6 @@ const PLURALS: Partial<Record<Site, string>> = {
 const TOPIC_NAMES: Partial<Record<Topic, string>> = {
   'past-history': 'Past history',
   'last-intake': 'Last intake by mouth',
-  events: 'Events before',
   provocation: 'Provoked or eased by',
   time: 'Time course',
 };

@@ -85,7 +85,7 @@ describe('a denied history says so without turning what is denied into what is t
     ['allergies', 'allergies', 'Allergies: denied.'],
     ['allergies', '', 'Allergies: denied.'],
     ['symptoms', 'nausea', 'Symptoms: denies nausea.'],
-    ['events', 'i remember it', 'Events before: denied (“I remember it”).'],
+    ['events', 'i remember it', 'Events: denied (“I remember it”).'],
     ['past-history', 'nothing much', 'Past history: denied (“nothing much”).'],
   ] as const;
   test.each(rows)('%s %j', (topic, text, line) => {

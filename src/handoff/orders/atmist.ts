@@ -3,7 +3,7 @@
 import { type Day, dayOf } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { opening } from '../opening.ts';
-import { complaintTimes, complaintTold, injuryTimes, mechanismTold } from '../parts/incident.ts';
+import { complaintTimes, complaintTold, eventsTold, injuryTimes, mechanismTold } from '../parts/incident.ts';
 import { injuries } from '../parts/injuries.ts';
 import { arrivals, needs } from '../parts/needs.ts';
 import { signs } from '../parts/signs.ts';
@@ -21,12 +21,14 @@ export function incidentTime({ entries, now }: HandoffInput, day: Day): readonly
     : [plain('Time of incident: not recorded.'), ...complaintTimes(entries).map(written)];
 }
 
-/** The mechanism as told; where none was, the chief complaint and the events before. */
+/** The mechanism as told, where none was the chief complaint; then the events. */
 export function mechanism({ entries }: HandoffInput, day: Day): readonly Sentence[] {
   const told = mechanismTold(entries, day);
-  return told === null
-    ? [plain('Mechanism: not recorded.'), ...complaintTold(entries, day).map(written)]
-    : [written(told)];
+  const rest = [told === null ? complaintTold(entries, day) : null, eventsTold(entries, day)];
+  return [
+    told === null ? plain('Mechanism: not recorded.') : written(told),
+    ...rest.filter((one) => one !== null).map(written),
+  ];
 }
 
 /**

@@ -39,9 +39,9 @@ export function imistAmbo(input: HandoffInput): HandoffText {
   const said = (topics: readonly Topic[]): readonly Sentence[] =>
     asked(topics.filter((topic) => ofTopic(entries, topic).length > 0));
   const told = mechanism(input, day);
-  // A mechanism that is not recorded brings the complaint and the events along already.
-  const besides = (['chief-complaint', 'events'] as const).filter(
-    (topic) => !ofTopic(entries, topic).every(({ id }) => told.some(({ entries: ids }) => ids.includes(id))),
+  // A mechanism that is not recorded brings the complaint along already.
+  const isTold = ofTopic(entries, 'chief-complaint').every(({ id }) =>
+    told.some(({ entries: ids }) => ids.includes(id)),
   );
   return {
     lines: [
@@ -50,7 +50,7 @@ export function imistAmbo(input: HandoffInput): HandoffText {
       ...section('M  Mechanism or medical complaint', [
         ...incidentTime(input, day),
         ...told,
-        ...said(besides),
+        ...(isTold ? [] : said(['chief-complaint'])),
       ]),
       ...section('I  Injuries', injuries(input, day)),
       ...section('S  Signs', signs(input, day)),

@@ -1,18 +1,26 @@
 // When and how it happened, as told: a time that nobody spoke is not recorded, and the time of the telling is none.
 
+import { tellsFound } from '../../clinical/index.ts';
 import { type Entry, firstTold } from '../../record/entry.ts';
 import { clock, type Day, minuteOf } from '../../timeline/index.ts';
 import { elapsed } from '../sentences/elapsed.ts';
-import { ofTopic, told, topicTold } from '../sentences/history.ts';
+import { type HistoryEntry, ofTopic, told, topicTold } from '../sentences/history.ts';
 import type { Told } from '../sentences/told.ts';
 
+const isTimed = (entry: HistoryEntry): boolean => minuteOf(entry.at) !== minuteOf(firstTold(entry));
+
+/** Whether a time was spoken with this mechanism, and is that of the incident. */
+export const timesIncident = (entry: HistoryEntry): boolean =>
+  entry.topic === 'mechanism' && isTimed(entry) && !tellsFound(entry.text);
+
 /**
- * The time spoken with the mechanism or the events, with how long ago that is at `now` (milliseconds since the epoch).
- * A time told of the complaint is not taken for it, since a pain may have begun later.
+ * The time spoken with the mechanism, with how long ago that is at `now` (milliseconds since the epoch). A time told of
+ * the complaint is not taken for it, since a pain may have begun later; nor one of a collapse, a fit or another event,
+ * which may have come after it: that is told as what it is.
  */
 export const injuryTimes = (entries: readonly Entry[], day: Day, now: number): readonly Told[] =>
-  [...ofTopic(entries, 'mechanism'), ...ofTopic(entries, 'events')]
-    .filter((entry) => minuteOf(entry.at) !== minuteOf(firstTold(entry)))
+  ofTopic(entries, 'mechanism')
+    .filter(timesIncident)
     .map((entry) => {
       const ago = elapsed(now - Date.parse(entry.at));
       return {
@@ -20,6 +28,14 @@ export const injuryTimes = (entries: readonly Entry[], day: Day, now: number): r
         entries: [entry],
       };
     });
+
+/** A collapse, a fit and the like that came at a time of their own, earliest first. */
+export const timedEvents = (entries: readonly Entry[]): readonly HistoryEntry[] =>
+  ofTopic(entries, 'events').filter((entry) => isTimed(entry) && entry.present !== false);
+
+/** All that was told of events, or null. */
+export const eventsTold = (entries: readonly Entry[], day: Day): Told | null =>
+  topicTold(entries, 'events', day);
 
 /** What was told of the complaint's own time, for a report in which the time of the incident is not recorded. */
 export const complaintTimes = (entries: readonly Entry[]): readonly Told[] =>
@@ -32,8 +48,6 @@ export const complaintTimes = (entries: readonly Entry[]): readonly Told[] =>
 export const mechanismTold = (entries: readonly Entry[], day: Day): Told | null =>
   topicTold(entries, 'mechanism', day);
 
-/** The chief complaint and the events before, for a report without a mechanism. */
-export const complaintTold = (entries: readonly Entry[], day: Day): readonly Told[] =>
-  [topicTold(entries, 'chief-complaint', day), topicTold(entries, 'events', day)].filter(
-    (one) => one !== null,
-  );
+/** The chief complaint, for a report without a mechanism. */
+export const complaintTold = (entries: readonly Entry[], day: Day): Told | null =>
+  topicTold(entries, 'chief-complaint', day);

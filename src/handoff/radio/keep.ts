@@ -23,6 +23,8 @@ export const KEEPS = [
   { keep: 'mechanism', never: false },
   { keep: 'time', never: false },
   { keep: 'breathing', never: false },
+  // A collapse or a fit that came at a time of its own.
+  { keep: 'event', never: false },
   // Each by its worst finding first, so that a bad one is not lost for the second of another.
   { keep: 'problem', never: false },
   // A criterion in a few words.
@@ -52,6 +54,7 @@ export const RADIO_ORDERS = {
   atmist: [
     'time',
     'mechanism',
+    'event',
     'problem',
     'denial',
     'not-examined',
@@ -70,6 +73,7 @@ export const RADIO_ORDERS = {
   'imist-ambo': [
     'mechanism',
     'time',
+    'event',
     'problem',
     'denial',
     'not-examined',
@@ -88,6 +92,7 @@ export const RADIO_ORDERS = {
   sbar: [
     'mechanism',
     'time',
+    'event',
     'allergy',
     'medication',
     'history',

@@ -1,19 +1,18 @@
 // Everything else that a short report may say, each in few words with the entries it tells.
 
-import { type Entry, firstTold } from '../../record/entry.ts';
+import { type Entry, standing } from '../../record/entry.ts';
 import { type Region, regionOf, type Vital } from '../../terms/index.ts';
 import {
   careName,
   clock,
   type Day,
-  minuteOf,
   readingText,
   type Series,
   series,
   vitalName,
 } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
-import { injuryTimes } from '../parts/incident.ts';
+import { injuryTimes, timedEvents, timesIncident } from '../parts/incident.ts';
 import { denials } from '../parts/injuries.ts';
 import { arrivals, needs } from '../parts/needs.ts';
 import { burnedShare } from '../sentences/burns.ts';
@@ -27,6 +26,7 @@ import { thePlace } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
 import { numberOf } from '../sentences/vitals.ts';
 import type { Keep } from './keep.ts';
+import { timedWords, withoutAgo } from './timed-words.ts';
 
 export interface Candidate {
   readonly keep: Keep;
@@ -62,14 +62,6 @@ function shortAllergies(entries: readonly Entry[], day: Day): Told {
   return { words: `Allergies: ${once(words).join(', ')}`, entries: whole?.entries ?? known };
 }
 
-/** `stung by a wasp fifteen minutes ago`: the clock time is told by itself. */
-const NUMBER =
-  '(?:\\d+|an?|half an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty)';
-const AGO = new RegExp(
-  `,?\\s+(?:(?:about|around|some|maybe) )*${NUMBER}(?:[ -]${NUMBER})? (?:minute|hour)s? ago\\.?$`,
-  'i',
-);
-
 /** Words of a mechanism that still leave room for the injuries. */
 const MECHANISM_WORDS = 16;
 
@@ -83,14 +75,14 @@ const preference = (entry: HistoryEntry): readonly number[] => [
 ];
 
 /** One telling of the mechanism; the others are further details. */
-function shortMechanism(entries: readonly Entry[]): readonly Told[] {
+function shortMechanism(entries: readonly Entry[], day: Day): readonly Told[] {
   const [best] = [...ofTopic(entries, 'mechanism')].sort((one, other) => {
     const theirs = preference(other);
     return preference(one).reduce((sum, value, index) => sum || value - (theirs[index] ?? 0), 0);
   });
   if (best === undefined) return [];
-  const isTimed = minuteOf(best.at) !== minuteOf(firstTold(best));
-  const words = isTimed ? told(best).replace(AGO, '') : told(best);
+  // The time of the incident stands by itself.
+  const words = timesIncident(best) ? withoutAgo(told(best)) : timedWords(best, day);
   return [{ words: capital(words), entries: [best] }];
 }
 
@@ -199,7 +191,10 @@ export function candidates(input: HandoffInput, day: Day): readonly Candidate[] 
   return [
     ...missing(entries).map(as('breathing')),
     ...shortTimes(input, day).map(as('time')),
-    ...shortMechanism(entries).map(as('mechanism')),
+    ...shortMechanism(entries, day).map(as('mechanism')),
+    ...timedEvents(entries).map((one) =>
+      as('event')({ words: capital(timedWords(one, day)), entries: [one] }),
+    ),
     ...burnedSurface(input).map(as('worst')),
     ...BREATHING.flatMap((vital) => of(vital).flatMap(last)).map(as('breathing')),
     // Whoever has a GCS is told how awake the patient is by that.
