@@ -1,9 +1,13 @@
 // Numbers, lengths and denials in told text: what is read, and what must not be. All texts are invented.
 
 import { describe, expect, it } from 'vitest';
-import { feetIn, inchesIn } from '../../src/clinical/told/height.ts';
+import { inchesIn, lengthsIn } from '../../src/clinical/told/height.ts';
 import { saidInText } from '../../src/clinical/told/mention.ts';
 import { numberIn } from '../../src/clinical/told/number.ts';
+
+/** The greatest length in feet, or null. */
+const feetIn = (text: string): number | null =>
+  lengthsIn(text).reduce<number | null>((most, { feet }) => Math.max(most ?? 0, feet), null);
 
 describe('a number', () => {
   it.each([

@@ -5,7 +5,7 @@ import { type Answer, any, no, unknown, yes } from '../answer.ts';
 import type { Chart, Rule } from '../chart.ts';
 import { foundAt } from '../said.ts';
 import type { Source } from '../source.ts';
-import { feetIn } from '../told/height.ts';
+import { fallIn } from '../told/fall.ts';
 import { answerOf, EVENT_TOPICS, mentionOf } from '../told/mention.ts';
 import { NUMBER, numberIn } from '../told/number.ts';
 import { ejection } from '../triage/mechanism.ts';
@@ -61,9 +61,13 @@ const DANGEROUS =
 /** Fall of 3 feet or 5 stairs, axial load, fast crash, rollover, ejection, motorised recreation, bicycle. */
 function dangerousMechanism(chart: Chart): Answer {
   const fall = mentionOf(chart, EVENT_TOPICS, FALL);
-  const high = fall.said.filter(
-    (entry) => (feetIn(textOf(entry)) ?? 0) >= FALL_FEET - 1e-6 || stairsIn(textOf(entry)) >= FALL_STAIRS,
-  );
+  const high = fall.said.filter((entry) => {
+    const told = fallIn(textOf(entry));
+    return (
+      told?.ofPatient === true &&
+      ((told.feet ?? 0) >= FALL_FEET - 1e-6 || stairsIn(textOf(entry)) >= FALL_STAIRS)
+    );
+  });
   const question = 'whether the mechanism was dangerous (a fall of 3 feet, a load on the head, a fast crash)';
   const fell: Answer =
     high.length > 0

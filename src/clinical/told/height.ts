@@ -8,18 +8,22 @@ const LENGTH = new RegExp(
   'gi',
 );
 
-/** The greatest length named in feet or metres, in feet; null where none is named. */
-export function feetIn(text: string): number | null {
-  let most: number | null = null;
-  for (const match of text.matchAll(LENGTH)) {
+export interface Length {
+  readonly feet: number;
+  /** where its words begin and end in the text */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Every length named in feet or metres, in the order said. */
+export const lengthsIn = (text: string): readonly Length[] =>
+  [...text.matchAll(LENGTH)].flatMap((match): readonly Length[] => {
     const value = numberIn(match[1] ?? '');
-    if (value === null) continue;
+    if (value === null) return [];
     const half = /half/i.test(match[0]) ? 0.5 : 0;
     const feet = /^m/i.test(match[2] ?? '') ? (value + half) * FEET_PER_METRE : value + half;
-    most = Math.max(most ?? 0, feet);
-  }
-  return most;
-}
+    return [{ feet, from: match.index, to: match.index + match[0].length }];
+  });
 
 const INCHES = new RegExp(`(${NUMBER})[\\s-]*(inch(?:es)?|cm|centimet(?:re|er)s?)\\b`, 'gi');
 

@@ -16,14 +16,17 @@ const NEGATED = /\b(?:no|not|never|without|denies|denied|nor|[a-z]+n't)(?:\s+[a-
 // A negation does not reach over these.
 const STOPS = /[.,;:!?]|\b(?:and|but|except|however|then)\b/gi;
 
+/** Whether a negation reaches over what begins at this place of the text. */
+export const isNegatedAt = (text: string, at: number): boolean =>
+  NEGATED.test(text.slice(0, at).split(STOPS).at(-1) ?? '');
+
 /** Did the text say the thing, or say that it was not so? Null where it does not name it. */
 export function saidInText(text: string, pattern: RegExp): boolean | null {
   // Most texts do not name it at all, which the pattern as it stands finds out soonest.
   if (!pattern.test(text.toLowerCase())) return null;
   let denied = false;
   for (const match of text.matchAll(new RegExp(pattern.source, 'gi'))) {
-    const before = text.slice(0, match.index).split(STOPS).at(-1) ?? '';
-    if (!NEGATED.test(before)) return true;
+    if (!isNegatedAt(text, match.index)) return true;
     denied = true;
   }
   return denied ? false : null;

@@ -4,7 +4,9 @@ import type { Entry } from '../../record/entry.ts';
 import { type Answer, all, any, no, unknown, yes } from '../answer.ts';
 import type { Chart } from '../chart.ts';
 import { foundAt } from '../said.ts';
-import { feetIn, inchesIn } from '../told/height.ts';
+import { fallIn } from '../told/fall.ts';
+import { FALL } from '../told/fall-words.ts';
+import { inchesIn } from '../told/height.ts';
 import { answerOf, EVENT_TOPICS, mentionOf } from '../told/mention.ts';
 import { ageBetween } from './readings.ts';
 
@@ -116,27 +118,32 @@ export const pedestrianOrCyclist = (chart: Chart): Answer =>
     RIDE,
   );
 
-const FALL = /\b(?:fall(?:en|s)?|fell|dropped|tumbled|slipped)\b/;
 const LIMIT_FEET = 10;
 
 /** A fall from where one stands or sits on the ground is of no height. */
 const FROM_STANDING = /\bfrom (?:a )?(?:standing|ground level|kneeling)\b|\b(?:ground|same)[- ]level fall\b/;
 const FROM_HIGHER = /\b(?:off|down|over|into|cliff|roof|ladder|tree|ledge)\b/;
 
-/** What was told of a fall, with the feet named in it. */
+const FELL = 'whether the patient fell, and how far';
+
+/** What was told of the patient's fall, with the feet that belong to it; what fell on somebody leaves it open. */
 function falls(chart: Chart): { readonly fall: Answer; readonly feet: number | null } {
-  const fall = answerOf(
-    mentionOf(chart, EVENT_TOPICS, FALL),
-    'whether there was a fall, and how far',
-    'fall',
-  );
-  const feetOf = (entry: Entry): number | null => {
+  const mention = mentionOf(chart, EVENT_TOPICS, FALL);
+  const told = mention.said.map((entry) => ({ entry, told: fallIn(textOf(entry)) }));
+  const own = told.filter((each) => each.told?.ofPatient === true);
+  if (told.length > 0 && own.length === 0)
+    return { fall: unknown([FELL], [...mention.said, ...mention.hinted]), feet: null };
+  const said = own.map(({ entry }) => entry);
+  const fall = answerOf({ ...mention, said }, 'whether there was a fall, and how far', 'fall');
+  const feet = own.flatMap(({ entry, told }) => {
     const text = textOf(entry).toLowerCase();
-    return feetIn(text) ?? (FROM_STANDING.test(text) && !FROM_HIGHER.test(text) ? 0 : null);
-  };
-  const feet = fall.truth === 'yes' ? fall.evidence.flatMap((entry) => feetOf(entry) ?? []) : [];
+    return told?.feet ?? (FROM_STANDING.test(text) && !FROM_HIGHER.test(text) ? 0 : []);
+  });
   return { fall, feet: feet.length === 0 ? null : Math.max(...feet) };
 }
+
+/** A height in metres comes with a rounding error that must not lift 10 feet over the limit. */
+const isHigh = (feet: number): boolean => feet > LIMIT_FEET + 1e-6;
 
 /** A fall from more than 10 feet, at any age. */
 export function highFall(chart: Chart): Answer {
@@ -144,8 +151,7 @@ export function highFall(chart: Chart): Answer {
   if (fall.truth !== 'yes') return fall;
   if (feet === null) return unknown(['how far the fall was'], fall.evidence, 'fall');
   const because = feet === 0 ? 'fall from standing' : `fall of about ${Math.round(feet)} feet`;
-  // A height in metres comes with a rounding error that must not lift 10 feet over the limit.
-  return feet > LIMIT_FEET + 1e-6 ? yes(fall.evidence, because) : no(fall.evidence, because);
+  return isHigh(feet) ? yes(fall.evidence, because) : no(fall.evidence, because);
 }
 
 const HEAD_STRUCK =
@@ -155,10 +161,12 @@ const NO_HEAD_INJURY = /\b(?:no|without|denies) (?:any )?head (?:injury|injuries
 
 const HEAD_MARKS = ['deformity', 'contusion', 'laceration', 'swelling', 'abrasion', 'bleeding'] as const;
 
-/** A low fall with significant head impact at 5 and under or 65 and over. */
+/** A low fall with significant head impact at 5 and under or 65 and over; one over the limit of a high fall is none. */
 export function lowFall(chart: Chart): Answer {
   const age = any([ageBetween(chart, 0, 5), ageBetween(chart, 65, Number.POSITIVE_INFINITY)]);
-  const { fall } = falls(chart);
+  const { fall: fell, feet } = falls(chart);
+  const fall =
+    feet !== null && isHigh(feet) ? no(fell.evidence, `fall of about ${Math.round(feet)} feet`) : fell;
   const struck = mentionOf(chart, EVENT_TOPICS, HEAD_STRUCK);
   const marks = foundAt(chart, ['head', 'skull', 'face', 'forehead'], HEAD_MARKS);
   const blow = answerOf(struck, 'whether the head was hit hard', 'head struck');
