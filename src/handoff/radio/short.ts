@@ -1,6 +1,6 @@
 // Everything else that a short report may say, each in few words with the entries it tells.
 
-import { type Entry, standing } from '../../record/entry.ts';
+import type { Entry } from '../../record/entry.ts';
 import { type Region, regionOf, type Vital } from '../../terms/index.ts';
 import {
   careName,
@@ -99,6 +99,20 @@ const last = ({ vital, readings }: Series): readonly Told[] => {
     ? []
     : [{ words: shortReading(vital, readingText(reading)), entries: [reading] }];
 };
+
+const AVPU = ['A', 'V', 'P', 'U'];
+
+/** `Worst: responds to pain at 13:56`, where the last is better. */
+function worstResponse({ readings }: Series, day: Day): readonly Told[] {
+  const rank = (reading: Series['readings'][number] | undefined): number =>
+    reading?.vital === 'responsiveness' ? AVPU.indexOf(reading.value.avpu ?? '') : -1;
+  const worst = Math.max(...readings.map(rank));
+  const reading = readings.find((one) => rank(one) === worst);
+  const ends = readings.findLast((one) => rank(one) >= 0);
+  return reading === undefined || rank(ends) === worst
+    ? []
+    : [{ words: `Worst: ${readingText(reading)} at ${clock(reading.at, day)}`, entries: [reading] }];
+}
 
 /** `Incident 15:00, 31 minutes ago` */
 const shortTimes = ({ entries, now }: HandoffInput, day: Day): readonly Told[] =>
@@ -199,7 +213,7 @@ export function candidates(input: HandoffInput, day: Day): readonly Candidate[] 
     ...BREATHING.flatMap((vital) => of(vital).flatMap(last)).map(as('breathing')),
     // Whoever has a GCS is told how awake the patient is by that.
     ...of('responsiveness')
-      .flatMap(last)
+      .flatMap((one) => [...last(one), ...worstResponse(one, day)])
       .map(as(of('gcs').length > 0 ? 'trend' : 'breathing')),
     ...TRENDS.flatMap((vital) => of(vital).flatMap((one) => firstReading(one, day))).map(as('trend')),
     ...shortCare(input, day).map(as('treatment')),

@@ -1,4 +1,5 @@
-// Vitals in prose: each reading with its time; the short form gives the first, the extremes and the last, and the count.
+// Vitals in prose: each reading with its time; the short form gives the first, the extremes and the last, and the count;
+// of what has no number, each change.
 
 import { clock, type Day, minuteOf, readingText, type Series, vitalName } from '../../timeline/index.ts';
 import type { Sentence } from '../text.ts';
@@ -60,11 +61,24 @@ function extreme(readings: readonly Reading[], sign: 1 | -1): Reading | null {
 }
 
 export interface Point {
-  readonly word: 'first' | 'lowest' | 'lowest total' | 'highest' | 'last' | null;
+  readonly word: 'first' | 'lowest' | 'lowest total' | 'highest' | 'then' | 'last' | null;
   readonly reading: Reading;
 }
 
-/** First, lowest and highest where they lie outside first and last, and last, in the order of time. */
+/** Readings between that no number compares: each that says another thing than the one before it, since any may be the worst. */
+const changes = (readings: readonly Reading[]): readonly Point[] =>
+  readings.slice(1, -1).flatMap((reading, index): readonly Point[] => {
+    const before = readings[index];
+    return numberOf(reading) !== null ||
+      (before !== undefined && readingText(before) === readingText(reading))
+      ? []
+      : [{ word: 'then', reading }];
+  });
+
+/**
+ * First, lowest and highest where they lie outside first and last, and last, in the order of time; pupils, skin,
+ * responsiveness and whatever else has no number by each change.
+ */
 export function trend(readings: readonly Reading[]): readonly Point[] {
   const first = readings[0];
   const last = readings.at(-1);
@@ -77,7 +91,9 @@ export function trend(readings: readonly Reading[]): readonly Point[] {
       ? []
       : [{ word: lowest?.sure === false ? ('lowest total' as const) : word, reading: found }];
   });
-  const inTime = [...between].sort((a, b) => readings.indexOf(a.reading) - readings.indexOf(b.reading));
+  const inTime = [...between, ...changes(readings)].sort(
+    (a, b) => readings.indexOf(a.reading) - readings.indexOf(b.reading),
+  );
   return [{ word: 'first', reading: first }, ...inTime, { word: 'last', reading: last }];
 }
 
