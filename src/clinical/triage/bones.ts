@@ -22,10 +22,16 @@ export function proximalLongBones(chart: Chart): Answer {
         entry.site !== undefined &&
         sidesOf(entry.site, entry.side ?? null).includes(bone.side),
     );
-    if (signs.length > 0 || drawn.length > 0)
-      return yes([...signs, ...drawn], placeText(bone.site, bone.side));
+    const place = placeText(bone.site, bone.side);
     const denied = denials(chart, bone, 'deformity');
-    return denied.length > 0 ? no(denied) : unknown([`deformity of the ${placeText(bone.site, bone.side)}`]);
+    // A splint on a side that was said to be whole may be on the other one.
+    if (signs.length === 0 && drawn.length > 0 && denied.length > 0)
+      return unknown(
+        [`which side is meant: traction splint on the ${place}, where deformity was denied`],
+        [...drawn, ...denied],
+      );
+    if (signs.length > 0 || drawn.length > 0) return yes([...signs, ...drawn], place);
+    return denied.length > 0 ? no(denied) : unknown([`deformity of the ${place}`]);
   });
   const broken = asked.filter((answer) => answer.truth === 'yes');
   const open = asked.filter((answer) => answer.truth === 'unknown');
@@ -37,7 +43,7 @@ export function proximalLongBones(chart: Chart): Answer {
   return broken.length + open.length >= 2
     ? unknown(
         open.flatMap((answer) => answer.missing),
-        evidence,
+        [...evidence, ...open.flatMap((answer) => answer.evidence)],
       )
     : no(
         asked.flatMap((answer) => answer.evidence),
