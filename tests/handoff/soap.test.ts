@@ -100,7 +100,7 @@ test('two answers to one question are both told', () => {
       made('b', { kind: 'history', topic: 'age', text: 'forty three', years: 43 }),
     ]),
   );
-  expect(said).toContain('Age: 34 years; 43 years.');
+  expect(said).toContain('Age: 34 years; 43 years; which holds is not settled.');
 });
 
 test('vitals are told each with its time, and an unconfirmed one among confirmed ones is marked by itself', () => {

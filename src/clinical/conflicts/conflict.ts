@@ -15,6 +15,8 @@ export interface Conflict extends Reckoned {
     | 'unit'
     | 'sum'
     | 'time-far-back'
+    | 'two-ages'
+    | 'two-sexes'
     | 'amputated'
     | 'care-without-finding';
   readonly question: string;

@@ -6,6 +6,7 @@ import { MEASURES } from '../vitals/measures.ts';
 import { onAmputated } from './amputated.ts';
 import type { Conflict } from './conflict.ts';
 import { nothingAndSomething, oppositeCsm, oppositeFindings, wholeAndNot } from './opposite.ts';
+import { twoAges, twoSexes } from './patients.ts';
 import { careWithoutFinding, PAIRED_REGIONS, sideJumps, unlikePupils, unlikeStrength } from './sides.ts';
 import { jumps, sums, timesFarBack, units } from './values.ts';
 
@@ -16,8 +17,10 @@ const each =
   (rule: (chart: Chart, one: T) => readonly Conflict[]): readonly Rule<readonly Conflict[]>[] =>
     of.map((one) => (chart: Chart) => rule(chart, one));
 
-/** In the order shown: opposite answers, sides, values, and what was said or done where it cannot be. */
+/** In the order shown: two patients in one, opposite answers, sides, values, and what was said or done where it cannot be. */
 export const CONFLICT_RULES: readonly Rule<readonly Conflict[]>[] = [
+  twoAges,
+  twoSexes,
   ...each(SITES)(oppositeFindings),
   ...each(['hand', 'foot'] as const)(oppositeCsm),
   ...each(['hand', 'foot'] as const)(wholeAndNot),

@@ -85,7 +85,7 @@ export function shockIndexScore(chart: Chart): Score {
   const compared =
     cutOff === null
       ? 'no published cut-off at this age'
-      : `${exact > cutOff ? 'above' : 'not above'} ${cutOff}${years.years === null ? ' (adult; age not said)' : ''}`;
+      : `${exact > cutOff ? 'above' : 'not above'} ${cutOff}${years.years !== null ? '' : years.told.length > 1 ? ' (adult; age not settled)' : ' (adult; age not said)'}`;
   return scoreOf(
     'shock-index',
     value,

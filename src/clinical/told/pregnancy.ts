@@ -1,11 +1,11 @@
 // Pregnancy as told, with its weeks where they were said.
 
-import type { Entry } from '../../record/entry.ts';
 import type { Topic } from '../../terms/index.ts';
 import { type Answer, no, unknown, yes } from '../answer.ts';
 import type { Chart } from '../chart.ts';
 import { answerOf, mentionOf } from './mention.ts';
 import { NUMBER, numberIn } from './number.ts';
+import { sexOf } from './sex.ts';
 
 const TOPICS: readonly Topic[] = [
   'past-history',
@@ -20,15 +20,12 @@ const WEEKS = new RegExp(`(${NUMBER})[\\s-]*(weeks?|months?)`, 'i');
 const WEEKS_PER_MONTH = 4.345;
 const LIMIT_WEEKS = 20;
 
-const isMale = (entry: Entry): boolean =>
-  entry.kind === 'history' && entry.topic === 'sex' && /\b(?:male|man|boy)\b/i.test(entry.text);
-
 /** Whether the patient is pregnant: said, denied, ruled out by a male sex as told, or unknown. */
 export function pregnancyOf(chart: Chart): Answer {
   const told = answerOf(mentionOf(chart, TOPICS, PREGNANT), 'whether pregnant', 'pregnant');
-  const sex = chart.told('sex').at(-1);
-  return told.truth === 'unknown' && told.evidence.length === 0 && sex !== undefined && isMale(sex)
-    ? no([sex], 'male')
+  const { sex, entries } = chart.ask(sexOf);
+  return told.truth === 'unknown' && told.evidence.length === 0 && sex === 'male'
+    ? no(entries, 'male')
     : told;
 }
 

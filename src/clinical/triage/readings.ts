@@ -1,7 +1,7 @@
 // The criteria that a number decides: one reading on the wrong side at any time meets them, for it was so then.
 
 import type { EntryFacts } from '../../record/entry.ts';
-import { ageOf, wholeYears } from '../age.ts';
+import { ageMissing, ageOf, wholeYears } from '../age.ts';
 import { type Answer, all, any, no, unknown, yes } from '../answer.ts';
 import { type Chart, clockText, timeOf, type VitalEntry, vitalsOf } from '../chart.ts';
 import { gcsReadings } from '../score/gcs.ts';
@@ -9,10 +9,14 @@ import { PAIR_MINUTES } from '../vitals/set-length.ts';
 
 /** Yes where the age in whole years lies within the bounds. */
 export function ageBetween(chart: Chart, from: number, to: number): Answer {
-  const { years, entries } = chart.ask(ageOf);
-  if (years === null) return unknown(['age']);
-  const whole = wholeYears(years);
-  return whole >= from && whole <= to ? yes(entries, `age ${years}`) : no(entries, `age ${years}`);
+  const age = chart.ask(ageOf);
+  const { years, told, entries } = age;
+  if (years === null) return unknown([ageMissing(age)], entries);
+  const within = told.filter((one) => wholeYears(one) >= from && wholeYears(one) <= to);
+  // Of two ages that are near each other both must lie on one side of the limit.
+  if (within.length > 0 && within.length < told.length) return unknown([ageMissing(age)], entries);
+  const text = `age ${told.join(' or ')}`;
+  return within.length > 0 ? yes(entries, text) : no(entries, text);
 }
 
 const pressureText = (entry: VitalEntry<'blood-pressure'>): string =>

@@ -20,7 +20,7 @@ import { type CareEntry, caresTold, careText } from '../sentences/care.ts';
 import { shortCriterion } from '../sentences/criterion-words.ts';
 import { csmTold } from '../sentences/csm.ts';
 import { metFlags } from '../sentences/flags.ts';
-import { type HistoryEntry, ofTopic, told, topicTold } from '../sentences/history.ts';
+import { type HistoryEntry, ofTopic, told, topicTold, unsettled } from '../sentences/history.ts';
 import { and, capital, once } from '../sentences/list.ts';
 import { thePlace } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
@@ -42,6 +42,8 @@ export function shortWho(entries: readonly Entry[]): Told | null {
   const said = [
     ...ages.map((entry) => `age ${entry.years ?? told(entry)}`),
     ...sexes.map((entry) => told(entry)),
+    ...unsettled(entries, 'age'),
+    ...unsettled(entries, 'sex'),
   ];
   return said.length === 0
     ? null

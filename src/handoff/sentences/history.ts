@@ -82,6 +82,16 @@ function onceEach(
   return [...sets.values()];
 }
 
+/** A patient has one age and one sex: two that were told are both given, and that neither is settled. */
+const UNSETTLED = 'which holds is not settled';
+const ONE_ANSWER: readonly Topic[] = ['age', 'sex'];
+
+/** `which holds is not settled`, where two answers to a question that has one are told; else nothing. */
+export function unsettled(entries: readonly Entry[], topic: Topic): readonly string[] {
+  const answers = new Set(ofTopic(entries, topic).map((entry) => told(entry).toLowerCase()));
+  return ONE_ANSWER.includes(topic) && answers.size > 1 ? [UNSETTLED] : [];
+}
+
 /** All that was told of the topic, confirmed first, as one; null where nothing was. */
 export function topicTold(entries: readonly Entry[], topic: Topic, day: Day): Told | null {
   const said = ofTopic(entries, topic);
@@ -89,9 +99,13 @@ export function topicTold(entries: readonly Entry[], topic: Topic, day: Day): To
     ...said.filter(({ state }) => state === 'confirmed'),
     ...said.filter(({ state }) => state !== 'confirmed'),
   ];
-  const [first, ...others] = onceEach(ordered, day).map(
+  const answers = onceEach(ordered, day);
+  const [first, ...others] = answers.map(
     ([entry, ...same], index): Told => ({
-      words: `${index === 0 ? `${topicName(topic)}: ` : ''}${told(entry)}${spokenTime(entry, day)}`,
+      words: [
+        `${index === 0 ? `${topicName(topic)}: ` : ''}${told(entry)}${spokenTime(entry, day)}`,
+        ...(index === answers.length - 1 ? unsettled(entries, topic) : []),
+      ].join('; '),
       entries: [entry, ...same],
     }),
   );
