@@ -81,12 +81,21 @@ describe('what was not examined is named, the widest words first', () => {
 
 describe('a denied history says so without turning what is denied into what is told', () => {
   const rows = [
-    ['allergies', 'no allergies', 'Allergies: denied (“no allergies”).'],
+    ['allergies', 'no allergies', 'Allergies: “no allergies”.'],
     ['allergies', 'allergies', 'Allergies: denied.'],
     ['allergies', '', 'Allergies: denied.'],
     ['symptoms', 'nausea', 'Symptoms: denies nausea.'],
     ['events', 'i remember it', 'Events: denied (“I remember it”).'],
-    ['past-history', 'nothing much', 'Past history: denied (“nothing much”).'],
+    ['past-history', 'nothing much', 'Past history: “nothing much”.'],
+    ['events', "wasn't knocked out", "Events: “wasn't knocked out”."],
+    ['events', 'she wasnt knocked out', 'Events: “she wasnt knocked out”.'],
+    ['medications', 'isn’t on blood thinners', 'Medications: “isn’t on blood thinners”.'],
+    ['symptoms', 'never vomited', 'Symptoms: “never vomited”.'],
+    ['events', 'denies being knocked out', 'Events: “denies being knocked out”.'],
+    ['medications', 'none', 'Medications: “none”.'],
+    ['events', 'knocked out', 'Events: denies knocked out.'],
+    ['past-history', 'hypertension', 'Past history: denies hypertension.'],
+    ['medications', 'Any blood thinners: No', 'Medications: denies blood thinners.'],
   ] as const;
   test.each(rows)('%s %j', (topic, text, line) => {
     expect(texts(input([made('a', { kind: 'history', topic, text, present: false })]))).toContain(line);

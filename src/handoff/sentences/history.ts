@@ -20,21 +20,30 @@ export type HistoryEntry = Extract<Entry, { kind: 'history' }>;
 /** `Any blood thinners: No`: a question with its answer, as it was kept. */
 const ASKED = /^(?:any\s+)?(.+?):\s*(?:no|none|nope|nah|never|not (?:that i know(?: of)?|really))$/i;
 
-/** A denial in the teller's own negative words, or with nothing named, is quoted; else what is denied is named. */
+/** A text that says "not" by itself; a recogniser may leave the apostrophe out. */
+const OWN_NEGATION =
+  /\b(?:no|not|none|nor|neither|nothing|nobody|nowhere|never|nil|nkda|nka|nope|nah|without|cannot|unable|lacks|absent|negative|free of|den(?:y|ies|ied|ying)|[a-z]+n['’]t|(?:is|are|was|were|do|does|did|has|have|had|could|would|should|ca|wo)nt)\b/i;
+
+/** Whole sentences are quoted: "denies I remember all of it" would deny what was told. */
+const SENTENCE = /^(?:i|i['’]\w+|we|he|she|it|they|patient)\b/i;
+
+/**
+ * What is denied is named. Words that deny by themselves stand as they were said and nothing before them: "denies wasn't
+ * knocked out" says the opposite, and so may "denied" before the quoted words.
+ */
 function denied(topic: Topic, text: string): string {
   const asked = ASKED.exec(text)?.[1];
   // "Did you pass out: no" is no thing that can be denied by name.
   if (
     asked !== undefined &&
-    /^(?:do|does|did|is|are|was|were|have|has|had|can|could|will|would|when|what|how)\b/i.test(asked)
+    (OWN_NEGATION.test(asked) ||
+      /^(?:do|does|did|is|are|was|were|have|has|had|can|could|will|would|when|what|how)\b/i.test(asked))
   )
     return `denied (“${text}”)`;
   if (asked !== undefined) return `denies ${asked.charAt(0).toLowerCase()}${asked.slice(1)}`;
   if (text === '' || text.toLowerCase() === topic.replace('-', ' ')) return 'denied';
-  // Whole sentences are quoted too: "denies I remember all of it" would deny what was told, and "denies takes nothing" twice.
-  return /^(denied|without|i|i'\w+|we|he|she|it)\b|\b(no|none|not|nothing|never|nil|denies)\b/i.test(text)
-    ? `denied (“${text}”)`
-    : `denies ${text}`;
+  if (OWN_NEGATION.test(text)) return `“${text}”`;
+  return SENTENCE.test(text) ? `denied (“${text}”)` : `denies ${text}`;
 }
 
 /** A recogniser writes no capitals: a name gets its own, and "i" is written as a person would. */
