@@ -5,8 +5,12 @@ import { clock, type Day, inOrder } from '../../timeline/index.ts';
 import { tidy } from '../sentences/list.ts';
 import type { Told } from '../sentences/told.ts';
 
-/** Words that tell an arrival; ours, no source. */
-const ARRIVAL = /\bE\.?T\.?A\b|\b(?:minutes?|mins?|hours?)\s+(?:out|away)\b|\b(?:arriv|inbound)\w*/i;
+/**
+ * Words that tell an arrival that is to come; ours, no source. "Before I arrived", "on our arrival" and "was ten minutes
+ * away" tell of what was.
+ */
+const ARRIVAL =
+  /\bE\.?T\.?A\b|(?<!\b(?:was|were|been|had|lay|lying|found)\b[^.,;]{0,40})\b(?:minutes?|mins?|hours?)\s+(?:out|away)\b(?!\s+(?:cold|of it))|\b(?:arrives?|arriving|inbound)\b|(?<!\b(?:on|upon|at|before|since|after|prior to|until|till)\s+(?:(?:my|our|their|the|scene|crew|first)\s+)*)\barrival\b/i;
 
 /** Words that ask for something; ours, no source. "No need", "I need to look" and "I need you to" ask for nothing. */
 const NEED =
