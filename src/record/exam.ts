@@ -5,6 +5,7 @@ import type { Utterance } from '../parse/utterance.ts';
 import { type EventFacts, FORMAT, type RecordEvent } from './event.ts';
 import { interpret, type Planned } from './interpret.ts';
 import { withoutDeniedStrikes } from './not-to-strike.ts';
+import { staying } from './patients.ts';
 import { type ReadsTalk, readSafely } from './reads-talk.ts';
 import { EMPTY, type RecordState } from './state.ts';
 import { step } from './step.ts';
@@ -70,12 +71,14 @@ function eventOf(device: string, state: RecordState, time: string, planned: Plan
 
 /**
  * The examination after one more utterance. The utterance is logged before it is read, with every alternative; should
- * the reader fail on it, the words stand as a note that says so, and the talk goes on.
+ * the reader fail on it, the words stand as a note that says so, and the talk goes on. `here` is the number of the record's
+ * patient, where it is known.
  */
 export function hearUtterance<Context>(
   exam: Exam<Context>,
   reader: ReadsTalk<Context>,
   heard: HeardUtterance,
+  here?: number,
 ): Exam<Context> {
   const heardAt = formatIso(heard.heardAt, heard.zone);
   const logged = logUtterance(exam, heard, heardAt);
@@ -87,7 +90,7 @@ export function hearUtterance<Context>(
     text: other,
     frames: readSafely(reader, { text: other, heardAt: heard.heardAt, zone }, logged.context).frames,
   }));
-  const frames = withDoubt(withoutDeniedStrikes(read.frames, text), text, heard, others);
+  const frames = withDoubt(staying(withoutDeniedStrikes(read.frames, text), here), text, heard, others);
   const iso = (epochMs: number): string => formatIso(epochMs, zone);
   let next: Exam<Context> = { ...logged, context };
   for (const [index, frame] of frames.entries()) {

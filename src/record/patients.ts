@@ -1,6 +1,6 @@
 // Which patient's record a spoken turn means: the page and the terminal both go by this.
 
-import type { PatientMeant } from '../parse/frame.ts';
+import type { Frame, PatientMeant } from '../parse/frame.ts';
 import type { RecordEvent } from './event.ts';
 
 export interface Patients {
@@ -44,4 +44,23 @@ export interface SaidTurn {
 export function turnIn(event: RecordEvent): SaidTurn | null {
   if (event.kind !== 'command' || event.payload.patient === undefined) return null;
   return { meant: event.payload.patient, rest: event.payload.rest ?? null };
+}
+
+/**
+ * The frames for the record of patient `here`. "Patient one" said in the first patient's own record turns to nobody else:
+ * the words after it are heard in this record next, and the note that would keep them as another's is left out.
+ */
+export function staying(frames: readonly Frame[], here: number | undefined): readonly Frame[] {
+  const rest = frames.flatMap((frame) =>
+    frame.frame === 'command' && frame.patient === here ? (frame.rest ?? []) : [],
+  )[0];
+  if (here === undefined || rest === undefined) return frames;
+  return frames.filter(
+    (frame) =>
+      !(
+        frame.frame === 'statement' &&
+        frame.statement.kind === 'note' &&
+        frame.statement.text.endsWith(rest)
+      ),
+  );
 }

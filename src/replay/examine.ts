@@ -39,7 +39,7 @@ export function examineAll<Context>(
 
   const hear = (open: Open<Context>, utterance: HeardUtterance): Open<Context> => {
     const exam = open.exams.get(open.current) ?? begun(open.current, utterance.heardAt);
-    const heard = hearUtterance(exam, reads, utterance);
+    const heard = hearUtterance(exam, reads, utterance, open.current);
     const exams = new Map(open.exams).set(open.current, heard);
     const turn = heard.events
       .slice(exam.events.length)

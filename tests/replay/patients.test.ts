@@ -78,3 +78,24 @@ describe('a talk about two patients', () => {
     expect(examineAll(reader, talk)).toEqual([{ patient: 1, exam: examine(reader, talk) }]);
   });
 });
+
+describe('a number that names the patient in hand', () => {
+  const entriesOf = (...lines: readonly string[]): readonly Entry[] =>
+    examine(reader, talkOf(...lines)).state.entries;
+
+  it.each([
+    'Patient one. Male, forty. Right thigh bleeding heavily.',
+    'this is patient one, male, forty, right thigh bleeding',
+  ])('keeps nothing as said of another: %s', (line) => {
+    const entries = entriesOf(line, 'pulse ninety');
+    expect(said(entries)).toEqual(['thigh', 'pulse']);
+    expect(entries.filter(({ kind }) => kind === 'note')).toEqual([]);
+    expect(entries.flatMap(({ doubt }) => doubt ?? [])).toEqual([]);
+  });
+
+  it("still keeps as another's what is said after a turn away", () => {
+    const entries = entriesOf('pulse ninety', 'patient two, left foot cold');
+    expect(said(entries)).toEqual(['pulse']);
+    expect(entries.filter(({ kind }) => kind === 'note')).toHaveLength(1);
+  });
+});

@@ -49,11 +49,12 @@ export function sayWaiting(desk: Desk): void {
 
 function hear(desk: Desk, reader: TalkReader, { at, sound, ...said }: Waiting): void {
   const record = recordToUse(desk, reader, at);
-  const exam = hearUtterance(record.exam, reader, {
-    ...said,
-    heardAt: timeIn(record, at),
-    zone: record.exam.zone,
-  });
+  const exam = hearUtterance(
+    record.exam,
+    reader,
+    { ...said, heardAt: timeIn(record, at), zone: record.exam.zone },
+    record.exam.state.filing.patient,
+  );
   const fresh = exam.events.slice(record.exam.events.length);
   const turn = fresh.flatMap((event) => turnIn(event) ?? []).at(-1);
   setRecord(desk, { ...record, exam });

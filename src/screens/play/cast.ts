@@ -22,7 +22,7 @@ export function inMind({ records, current }: Cast): OpenRecord {
 /** The cast after one more utterance. */
 export function hearInCast(desk: Desk, reader: TalkReader, cast: Cast, utterance: HeardUtterance): Cast {
   const record = inMind(cast);
-  const exam = hearUtterance(record.exam, reader, utterance);
+  const exam = hearUtterance(record.exam, reader, utterance, cast.current);
   const heard = { ...cast, records: new Map(cast.records).set(cast.current, { ...record, exam }) };
   const turn = exam.events
     .slice(record.exam.events.length)
