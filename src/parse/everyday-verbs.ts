@@ -1,6 +1,7 @@
 // Everyday verbs and denials in the words of the grammar: "ain't got" and "it don't hurt", and the second "no" of one ("can't find no pulse"), which
 // denies nothing more and is read as "any".
 
+import { isDo, withoutEmphatic } from './emphatic-do.ts';
 import type { Token } from './token.ts';
 
 const setOf = (words: string): ReadonlySet<string> => new Set(words.split(' '));
@@ -30,23 +31,7 @@ const isOneWord = (one: Token | undefined, other: Token | undefined): boolean =>
 
 /** The words in which the grammar knows them: dialect's "ain't" and "don't", and an "any" for each second negative; places and pauses as they were. */
 export const withPlainVerbs = (tokens: readonly Token[]): readonly Token[] =>
-  withPlainDenials(
-    withoutEither(tokens.some(isDo) ? tokens.filter((_, at) => !isEmphatic(tokens, at)) : tokens),
-  );
-
-const isDo = ({ word }: Token): boolean => word === 'does' || word === 'did' || word === 'do';
-
-/** "She does have feeling there": the does says no more than the have. */
-function isEmphatic(tokens: readonly Token[], at: number): boolean {
-  const [before, token, next] = [tokens[at - 1], tokens[at], tokens[at + 1]];
-  if (token === undefined || !isDo(token) || token.pause !== '' || before?.pause !== '') return false;
-  const opens = at < 2 || tokens[at - 2]?.pause !== '' || OPENING.has(tokens[at - 2]?.word ?? '');
-  return opens && EMPHATIC.has(before.word) && next?.word === 'have';
-}
-
-const EMPHATIC = setOf('i he she they it patient');
-/** Before these it is no question ("what does he have", "where do they have"). */
-const OPENING = setOf('and but so yes yeah no now on okay the');
+  withPlainDenials(withoutEither(withoutEmphatic(tokens)));
 
 function withPlainDenials(tokens: readonly Token[]): readonly Token[] {
   if (!tokens.some(({ word }) => word === 'not' || word === 'never')) return tokens;

@@ -17,10 +17,29 @@ export function bareAsking({ piece, pieces, i, tokens, full, draft }: Place): 's
   const isParted = before !== undefined && (isPaused(tokens, before) || isJoined(before));
   if (isParted && piece.role === 'asking' && asksToEnd(tokens, piece)) return null;
   const bare = piece.role === 'asking' && piece.weak && piece.to - piece.from === 1;
+  if (bare && draft.mood === 'statement' && isBehindSubject(pieces, i, tokens)) return 'stay';
   const behindPlace =
     isSmall(piece, 'article') && draft.pieces.every(({ role, weak }) => PLACES.has(role) || weak);
   return bare && !behindPlace && full && draft.mood === 'statement' ? 'stay' : null;
 }
+
+// "He does limp a bit", "the lady does grunt": behind whom it is said of, and before no other one, a "does" tells.
+function isBehindSubject(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {
+  const [before, piece, next] = [pieces[i - 1], pieces[i], pieces[i + 1]];
+  if (piece === undefined || before === undefined || next === undefined) return false;
+  if (isPaused(tokens, before) || isPaused(tokens, piece) || !DOES.test(tokens[piece.from]?.word ?? ''))
+    return false;
+  if (!isSmall(before, 'person') && !PATIENT.test(tokens[before.to - 1]?.word ?? '')) return false;
+  // "He does, any pain here", "he does, does it hurt": the breath of the answer asks on.
+  const isAskedNext = next.role === 'asking' || next.role === 'ask' || isSmall(next, 'article');
+  if (isSmall(before, 'you') || isSmall(next, 'person') || isAskedNext) return false;
+  return !asksToEnd(tokens, piece) && !INVERTED.test(tokens[before.from - 1]?.word ?? '');
+}
+
+const PATIENT = /^(patient|casualty)$/;
+const DOES = /^(does|did)$/;
+// "What can he do", "does the patient do that".
+const INVERTED = /^(do|does|did|can|could|will|would|is|are|was|were|has|have|had)$/;
 
 // What nobody knows is mostly who is asked: "okay Bethan, any pain", "right my lover any pain".
 const PLACES: ReadonlySet<Role> = new Set(['site', 'side', 'part', 'small', 'talk', 'intention', 'unknown']);
