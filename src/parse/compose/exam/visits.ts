@@ -12,6 +12,7 @@ import { sideIn } from '../sites/side-in.ts';
 import { withSides } from '../sites/sides.ts';
 import { isAskedWhich } from '../sites/tells-side.ts';
 import { bear, place, type Said, state, type Talk } from '../talk.ts';
+import { isStruck, stateStruck } from './struck.ts';
 
 /** The visits of the sites named in a stretch that are not among the `used`; their words have found their place. */
 export function visitsOf(talk: Talk, items: readonly Item[], used: ReadonlySet<number>): readonly Said[] {
@@ -30,10 +31,13 @@ export function visitsOf(talk: Talk, items: readonly Item[], used: ReadonlySet<n
 
 /** States the visits of a stretch, or turns the site in mind where only a side was said. */
 export function stateVisits(talk: Talk, items: readonly Item[], used: ReadonlySet<number>): void {
+  const struck = items.filter((item, i) => item.type === 'site' && !used.has(i) && isStruck(talk, item));
+  for (const item of struck) stateStruck(talk, item);
   const passed = items.flatMap((item, i) =>
     item.type === 'site' &&
     !used.has(i) &&
-    (isPassedBy(items, i) ||
+    (struck.includes(item) ||
+      isPassedBy(items, i) ||
       isLeftAlone(talk, items) ||
       (used.size === 0 && isOfSomethingElse(talk, items, i)) ||
       (used.size > 0 && isExtent(items, talk.tokens, i)))
