@@ -5,6 +5,7 @@ import { isSmall, type Piece, readingOf } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
+import { isDrunk } from './drink.ts';
 import { endOfRemedy } from './remedy.ts';
 
 /** The thing alone ("tourniquet") is care only with a word that it was put on, a site or a time; an act is care by itself. */
@@ -28,6 +29,10 @@ export function isGiven(
   // "A burn from the ice": the word is care only where it was put on something.
   if (hasTag(island, 'needs-on') && !isPutOn(tokens, piece, island, hasSite)) return false;
   if (hasTag(island, 'needs-time')) return items.some((item) => hasRole(item, 'time'));
+  // "She fell in cold water": nobody was cooled; "in cold water" by itself and "the hand in cold water" cool it.
+  const isIn = tagOf(island, 'care') === 'cooling' && tokens[piece.from]?.word === 'in';
+  if (isIn && !hasSite && tokens[piece.from - 1]?.pause === '') return false;
+  if (hasTag(island, 'drink') && !isDrunk(tokens, items, i, piece, hasSite)) return false;
   // "Washed it out with a litre of saline".
   if (tagOf(island, 'care') === 'fluids' && isMeans(tokens, piece, island)) return false;
   if (isOrdered(tokens, piece) || isOnAlready(tokens, items, i) || isMentioned(tokens, piece, island))

@@ -20,7 +20,7 @@ import { withEllipses } from './ellipsis.ts';
 import type { ClauseCsm, FoundCsm } from './found-csm.ts';
 import { lateSeconds } from './late-seconds.ts';
 import { ALL_FOUR, endsOf, endsOfSites, toEnd } from './limb-ends.ts';
-import { AT_TRUNK, isElsewhere, isEndNamed, isSomebody, WARM_BY_ITSELF } from './of-what.ts';
+import { AT_TRUNK, isElsewhere, isEndNamed, isOfThing, isSomebody, WARM_BY_ITSELF } from './of-what.ts';
 import { presenceAt, sharePresence } from './presence.ts';
 import { isPulseNamedAt } from './pulse-named.ts';
 import { sideOfState, sideStraightAfter } from './side-after.ts';
@@ -131,7 +131,7 @@ function csmAt(
   const isBody =
     phrases.length === 0 &&
     (isSomebody(tokens, piece) || mind.every(({ site }) => site === 'leg' || site === 'arm'));
-  if (hasTag(island, 'csm-warmth') && (owned || isBody)) return null;
+  if (hasTag(island, 'csm-warmth') && (owned || isBody || isOfThing(tokens, piece))) return null;
   // "The knee is swollen and it's warm": the joint is, and not the foot.
   const isOfJoint = near.length > 0 && near.every(({ site }) => WARM_BY_ITSELF.has(site));
   if (hasTag(island, 'csm-warmth') && hasTag(island, 'warmth', 'warm') && isOfJoint) return null;

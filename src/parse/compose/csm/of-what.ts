@@ -15,6 +15,13 @@ export function isSomebody(tokens: readonly Token[], { from }: Piece): boolean {
   );
 }
 
+/** "Cool water on the left hand", "a cold flannel": the thing is cool, and not the limb. */
+export const isOfThing = (tokens: readonly Token[], { to }: Piece): boolean =>
+  tokens[to - 1]?.pause === '' && THING.test(saidIn(tokens, to, to + 2));
+
+const THING =
+  /^((running|tap|river|stream|salt|sea|clean|bottled|wet|damp) )?(water|tap|flannel|flannels|cloth|cloths|towel|towels|compress|pack|packs|air|wind|rain|snow|rock|floor|ground|metal|drink|drinks)\b/;
+
 /** True where the place that follows is no limb's. */
 export const isElsewhere = (items: readonly Item[], i: number): boolean => {
   const at = items.findIndex((item, k) => k > i && !hasRole(item, 'small') && !hasRole(item, 'side'));

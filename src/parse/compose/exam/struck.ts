@@ -10,7 +10,7 @@ const VERB =
   'hit|banged|bumped|smacked|whacked|struck|bashed|clipped|knocked(?! on)|thumped|clattered|walloped|cracked';
 const OTHER_VERB =
   'hits|caught|kicked|kneed|elbowed|punched|headbutted|whipped|jabbed|slapped|stamped|trampled|slammed|smashed|pinned|crushed|squashed|trod|' +
-  'stood|stepped|knelt|landed|fell|dropped|came down|ran over|rolled|crashed|bounced|dug';
+  'stood|stepped|knelt|landed|fell|dropped|came down|ran over|crashed|bounced|dug';
 const WHOM = 'him|her|me|them|himself|herself|myself|themselves|it|one another|each other';
 const WHERE = 'square|straight|right|on|onto|in|into|to|across|over|against|at|under|down|top|of|between';
 const WHOSE = 'the|his|her|their|my|a|both|back|front|side|left|right';

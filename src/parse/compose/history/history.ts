@@ -53,6 +53,8 @@ export function historyOf(
   const inBreath = hasTag(island, 'breath');
   const wholeOn = hasTag(island, 'whole-on') || inBreath;
   const own = inBreath ? breathOf(talk, pieces) : pieces;
+  // "Spilt tea on her thigh there's a burn": the place is that of the burn.
+  if (hasTag(island, 'yields') && isFoundThere(pieces)) return [];
   if (hasTag(island, 'to-place') && !leadsToPlace(own)) return [];
   const end = endOfText(talk.tokens, own, wholeOn || LOOSE.has(topic), topic);
   if (hasTag(island, 'denied-on')) return give(textOf(talk, from, end), end, { present: false });
@@ -82,6 +84,12 @@ function breathOf({ tokens }: Pick<Talk, 'tokens'>, pieces: readonly Piece[]): r
   const last = pieces.findIndex((piece) => isPaused(tokens, piece));
   return last < 0 ? pieces : pieces.slice(0, last + 1);
 }
+
+// A finding of this place: no other one is named before it.
+const isFoundThere = (pieces: readonly Piece[]): boolean => {
+  const found = pieces.findIndex(({ role, weak }) => role === 'finding' && !weak);
+  return found > 0 && pieces.slice(0, found).filter(({ role }) => role === 'site').length === 1;
+};
 
 const BESIDE_PLACE: ReadonlySet<Role> = new Set(['small', 'side', 'part', 'attribute']);
 
