@@ -2,6 +2,7 @@
 
 import type { SiteRef } from '../../context.ts';
 import type { Span } from '../../span.ts';
+import { saidIn } from '../../token.ts';
 import { toldIn } from '../../told.ts';
 import type { FoundFinding } from '../findings/found-finding.ts';
 import { plainSite } from '../sites/site-ref.ts';
@@ -70,12 +71,46 @@ const isNoExit = (
 
 const isSame = (one: SiteRef, other: SiteRef): boolean => one.site === other.site && one.side === other.side;
 
+const STOPPED =
+  /^((has|have|is|are) )?((now|all|just|completely|mostly|pretty much) )*(stopped|ceased|settled|quit|gone|resolved)( (now|completely|altogether|by itself|on its own))*$/;
+const OVER =
+  /^((has|have|is|are|was) )?((now|all|just|completely|mostly|nearly|almost|pretty much|since) )*(stopped|ceased|quit|gone( (down|away))?|went (down|away)|come down|faded|settled|eased|subsided|resolved|cleared|disappeared|worn off)\b/;
+
+/**
+ * "Bleeding on the left forearm has stopped" bled and is controlled, as it is where its place stands before it; "the swelling in her lip has gone
+ * down" is asked about. The words behind the place go with it.
+ */
+function overAtItsPlace(talk: Talk, one: FoundFinding): FoundFinding {
+  const { tokens } = talk;
+  const end = Math.max(one.to, one.piece.to);
+  // What is told of the finding straight behind it was read with it.
+  if (!one.present || !one.siteSpoken || end === one.piece.to || tokens[end - 1]?.pause !== '') return one;
+  const rest = tokens.slice(end);
+  const last = rest.findIndex(({ pause }) => pause !== '');
+  const to = end + (last < 0 ? rest.length : last + 1);
+  const words = saidIn(tokens, end, to);
+  if (one.findings.length === 1 && one.findings[0] === 'bleeding' && STOPPED.test(words)) {
+    place(talk, { from: end, to });
+    const quality = [...new Set([...(one.attributes.quality ?? []), 'controlled'])];
+    return {
+      ...one,
+      to,
+      attributes: { ...one.attributes, quality },
+      spans: [...one.spans, { from: end, to }],
+    };
+  }
+  if (!OVER.test(words)) return one;
+  return { ...one, doubt: [...one.doubt, IS_IT_THERE] };
+}
+
+const IS_IT_THERE = 'Is it there now?';
+
 /** Keeps the words of findings that go on, and gives those that are still to be stated: what was told already is not. */
 export function withoutProgress(talk: Talk, found: readonly FoundFinding[]): readonly FoundFinding[] {
   if (found.length === 0) return found;
   const told = toldIn(talk.context.found);
   return found
-    .map((one) => whereTheWoundIs(talk, whereItWas(talk, one)))
+    .map((one) => overAtItsPlace(talk, whereTheWoundIs(talk, whereItWas(talk, one))))
     .filter((one) => {
       if (isNoExit(talk, one, found)) return false;
       const words = one.present ? progressOf(talk, one) : null;
