@@ -6,6 +6,7 @@ import { saidIn } from '../token.ts';
 import { LEAD } from './corrections/late-time.ts';
 import { headsOf } from './sign-runs.ts';
 import type { Talk } from './talk.ts';
+import { withoutNow } from './then-and-now.ts';
 
 /** The stretch that each of these times of a clause is said of. */
 export function scopesOf(talk: Talk, pieces: readonly Piece[], times: readonly Piece[]): readonly Span[] {
@@ -15,7 +16,10 @@ export function scopesOf(talk: Talk, pieces: readonly Piece[], times: readonly P
     heads: headsOf(pieces, times, talk.tokens),
     whole: spanned(pieces),
   };
-  return times.map((time, k) => upToNow(talk, pieces, time, scopeOf(talk, timed, k)));
+  return times.map((time, k) => {
+    const scope = upToNow(talk, pieces, time, scopeOf(talk, timed, k));
+    return withoutNow(talk.tokens, pieces, times, time, scope);
+  });
 }
 
 // "Ninety over fifty at ten past and one ten over sixty now", "now it's …": what is so now has no time that was said before it.
@@ -90,7 +94,7 @@ function scopeOf(talk: Talk, { parts, times, heads, whole }: Timed, k: number): 
   if (!before && !after) return { from: past, to: times.length === 1 ? whole.to : piece.to };
   // "Resps twenty at first, twenty six at ten past": a figure of its own has its own time.
   const figure = part.findLast((one) => one.role === 'figure' && one.from < piece.from && one.from >= past);
-  if (figure !== undefined) return { from: figure.from, to: next };
+  if (figure !== undefined) return { from: figure.from, to: Math.min(spanned(part).to, next) };
   if (part.some(({ role }) => role === 'figure'))
     return { from: Math.max(past, part[0]?.from ?? past), to: next };
   let first = at;

@@ -5,6 +5,7 @@ import { HOLDS } from './bounds.ts';
 import { fillsOf } from './fill.ts';
 import type { FilledSlot, Island } from './island.ts';
 import { type Stop, stopsFrom } from './match.ts';
+import { isOfNow } from './now-first.ts';
 import type { Branch, Ending } from './tree.ts';
 
 /** Islands over exactly the same words, most likely first: the composer takes the one that makes sense there. */
@@ -106,6 +107,7 @@ function holds(
   tokens: readonly Token[],
   slots: readonly FilledSlot[],
 ): boolean {
+  if (isOfNow(tags, slots, tokens, group.from)) return false;
   return bounds.length === 0 || bounds.every((bound) => HOLDS[bound](tokens, group, { tags, slots }));
 }
 

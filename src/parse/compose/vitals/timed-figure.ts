@@ -71,7 +71,8 @@ function wordsOf(talk: Talk, pieces: readonly Piece[], i: number): Words | null 
   const [piece, next] = [pieces[i], pieces[i + 1]];
   if (piece === undefined || opensRange(tokens, pieces, i)) return null;
   let first = i;
-  while (isLead(talk, pieces[first - 1])) first--;
+  // "Pulse ninety now and it was one thirty": the "now" is of the first.
+  while (isLead(talk, pieces[first - 1]) && !isNowBeforeWas(talk, pieces[first - 1], piece)) first--;
   const from = pieces[first]?.from ?? piece.from;
   const lead = saidIn(tokens, from, piece.from);
   const runsOn = next !== undefined && !isPaused(tokens, piece);
@@ -99,6 +100,9 @@ const isLead = ({ tokens }: Talk, piece: Piece | undefined): boolean =>
   !isPaused(tokens, piece) &&
   piece.role !== 'time' &&
   LEADS.test(saidIn(tokens, piece.from, piece.to));
+
+const isNowBeforeWas = ({ tokens }: Talk, lead: Piece | undefined, figure: Piece): boolean =>
+  lead !== undefined && /^(\w+ )*now( \w+)* (was|were)\b/.test(saidIn(tokens, lead.from, figure.from));
 
 /** True where nothing that is counted, and no unit, follows. */
 function closes(tokens: readonly Token[], pieces: readonly Piece[], i: number): boolean {
