@@ -1,13 +1,15 @@
 // A correction of one slot: the latest group that has such a slot is meant, and its other slots are kept.
 
 import type { CorrectionFrame } from '../parse/frame.ts';
+import { tellsTime } from '../parse/times/index.ts';
 import { regionOf, type Statement } from '../terms/index.ts';
 import { applyChange, type SlotChange } from './change/change.ts';
 import { denialOf, LIST_TOPICS } from './change/list-item.ts';
 import { remainderOf } from './change/remainder.ts';
 import { chosen } from './chosen.ts';
 import { type Effect, leftOver, NO_FIT, type Said } from './effect.ts';
-import type { Entry } from './entry.ts';
+import { type Entry, firstTold } from './entry.ts';
+import { isFarFrom } from './far-number.ts';
 import { newDoubts, newKnown, wordsOf } from './provenance.ts';
 import type { RecordState } from './state.ts';
 import { statementOf } from './statement-of.ts';
@@ -23,8 +25,12 @@ export function alter(
   const groups = groupsThatFit(state, frame.target);
   for (const candidates of groups) {
     if (isLongGone(state, candidates, change, said)) continue;
+    const isEarlier = change.change === 'number' && candidates !== groups[0];
+    if (isEarlier && isFarFrom(candidates.entries, change.value)) continue;
     const effects = alterGroup(state, frame, change, said, candidates, groups[0]);
     if (effects.length > 0) return effects;
+    if (change.change === 'number' && candidates === groups[0] && candidates.entries.some(isTimeTold))
+      return NO_FIT;
   }
   return NO_FIT;
 }
@@ -45,6 +51,10 @@ function isLongGone(
   );
   return between.length > 0 && isElsewhere && between.some((one) => one.utterance !== group.utterance);
 }
+
+// "Last meal at ten. Correction, eleven ten": behind a time that was told, a number is of no sign said before it.
+const isTimeTold = (entry: Entry): boolean =>
+  entry.at !== firstTold(entry) || (entry.kind === 'history' && tellsTime(entry.text));
 
 /** The effects on one group; none where the change makes no sense for any of it. */
 function alterGroup(

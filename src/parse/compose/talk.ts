@@ -130,8 +130,8 @@ export const aheadDoubt = (instant: number, heardAt: number): readonly string[] 
 // At this many hours the other half of the day is within the next hour, and nobody can tell which is meant.
 const HALF_A_DAY_HOURS = 11;
 
-// "Given at quarter to three", said at two: care and signs are told as they come, a meal or a fall may be of last night.
-function farBack({ kind }: Statement, at: SaidTime | undefined): readonly string[] {
+/** "Given at quarter to three", said at two: care and signs are told as they come, a meal or a fall may be of last night. */
+export function farBack({ kind }: Statement, at: Pick<SaidTime, 'hoursBack'> | undefined): readonly string[] {
   const hours = at?.hoursBack ?? null;
   if (hours === null || (kind === 'history' && hours < HALF_A_DAY_HOURS)) return [];
   return [`That would be ${String(hours)} hours ago: is it right?`];

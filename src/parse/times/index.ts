@@ -5,4 +5,5 @@ export { isPlainClock } from './past-to.ts';
 export { readTimes } from './read-times.ts';
 export { hoursBack, isAhead, resolveTime } from './resolve.ts';
 export type { SpokenTime, TimeReading } from './spoken-time.ts';
+export { tellsTime } from './tells-time.ts';
 export { isZone } from './zone.ts';

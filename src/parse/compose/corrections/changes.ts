@@ -1,5 +1,6 @@
 // What a correction changes: the first of these ways that its words allow, in the order of one list.
 
+import type { Statement } from '../../../terms/index.ts';
 import type { Change, CorrectionTarget, StatementFrame } from '../../frame.ts';
 import { marked, type Piece } from '../../pieces/piece.ts';
 import { itemsOf } from '../exam/items.ts';
@@ -10,6 +11,8 @@ import { bear, type Talk } from '../talk.ts';
 import { doseAnew } from './dose-anew.ts';
 import type { StateAll } from './dry-run.ts';
 import { figureNotThat } from './figure-not.ts';
+import { hourAnew } from './hour-anew.ts';
+import { isTimed } from './late-time.ts';
 import { levelsAnew } from './levels-anew.ts';
 import { notThat } from './not-that.ts';
 import { numberAnew } from './number-anew.ts';
@@ -52,6 +55,7 @@ const WAYS: readonly Way[] = [
   attributes,
   presence,
   doseAnew,
+  hourAnew,
   numberAnew,
   renamed,
 ];
@@ -99,12 +103,19 @@ function time(talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
   const isBare = pieces.every((piece) => piece.role !== 'time' || marked(piece, 'ago-only'));
   if (isBare && context.said.at(-1)?.kind === 'vital') return null;
   if (at === undefined || !pieces.every(({ role }) => role === 'time' || role === 'small')) return null;
-  return context.said.map((statement) => ({
+  // "Male, thirty" has no time that could be put right.
+  const doubt = context.isSaidLast
+    ? []
+    : ['Other words came in between: is that the time that was put right?'];
+  return context.said.filter(hasTime).map((statement) => ({
     change: { change: 'statement', statement: retimed(talk, statement, pieces) },
     target: sameTarget(statement),
+    basis: { statement, known: {}, doubt },
     at: at.instant,
   }));
 }
+
+const hasTime = (statement: Statement): boolean => statement.kind !== 'history' || isTimed(statement);
 
 function side(_talk: Talk, pieces: readonly Piece[]): readonly Changed[] | null {
   const said = sideIn(pieces);

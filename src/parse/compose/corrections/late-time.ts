@@ -5,9 +5,9 @@ import type { Clause } from '../../clauses/clause.ts';
 import { hasTag } from '../../islands/island.ts';
 import { marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
-import { resolveTime, type SpokenTime } from '../../times/index.ts';
+import { hoursBack, resolveTime, type SpokenTime } from '../../times/index.ts';
 import { isChatter } from '../light.ts';
-import { aheadDoubt, place, spanOf, type Talk, textOf } from '../talk.ts';
+import { aheadDoubt, farBack, place, spanOf, type Talk, textOf } from '../talk.ts';
 import { asksWhen } from './asked-when.ts';
 import { sameTarget } from './target.ts';
 import { retimed } from './told-anew.ts';
@@ -15,7 +15,7 @@ import { retimed } from './told-anew.ts';
 /** Times what was last said anew; false where the clause is not a time alone, or nothing was said that has a moment. */
 export function lateTime(talk: Talk, clause: Clause): boolean {
   const time = timeAlone(talk, clause);
-  return time !== null && retimeLast(talk, clause, time);
+  return time !== null && retimeLast(talk, clause, { time, pieces: clause.pieces }, hasMoment);
 }
 
 /** "No, fourteen oh nine" behind care at another time: the time put right; false where the clause is anything else. */
@@ -25,7 +25,11 @@ export function timeAnew(talk: Talk, clause: Clause): boolean {
   if (opens < 1 || !pieces.slice(0, opens).some((piece) => isTurning(talk, piece))) return false;
   const [piece, ...rest] = pieces.slice(opens);
   const time = piece === undefined ? null : timeIn(piece);
-  return time !== null && rest.every(isChatter) && retimeLast(talk, clause, time);
+  return (
+    time !== null &&
+    rest.every(isChatter) &&
+    retimeLast(talk, clause, { time, pieces: pieces.slice(opens) }, isTimed)
+  );
 }
 
 const TURNING = /^(no|nope|sorry|negative|correction|wait|actually|rather)$/;
@@ -33,20 +37,28 @@ const TURNING = /^(no|nope|sorry|negative|correction|wait|actually|rather)$/;
 const isTurning = ({ tokens }: Talk, { from, to }: Piece): boolean =>
   tokens.slice(from, to).some(({ word }) => TURNING.test(word));
 
-function retimeLast(talk: Talk, clause: Clause, time: SpokenTime): boolean {
+function retimeLast(
+  talk: Talk,
+  clause: Clause,
+  { time, pieces }: { readonly time: SpokenTime; readonly pieces: readonly Piece[] },
+  isMeant: (statement: Statement) => boolean,
+): boolean {
   const { context, utterance } = talk;
-  if (context.said.length === 0 || !context.said.every(hasMoment)) return false;
+  if (context.said.length === 0 || !context.said.every(isMeant)) return false;
   const { from, to } = spanned(clause.pieces);
   const at = resolveTime(time, utterance.heardAt, utterance.zone);
   for (const statement of context.said)
     talk.frames.push({
       frame: 'correction',
       target: sameTarget(statement),
-      change: { change: 'statement', statement: retimed(talk, statement, clause.pieces) },
+      change: { change: 'statement', statement: retimed(talk, statement, pieces) },
       heard: textOf(talk, from, to),
       span: spanOf(talk, from, to),
       known: {},
-      doubt: aheadDoubt(at, utterance.heardAt),
+      doubt: [
+        ...aheadDoubt(at, utterance.heardAt),
+        ...farBack(statement, { hoursBack: hoursBack(time, at, utterance.heardAt) }),
+      ],
       at,
     });
   place(talk, { from, to });
@@ -56,6 +68,18 @@ function retimeLast(talk: Talk, clause: Clause, time: SpokenTime): boolean {
 // A sign has a moment too, but a time alone after it may as well open the next set.
 const hasMoment = (statement: Statement): boolean =>
   statement.kind === 'care' || (statement.kind === 'history' && statement.topic === 'mechanism');
+
+const TIMED_TOPICS: ReadonlySet<string> = new Set([
+  'mechanism',
+  'events',
+  'onset',
+  'last-intake',
+  'symptoms',
+]);
+
+/** True for what a time is told of: a time that is put right may be its. */
+export const isTimed = (statement: Statement): boolean =>
+  statement.kind === 'care' || (statement.kind === 'history' && TIMED_TOPICS.has(statement.topic));
 
 /** Words that only lead to the time of what was done: "tightened at", "time of application". */
 export const LEAD =

@@ -4,6 +4,7 @@ import type { HistoryStatement, Statement } from '../../../terms/index.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Piece } from '../../pieces/piece.ts';
 import { spanned } from '../../span.ts';
+import { tellsTime } from '../../times/index.ts';
 import { place, type Talk, textOf } from '../talk.ts';
 import type { Changed } from './changes.ts';
 import { change } from './correction.ts';
@@ -71,12 +72,9 @@ export function renamed(talk: Talk, pieces: readonly Piece[]): readonly Changed[
   return [{ change: { change: 'statement', statement }, target: sameTarget(statement) }];
 }
 
-const TELLS_TIME =
-  /\b(ago|at|hours?|minutes?|noon|midday|midnight|yesterday|today|tonight|morning|night|\d+)\b/i;
-
 /** A statement whose time is put right: where its text tells the old one, the words that put it right are told with it. */
 export function retimed(talk: Talk, statement: Statement, pieces: readonly Piece[]): Statement {
-  if (statement.kind !== 'history' || !TELLS_TIME.test(statement.text)) return statement;
+  if (statement.kind !== 'history' || !tellsTime(statement.text)) return statement;
   const { from, to } = spanned(pieces);
   return { ...statement, text: `${statement.text}, corrected: ${textOf(talk, from, to)}` };
 }
