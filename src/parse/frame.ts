@@ -59,11 +59,16 @@ export type Change =
   /** the whole statement anew ("correction, pulse ninety four"): it replaces the latest of its kind that fits */
   | { readonly change: 'statement'; readonly statement: Statement };
 
+/** Which reading of a sign is meant: by its number (the first is 1), or one before the last. */
+export type Nth = number | 'earlier';
+
 export interface CorrectionFrame extends FrameFacts {
   readonly frame: 'correction';
   /** empty: the last thing said */
   readonly target: CorrectionTarget;
   readonly change: Change;
+  /** where it is no matter of the latest reading of a sign */
+  readonly nth?: Nth;
   readonly known: Readonly<Record<string, Exclude<Known, 'spoken'>>>;
   readonly doubt: readonly string[];
   readonly at?: number;

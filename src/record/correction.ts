@@ -4,6 +4,7 @@ import type { CorrectionFrame } from '../parse/frame.ts';
 import { alter } from './alteration.ts';
 import { remainderOf } from './change/remainder.ts';
 import { type Effect, leftOver, NO_FIT, type Said } from './effect.ts';
+import { ofNthReading } from './nth-reading.ts';
 import { withReadBacks } from './read-back.ts';
 import { restate } from './restatement.ts';
 import type { RecordState } from './state.ts';
@@ -12,7 +13,8 @@ import { groupsThatFit } from './target.ts';
 
 /** The correction's effects on the record as it stands. */
 export function correct(state: RecordState, frame: CorrectionFrame, said: Said): readonly Effect[] {
-  return withReadBacks(state, effectsOf(state, frame, said));
+  const effects = ofNthReading(state, frame, (some, one) => effectsOf(some, one, said));
+  return withReadBacks(state, effects);
 }
 
 function effectsOf(state: RecordState, frame: CorrectionFrame, said: Said): readonly Effect[] {

@@ -9,6 +9,7 @@ import { place, spanOf, state, type Talk, textOf } from '../talk.ts';
 import { type Changed, changesOf } from './changes.ts';
 import type { StateAll } from './dry-run.ts';
 import { ofMeant } from './meant.ts';
+import { nthMeant } from './nth-reading.ts';
 import { remember } from './remember.ts';
 
 /** Corrects with the words of this clause; false where nothing in it can stand in the place of anything. */
@@ -79,7 +80,9 @@ const askedAfter = (one: Changed): Changed =>
         basis: { ...one.basis, doubt: [...one.basis.doubt, 'Is it there, or did the “no” deny it?'] },
       };
 
-function frame(talk: Talk, { change, target, basis, at = basis?.at }: Changed, { from, to }: Span): void {
+function frame(talk: Talk, changed: Changed, { from, to }: Span): void {
+  const { change, target, basis, at = basis?.at } = changed;
+  const nth = nthMeant(talk, changed, { from, to });
   talk.frames.push({
     frame: 'correction',
     target,
@@ -89,5 +92,6 @@ function frame(talk: Talk, { change, target, basis, at = basis?.at }: Changed, {
     known: basis?.known ?? {},
     doubt: basis?.doubt ?? [],
     ...(at === undefined ? {} : { at }),
+    ...(nth === null ? {} : { nth }),
   });
 }

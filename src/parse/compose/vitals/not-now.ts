@@ -3,6 +3,7 @@
 import { marked, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { saidIn, type Token } from '../../token.ts';
+import { namesEarlier } from '../corrections/nth-reading.ts';
 import { isPlaced, type Talk, timeOf } from '../talk.ts';
 import { isBefore } from './before.ts';
 
@@ -12,6 +13,8 @@ import { isBefore } from './before.ts';
  */
 export function isFormer(talk: Talk, pieces: readonly Piece[], i: number): boolean {
   const [before, piece] = [pieces[i - 1], pieces[i]];
+  // "Correction, earlier pulse was eighty": it is that reading which is put right.
+  if (piece !== undefined && namesEarlier(talk, piece.from)) return false;
   const isWord = piece !== undefined && marked(piece, 'avpu') && piece.islands[0]?.slots.length === 0;
   if (isWord && /^(was|were|been|from)$/.test(talk.tokens[piece.from - 1]?.word ?? ''))
     return timeOf(talk, piece) === undefined;
