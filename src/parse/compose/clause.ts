@@ -11,6 +11,7 @@ import { wouldSay } from './corrections/dry-run.ts';
 import { explainsAway } from './corrections/explained-away.ts';
 import { foundOnOther } from './corrections/found-on-other.ts';
 import { timeAnew } from './corrections/late-time.ts';
+import { saysOnlyThisSide } from './corrections/only-this-side.ts';
 import { turnsToOtherSide } from './corrections/other-side.ts';
 import { tellsOnlyAnew } from './corrections/told-anew.ts';
 import { turnedThenTold } from './corrections/turned-then-told.ts';
@@ -83,6 +84,7 @@ export function readClause(talk: Talk, clause: Clause): void {
   if (
     answersTold(talk, clause) ||
     timeAnew(talk, clause) ||
+    saysOnlyThisSide(talk, clause) ||
     turnsToOtherSide(talk, clause) ||
     foundOnOther(talk, clause, readStatement) ||
     turnsLastSaid(talk, clause, stateAll) ||
