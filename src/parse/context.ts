@@ -2,6 +2,7 @@
 
 import type {
   Aspect,
+  Care,
   CsmStatement,
   Digit,
   Finding,
@@ -94,6 +95,8 @@ export interface Context {
   readonly checks: readonly CsmStatement[];
   /** every finding stated so far with its place, as "site finding side" (and "no" where it was denied), the latest last */
   readonly found: readonly string[];
+  /** care that was told as given, each at its place once, the latest last */
+  readonly cared: readonly Cared[];
   /** what was last stated of any kind but visits and notes, for a correction */
   readonly said: readonly Statement[];
   /** what was said of one side of one limb last, without a break */
@@ -104,6 +107,15 @@ export interface Context {
   readonly isSaidLast: boolean;
   /** it was told with a question at its end ("that's swollen, isn't it"), so a "no" turns it */
   readonly isToldAsking: boolean;
+}
+
+/** Care given, with its place and the time that was said of it. */
+export interface Cared {
+  readonly care: Care;
+  readonly site: Site | null;
+  readonly side: Side | null;
+  /** milliseconds since the epoch, or null where none was said */
+  readonly at: number | null;
 }
 
 /** The context before anything was said. */
@@ -118,6 +130,7 @@ export const NOTHING_SAID: Context = {
   last: [],
   checks: [],
   found: [],
+  cared: [],
   said: [],
   run: [],
   others: false,

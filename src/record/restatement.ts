@@ -5,7 +5,7 @@ import type { Statement } from '../terms/index.ts';
 import { denialOf, LIST_TOPICS } from './change/list-item.ts';
 import { remainderOf } from './change/remainder.ts';
 import { type Effect, leftOver, type Said } from './effect.ts';
-import type { Entry } from './entry.ts';
+import { type Entry, stands } from './entry.ts';
 import { listedBefore } from './listed.ts';
 import { withOtherParts } from './other-parts.ts';
 import { restated } from './restate.ts';
@@ -101,7 +101,12 @@ function keepingPlace(
   return (latest?.entries ?? []).flatMap((entry): readonly Effect[] => {
     if (entry.kind !== 'care' || entry.care !== statement.care || entry.site === undefined) return [];
     const { heardAt, at = entry.at, utterance, group } = said;
-    const { heard, doubt, known } = frame;
+    const { heard, known } = frame;
+    // "Tourniquet time thirteen fifty", of two that are on: the last one told is taken, and asked about.
+    const others = state.entries.filter(
+      (one) => one.kind === 'care' && one.care === entry.care && stands(one) && one.id !== entry.id,
+    );
+    const doubt = others.length > 0 ? [...frame.doubt, `taken to correct “${entry.heard}”`] : frame.doubt;
     const anew = { ...statementOf(entry), ...statement };
     const draft = { statement: anew, at, heardAt, heard, known, doubt, utterance, group };
     return [{ effect: 'replace', targets: [entry.id], replacements: [draft] }];

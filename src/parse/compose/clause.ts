@@ -13,6 +13,7 @@ import { foundOnOther } from './corrections/found-on-other.ts';
 import { timeAnew } from './corrections/late-time.ts';
 import { saysOnlyThisSide } from './corrections/only-this-side.ts';
 import { turnsToOtherSide } from './corrections/other-side.ts';
+import { timesCare } from './corrections/time-of-care.ts';
 import { tellsOnlyAnew } from './corrections/told-anew.ts';
 import { turnedThenTold } from './corrections/turned-then-told.ts';
 import { endOf } from './csm/limb-ends.ts';
@@ -84,6 +85,7 @@ export function readClause(talk: Talk, clause: Clause): void {
   if (
     answersTold(talk, clause) ||
     timeAnew(talk, clause) ||
+    timesCare(talk, clause) ||
     saysOnlyThisSide(talk, clause) ||
     turnsToOtherSide(talk, clause) ||
     foundOnOther(talk, clause, readStatement) ||

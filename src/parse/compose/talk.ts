@@ -1,6 +1,7 @@
 // The talk being read: its tokens, what has been understood of it so far, and the context that grows with it.
 
 import type { Known, Statement } from '../../terms/index.ts';
+import { caredFor, withCared } from '../cared.ts';
 import type { Clause } from '../clauses/clause.ts';
 import type { AskedOne, Context } from '../context.ts';
 import type { CorrectionTarget, Frame } from '../frame.ts';
@@ -112,6 +113,10 @@ export function state(talk: Talk, said: readonly Said[]): void {
     bear(talk, {
       found: [...new Set([...talk.context.found.filter((one) => !found.includes(one)), ...found])],
     });
+  const cared = said.flatMap(({ statement, ...words }) =>
+    statement.kind === 'care' ? [caredFor(statement, timeOf(talk, words)?.instant ?? null)] : [],
+  );
+  if (cared.length > 0) bear(talk, { cared: withCared(talk.context.cared, cared) });
   const kept = statements.filter(({ kind }) => kind !== 'visit' && kind !== 'note');
   bear(talk, kept.length > 0 ? { said: kept, isSaidLast: true, isToldAsking: false } : { isSaidLast: false });
 }

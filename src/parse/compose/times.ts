@@ -56,7 +56,10 @@ function isTime(talk: Talk, piece: Piece, clause: Clause): boolean {
   if (isPlain(talk, piece) && clause.mood !== 'correction' && isBesideCare(talk, piece, clause)) return true;
   // A bare clock time in a correction may be the time that is corrected.
   if (clause.mood === 'correction')
-    return clause.pieces.every(({ role }) => role === 'time' || role === 'small' || role === 'correction');
+    return (
+      isTimeOfCareAnew(talk, piece, clause) ||
+      clause.pieces.every(({ role }) => role === 'time' || role === 'small' || role === 'correction')
+    );
   // It counts beside care ("tourniquet, fourteen twelve") and straight after a set of signs is named ("second obs fourteen
   // ten"); elsewhere it may be any two numbers.
   if (isOfCare(talk, piece, clause)) return true;
@@ -88,13 +91,18 @@ const isBesideCare = ({ tokens }: Talk, piece: Piece, { pieces }: Clause): boole
   (pieces.at(-1) === piece || pauseAfter(tokens, piece) !== '') &&
   pieces.slice(0, pieces.indexOf(piece)).some(({ role }) => role === 'care');
 
-const TIMED = /^(time|given|applied|placed|on|in)$/;
+const TIMED = /\b(time|given|applied|placed|on|in)( is| was)?$/;
+
+// "Correction, tourniquet time thirteen forty five"; of a drug two numbers may be how much.
+const isTimeOfCareAnew = (talk: Talk, piece: Piece, clause: Clause): boolean =>
+  isOfCare(talk, piece, clause) &&
+  clause.pieces.every((one) => one.role !== 'care' || !marked(one, 'care', 'medication'));
 
 // "Tourniquet on ten fifty two", "tourniquet time ten fifty two": nothing else is counted so.
 function isOfCare({ tokens }: Talk, piece: Piece, { pieces }: Clause): boolean {
   const before = pieces[pieces.indexOf(piece) - 1];
   const closes = pieces.at(-1) === piece || pauseAfter(tokens, piece) !== '';
-  if (closes && before?.role === 'care' && TIMED.test(tokens[before.to - 1]?.word ?? '')) return true;
+  if (closes && before?.role === 'care' && TIMED.test(saidIn(tokens, before.from, before.to))) return true;
   return closes && isBehindItsPlace(tokens, pieces.slice(0, pieces.indexOf(piece)));
 }
 

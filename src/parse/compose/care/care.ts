@@ -18,6 +18,7 @@ import { earlierIn } from './earlier.ts';
 import { isGiven, isInstrument } from './given.ts';
 import { textOfCare } from './remedy.ts';
 import { isNotUsed, isRemoved } from './removed.ts';
+import { isStillOn } from './still-on.ts';
 import { isUsual } from './usual.ts';
 import { woundsOf } from './wound.ts';
 
@@ -60,7 +61,7 @@ export function careOf(
     const island = piece === null ? null : readingOf(piece, 'care');
     if (piece === null || island === null || tagOf(island, 'care') === null) continue;
     // The place goes with the words that are kept, and is no look.
-    if (isRemoved(items, talk.tokens, i)) {
+    if (isRemoved(items, talk.tokens, i) || isStillOn(talk, items, i, island, group)) {
       for (const index of group) usedSites.add(index);
       continue;
     }
