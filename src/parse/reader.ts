@@ -40,6 +40,7 @@ import { withPartedSides } from './pieces/parted-sides.ts';
 import { withPercentFigures } from './pieces/percent-figure.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { withSignsAtTimes } from './pieces/sign-at-time.ts';
+import { withStoppedAtTime } from './pieces/stopped-at-time.ts';
 import { withTimesPutRight } from './pieces/time-put-right.ts';
 import { withoutReporters } from './reported.ts';
 import { withoutSaidAgain } from './said-again.ts';
@@ -95,7 +96,7 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     ),
     tokens,
   );
-  const measured = withPercentFigures(covered, tokens, isOfSaturation(context));
+  const measured = withPercentFigures(withStoppedAtTime(covered, tokens), tokens, isOfSaturation(context));
   const pieces = withCourtesies(
     readBehindSubjects(
       withChoices(
