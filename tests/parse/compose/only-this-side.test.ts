@@ -38,6 +38,7 @@ describe('one side alone', () => {
       'both shins bruised | head no injury | sorry, only on the right shin',
       ['no abnormality  head', 'contusion right lower-leg?'],
     ],
+    ['right elbow grazed | left elbow grazed | only the right', ['abrasion right elbow']],
     ['left heel bruised | right heel bruised | correction, only the right', ['contusion right heel']],
     [
       'both hands bruised | both hands numb | only the left hand is numb',

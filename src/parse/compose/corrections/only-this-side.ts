@@ -140,7 +140,14 @@ function narrow(
 
 const isSaidLast = ({ context: { said, isSaidLast } }: Talk, told: Told): boolean =>
   isSaidLast &&
-  said.some((one) => one.kind === 'finding' && one.site === told.site && one.finding === told.finding);
+  said.some(
+    (one) =>
+      one.kind === 'finding' &&
+      one.site === told.site &&
+      one.finding === told.finding &&
+      one.present === told.present &&
+      (one.side === 'both') === (told.side === 'both'),
+  );
 
 interface Unfit {
   readonly named: Named;
