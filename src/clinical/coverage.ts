@@ -1,7 +1,7 @@
 // Which sites were examined, in the order an examination is taught; a site of which nothing was said is never clear.
 
 import type { Entry } from '../record/entry.ts';
-import { holdersOf, isPaired, SITES, type Site } from '../terms/index.ts';
+import { holdersOf, isPaired, regionOf, SITES, type Site } from '../terms/index.ts';
 import { type Chart, chartOf, type Rule } from './chart.ts';
 import { isImpaired } from './limb-end.ts';
 import { type RowSide, rowSidesOf, sidesOf } from './side.ts';
@@ -18,6 +18,31 @@ export interface CoverageRow {
 const HOLDERS = Object.fromEntries(SITES.map((site) => [site, holdersOf(site)])) as Readonly<
   Record<Site, readonly Site[]>
 >;
+
+/**
+ * Places that clothes, the body's own folds or closed lips hide: who looks at the chest or feels the pelvis has not seen
+ * them, and injuries there are missed for it. Each with the holders that do not reach it. Common practice, no source.
+ */
+const HIDDEN: Partial<Readonly<Record<Site, readonly Site[]>>> = {
+  'behind-ear': ['head'],
+  mouth: ['head', 'face'],
+  teeth: ['head', 'face'],
+  armpit: ['chest'],
+  groin: ['pelvis'],
+  genitals: ['pelvis'],
+  buttock: ['pelvis'],
+};
+
+/**
+ * The wider sites whose examination takes in the site: those of its own region, since "back" and "spine" are said of what
+ * is felt at the back's turn and the neck has its own; and none that leaves it hidden.
+ */
+const REACHED_FROM: ReadonlyMap<Site, readonly Site[]> = new Map(
+  SITES.map((site) => [
+    site,
+    HOLDERS[site].filter((holder) => regionOf(holder) === regionOf(site) && !HIDDEN[site]?.includes(holder)),
+  ]),
+);
 
 const RANK: Readonly<Record<CoverageState, number>> = { 'not-examined': 0, touched: 1, clear: 2, found: 3 };
 
@@ -48,7 +73,7 @@ function worked(chart: Chart, site: Site): readonly CoverageRow[] {
       if (!paired && side !== null) raise(null, state === 'found' ? 'found' : 'touched');
     }
   }
-  for (const holder of HOLDERS[site])
+  for (const holder of REACHED_FROM.get(site) ?? [])
     for (const { side: said } of chart.at(holder))
       for (const side of sidesOf(holder, said)) {
         if (side !== null) raise(paired ? side : null, 'touched');
@@ -84,8 +109,8 @@ export const coverageAt = (chart: Chart, site: Site): readonly CoverageRow[] => 
  * One row for each unpaired site, a left and a right one for each paired site, in exam order. `both` marks both rows.
  * What is said of a paired site without a side, or of one side of an unpaired site, has a row of its own: it marks
  * neither left nor right, and half a chest found clear leaves the chest `touched`.
- * A statement on a wider site ("left arm, no deformity") makes the narrower ones `touched`, never `clear`; one on a
- * narrower site says nothing of the wider.
+ * A statement on a wider site ("left arm, no deformity") makes the narrower ones of its region that it does not leave
+ * hidden `touched`, never `clear`; one on a narrower site says nothing of the wider.
  */
 export function coverage(entries: readonly Entry[]): readonly CoverageRow[] {
   const chart = chartOf(entries);

@@ -36,10 +36,19 @@ function exceptions(holder: CoverageRow, rows: readonly CoverageRow[], hit: read
   return open.filter((row) => !open.some((wider) => isWithin(row, wider)));
 }
 
-/** `left arm except the wrist`: an exception on the same side needs no side of its own. */
+/** The exceptions by their site: the left and the right of one are one exception. */
+const bySite = (open: readonly CoverageRow[]): readonly (readonly CoverageRow[])[] =>
+  [...new Set(open.map(({ site }) => site))].map((site) => open.filter((row) => row.site === site));
+
+/** `left arm except the wrist`, `chest except both armpits`: an exception on the same side needs no side of its own. */
 function exceptName(holder: CoverageRow, open: readonly CoverageRow[]): string {
-  const names = open.map((row) => (row.side === holder.side ? siteName(row.site) : placeName(row)));
-  return `${placeName(holder)} except the ${and(names)}`;
+  const names = bySite(open).flatMap((rows) =>
+    rows.length === 2 && rows.every(({ side }) => side !== null)
+      ? rows.slice(0, 1).map(({ site }) => placeName({ site, side: 'both' }))
+      : rows.map((row) => (row.side === holder.side ? siteName(row.site) : placeName(row))),
+  );
+  const article = names[0]?.startsWith('both ') ? '' : 'the ';
+  return `${placeName(holder)} except ${article}${and(names)}`;
 }
 
 interface Named {
@@ -57,7 +66,7 @@ interface Named {
 function single(rows: readonly CoverageRow[], hit: readonly CoverageRow[]): readonly string[] {
   const outOf = (row: CoverageRow): readonly CoverageRow[] => exceptions(row, rows, hit);
   const hasParts = (row: CoverageRow): boolean => rows.some((one) => isWithin(one, row));
-  const told = hit.filter((row) => outOf(row).length <= EXCEPTIONS);
+  const told = hit.filter((row) => bySite(outOf(row)).length <= EXCEPTIONS);
   const named = told
     .filter((row) => !told.some((holder) => isWithin(row, holder)))
     .map((row): Named => {
