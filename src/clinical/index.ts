@@ -30,8 +30,11 @@ export { tellsFound } from './told/found.ts';
 export { offOf, type SaidOff, saidOffWords, type Tourniquet, tourniquetsOf } from './tourniquets/index.ts';
 export { CRITERIA, type Flag, type FlagState, flags } from './triage/index.ts';
 export {
+  type AbnormalSign,
+  abnormalNow,
   type Due,
   type DueOptions,
+  isBeyond,
   type Measure,
   type Series,
   type SeriesPoint,

@@ -1,6 +1,6 @@
 // What stays in a short radio report when words run out: this table, and nothing else, decides it.
 
-import { isGrave as isGraveFinding } from '../../clinical/index.ts';
+import { abnormalNow, isGrave as isGraveFinding } from '../../clinical/index.ts';
 import { type Entry, stands } from '../../record/entry.ts';
 import type { Care } from '../../terms/index.ts';
 import type { HandoffInput } from '../input.ts';
@@ -20,6 +20,8 @@ export const KEEPS = [
   { keep: 'not-examined', never: true },
   // What the receiver gets ready for.
   { keep: 'worst', never: false },
+  // As much as an injury, and few words: pupils that are unequal or fixed, a cold body, a low glucose, a blue skin.
+  { keep: 'grave-sign', never: false },
   { keep: 'mechanism', never: false },
   { keep: 'time', never: false },
   { keep: 'breathing', never: false },
@@ -27,6 +29,8 @@ export const KEEPS = [
   { keep: 'event', never: false },
   // Each by its worst finding first, so that a bad one is not lost for the second of another.
   { keep: 'problem', never: false },
+  // Any other sign out of the ordinary.
+  { keep: 'sign', never: false },
   // A criterion in a few words.
   { keep: 'yellow', never: false },
   // The sum was said; its parts say where it was lost.
@@ -60,6 +64,8 @@ export const RADIO_ORDERS = {
     'not-examined',
     'gaps',
     'yellow',
+    'grave-sign',
+    'sign',
     'breathing',
     'gcs-parts',
     'trend',
@@ -79,6 +85,8 @@ export const RADIO_ORDERS = {
     'not-examined',
     'gaps',
     'yellow',
+    'grave-sign',
+    'sign',
     'breathing',
     'gcs-parts',
     'trend',
@@ -102,6 +110,8 @@ export const RADIO_ORDERS = {
     'not-examined',
     'gaps',
     'yellow',
+    'grave-sign',
+    'sign',
     'breathing',
     'gcs-parts',
     'trend',
@@ -126,19 +136,24 @@ const GRAVE_CARE: readonly Care[] = [
   'pelvic-binder',
 ];
 
+/** A sign of which one reading is gravely out of the ordinary by itself. */
+const isGraveSign = (entry: Extract<Entry, { kind: 'vital' }>): boolean =>
+  abnormalNow([entry])?.abnormality === 'grave';
+
 const isGrave = (entry: Entry): boolean => {
   if (!stands(entry)) return false;
   if (entry.kind === 'care') return GRAVE_CARE.includes(entry.care);
   if (entry.kind === 'finding') return entry.present && isGraveFinding(entry);
   if (entry.kind === 'csm') return !entry.present;
   if (entry.kind !== 'vital') return false;
+  if (isGraveSign(entry)) return true;
   if (entry.vital === 'gcs') return entry.value.total !== undefined && entry.value.total < 15;
   return entry.vital === 'responsiveness' && entry.value.avpu !== undefined && entry.value.avpu !== 'A';
 };
 
 /**
  * The most words that the report should take. Serious is an examination with a criterion met, a GCS under 15, less than
- * full alertness, grave care, or a finding worse than a wound, a swelling or a pain. It decides the length alone.
+ * full alertness, a sign gravely out of the ordinary, grave care, or a finding worse than a wound, a swelling or a pain. It decides the length alone.
  */
 export function wordBudget(input: HandoffInput): number {
   const met = [...metFlags(input, 'red'), ...metFlags(input, 'yellow')];

@@ -4,6 +4,7 @@
 import { stands } from '../../record/entry.ts';
 import { type Day, dayOf, perThing } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
+import { isOutOfTheOrdinary, oddIds } from './abnormal.ts';
 import { type Chunk, chunks, wordsInChunks } from './chunks.ts';
 import { headlineOf } from './headline.ts';
 import { CLEAN_WORDS, KEEPS, type Keep, RADIO_ORDERS, type RadioOrder, wordBudget } from './keep.ts';
@@ -43,6 +44,10 @@ const partsIn = perThing(partsOf);
  */
 export const RADIO_STEPS: readonly ((input: HandoffInput) => unknown)[] = [problemsIn, candidatesIn, partsIn];
 
+/** Where no place has a finding: beside signs out of the ordinary it must not sound as if nothing were wrong. */
+const nothingFound = (input: HandoffInput): string =>
+  isOutOfTheOrdinary(input) ? 'No finding recorded besides the signs' : 'No present finding recorded';
+
 function partsOf(input: HandoffInput): Parts {
   const { red, tourniquets, critical, gcsParts, readBack } = headlineOf(input);
   // Where nothing is serious, a lesser injury is more news than how the patient breathes.
@@ -56,7 +61,7 @@ function partsOf(input: HandoffInput): Parts {
       brief: lineOf(brief),
     }),
   );
-  const none = problems.length === 0 ? [item('worst')(bare('No present finding recorded'))] : [];
+  const none = problems.length === 0 ? [item('worst')(bare(nothingFound(input)))] : [];
   return {
     opening: [...(who === null ? [] : [lineOf(who)]), ...red, ...tourniquets, ...critical],
     items: [
@@ -86,14 +91,16 @@ const isInjury = (keep: Keep): boolean => keep === 'worst' || keep === 'problem'
 
 const isNever = (keep: Keep): boolean => KEEPS.some((row) => row.keep === keep && row.never);
 
-/** What was found and stands: a report in which some of it is not told says that there are more findings. */
-const foundIds = (input: HandoffInput): readonly string[] =>
-  input.entries
+/** What was found and stands, with the signs out of the ordinary: a report in which some of it is not told says that there are more findings. */
+const foundIds = (input: HandoffInput): readonly string[] => [
+  ...input.entries
     .filter(
       (entry) =>
         stands(entry) && (entry.kind === 'finding' ? entry.present : entry.kind === 'csm' && !entry.present),
     )
-    .map(({ id }) => id);
+    .map(({ id }) => id),
+  ...oddIds(input),
+];
 
 /** Whether some of these are told by none of the lines that are said. */
 function moreThan(found: readonly string[], items: readonly Item[]): (said: readonly RadioLine[]) => boolean {

@@ -25,6 +25,7 @@ import { and, capital, once } from '../sentences/list.ts';
 import { thePlace } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
 import { numberOf } from '../sentences/vitals.ts';
+import { abnormalTold } from './abnormal.ts';
 import type { Keep } from './keep.ts';
 import { timedWords, withoutAgo } from './timed-words.ts';
 
@@ -212,6 +213,7 @@ export function candidates(input: HandoffInput, day: Day): readonly Candidate[] 
       as('event')({ words: capital(timedWords(one, day)), entries: [one] }),
     ),
     ...burnedSurface(input).map(as('worst')),
+    ...abnormalTold(entries, day),
     ...BREATHING.flatMap((vital) => of(vital).flatMap(last)).map(as('breathing')),
     // Whoever has a GCS is told how awake the patient is by that.
     ...of('responsiveness')
