@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { reckon } from '../../src/clinical/index.ts';
 import type { Entry } from '../../src/record/entry.ts';
 import type { ProblemChange, SaidProblemChange } from '../../src/terms/index.ts';
-import { clock, csm, denied, entry, found, minute, pressure } from './build.ts';
+import { cared, clock, csm, denied, entry, found, minute, pressure } from './build.ts';
 
 const said = (change: ProblemChange, at = 20): SaidProblemChange => ({ ...change, heardAt: minute(at) });
 
@@ -56,6 +56,30 @@ describe('the problem list', () => {
     const entries = [...exam, csm('foot', 'right', 'circulation', false), pressure(80, 40)];
     expect(reckoned(entries).problems[0]?.id).toBe('left thigh');
     expect(reckoned(entries).problems[1]).toMatchObject({ id: 'right foot', rank: 1 });
+  });
+  it('puts lost feeling, movement or circulation of a limb before tenderness and wounds of head and trunk', () => {
+    const entries = [found('ribs', 'left', 'tenderness'), found('jaw', null, 'laceration')];
+    for (const aspect of ['circulation', 'sensation', 'motion'] as const) {
+      const lost = csm('foot', 'left', aspect, false);
+      expect(list([...entries, lost])[0]).toBe('left foot');
+    }
+    expect(list([...entries, found('leg', 'right', 'paralysis')])[0]).toBe('right leg');
+  });
+  it('does not so where it came back, is less and not lost, is of one digit, or is below a tourniquet', () => {
+    const ribs = found('ribs', 'left', 'tenderness');
+    const lost = csm('foot', 'left', 'motion', false);
+    const back = csm('foot', 'left', 'motion', true, { at: minute(9) });
+    const less = csm('foot', 'right', 'sensation', false, {}, { quality: ['decreased'] });
+    const toe = csm('foot', 'right', 'sensation', false, {}, { digit: 'little-toe' });
+    const tied = cared('tourniquet', 'thigh', 'left');
+    for (const others of [[lost, back], [less], [toe], [lost, tied]])
+      expect(list([ribs, ...others])[0]).toBe('left ribs');
+  });
+  it('puts a leg out of shape before mere tenderness, and an arm after it', () => {
+    const hip = found('hip', 'right', 'tenderness');
+    expect(list([hip, found('leg', 'left', 'deformity')])).toEqual(['left leg', 'right hip']);
+    expect(list([hip, found('lower-leg', 'left', 'deformity')])).toEqual(['left lower leg', 'right hip']);
+    expect(list([hip, found('wrist', 'left', 'deformity')])).toEqual(['right hip', 'left wrist']);
   });
   it('lists a weak grip and a decreased sensation as such', () => {
     const weak = csm('hand', 'left', 'motion', true, {}, { strength: 'weak' });

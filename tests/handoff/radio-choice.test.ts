@@ -151,3 +151,29 @@ test('a weak limb is a problem and never called intact', () => {
   expect(said).toContain('Motion present in the right hand: strength weak');
   expect(said).not.toMatch(/intact/);
 });
+
+test('what was denied of a place is not told in the room of a finding that did not fit', () => {
+  const places = [
+    'forearm',
+    'upper-arm',
+    'thigh',
+    'knee',
+    'lower-leg',
+    'wrist',
+    'elbow',
+    'hand',
+    'foot',
+    'ankle',
+    'shoulder',
+  ] as const;
+  const bruises = places.flatMap((site) =>
+    (['left', 'right'] as const).map((side) =>
+      finding(`${site} ${side}`, { site, side, finding: 'contusion' }),
+    ),
+  );
+  const no = made('no', { kind: 'finding', site: 'neck', side: null, finding: 'pain', present: false });
+  const said = textOf(worked([...bruises, no]));
+  expect(said).toContain('More findings');
+  expect(said).not.toContain('No pain');
+  expect(textOf(worked([...bruises.slice(0, 2), no]))).toContain('No pain of the neck');
+});

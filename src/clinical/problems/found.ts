@@ -4,8 +4,8 @@ import { ASPECTS, type Aspect, regionOf, SITES, type Site } from '../../terms/in
 import { type Chart, clockText, type EntryOf, type Rule } from '../chart.ts';
 import { reckoned } from '../evidence.ts';
 import { findingName } from '../finding-name.ts';
-import { checksOf, impairedOf, isImpaired, limbWord, standingOf, wordsOf } from '../limb-end.ts';
-import { type Place, placeText } from '../place.ts';
+import { checksOf, impairedOf, isAbsent, isImpaired, limbWord, standingOf, wordsOf } from '../limb-end.ts';
+import { isWithin, type Place, placeText } from '../place.ts';
 import { sidesOf } from '../side.ts';
 import { COMMON_PRACTICE } from '../source.ts';
 import { graveness } from './graveness.ts';
@@ -42,6 +42,16 @@ const watchFor = (entry: Bad): readonly string[] =>
         ...(entry.quality ?? []).flatMap((word) => WATCH_BY_QUALITY[word] ?? []),
       ];
 
+/** True where a tourniquet is on the limb that this is the end of. */
+const isTied = (chart: Chart, { site, side }: Place): boolean =>
+  chart.care.some(
+    (care) =>
+      care.care === 'tourniquet' &&
+      care.site !== undefined &&
+      isWithin(care.site, site === 'hand' ? 'arm' : 'leg') &&
+      ((care.side ?? null) === null || care.side === 'both' || care.side === side),
+  );
+
 function foundOn(chart: Chart, { site, side }: Place, entries: readonly Bad[]): Found {
   const id = placeText(site, side);
   const standing = (aspect: Aspect) => {
@@ -50,6 +60,11 @@ function foundOn(chart: Chart, { site, side }: Place, entries: readonly Bad[]): 
     const own = entries.filter((entry) => entry.kind === 'csm').filter((entry) => entry.aspect === aspect);
     return standingOf(checks.length > 0 ? checks : own);
   };
+  // A digit alone is not the limb, what has come back is no longer lost, and below a tourniquet it is what was meant.
+  const isLost =
+    entries.some(({ kind }) => kind === 'csm') &&
+    !isTied(chart, { site, side }) &&
+    ASPECTS.some((aspect) => standing(aspect).some((entry) => isAbsent(entry) && entry.digit === undefined));
   const watched = [...(WATCH_BY_REGION[regionOf(site)] ?? []), ...entries.flatMap(watchFor)];
   return {
     site,
@@ -59,7 +74,7 @@ function foundOn(chart: Chart, { site, side }: Place, entries: readonly Bad[]): 
     problem: {
       id,
       text: `${id}: ${namesOf(entries, standing).join(', ')}`,
-      ...rankOf(site, entries),
+      ...rankOf(site, entries, isLost),
       watchFor: [...new Set(watched)],
       by: 'findings',
       struck: false,

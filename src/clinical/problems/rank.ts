@@ -46,13 +46,22 @@ const isOnSkin = (entries: readonly Entry[]): boolean =>
 /** The rank of what a red triage criterion that is met rests on; it goes before any other. */
 export const ON_RED: Rank = { rank: 1, why: 'a red triage criterion rests on it' };
 
-/** The first rule that fits. */
-export function rankOf(site: Site, entries: readonly Entry[]): Rank {
+/** Long bones and the knee, where what is out of shape threatens blood or the foot beyond it; common practice, no source. */
+const LEG: readonly Site[] = ['leg', 'thigh', 'knee', 'lower-leg'];
+
+/**
+ * The first rule that fits. `isLost` is true where circulation, sensation or motion of the limb's end is wholly gone by the
+ * latest word on it: that goes with a tender trunk, and before it as the graver.
+ */
+export function rankOf(site: Site, entries: readonly Entry[], isLost = false): Rank {
   if (entries.some(bleedsHeavily)) return { rank: 1, why: 'heavy bleeding' };
+  if (isLost || has(entries, ['paralysis']))
+    return { rank: 2, why: 'feeling, movement or circulation of a limb lost' };
   if (['head', 'neck', 'chest', 'abdomen', 'pelvis', 'back'].includes(regionOf(site)) && !isOnSkin(entries))
     return { rank: 2, why: 'head, neck, trunk or spine' };
   if (site === 'thigh' && (has(entries, ['deformity', 'crepitus', 'instability']) || entries.some(isBreak)))
     return { rank: 2, why: 'thigh bone: it can bleed much' };
+  if (LEG.includes(site) && has(entries, ['deformity'])) return { rank: 2, why: 'leg out of shape' };
   if (has(entries, BONE) || entries.some(isBreak) || entries.some((entry) => entry.kind === 'csm'))
     return { rank: 3, why: 'bone, nerve or pulse of a limb' };
   if (has(entries, OPEN)) return { rank: 4, why: 'open wound or burn' };

@@ -89,6 +89,9 @@ const LONG = bare('Long report');
 
 const isInjury = (keep: Keep): boolean => keep === 'worst' || keep === 'problem';
 
+/** What was found, or is out of the ordinary. */
+const BAD: readonly Keep[] = ['worst', 'problem', 'grave-sign', 'sign'];
+
 const isNever = (keep: Keep): boolean => KEEPS.some((row) => row.keep === keep && row.never);
 
 /** What was found and stands, with the signs out of the ordinary: a report in which some of it is not told says that there are more findings. */
@@ -174,6 +177,8 @@ function filled(items: readonly Item[], must: Kept, fits: (trial: Kept) => boole
   for (const { keep, never } of KEEPS) {
     if (keep === 'more') for (const [one] of [...kept]) take(one, one.line);
     if (never || (keep === 'problem' && isOut('worst'))) continue;
+    // That nothing was found somewhere is not said in the room of what was found and did not fit.
+    if (keep === 'denial' && BAD.some(isOut)) continue;
     for (const one of items.filter((each) => each.keep === keep))
       if (!take(one, one.brief ?? one.line) && isInjury(keep)) break;
   }
