@@ -3,7 +3,7 @@
 import type { Clause, Mood } from '../clauses/clause.ts';
 import type { SiteRef } from '../context.ts';
 import type { Command } from '../frame.ts';
-import { marked, tagIn } from '../pieces/piece.ts';
+import { marked, type Role, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { saidIn } from '../token.ts';
 import { turnsLastSaid } from './corrections/answer-turned.ts';
@@ -208,10 +208,13 @@ function instruction(talk: Talk, clause: Clause): void {
   place(
     talk,
     ...clause.pieces.filter(
-      (piece) => piece.role !== 'unknown' && piece.role !== 'vital' && !marked(piece, 'exclaim'),
+      // A figure goes with the words that nobody knows, where those are kept.
+      (piece) => !LEFT_IN_INSTRUCTIONS.has(piece.role) && !marked(piece, 'exclaim'),
     ),
   );
 }
+
+const LEFT_IN_INSTRUCTIONS: ReadonlySet<Role> = new Set(['unknown', 'vital', 'figure']);
 
 // "Your toes on the left foot": both names are of one limb's end, and its side was said.
 function ofOneEnd(refs: readonly SiteRef[]): SiteRef | null {
