@@ -3,7 +3,7 @@
 import type { Clause, Mood } from '../clauses/clause.ts';
 import type { SiteRef } from '../context.ts';
 import type { Command } from '../frame.ts';
-import { marked, type Role, tagIn } from '../pieces/piece.ts';
+import { marked, type Piece, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { saidIn } from '../token.ts';
 import { turnsLastSaid } from './corrections/answer-turned.ts';
@@ -209,12 +209,16 @@ function instruction(talk: Talk, clause: Clause): void {
     talk,
     ...clause.pieces.filter(
       // A figure goes with the words that nobody knows, where those are kept.
-      (piece) => !LEFT_IN_INSTRUCTIONS.has(piece.role) && !marked(piece, 'exclaim'),
+      (piece) => !isLeftInInstruction(piece, clause.pieces) && !marked(piece, 'exclaim'),
     ),
   );
 }
 
-const LEFT_IN_INSTRUCTIONS: ReadonlySet<Role> = new Set(['unknown', 'vital', 'figure']);
+// "Squeeze my fingers on three" counts, and says nothing.
+const isLeftInInstruction = ({ role }: Piece, all: readonly Piece[]): boolean =>
+  role === 'unknown' ||
+  role === 'vital' ||
+  (role === 'figure' && all.filter((piece) => piece.role === 'unknown').length > 1);
 
 // "Your toes on the left foot": both names are of one limb's end, and its side was said.
 function ofOneEnd(refs: readonly SiteRef[]): SiteRef | null {
