@@ -73,3 +73,11 @@ test('a fixed pupil goes before how it happened where the words are few', () => 
   );
   expect(said).toContain('right NOT reactive');
 });
+
+test('what was said of the sign since is told behind what is out of the ordinary still', () => {
+  const said = saidOf(
+    '[00:01:00] right pupil six and not reacting, left three reacting',
+    '[00:06:00] both pupils reacting now',
+  );
+  expect(said).toMatch(/right NOT reactive at zero niner one one, last reactive at zero niner one six/);
+});

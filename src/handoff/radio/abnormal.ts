@@ -26,15 +26,26 @@ export interface AbnormalTold {
 /** `right-sluggish` is two words when it is spoken. */
 const wordsOf = (reading: VitalReading): string => readingText(reading).replace(/\b(left|right)-/g, '$1 ');
 
-/** `Pupils left 3 mm, right 6 mm, right NOT reactive`; readings of several minutes each with its time. */
-function nowTold({ vital }: Series, { abnormality, readings }: AbnormalSign, day: Day): AbnormalTold {
-  const isOne = new Set(readings.map(({ at }) => minuteOf(at))).size === 1;
-  const said = readings.map(
-    (reading) => `${wordsOf(reading)}${isOne ? '' : ` at ${clock(reading.at, day)}`}`,
+/**
+ * `Pupils left 3 mm, right 6 mm, right NOT reactive`; readings of several minutes each with its time. What was said of the sign
+ * since is told behind it, as it may be better: "both reacting" says nothing of their sizes.
+ */
+function nowTold(
+  { vital, readings: all }: Series,
+  { abnormality, readings }: AbnormalSign,
+  day: Day,
+): AbnormalTold {
+  const last = all.at(-1);
+  const since = last === undefined || readings.some(({ id }) => id === last.id) ? [] : [last];
+  const told = [...readings, ...since];
+  const isOne = new Set(told.map(({ at }) => minuteOf(at))).size === 1;
+  const said = told.map(
+    (reading) =>
+      `${since.includes(reading) ? 'last ' : ''}${wordsOf(reading)}${isOne ? '' : ` at ${clock(reading.at, day)}`}`,
   );
   return {
     keep: abnormality === 'grave' ? 'grave-sign' : 'sign',
-    told: { words: `${vitalName(vital)} ${said.join('; ')}`, entries: readings },
+    told: { words: `${vitalName(vital)} ${said.join('; ')}`, entries: told },
   };
 }
 
