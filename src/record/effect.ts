@@ -37,7 +37,7 @@ export function leftOver(state: RecordState, entry: Entry, statement: Statement)
     at: entry.at,
     heardAt: entry.heardAt,
     heard: entry.heard,
-    known: { ...entry.known, side: 'inferred' },
+    known: 'side' in entry ? { ...entry.known, side: 'inferred' } : (entry.known ?? {}),
     doubt: entry.doubt ?? [],
     // It stays with what it was said with, so that "strike that" does not take it for the last thing said.
     utterance: group?.utterance ?? null,
