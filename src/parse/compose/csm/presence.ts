@@ -80,13 +80,22 @@ function stateAt(items: readonly Item[], i: number, island: Island): Omit<Presen
   if (aspect === undefined || tagOf(island, 'present') === 'no') return null;
   const next = items.findIndex((item, k) => k > i && hasRole(item, 'csm'));
   const after = items.slice(i + 1, next < 0 ? items.length : next).find((item) => hasRole(item, 'state'));
-  const piece = pieceOf(hasRole(items[i - 1], 'state') ? items[i - 1] : after);
+  const before = beforeSide(items, i, island) ?? (hasRole(items[i - 1], 'state') ? items[i - 1] : undefined);
+  const piece = pieceOf(before ?? after);
   const state = piece === null ? null : stateOf(piece);
   // "CSM left foot intact": of all three together only that they are there, or are not.
   if (aspects.length > 1)
     return state === 'there' || state === 'absent' ? { present: state === 'there', negation: piece } : null;
   const found = state === null ? null : inState({ aspect, ...detailsOf(island) }, state);
   return found === null ? null : { ...found, negation: piece };
+}
+
+// "Good left radial pulse", "absent right pedal pulse": how it is stands before its side.
+function beforeSide(items: readonly Item[], i: number, island: Island): Item | undefined {
+  if (!hasTag(island, 'pulse') || !hasRole(items[i - 1], 'side')) return undefined;
+  const item = items[i - 2];
+  const piece = pieceOf(item);
+  return piece !== null && stateOf(piece) !== null ? item : undefined;
 }
 
 function negationAt(items: readonly Item[], at: number, reach: Reach, adjective: boolean): Span | null {

@@ -116,8 +116,13 @@ function leadsToFinding(items: readonly Item[], tokens: readonly Token[], i: num
   const between = items.slice(i, Math.max(at, i));
   // "The right knee not the left is swollen": only the side is denied.
   const links = between.some((item) => isSmallItem(item, 'link'));
-  return hasRole(items[at], 'finding') && !links && !between.some((item) => isPaused(tokens, wordsOf(item)));
+  // "No left radial pulse."
+  const isThing = hasRole(items[at], 'finding') || isPulse(items[at]);
+  return isThing && !links && !between.some((item) => isPaused(tokens, wordsOf(item)));
 }
+
+const isPulse = (item: Item | undefined): boolean =>
+  item?.type === 'piece' && item.piece.role === 'csm' && marked(item.piece, 'pulse');
 
 // "Neck pain denied", "swelling denied, pain denied": what is denied stands before the word.
 function isDeniedAtEnd(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
