@@ -15,5 +15,22 @@ describe('a pulse with its side before its name', () => {
       'abdomen good, right radial pulse absent',
       ['no abnormality abdomen', 'no circulation right hand pulse=radial'],
     ],
+    [
+      'no right pedal pulse, strong left radial pulse',
+      ['no circulation right foot pulse=dorsalis-pedis', 'note: left radial pulse'],
+    ],
+    [
+      'no left femoral pulse but a good right radial pulse',
+      ['no circulation left foot pulse=femoral', 'circulation right hand pulse=radial'],
+    ],
+    [
+      'no right pedal pulse, left radial pulse present',
+      ['no circulation right foot pulse=dorsalis-pedis', 'circulation left hand pulse=radial'],
+    ],
+    [
+      'no right pedal pulse or left radial pulse',
+      ['no circulation right foot pulse=dorsalis-pedis', 'no circulation left hand pulse=radial'],
+    ],
+    ['no good left radial pulse', ['no circulation left hand pulse=radial']],
   ]);
 });

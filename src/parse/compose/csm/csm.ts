@@ -161,7 +161,7 @@ function csmAt(
     endSpoken,
     group: isExcepted ? [] : group,
     details: {
-      ...warmthLess(detailsOf(island), presence.negation !== null),
+      ...ofWhatIsThere(warmthLess(detailsOf(island), presence.negation !== null), tokens, island),
       ...(presence.quality === undefined ? {} : { quality: presence.quality }),
       ...(presence.strength === undefined ? {} : { strength: presence.strength }),
       ...(seconds === null ? {} : { capRefillSeconds: seconds }),
@@ -192,6 +192,18 @@ const movesAsSaid = (island: Island, tokens: readonly Token[], mind: readonly Si
 function warmthLess(details: Partial<CsmStatement>, denied: boolean): Partial<CsmStatement> {
   const { warmth: _, ...rest } = details;
   return denied ? rest : details;
+}
+
+// "No right pedal pulse, strong left radial pulse": past the pause the word is of the next one.
+function ofWhatIsThere(
+  details: Partial<CsmStatement>,
+  tokens: readonly Token[],
+  { from, to }: Island,
+): Partial<CsmStatement> {
+  const { quality: _, ...rest } = details;
+  const last = tokens[to - 1];
+  const isCut = tokens[to - 2]?.pause === 'pause' && to - from > 1 && last?.pause === '';
+  return isCut && /^(left|right|other)$/.test(tokens[to]?.word ?? '') ? rest : details;
 }
 
 const isDigit = (item: Item | undefined): boolean => {

@@ -79,7 +79,10 @@ function stateAt(items: readonly Item[], i: number, island: Island): Omit<Presen
   const [aspect] = aspects;
   if (aspect === undefined || tagOf(island, 'present') === 'no') return null;
   const next = items.findIndex((item, k) => k > i && hasRole(item, 'csm'));
-  const after = items.slice(i + 1, next < 0 ? items.length : next).find((item) => hasRole(item, 'state'));
+  const ofNext = next < 0 ? undefined : stateBeforeSide(items, next);
+  const after = items
+    .slice(i + 1, next < 0 ? items.length : next)
+    .find((item) => item !== ofNext && hasRole(item, 'state'));
   const before = beforeSide(items, i, island) ?? (hasRole(items[i - 1], 'state') ? items[i - 1] : undefined);
   const piece = pieceOf(before ?? after);
   const state = piece === null ? null : stateOf(piece);
@@ -91,8 +94,14 @@ function stateAt(items: readonly Item[], i: number, island: Island): Omit<Presen
 }
 
 // "Good left radial pulse", "absent right pedal pulse": how it is stands before its side.
-function beforeSide(items: readonly Item[], i: number, island: Island): Item | undefined {
-  if (!hasTag(island, 'pulse') || !hasRole(items[i - 1], 'side')) return undefined;
+const beforeSide = (items: readonly Item[], i: number, island: Island): Item | undefined =>
+  hasTag(island, 'pulse') ? stateBeforeSide(items, i) : undefined;
+
+function stateBeforeSide(items: readonly Item[], i: number): Item | undefined {
+  if (!hasRole(items[i - 1], 'side')) return undefined;
+  // "No good left radial pulse."
+  const lead = pieceOf(items[i - 3]);
+  if (lead !== null && marked(lead, 'negation', 'before')) return undefined;
   const item = items[i - 2];
   const piece = pieceOf(item);
   return piece !== null && stateOf(piece) !== null ? item : undefined;

@@ -90,7 +90,9 @@ function marksAt(
   if (ahead && tokens.slice(piece.from, piece.to).some(({ word }) => word === 'gone')) return [];
   const isOfEach = ahead || (kind === 'before' && hasTag(island, 'each'));
   const ownEnd = kind === 'before' ? endOfOwnVerb(items, tokens, i) : null;
-  const end = isOfEach ? endOfEach(items, tokens, i) : ownEnd;
+  const end = isOfEach
+    ? endOfEach(items, tokens, i)
+    : (ownEnd ?? (kind === 'before' ? endOfOwnPulse(items, i) : null));
   return [
     ...(stopped === null ? [] : [stopAt(stopped.from)]),
     ...(isOfCare(items, i) ? [stopAt(breathOf(tokens, piece))] : []),
@@ -119,6 +121,14 @@ function leadsToFinding(items: readonly Item[], tokens: readonly Token[], i: num
   // "No left radial pulse."
   const isThing = hasRole(items[at], 'finding') || isPulse(items[at]);
   return isThing && !links && !between.some((item) => isPaused(tokens, wordsOf(item)));
+}
+
+// "No right pedal pulse, strong left radial pulse": the next side's pulse is another, unless an "or" joins it.
+function endOfOwnPulse(items: readonly Item[], i: number): number | null {
+  if (!hasRole(items[i + 1], 'side') || !isPulse(items[i + 2])) return null;
+  const own = items[i + 2];
+  const next = items[i + 3];
+  return own === undefined || next === undefined || isSmallItem(next, 'or') ? null : wordsOf(own).to;
 }
 
 const isPulse = (item: Item | undefined): boolean =>
