@@ -1,29 +1,13 @@
 // What is corrected minutes after it was said keeps its time, and no report takes that time for one that was spoken. The
 // talk is invented.
 
-import { beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { reckon } from '../../src/clinical/index.ts';
-import { mist, radio, soap, textOf } from '../../src/handoff/index.ts';
-import type { Reader } from '../../src/parse/index.ts';
-import { formatIso } from '../../src/parse/times/index.ts';
-import { readTalk } from '../../src/record/talk/index.ts';
-import { examine } from '../../src/replay/examine.ts';
-import { handoffInput } from '../../src/replay/record-json.ts';
-import { realReader } from '../talk-case.ts';
-
-let reader: Reader;
-beforeAll(() => {
-  reader = realReader();
-});
+import { reportsOf } from './from-talk.ts';
 
 function told(lines: readonly string[]) {
-  const talk = readTalk(lines.join('\n'), { startedAt: Date.UTC(2026, 4, 3, 20, 2, 0), zone: '-06:00' });
-  if (talk.kind === 'error') throw new Error(`line ${talk.line} of the talk ${talk.why}`);
-  const { state } = examine(reader, talk);
-  const now = talk.startedAt + 30 * 60_000;
-  const input = handoffInput(state, formatIso(talk.startedAt, talk.zone), now);
-  const texts = [textOf(soap(input)), textOf(mist(input)), ...radio(input).chunks.map(({ text }) => text)];
-  return { input, texts, all: texts.join('\n'), reckoning: reckon(state.entries, { now }) };
+  const { input, soap, mist, radio } = reportsOf(...lines);
+  return { all: [soap, mist, radio].join('\n'), reckoning: reckon(input.entries, { now: input.now }) };
 }
 
 describe('corrected minutes later', () => {
@@ -41,10 +25,10 @@ describe('corrected minutes later', () => {
 
   test('a mechanism whose time was spoken keeps that time', () => {
     const { all } = told([
-      '[00:00:10] he fell four metres at thirteen thirty',
+      '[00:00:10] he fell four metres at eight thirty',
       '[00:03:00] correction, he fell three metres',
     ]);
-    expect(all).toMatch(/Time of incident: 13:30/);
+    expect(all).toMatch(/Time of incident: 08:30/);
   });
 
   test('a finding, an allergy and a limb are told without a time', () => {
@@ -74,10 +58,10 @@ describe('corrected minutes later', () => {
 
   test('in its time, it is told with the time that was then spoken', () => {
     const { all } = told([
-      '[00:05:50] tourniquet on the right thigh at fourteen oh three',
-      '[00:08:00] correction, tourniquet on the right thigh at fourteen oh five',
+      '[00:05:50] tourniquet on the right thigh at nine eleven',
+      '[00:08:00] correction, tourniquet on the right thigh at nine thirteen',
     ]);
-    expect(all).toMatch(/Tourniquet to the right thigh at 14:05/);
-    expect(all).not.toMatch(/14:03/);
+    expect(all).toMatch(/Tourniquet to the right thigh at 09:13/);
+    expect(all).not.toMatch(/09:11/);
   });
 });

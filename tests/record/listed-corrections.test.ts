@@ -1,17 +1,11 @@
 // Corrections of lists and of several things at once: what is not named stays, and what is named stands beside the rest. All invented.
 
-import { beforeAll, describe, expect, it } from 'vitest';
-import type { Reader } from '../../src/parse/index.ts';
-import { type Entry, stands } from '../../src/record/index.ts';
-import { entriesOf, realReader } from '../talk-case.ts';
-
-let reader: Reader;
-beforeAll(() => {
-  reader = realReader();
-});
+import { describe, expect, it } from 'vitest';
+import type { Entry } from '../../src/record/index.ts';
+import { standing as entriesStanding } from '../parse/standing.ts';
 
 const standing = (talk: string): readonly Entry[] =>
-  entriesOf(reader, talk.split(' | ')).filter((entry) => stands(entry) && entry.kind !== 'visit');
+  entriesStanding(talk).filter(({ kind }) => kind !== 'visit');
 
 const historyOf = (talk: string): readonly (readonly [string, boolean])[] =>
   standing(talk).flatMap((entry) =>

@@ -2,21 +2,15 @@
 // is invented; it begins at 14:02.
 
 import { describe, expect, it } from 'vitest';
-import { entriesOf, realReader } from '../../talk-case.ts';
+import { standing as entriesStanding } from '../standing.ts';
 
-const reader = realReader();
 const standing = (talk: string): readonly string[] =>
-  entriesOf(
-    reader,
-    talk.split('|').map((text) => text.trim()),
-  )
-    .filter(({ state }) => state === 'heard')
-    .map((entry) => {
-      const asked = entry.doubt === undefined ? '' : '?';
-      if (entry.kind === 'note') return `note: ${entry.text}${asked}`;
-      const where = entry.kind === 'care' && entry.site !== undefined ? ` ${entry.side} ${entry.site}` : '';
-      return `${entry.at.slice(11, 16)} ${entry.kind === 'care' ? entry.care : entry.kind}${where}${asked}`;
-    });
+  entriesStanding(talk).map((entry) => {
+    const asked = entry.doubt === undefined ? '' : '?';
+    if (entry.kind === 'note') return `note: ${entry.text}${asked}`;
+    const where = entry.kind === 'care' && entry.site !== undefined ? ` ${entry.side} ${entry.site}` : '';
+    return `${entry.at.slice(11, 16)} ${entry.kind === 'care' ? entry.care : entry.kind}${where}${asked}`;
+  });
 
 describe('care that is on still', () => {
   it.each([

@@ -1,18 +1,12 @@
 // "Correction, no hip pain" denies: behind words that take back, a "no" before the name of a thing is a denial of it, and never tells that
 // it is there. All invented.
 
-import { beforeAll, describe, expect, it } from 'vitest';
-import type { Reader } from '../../../src/parse/index.ts';
-import { type Entry, stands } from '../../../src/record/index.ts';
-import { entriesOf, realReader } from '../../talk-case.ts';
-
-let reader: Reader;
-beforeAll(() => {
-  reader = realReader();
-});
+import { describe, expect, it } from 'vitest';
+import type { Entry } from '../../../src/record/index.ts';
+import { standing as entriesStanding } from '../standing.ts';
 
 const standing = (talk: string): readonly Entry[] =>
-  entriesOf(reader, talk.split(' | ')).filter((entry) => stands(entry) && entry.kind !== 'visit');
+  entriesStanding(talk).filter(({ kind }) => kind !== 'visit');
 
 const told = (entry: Entry): string =>
   [

@@ -1,22 +1,16 @@
 // "Only the left" narrows what was said of both sides of a place, however long before, and nothing else. All talk here is invented.
 
 import { describe, expect, it } from 'vitest';
-import { entriesOf, realReader } from '../../talk-case.ts';
+import { standing as entriesStanding } from '../standing.ts';
 
-const reader = realReader();
 const standing = (talk: string): readonly string[] =>
-  entriesOf(
-    reader,
-    talk.split('|').map((text) => text.trim()),
-  )
-    .filter(({ state }) => state === 'heard')
-    .map((entry) => {
-      const asked = entry.doubt === undefined ? '' : '?';
-      if (entry.kind === 'note') return `note: ${entry.text}${asked}`;
-      if (entry.kind !== 'finding') return `${entry.kind}${asked}`;
-      const { present, finding, side, site } = entry;
-      return `${present ? '' : 'no '}${finding} ${side ?? ''} ${site}${asked}`;
-    });
+  entriesStanding(talk).map((entry) => {
+    const asked = entry.doubt === undefined ? '' : '?';
+    if (entry.kind === 'note') return `note: ${entry.text}${asked}`;
+    if (entry.kind !== 'finding') return `${entry.kind}${asked}`;
+    const { present, finding, side, site } = entry;
+    return `${present ? '' : 'no '}${finding} ${side ?? ''} ${site}${asked}`;
+  });
 
 describe('one side alone', () => {
   it.each([

@@ -1,20 +1,14 @@
 // A correction that names an earlier reading of a sign puts that one right, and not the last. All talk here is invented.
 
 import { describe, expect, it } from 'vitest';
-import { entriesOf, realReader } from '../../talk-case.ts';
+import { standing as entriesStanding } from '../standing.ts';
 
-const reader = realReader();
 const standing = (talk: string): readonly string[] =>
-  entriesOf(
-    reader,
-    talk.split('|').map((text) => text.trim()),
-  )
-    .filter(({ state }) => state === 'heard')
-    .map((entry) =>
-      entry.kind === 'vital'
-        ? `${entry.at.slice(11, 16)} ${entry.vital} ${Object.values(entry.value).join('/')}`
-        : `${entry.kind}${entry.doubt === undefined ? '' : ' asked about'}`,
-    );
+  entriesStanding(talk).map((entry) =>
+    entry.kind === 'vital'
+      ? `${entry.at.slice(11, 16)} ${entry.vital} ${Object.values(entry.value).join('/')}`
+      : `${entry.kind}${entry.doubt === undefined ? '' : ' asked about'}`,
+  );
 const TWO_PULSES = 'pulse ninety six | [00:06:00] pulse one eighteen | [00:08:00]';
 
 describe('a reading that is named by its place', () => {

@@ -1,21 +1,15 @@
 // A bare correction behind a told time is of that time, and of no sign or age that was said before. All talk here is invented.
 
 import { describe, expect, it } from 'vitest';
-import { entriesOf, realReader } from '../../talk-case.ts';
+import { standing as entriesStanding } from '../standing.ts';
 
-const reader = realReader();
 const standing = (talk: string): readonly string[] =>
-  entriesOf(
-    reader,
-    talk.split('|').map((text) => text.trim()),
-  )
-    .filter(({ state }) => state === 'heard')
-    .map((entry) => {
-      const told = 'text' in entry ? `: ${entry.text}` : '';
-      const value = entry.kind === 'vital' ? ` ${JSON.stringify(Object.values(entry.value)[0])}` : '';
-      const name = entry.kind === 'vital' ? entry.vital : entry.kind === 'history' ? entry.topic : entry.kind;
-      return `${entry.at.slice(11, 16)} ${name}${told}${value}`;
-    });
+  entriesStanding(talk).map((entry) => {
+    const told = 'text' in entry ? `: ${entry.text}` : '';
+    const value = entry.kind === 'vital' ? ` ${JSON.stringify(Object.values(entry.value)[0])}` : '';
+    const name = entry.kind === 'vital' ? entry.vital : entry.kind === 'history' ? entry.topic : entry.kind;
+    return `${entry.at.slice(11, 16)} ${name}${told}${value}`;
+  });
 
 describe('a told time', () => {
   it.each([
