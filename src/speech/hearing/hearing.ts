@@ -110,7 +110,9 @@ function streamOf(
   listenerFor: (band: Band) => Listener,
 ): HearingStream {
   const even = resampler(rate, RATE);
-  const segments = segmenter(module, () => isWhole(now().listener.soFar()));
+  const segments = segmenter(module, () => isWhole(soFar()));
+  const soFar = (): readonly string[] =>
+    segments.isPause() ? now().listener.inPause() : now().listener.soFar();
   const calmed = highPass(corner ?? WIND[now().band], RATE);
   const floor = without.includes('floor') ? (sound: Float32Array) => sound : withFloor();
   const meter = bandMeter();
@@ -138,6 +140,6 @@ function streamOf(
     push: (samples) => hear(segments.push(calm(even.push(samples)))),
     flush: () => [...hear(segments.push(calm(even.end()))), ...hear(segments.end())],
     isSpeech: () => segments.isSpeech(),
-    soFar: () => now().listener.soFar(),
+    soFar,
   };
 }

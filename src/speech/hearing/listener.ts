@@ -22,13 +22,15 @@ import type { Segment } from './segments.ts';
 import { differInTelling } from './telling-words.ts';
 import { leadsOf, trustOf } from './trust.ts';
 import type { HeardUtterance } from './utterance.ts';
-import { utterancesOf } from './utterances.ts';
+import { type Part, utterancesOf } from './utterances.ts';
 
 export interface Listener {
   /** the next sound of the stretch that is being spoken; the first begins it */
   push(sound: Float32Array): void;
   /** the words of what came so far, the last of them unsure; an ellipsis where it is hardly what the grammar lets be said */
   soFar(): readonly string[];
+  /** the same in a pause, where the words stand as they would if nothing followed: it takes some hundredths of a second, once a pause */
+  inPause(): readonly string[];
   /** in the order said; empty where nobody spoke. Where `isAll` is false its sound is heard anew */
   end(segment: Segment, isAll: boolean): readonly HeardUtterance[];
   /** forgets what was begun */
@@ -85,6 +87,8 @@ export function createListener(
   const hearsLoosely = !without.includes('any-order');
   let open: { readonly words: Decoding; readonly free: Decoding; readonly loose: Decoding | null } | null =
     null;
+  /** what stood in the pause that lasts; null where sound came since */
+  let paused: readonly string[] | null = null;
   const push = (sound: Float32Array): void => {
     open ??= {
       words: ears.begin(),
@@ -94,6 +98,7 @@ export function createListener(
     open.words.push(sound);
     open.free.push(sound);
     open.loose?.push(sound);
+    paused = null;
   };
   /** Joined words are weighed as one, and then parted. */
   const weigh = (
@@ -124,11 +129,32 @@ export function createListener(
     const own = best === null ? null : likeliestOf(words, exits, looseTalk.order);
     return own !== null && best !== null && best.score - own.score < NEARLY;
   };
+  /** The words of both networks put together, and judged. */
+  const partsIn = (
+    words: readonly HeardWord[],
+    loose: readonly HeardWord[],
+    free: readonly HeardWord[],
+  ): readonly Part[] => {
+    const exits = [...ears.exits(), ...(hearsLoosely ? anyOrder.exits() : [])];
+    const best = likeliest(exits, looseTalk.order);
+    const said = weigh(best?.words ?? words, free);
+    const others = [words, loose]
+      .filter((one) => isNearly(one, exits, best))
+      .map((one) => partedWords(one, waysToSay))
+      .filter((one) => differInTelling(said, one, telling));
+    const doubted = said.map((word) =>
+      word.sure < (telling.has(word.word) ? TELLING : UNSURE)
+        ? { ...word, confidence: Math.min(word.confidence, DOUBTED) }
+        : word,
+    );
+    return withoutScraps(partsOf(doubted, others, without.includes('trust')));
+  };
   const drop = (): void => {
     open?.words.end();
     open?.free.end();
     open?.loose?.end();
     open = null;
+    paused = null;
   };
   return {
     push,
@@ -140,6 +166,15 @@ export function createListener(
       const said = likelierOf(weigh(words, free), weigh(open.loose?.soFar() ?? [], free), band);
       return oddsOf(said) >= SHOWN ? said.map(({ word }) => word) : [ELLIPSIS];
     },
+    inPause: () => {
+      if (open === null) return [];
+      const free = open.free.soFar();
+      if (free.length === 0) return [];
+      paused ??= partsIn(open.words.soFar(), open.loose?.soFar() ?? [], free).flatMap(
+        ({ words, understood }) => (understood ? words.map(({ word }) => word) : [ELLIPSIS]),
+      );
+      return paused;
+    },
     end: ({ start, end, sound }, isAll) => {
       if (!isAll) {
         drop();
@@ -147,22 +182,9 @@ export function createListener(
       }
       const [free, words] = [open?.free.end().words ?? [], open?.words.end().words ?? []];
       const loose = open?.loose?.end().words ?? [];
-      open = null;
+      [open, paused] = [null, null];
       if (free.length === 0) return [];
-      const exits = [...ears.exits(), ...(hearsLoosely ? anyOrder.exits() : [])];
-      const best = likeliest(exits, looseTalk.order);
-      const said = weigh(best?.words ?? words, free);
-      const others = [words, loose]
-        .filter((one) => isNearly(one, exits, best))
-        .map((one) => partedWords(one, waysToSay))
-        .filter((one) => differInTelling(said, one, telling));
-      const doubted = said.map((word) =>
-        word.sure < (telling.has(word.word) ? TELLING : UNSURE)
-          ? { ...word, confidence: Math.min(word.confidence, DOUBTED) }
-          : word,
-      );
-      const parts = partsOf(doubted, others, without.includes('trust'));
-      return utterancesOf(withoutScraps(parts), start, end);
+      return utterancesOf(partsIn(words, loose, free), start, end);
     },
     close: () => {
       drop();

@@ -24,6 +24,8 @@ export interface Segmenter {
   end(): readonly Piece[];
   /** true while a stretch is open */
   isSpeech(): boolean;
+  /** true in a pause of the open stretch, whose sound was handed on up to there */
+  isPause(): boolean;
 }
 
 /** How long a pause is one within an utterance, in seconds: "no deformity … swelling or tenderness". */
@@ -155,6 +157,7 @@ export function segmenter(
     // The stillness after the end of the stream lets the detector settle.
     end: () => push(new Float32Array(samples(pauses.long + 4 * WINDOW))),
     isSpeech: () => speech !== null,
+    isPause: () => speech !== null && speech.end !== null,
   };
 }
 

@@ -73,26 +73,41 @@ function passAll(
     if (ahead.length === 0) continue;
     const here = [...(stands[frame]?.values() ?? [])].toSorted((one, other) => other.best - one.best);
     const least = (here[0]?.best ?? 0) - BEHIND;
+    const groups = bySameWords(ahead);
     for (const from of here.slice(0, WAYS)) {
       if (from.best < least) break;
-      for (const step of ahead) {
-        const { exit, numbers } = step;
+      for (const sameWords of groups) {
+        const [{ exit, numbers }] = sameWords;
         let said = exit.word === '' ? (exit.noise ? NOISE : PAUSE) : 0;
         let [first, second] = [from.first, from.second];
         for (const number of numbers) {
           said += order.chanceOf(first, second, number);
           [first, second] = [second, number];
         }
-        const after = stands[exit.last + 1];
-        pass(passed, { from, to: standAt(after, first, second), step, said });
         // One sentence may end there and the next begin, with a pause between the two or none.
-        if (exit.noise || second === EDGES) continue;
-        const ended = said + order.chanceOf(first, second, EDGES);
-        pass(passed, { from, to: standAt(after, EDGES, EDGES), step, said: ended });
+        const ended = exit.noise || second === EDGES ? null : said + order.chanceOf(first, second, EDGES);
+        for (const step of sameWords) {
+          const after = stands[step.exit.last + 1];
+          pass(passed, { from, to: standAt(after, first, second), step, said });
+          if (ended !== null) pass(passed, { from, to: standAt(after, EDGES, EDGES), step, said: ended });
+        }
       }
     }
   }
   return passed;
+}
+
+/** A word ends in many frames after its first, and has one chance after two others: looking that up took most of the time. */
+function bySameWords(steps: readonly Step[]): readonly (readonly [Step, ...Step[]])[] {
+  const groups = new Map<string, [Step, ...Step[]]>();
+  for (const step of steps) {
+    const { word, noise } = step.exit;
+    const key = noise ? ' ' : word;
+    const known = groups.get(key);
+    if (known === undefined) groups.set(key, [step]);
+    else known.push(step);
+  }
+  return [...groups.values()];
 }
 
 function pass(

@@ -29,6 +29,8 @@ export interface Benched extends Condition {
 const RATE = 16_000;
 /** Samples that a microphone hands over at once. */
 const BLOCK = 1024;
+/** Seconds of sound after which the page asks for the words so far again. */
+const STEP = 0.1;
 /** Seconds of stillness after a sentence, in which it is settled. */
 const AFTER = 1.5;
 /** A frame this many times weaker than the loudest is no speech. */
@@ -74,10 +76,13 @@ export function bench(hearing: Hearing, condition: Condition, said: string): Ben
   const showings: { readonly words: string; readonly at: number }[] = [];
   // The processor's time and not the clock's: other programs run beside this one. A block is worked on when it was recorded
   // and those before it are done.
-  let [work, done, settledAt]: [number, number, number | null] = [0, 0, null];
+  let [work, done, asked, settledAt]: [number, number, number, number | null] = [0, 0, 0, null];
   const doing = (recorded: number, job: () => readonly { readonly utterance: HeardUtterance }[]): void => {
     const begun = process.cpuUsage();
     const news = job();
+    const isAsked = recorded - asked >= STEP;
+    const words = isAsked ? stream.soFar().join(' ') : null;
+    if (isAsked) asked = recorded;
     const { user, system } = process.cpuUsage(begun);
     work += (user + system) / 1e6;
     done = Math.max(done, recorded) + (user + system) / 1e6;
@@ -85,8 +90,7 @@ export function bench(hearing: Hearing, condition: Condition, said: string): Ben
       heard.push(utterance);
       settledAt = done;
     }
-    const words = stream.soFar().join(' ');
-    if (showings.at(-1)?.words !== words) showings.push({ words, at: done });
+    if (words !== null && showings.at(-1)?.words !== words) showings.push({ words, at: done });
   };
   for (let at = 0; at < sound.length; at += BLOCK)
     doing((at + BLOCK) / RATE, () => stream.push(sound.subarray(at, at + BLOCK)));
