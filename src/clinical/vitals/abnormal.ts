@@ -14,13 +14,14 @@ type Abnormality = 'grave' | 'mild' | null;
 
 /**
  * Celsius, all inclusive: the bands of NEWS2 that give points. Source: Royal College of Physicians, NEWS2, 2017, chart 1
- * (read): 3 points up to 35.0, 1 up to 36.0 and from 38.1. That 40 is grave is from memory (heat stroke).
+ * (read): 3 points up to 35.0, 1 up to 36.0 and from 38.1. From 40 it is heat stroke's (Bouchama and Knochel 2002, as the
+ * glossary of biomet-education.net has it, read: above 40.0).
  */
 const TEMPERATURE = { graveTo: 35.0, mildTo: 36.0, mildFrom: 38.1, graveFrom: 40.0 };
 
 /**
- * mg/dL: under 4.0 mmol/L is treated as too low (Joint British Diabetes Societies, from memory); from 11.1 mmol/L at any
- * time of day is high (WHO 2006, from memory).
+ * mg/dL: under 4 mmol/L is too low in people with diabetes (Australia's National Diabetes Services Scheme, fact sheet on
+ * hypoglycaemia, read); from 11.1 mmol/L at any time of day is high (Diabetes Care 1997;20:1183-1195, as adapted in a page read).
  */
 const GLUCOSE = { graveUnder: 72, mildFrom: 200 };
 

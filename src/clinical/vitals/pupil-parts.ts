@@ -4,8 +4,12 @@ import type { VitalReading } from '../../terms/index.ts';
 
 type PupilValue = Extract<VitalReading, { vital: 'pupils' }>['value'];
 
-/** Millimetres between the two pupils that make them unequal; from memory. */
-const UNEQUAL_MM = 1;
+/**
+ * Millimetres between the two pupils up to which healthy people have it too: in dim light they differ by as much as 1 (read in the
+ * encyclopaedia's "Physiological anisocoria", and "larger variations are likely to have a pathological cause" in the pupil examination
+ * of ophthalmologytraining.com). Whether this patient always had it nobody in the field knows, so that it is told all the same.
+ */
+const HARMLESS_MM = 1;
 
 const SIDES = ['left', 'right'] as const;
 type Eye = (typeof SIDES)[number];
@@ -20,11 +24,12 @@ export const sizeOf = (value: PupilValue, eye: Eye): number | undefined =>
 const looks = (value: PupilValue, eye: Eye): boolean =>
   (value.quality ?? []).some((word) => !SIDES.some((side) => side !== eye && word.startsWith(`${side}-`)));
 
-/** True where the sizes, or words, make them unlike; undefined where nothing was said of it. */
-function areUnlike({ equal, leftMm, rightMm }: PupilValue): boolean | undefined {
-  if (equal === false) return true;
-  if (leftMm === undefined || rightMm === undefined) return equal === true ? false : undefined;
-  return Math.abs(leftMm - rightMm) >= UNEQUAL_MM;
+/** How much alike the sizes, or words, make them; undefined where nothing was said of it. */
+function unlikeness({ equal, leftMm, rightMm }: PupilValue): PupilPart['abnormality'] | undefined {
+  if (equal === false) return 'grave';
+  if (leftMm === undefined || rightMm === undefined) return equal === true ? null : undefined;
+  const apart = Math.abs(leftMm - rightMm);
+  return apart > HARMLESS_MM ? 'grave' : apart === HARMLESS_MM ? 'mild' : null;
 }
 
 interface PupilPart {
@@ -32,9 +37,9 @@ interface PupilPart {
   readonly abnormality: 'grave' | 'mild' | null;
 }
 
-/** Every part that the reading speaks of. One that does not react, or unlike ones, are grave; any other odd look is mild. */
+/** Every part that the reading speaks of. One that does not react, or ones clearly unlike, are grave; any other odd look is mild. */
 export function pupilParts(value: PupilValue): readonly PupilPart[] {
-  const unlike = areUnlike(value);
+  const unlike = unlikeness(value);
   const eyes = SIDES.flatMap((eye): readonly PupilPart[] => {
     const reaction = reacts(value, eye);
     const isOdd = looks(value, eye);
@@ -48,7 +53,7 @@ export function pupilParts(value: PupilValue): readonly PupilPart[] {
   });
   return [
     ...eyes,
-    ...(unlike === undefined ? [] : [{ part: 'size', abnormality: unlike ? ('grave' as const) : null }]),
+    ...(unlike === undefined ? [] : [{ part: 'size', abnormality: unlike }]),
     ...(value.round === undefined
       ? []
       : [{ part: 'shape', abnormality: value.round ? null : ('mild' as const) }]),
