@@ -2,6 +2,7 @@
 // or otherwise, keeps its own time.
 
 import { type Entry, firstTold } from '../../record/entry.ts';
+import { isWithin } from '../../terms/index.ts';
 import { isSameMinute, minuteOf, perMembers } from '../../timeline/index.ts';
 import { findingPhrase, isBare } from './phrase.ts';
 
@@ -87,6 +88,25 @@ const factsOfHeap = perMembers<FindingEntry, readonly Fact[]>((all) => {
   });
 });
 
+const isOneSide = (one: FindingEntry, other: FindingEntry): boolean =>
+  one.side === other.side || [one.side, other.side].some((side) => side === 'both' || side === null);
+
+/** True where one was found in a part of what the other denies, or the other way round: "abdomen not tender", later a tender quarter of it. */
+const isOfWholeAndPart = (one: FindingEntry, other: FindingEntry): boolean =>
+  one.finding === other.finding &&
+  one.present !== other.present &&
+  one.site !== other.site &&
+  (isWithin(one.site, other.site) || isWithin(other.site, one.site)) &&
+  isOneSide(one, other);
+
+/** Which of the two came last is told with their times; what was said within one minute is an exception and needs none. */
+function timedByPart(fact: Fact, all: readonly Fact[]): Fact {
+  const isOtherwise = all.some(
+    ({ latest }) => isOfWholeAndPart(latest, fact.latest) && !isSameMinute(latest.at, fact.latest.at),
+  );
+  return fact.when === 'never' && isOtherwise ? { ...fact, when: 'at' } : fact;
+}
+
 /** The facts that the findings state, in the order each was first said. `findings` stand in the order of time. */
 export function factsOf(findings: readonly FindingEntry[]): readonly Fact[] {
   const heaps = new Map<string, [FindingEntry, ...FindingEntry[]]>();
@@ -96,6 +116,7 @@ export function factsOf(findings: readonly FindingEntry[]): readonly Fact[] {
     if (heap === undefined) heaps.set(key, [entry]);
     else heap.push(entry);
   }
-  const byFirst = new Map([...heaps.values()].flatMap(factsOfHeap).map((fact) => [fact.entries[0], fact]));
+  const facts = [...heaps.values()].flatMap(factsOfHeap);
+  const byFirst = new Map(facts.map((fact) => [fact.entries[0], timedByPart(fact, facts)]));
   return findings.flatMap((entry) => byFirst.get(entry) ?? []);
 }
