@@ -17,7 +17,10 @@ import { type AskedFindings, settle } from './settle.ts';
 interface PlaceAnswer extends Span {
   readonly phrases: readonly SitePhrase[];
   readonly word: AnswerWord;
+  readonly doubt?: readonly string[];
 }
+
+const OTHER_PLACE = 'Was it said to be there instead?';
 
 interface PlacesAnswered {
   readonly answers: readonly PlaceAnswer[];
@@ -68,8 +71,31 @@ function placesAnswered(talk: Talk, { pieces }: Clause): PlacesAnswered | null {
   }
   const last = phrases.at(-1);
   if (last !== undefined && lead !== 'no') return null;
-  if (last !== undefined) close('no', last.to);
+  const instead = last === undefined ? null : insteadOf(talk, pieces, phrases);
+  if (last !== undefined && instead !== null) {
+    const [first] = phrases;
+    if (first === undefined || instead === 'unclear') return null;
+    phrases = [first];
+    close('no', first.to);
+    out.push({ phrases: [last], word: 'yes', from: last.from, to: last.to, doubt: [OTHER_PLACE] });
+  } else if (last !== undefined) close('no', last.to);
   return out.length > 0 ? { answers: out, rest: [] } : null;
+}
+
+/**
+ * "Not in the leg, in the foot", "not my back, my neck": the place past the pause is where it is, more likely than a second one that
+ * is denied. Null for a list ("not in the leg or the foot"); of more places it is unclear.
+ */
+function insteadOf(
+  { tokens }: Talk,
+  pieces: readonly Piece[],
+  phrases: readonly SitePhrase[],
+): 'last' | 'unclear' | null {
+  const [first, , third] = phrases;
+  if (phrases.length < 2 || first === undefined || !isPaused(tokens, first)) return null;
+  const isList = pieces.some(({ from, to }) => /^(or|nor|and)$/.test(saidIn(tokens, from, to)));
+  if (isList) return null;
+  return third === undefined ? 'last' : 'unclear';
 }
 
 const isNot = ({ tokens }: Talk, { from, to }: Piece): boolean => saidIn(tokens, from, to) === 'not';
@@ -79,13 +105,15 @@ export function answerPlaces(talk: Talk, clause: Clause, asked: AskedFindings, s
   const said = placesAnswered(talk, clause);
   if (said === null || asked.negative) return false;
   const { answers, rest } = said;
+  // "Is your left elbow sore?" "Not the elbow, the wrist": of the one that was asked after, its side goes on.
+  if (asked.sites.length === 1 && answers.some(({ doubt }) => doubt !== undefined)) return false;
   // A single place that was not asked after begins something of its own.
   if (asked.sites.length > 0 && answers.length < 2 && !isOneOf(answers, asked)) return false;
   const refs = answers.map(({ phrases }) => sitesOf(phrases, []));
   bear(talk, { asked: null, sites: refs.at(-1) ?? [] });
   settle(
     talk,
-    answers.flatMap(({ word, from, to }, i) =>
+    answers.flatMap(({ word, doubt = [], from, to }, i) =>
       (refs[i] ?? []).flatMap((ref) =>
         asked.findings.map(
           ({ finding, present }): Said => ({
@@ -94,6 +122,7 @@ export function answerPlaces(talk: Talk, clause: Clause, asked: AskedFindings, s
               finding: 'carried',
               ...(ref.sideKnown === null || ref.sideKnown === 'spoken' ? {} : { side: ref.sideKnown }),
             },
+            doubt,
             from,
             to,
           }),
