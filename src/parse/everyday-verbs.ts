@@ -94,11 +94,14 @@ const withoutEither = (tokens: readonly Token[]): readonly Token[] =>
     : tokens;
 
 const EITHER = /^n?either$/;
+/** "Not a scratch on either": it says where. */
+const AT = /^(on|in|at|to|from|of|over)$/;
 
 function isEither(tokens: readonly Token[], at: number): boolean {
   const [token, next] = [tokens[at], tokens[at + 1]];
   if (token === undefined || !EITHER.test(token.word) || (next !== undefined && token.pause === ''))
     return false;
+  if (AT.test(tokens[at - 1]?.word ?? '')) return false;
   const begin = tokens.slice(0, at).findLastIndex(({ pause }) => pause !== '') + 1;
   return at - begin > 1 && tokens.slice(begin, at).some(({ word }) => word === 'not' || word === 'no');
 }

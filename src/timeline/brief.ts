@@ -12,6 +12,7 @@ import {
   type Site,
   type Statement,
 } from '../terms/index.ts';
+import { ageText } from './age.ts';
 import { careName, findingName, siteName, sitePlural, topicName, vitalName } from './names.ts';
 import { deniesOneAllergy, oneAllergyDenied } from './one-allergy.ts';
 import { readingText } from './reading.ts';
@@ -65,7 +66,7 @@ function csm(said: CsmStatement): string {
 }
 
 function history(said: HistoryStatement): string {
-  const words = said.years === undefined ? said.text : `${said.years} years`;
+  const words = ageText(said) ?? said.text;
   const number = said.kg === undefined ? words : `${said.kg} kg`;
   if (deniesOneAllergy(said)) return `${topicName(said.topic)}: ${oneAllergyDenied(said.text)}`;
   if (said.present === false) {

@@ -1,5 +1,6 @@
 // Promises the entries in the order they were true, repeats as series and gaps in talk named, with nothing left out.
 
+export { ageText } from './age.ts';
 export { brief } from './brief.ts';
 export { clock, type Day, dayOf, isSameMinute, minuteOf } from './clock.ts';
 export { GAP_MINUTES, type Gap, gaps } from './gaps.ts';

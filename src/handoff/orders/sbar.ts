@@ -13,7 +13,7 @@ import { ofTopic, topicSentence } from '../sentences/history.ts';
 import { doubtSentences } from '../sentences/kept.ts';
 import { written } from '../sentences/told.ts';
 import { rechecks } from '../soap/plan.ts';
-import { type HandoffText, plain } from '../text.ts';
+import { type HandoffText, plain, type Sentence } from '../text.ts';
 import { incidentTime, mechanism } from './atmist.ts';
 import { section } from './section.ts';
 
@@ -21,7 +21,6 @@ import { section } from './section.ts';
 const HEADLINE = 3;
 
 const ASKED: readonly Topic[] = ['allergies', 'medications', 'past-history', 'last-intake'];
-const IF_SAID: readonly Topic[] = ['symptoms', 'chief-complaint'];
 
 /**
  * The SBAR handover. Source of the order: Leonard M, Graham S, Bonacum D, Qual Saf Health Care 2004;13(suppl 1):i85-i90
@@ -31,19 +30,22 @@ export function sbar(input: HandoffInput): HandoffText {
   const day = dayOf(input.startedAt);
   const { entries } = input;
   const worst = problemsTold(input, day).slice(0, HEADLINE);
-  const said = IF_SAID.filter((topic) => ofTopic(entries, topic).length > 0);
+  const ifSaid = (topic: Topic): readonly Sentence[] =>
+    ofTopic(entries, topic).length > 0 ? [topicSentence(entries, topic, day)] : [];
   return {
     lines: [
       ...opening('SBAR', input),
       ...section('S  Situation', [
         ...(['age', 'sex', 'name'] as const).map((topic) => topicSentence(entries, topic, day)),
+        ...ifSaid('chief-complaint'),
         ...(worst.length === 0 ? [plain('No present finding recorded.')] : worst.map(written)),
         ...metCriteria(input, 'red'),
       ]),
       ...section('B  Background', [
         ...incidentTime(input, day),
-        ...mechanism(input, day),
-        ...[...said, ...ASKED].map((topic) => topicSentence(entries, topic, day)),
+        ...mechanism(input, day, ['chief-complaint']),
+        ...ifSaid('symptoms'),
+        ...ASKED.map((topic) => topicSentence(entries, topic, day)),
         ...careSentences(entries, day),
       ]),
       ...section('A  Assessment', [...injuries(input, day), ...signs(input, day)]),

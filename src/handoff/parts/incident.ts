@@ -33,6 +33,15 @@ export const injuryTimes = (entries: readonly Entry[], day: Day, now: number): r
 export const timedEvents = (entries: readonly Entry[]): readonly HistoryEntry[] =>
   ofTopic(entries, 'events').filter((entry) => isTimed(entry) && entry.present !== false);
 
+const ARREST =
+  /\b(arrest(ed)?|r ?o ?s ?c|return of spontaneous circulation|shocks?|shocked|defibrillated|stopped)\b/i;
+
+/** A heart that stopped, shocks and what came of them, as they were told while it happened; earliest first. */
+export const arrests = (entries: readonly Entry[]): readonly HistoryEntry[] =>
+  ofTopic(entries, 'events').filter(
+    (entry) => !isTimed(entry) && entry.present !== false && ARREST.test(entry.text),
+  );
+
 /** All that was told of events, or null. */
 export const eventsTold = (entries: readonly Entry[], day: Day): Told | null =>
   topicTold(entries, 'events', day);

@@ -2,31 +2,22 @@
 
 import type { Entry } from '../../record/entry.ts';
 import { type Region, regionOf, type Vital } from '../../terms/index.ts';
-import {
-  careName,
-  clock,
-  type Day,
-  readingText,
-  type Series,
-  series,
-  vitalName,
-} from '../../timeline/index.ts';
+import { clock, type Day, readingText, type Series, series, vitalName } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
-import { injuryTimes, timedEvents, timesIncident } from '../parts/incident.ts';
+import { arrests, complaintTold, injuryTimes, timedEvents, timesIncident } from '../parts/incident.ts';
 import { denials } from '../parts/injuries.ts';
 import { arrivals, needs } from '../parts/needs.ts';
 import { burnedShare } from '../sentences/burns.ts';
-import { type CareEntry, caresTold, careText } from '../sentences/care.ts';
 import { shortCriterion } from '../sentences/criterion-words.ts';
 import { csmTold } from '../sentences/csm.ts';
 import { metFlags } from '../sentences/flags.ts';
 import { type HistoryEntry, ofTopic, told, topicTold, unsettled } from '../sentences/history.ts';
 import { and, capital, once } from '../sentences/list.ts';
-import { thePlace } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
 import { numberOf } from '../sentences/vitals.ts';
 import { abnormalTold } from './abnormal.ts';
 import type { Keep } from './keep.ts';
+import { shortCare } from './short-care.ts';
 import { timedWords, withoutAgo } from './timed-words.ts';
 
 export interface Candidate {
@@ -41,7 +32,7 @@ export function shortWho(entries: readonly Entry[]): Told | null {
   const ages = ofTopic(entries, 'age');
   const sexes = ofTopic(entries, 'sex');
   const said = [
-    ...ages.map((entry) => `age ${entry.years ?? told(entry)}`),
+    ...ages.map((entry) => `age ${told(entry).replace(/ years?$/, '')}`),
     ...sexes.map((entry) => told(entry)),
     ...unsettled(entries, 'age'),
     ...unsettled(entries, 'sex'),
@@ -53,7 +44,7 @@ export function shortWho(entries: readonly Entry[]): Told | null {
 
 /** "Has a bad nut allergy" behind "Allergies:" is "bad nut". */
 const AROUND =
-  /^(?:(?:he|she|they|i|patient) )?(?:has|have|had|with|got)? ?(?:an? )?(.*\p{L}{3}.*) allerg(?:y|ies)$/iu;
+  /^(?:(?:he|she|they|i|patient) )?(?:has|have|had|with|got)? ?(?:got )?(?:an? )?(?:known )?(.*\p{L}{3}.*) allerg(?:y|ies)$/iu;
 
 /** What each allergy is to, without the sentences after it ("I come out in a rash"). */
 function shortAllergies(entries: readonly Entry[], day: Day): Told {
@@ -87,6 +78,15 @@ function shortMechanism(entries: readonly Entry[], day: Day): readonly Told[] {
   // The time of the incident stands by itself.
   const words = timesIncident(best) ? withoutAgo(told(best)) : timedWords(best, day);
   return [{ words: capital(words), entries: [best] }];
+}
+
+/** What is told in place of a mechanism where none was said: what the patient complains of, and since when. */
+function shortComplaint(input: HandoffInput, day: Day): readonly Told[] {
+  const { entries, now } = input;
+  if (ofTopic(entries, 'mechanism').length > 0) return [];
+  const complaint = complaintTold(entries, day);
+  const since = injuryTimes(entries, day, now).length > 0 ? null : topicTold(entries, 'onset', day);
+  return [complaint, since].filter((one) => one !== null);
 }
 
 /** `Saturation 93% on air`, `Responds to voice`: in fewer words than the written name. */
@@ -163,20 +163,6 @@ function firstReading({ vital, readings }: Series, day: Day): readonly Told[] {
   return [{ words: `${title} ${value} at ${clock(first.at, day)}`, entries: [first] }];
 }
 
-const place = ({ site, side }: CareEntry): string =>
-  site === undefined ? '' : ` to ${thePlace({ site, side: side ?? null })}`;
-
-/** Care by its name and place; a drug with its time, since the next dose goes by it. */
-function shortCare(input: HandoffInput, day: Day): readonly Told[] {
-  return caresTold(input.entries, day).flatMap((full) => {
-    const [entry] = full.entries;
-    if (entry?.kind !== 'care' || entry.care === 'tourniquet') return [];
-    if (entry.care === 'medication') return [full];
-    const text = careText(entry);
-    return [{ ...full, words: `${careName(entry.care)}${place(entry)}${text === '' ? '' : `, ${text}`}` }];
-  });
-}
-
 /** Regions whose denials are worth air time; common practice, no source. */
 const CORE: readonly Region[] = ['neck', 'chest', 'abdomen', 'pelvis', 'back'];
 
@@ -209,8 +195,12 @@ export function candidates(input: HandoffInput, day: Day): readonly Candidate[] 
     ...missing(entries).map(as('breathing')),
     ...shortTimes(input, day).map(as('time')),
     ...shortMechanism(entries, day).map(as('mechanism')),
+    ...shortComplaint(input, day).map(as('mechanism')),
     ...timedEvents(entries).map((one) =>
       as('event')({ words: capital(timedWords(one, day)), entries: [one] }),
+    ),
+    ...arrests(entries).map((one) =>
+      as('event')({ words: `${capital(told(one))} at ${clock(one.at, day)}`, entries: [one] }),
     ),
     ...burnedSurface(input).map(as('worst')),
     ...abnormalTold(entries, day),
@@ -220,7 +210,7 @@ export function candidates(input: HandoffInput, day: Day): readonly Candidate[] 
       .flatMap((one) => [...last(one), ...worstResponse(one, day)])
       .map(as(of('gcs').length > 0 ? 'trend' : 'breathing')),
     ...TRENDS.flatMap((vital) => of(vital).flatMap((one) => firstReading(one, day))).map(as('trend')),
-    ...shortCare(input, day).map(as('treatment')),
+    ...shortCare(input, day).map((one): Candidate => ({ keep: 'treatment', ...one })),
     ...topic('allergies').map((one) => ({
       ...as(allergic ? 'allergy' : 'history')(one),
       ...(allergic ? { brief: shortAllergies(entries, day) } : {}),

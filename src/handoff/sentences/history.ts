@@ -3,6 +3,7 @@
 import { type Entry, firstTold, standing } from '../../record/entry.ts';
 import type { Topic } from '../../terms/index.ts';
 import {
+  ageText,
   clock,
   type Day,
   deniesOneAllergy,
@@ -57,8 +58,7 @@ export function told(entry: HistoryEntry): string {
   const text = spelt(entry.topic, tidy(entry.text));
   if (deniesOneAllergy(entry)) return oneAllergyDenied(text);
   if (entry.present === false) return denied(entry.topic, text);
-  if (entry.years !== undefined) return `${entry.years} years`;
-  return entry.kg === undefined ? text : `${entry.kg} kg`;
+  return ageText(entry) ?? (entry.kg === undefined ? text : `${entry.kg} kg`);
 }
 
 /** The standing entries of a topic, earliest first. */

@@ -1,7 +1,7 @@
 // Subjective: what the patient and those about them told, in the order SAMPLE and OPQRST are asked.
 
 import type { Finding, Topic } from '../../terms/index.ts';
-import { type Day, topicName } from '../../timeline/index.ts';
+import { type Day, series, topicName } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { examinedTold } from '../sentences/examined.ts';
 import { findingGroups } from '../sentences/groups.ts';
@@ -35,8 +35,10 @@ export function subjective(input: HandoffInput, day: Day): readonly HandoffLine[
     day,
   ).map((told) => line(written(told)));
   const pain = OPQRST.filter((topic) => ofTopic(entries, topic).length > 0);
-  const unasked = OPQRST.filter((topic) => !pain.includes(topic)).map((topic) =>
-    topicName(topic).toLowerCase(),
+  // How bad it is stands among the signs where it was told as a score.
+  const isScored = series(entries).some(({ vital }) => vital === 'pain-score');
+  const unasked = OPQRST.filter((topic) => !pain.includes(topic) && !(topic === 'severity' && isScored)).map(
+    (topic) => topicName(topic).toLowerCase(),
   );
   return [
     heading('SUBJECTIVE'),

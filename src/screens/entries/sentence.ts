@@ -9,6 +9,7 @@ import {
   type Statement,
 } from '../../terms/index.ts';
 import {
+  ageText,
   careName,
   findingName,
   readingText,
@@ -94,8 +95,7 @@ export function sentenceOf(said: Statement): EntrySentence {
     case 'vital':
       return { ...NOWHERE, what: `${vitalName(said.vital)} ${readingText(said)}`, answer: null };
     case 'history': {
-      const number = said.years === undefined ? undefined : `${said.years} years`;
-      const text = number ?? (said.kg === undefined ? said.text : `${said.kg} kg`);
+      const text = ageText(said) ?? (said.kg === undefined ? said.text : `${said.kg} kg`);
       const denied = said.present === false;
       return { ...NOWHERE, what: `${topicName(said.topic)}: ${text}`, answer: denied ? 'NO' : null };
     }

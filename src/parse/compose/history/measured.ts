@@ -2,7 +2,7 @@
 
 import { hasTag, type Island, numberOf, tagOf } from '../../islands/island.ts';
 import type { Span } from '../../span.ts';
-import { inRecordUnit } from '../../units.ts';
+import { inRecordUnit, roundTo, UNIT_TABLE } from '../../units.ts';
 import { type Talk, textOf } from '../talk.ts';
 import type { FoundHistory, OpenTopic } from './found-history.ts';
 
@@ -13,15 +13,30 @@ const WEIGHT_KG = { least: 0.3, most: 400 };
 /** True for an age in years that a patient can have. */
 export const isAge = (years: number): boolean => years >= 0 && years <= MOST_YEARS;
 
-/** The age in years, months converted, and the sex where it is said with it. */
+const SHORT_AGES = [
+  { slot: 'months', unit: 'month' },
+  { slot: 'weeks', unit: 'week' },
+  { slot: 'days', unit: 'day' },
+] as const;
+/** A day is 0.003 years. */
+const PLACES = 4;
+
+const yearsOf = (value: number, unit: 'month' | 'week' | 'day'): number =>
+  unit === 'month'
+    ? (inRecordUnit({ value, unit })?.value ?? 0)
+    : roundTo(value * UNIT_TABLE[unit].times, PLACES);
+
+/** The age in years, months, weeks and days converted, and the sex where it is said with it. */
 export function ageOf(talk: Talk, island: Island, { from, to }: Span): readonly FoundHistory[] | OpenTopic {
   const said = numberOf(island, 'years');
-  const months = numberOf(island, 'months');
+  const short = SHORT_AGES.flatMap(({ slot, unit }) => {
+    const value = numberOf(island, slot);
+    return value === null ? [] : [yearsOf(value, unit)];
+  });
   // "Mid sixties" is an age in words, and no number of years.
   const inWords = hasTag(island, 'words');
-  if (said === null && months === null && !inWords) return { topic: 'age', from, to };
-  const years =
-    said ?? (months === null ? null : (inRecordUnit({ value: months, unit: 'month' })?.value ?? null));
+  if (said === null && short.length === 0 && !inWords) return { topic: 'age', from, to };
+  const years = said ?? short[0] ?? null;
   if (!inWords && (years === null || !isAge(years))) return [];
   const text = textOf(talk, from, to);
   const sex = tagOf(island, 'sex');

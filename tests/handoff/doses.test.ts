@@ -1,0 +1,40 @@
+// A drug that was given again, and CPR, in the few words of the radio. The talk is invented.
+
+import { expect, test } from 'vitest';
+import { reportsOf } from './from-talk.ts';
+
+const SHOCKED = [
+  'thirty year old man stung by hornets ten minutes ago',
+  'pulse one thirty two',
+  'blood pressure seventy six over forty',
+  'sats eighty eight on air',
+  'resps thirty four',
+];
+const GIVEN = [
+  '[00:05:00] adrenaline half a milligram i m',
+  '[00:10:00] second dose of adrenaline half a milligram i m',
+  '[00:14:00] chlorphenamine ten milligrams i v',
+];
+
+test('two doses of one drug are told as two, with the last one’s time', () => {
+  const { radio } = reportsOf(...SHOCKED, ...GIVEN);
+  expect(radio).toMatch(/Adrenaline two times, (at [a-z ]+ and|last at) zero niner two zero/);
+  expect(radio).not.toMatch(/Adrenaline half a milligram/i);
+});
+
+test('drugs that share nothing but their measure are told apart', () => {
+  const { radio } = reportsOf('ketamine twenty milligrams i v', 'ondansetron four milligrams i v');
+  expect(radio).not.toMatch(/two times/);
+});
+
+test('what came of a stopped heart is told with its time', () => {
+  const { radio } = reportsOf(
+    'pulse forty',
+    '[00:10:00] starting c p r',
+    '[00:12:00] shock given',
+    '[00:14:00] return of spontaneous circulation',
+  );
+  expect(radio).toContain('CPR at zero niner two zero');
+  expect(radio).toContain('Shock given at zero niner two two');
+  expect(radio).toContain('Return of spontaneous circulation at zero niner two four');
+});
