@@ -84,7 +84,8 @@ function shortMechanism(entries: readonly Entry[], day: Day): readonly Told[] {
 function shortComplaint(input: HandoffInput, day: Day): readonly Told[] {
   const { entries, now } = input;
   if (ofTopic(entries, 'mechanism').length > 0) return [];
-  const complaint = complaintTold(entries, day);
+  const isIll = ofTopic(entries, 'symptoms').some(({ present }) => present !== false);
+  const complaint = complaintTold(entries, day) ?? (isIll ? topicTold(entries, 'symptoms', day) : null);
   const since = injuryTimes(entries, day, now).length > 0 ? null : topicTold(entries, 'onset', day);
   return [complaint, since].filter((one) => one !== null);
 }

@@ -99,10 +99,19 @@ const isOfWholeAndPart = (one: FindingEntry, other: FindingEntry): boolean =>
   (isWithin(one.site, other.site) || isWithin(other.site, one.site)) &&
   isOneSide(one, other);
 
+/** True where something was found at the very place that was called normal. */
+const isOfNormal = (one: FindingEntry, other: FindingEntry): boolean =>
+  one.site === other.site &&
+  one.present !== other.present &&
+  [one, other].some(({ finding, present }) => finding === 'abnormality' && !present) &&
+  isOneSide(one, other);
+
 /** Which of the two came last is told with their times; what was said within one minute is an exception and needs none. */
 function timedByPart(fact: Fact, all: readonly Fact[]): Fact {
   const isOtherwise = all.some(
-    ({ latest }) => isOfWholeAndPart(latest, fact.latest) && !isSameMinute(latest.at, fact.latest.at),
+    ({ latest }) =>
+      (isOfWholeAndPart(latest, fact.latest) || isOfNormal(latest, fact.latest)) &&
+      !isSameMinute(latest.at, fact.latest.at),
   );
   return fact.when === 'never' && isOtherwise ? { ...fact, when: 'at' } : fact;
 }
