@@ -26,3 +26,10 @@ test.each(['no fever, no stiff neck', 'no rash, no stiff neck'])('%s: the neck i
 
 test('knees, not a mark on either: says where', () =>
   expect(found('knees, not a mark on either')).toEqual([['knee', 'both', 'abnormality', false]]));
+
+test('a sting told of what happened is heard in the words that told it', () => {
+  const sting = standing('what happened to your ankle? | a hornet stung me there').find(
+    ({ kind }) => kind === 'finding',
+  );
+  expect(sting).toMatchObject({ finding: 'sting', site: 'ankle', heard: 'a hornet stung me there' });
+});

@@ -51,9 +51,9 @@ export function answerFreely(talk: Talk, clause: Clause, stateAll: StateAll): bo
 
 // "What happened to your foot?" "A wasp stung me there": what happened is what is there as well.
 const whatDidIt = (talk: Talk, { pieces }: Clause, stateAll: StateAll): readonly Said[] =>
-  dryRun(talk, pieces, stateAll).flatMap(({ statement, known, span: [from, to] }) =>
+  dryRun(talk, pieces, stateAll).flatMap(({ statement, known }) =>
     statement.kind === 'finding' && (statement.finding === 'sting' || statement.finding === 'bite')
-      ? [{ statement, known, from, to }]
+      ? [{ statement, known, ...spanned(pieces) }]
       : [],
   );
 
