@@ -22,10 +22,11 @@ test('two doses of one drug are told as two, with the last one’s time', () => 
   expect(radio).not.toMatch(/Adrenaline half a milligram/i);
 });
 
-test('drugs that share nothing but their measure are told apart', () => {
-  const { radio } = reportsOf('ketamine twenty milligrams i v', 'ondansetron four milligrams i v');
-  expect(radio).not.toMatch(/two times/);
-});
+test.each([
+  ['ketamine twenty milligrams i v', 'ondansetron four milligrams i v'],
+  ['aspirin three hundred milligrams chewed', 'ibuprofen four hundred milligrams chewed'],
+  ['paracetamol one gram with a sip of squash', 'ibuprofen four hundred with a sip of squash'],
+])('"%s" and "%s" are two drugs', (...lines) => expect(reportsOf(...lines).radio).not.toMatch(/two times/));
 
 test('what came of a stopped heart is told with its time', () => {
   const { radio } = reportsOf(

@@ -4,7 +4,7 @@ import type { CareEntry } from '../sentences/care.ts';
 
 /** What is said of many drugs, and names none: how much, how often, by which way and where. */
 const NAMES_NONE = new Set(
-  `one two six ten mil mls mcg neb amp bag the and for his her him per via was has had off got ago now too all out given giving gave have having take taken took with without more another again repeat repeated first second third fourth
+  `chewed chew swallowed swallow flush one two six ten mil mls mcg neb amp bag the and for his her him per via was has had off got ago now too all out given giving gave have having take taken took with without more another again repeat repeated first second third fourth
   last next dose doses spray sprays puff puffs tablet tablets pill pills ampoule vial shot bolus push slow nebuliser nebulised
   nebulizer nebulized mask spacer inhaler through over under into onto left right both thigh deltoid shoulder
   tongue mouth nostril nose line cannula drip orally oral nasally intranasal sublingual subcutaneous intramuscular
@@ -14,11 +14,12 @@ const NAMES_NONE = new Set(
   pain water percent board running started going finished`.split(/\s+/),
 );
 
-const namesIn = ({ text = '' }: CareEntry): readonly string[] =>
-  (text.toLowerCase().match(/\p{L}{3,}/gu) ?? []).filter((word) => !NAMES_NONE.has(word));
+/** The first word that may be a drug's name: what stands behind it ("chewed", "with water") may be said of others too. */
+const nameIn = ({ text = '' }: CareEntry): string | null =>
+  (text.toLowerCase().match(/\p{L}{3,}/gu) ?? []).find((word) => !NAMES_NONE.has(word)) ?? null;
 
 export interface Doses {
-  /** the word that all of them share; null for one dose by itself */
+  /** the word that names all of them; null for one dose by itself */
   readonly name: string | null;
   readonly doses: readonly [CareEntry, ...CareEntry[]];
 }
@@ -27,15 +28,11 @@ export interface Doses {
 export function dosesOf(drugs: readonly CareEntry[]): readonly Doses[] {
   const all: Doses[] = [];
   for (const drug of drugs) {
-    const names = namesIn(drug);
-    const at = all.findIndex(({ doses: [first] }) => namesIn(first).some((name) => names.includes(name)));
+    const name = nameIn(drug);
+    const at = name === null ? -1 : all.findIndex(({ doses: [first] }) => nameIn(first) === name);
     const known = all[at];
     if (known === undefined) all.push({ name: null, doses: [drug] });
-    else
-      all[at] = {
-        name: namesIn(known.doses[0]).find((name) => names.includes(name)) ?? null,
-        doses: [...known.doses, drug],
-      };
+    else all[at] = { name, doses: [...known.doses, drug] };
   }
   return [...all.filter(({ doses }) => doses.length > 1), ...all.filter(({ doses }) => doses.length === 1)];
 }
