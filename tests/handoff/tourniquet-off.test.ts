@@ -42,6 +42,7 @@ describe('taken off', () => {
 
   test.each([
     'tourniquet removed from the left thigh',
+    'tourniquet off the left thigh',
     'took the tourniquet off the left leg',
     'released the left tourniquet',
     'the tourniquet has been taken off',
@@ -133,4 +134,12 @@ test('read back without the time it came off, that time is asked for', () => {
   expect(kinds('tourniquet left thigh zero nine one one, said off zero nine one five')).toEqual(['matched']);
   expect(kinds('tourniquet left thigh zero nine one one')).toEqual(['missing']);
   expect(kinds('tourniquet left thigh zero nine one one, said off zero nine one six')).toEqual(['differs']);
+});
+
+test.each(['right', 'left'])('off the %s thigh is off', (side) => {
+  const talk = told(
+    `[00:00:10] tourniquet on the ${side} thigh at nine eleven`,
+    `[00:05:00] tourniquet off the ${side} thigh`,
+  );
+  expect(talk.soap).toMatch(/on at 09:11; said off at 09:15/);
 });

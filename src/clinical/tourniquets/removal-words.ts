@@ -13,7 +13,7 @@ const OFF = String.raw`(?:(?:came|come|comes|slipped|slid|fell|fallen|taken|cut|
 const DONE = String.raw`(?:removed|removing|released|releasing|undid|undoing|unwound|discontinued|discontinuing|(?:took|taken|taking|cut|cutting|pulled|got|let)\s+(?:off|down|go of)|got rid of)\s+`;
 const TAKEN = String.raw`\b(?:took|taken|taking|got|cut|cutting|pulled|pulling|let|had)\s+`;
 /** What a tourniquet is taken from that wears none: it was fetched. */
-const KIT = String.raw`(?!\s+(?:the |my |his |her |our |their )?(?:belt|pack|bag|kit|vest|harness|shelf|rack|truck|rig|sled))`;
+const KIT = String.raw`(?!\s+(?:the |my |his |her |our |their )?(?:belt|pack|bag|kit|vest|harness|shelf|rack|truck|rig|sled)\b)`;
 
 const SAYS_OFF = new RegExp(
   [

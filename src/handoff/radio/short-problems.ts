@@ -48,24 +48,28 @@ const isWithin = ({ latest }: Fact, { latest: other }: Fact): boolean =>
 /** What is told once of a place, by the words that make two facts the same. */
 const stateKey = ({ finding, part }: FindingEntry): string => `${finding} ${part}`;
 
-/** Of one place, the facts that no other is told instead of: none says more, and none says how it was later. */
+/** Of one place, the facts that no other is told instead of: none says how it was later, and of what is left none says more. */
 function notOutdone(facts: readonly Fact[]): Fact[] {
-  const all = facts.map(({ latest }) => latest);
-  const detailed = new Set(
-    all.filter((one) => one.part !== undefined || !isBare(one)).map(({ finding }) => finding),
-  );
   const last = new Map<string, number>();
-  for (const one of all)
+  for (const { latest } of facts)
     last.set(
-      stateKey(one),
-      Math.max(last.get(stateKey(one)) ?? Number.NEGATIVE_INFINITY, Date.parse(one.at)),
+      stateKey(latest),
+      Math.max(last.get(stateKey(latest)) ?? Number.NEGATIVE_INFINITY, Date.parse(latest.at)),
     );
-  return facts.filter(({ latest }) => {
-    const isWithinAnother = latest.part === undefined && detailed.has(latest.finding) && isBare(latest);
-    const wasLater =
-      STATES.includes(latest.finding) && (last.get(stateKey(latest)) ?? 0) > Date.parse(latest.at);
-    return !isWithinAnother && !wasLater;
-  });
+  const left = facts.filter(
+    ({ latest }) =>
+      !STATES.includes(latest.finding) || (last.get(stateKey(latest)) ?? 0) <= Date.parse(latest.at),
+  );
+  // One that is told no more tells nothing of another: "bleeding again" is not in the "bleeding heavily" before it.
+  const detailed = new Set(
+    left
+      .map(({ latest }) => latest)
+      .filter((one) => one.part !== undefined || !isBare(one))
+      .map(({ finding }) => finding),
+  );
+  return left.filter(
+    ({ latest }) => latest.part !== undefined || !detailed.has(latest.finding) || !isBare(latest),
+  );
 }
 
 /** The fact, with when it was denied where it was. */
