@@ -16,9 +16,9 @@ const GIVEN = [
   '[00:14:00] chlorphenamine ten milligrams i v',
 ];
 
-test('two doses of one drug are told as two, with the last one’s time', () => {
+test('a second dose of a drug is told with its time', () => {
   const { radio } = reportsOf(...SHOCKED, ...GIVEN);
-  expect(radio).toMatch(/Adrenaline two times, (at [a-z ]+ and|last at) zero niner two zero/);
+  expect(radio).toMatch(/Adrenaline(,? at zero niner one five and)? again at zero niner two zero/);
   expect(radio).not.toMatch(/Adrenaline half a milligram/i);
 });
 
@@ -26,7 +26,17 @@ test.each([
   ['ketamine twenty milligrams i v', 'ondansetron four milligrams i v'],
   ['aspirin three hundred milligrams chewed', 'ibuprofen four hundred milligrams chewed'],
   ['paracetamol one gram with a sip of squash', 'ibuprofen four hundred with a sip of squash'],
-])('"%s" and "%s" are two drugs', (...lines) => expect(reportsOf(...lines).radio).not.toMatch(/two times/));
+])('"%s" and "%s" are two drugs', (...lines) => expect(reportsOf(...lines).radio).not.toMatch(/ again at /));
+
+test('no count is told, since a dose may be kept in words alone', () => {
+  const { radio } = reportsOf(
+    'salbutamol five milligrams nebulised',
+    '[00:10:00] second salbutamol five milligrams nebulised',
+    '[00:20:00] and some more of the salbutamol, half of it spilt',
+  );
+  expect(radio).toMatch(/Salbutamol.* again at zero niner two zero/);
+  expect(radio).not.toMatch(/times|last at/);
+});
 
 test('what came of a stopped heart is told with its time', () => {
   const { radio } = reportsOf(

@@ -4,7 +4,8 @@ import type { CareEntry } from '../sentences/care.ts';
 
 /** What is said of many drugs, and names none: how much, how often, by which way and where. */
 const NAMES_NONE = new Set(
-  `chewed chew swallowed swallow flush one two six ten mil mls mcg neb amp bag the and for his her him per via was has had off got ago now too all out given giving gave have having take taken took with without more another again repeat repeated first second third fourth
+  `chewed chew swallowed swallow flush one two six ten mil mls mcg neb amp bag the and for his her him per via was has had
+  off got ago now too all out given giving gave have having take taken took with without more another again repeat repeated first second third fourth
   last next dose doses spray sprays puff puffs tablet tablets pill pills ampoule vial shot bolus push slow nebuliser nebulised
   nebulizer nebulized mask spacer inhaler through over under into onto left right both thigh deltoid shoulder
   tongue mouth nostril nose line cannula drip orally oral nasally intranasal sublingual subcutaneous intramuscular

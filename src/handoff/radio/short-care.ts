@@ -3,7 +3,7 @@
 import { careName, clock, type Day } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { type CareEntry, caresTold, careText } from '../sentences/care.ts';
-import { and, capital } from '../sentences/list.ts';
+import { capital } from '../sentences/list.ts';
 import { thePlace } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
 import { dosesOf } from './doses.ts';
@@ -44,7 +44,10 @@ export function shortCare({ entries }: HandoffInput, day: Day): readonly ShortCa
   ];
 }
 
-/** A drug with its time, since the next dose goes by it: `Adrenaline 2 times, at 16:02 and 16:07`. */
+/**
+ * A drug with its time, since the next dose goes by it: `Adrenaline, at 16:02 and again at 16:07`. How often it was given
+ * is not counted: a dose that was kept in words alone would make the count a wrong one.
+ */
 function shortDrugs(drugs: readonly Told[], day: Day): readonly ShortCare[] {
   const toldOf = new Map(drugs.map((told) => [careIn(told), told]));
   return dosesOf([...toldOf.keys()].filter((care) => care !== null)).flatMap(({ name, doses }) => {
@@ -54,11 +57,10 @@ function shortDrugs(drugs: readonly Told[], day: Day): readonly ShortCare[] {
     if (first === undefined) return [];
     if (name === null) return [{ told: first }];
     const entries = tolds.flatMap((told) => told.entries);
-    const often = `${capital(name)} ${doses.length} times`;
     return [
       {
-        told: { words: `${often}, at ${and(times)}`, entries },
-        brief: { words: `${often}, last at ${times.at(-1)}`, entries },
+        told: { words: `${capital(name)}, at ${times.join(' and again at ')}`, entries },
+        brief: { words: `${capital(name)} again at ${times.at(-1)}`, entries },
       },
     ];
   });

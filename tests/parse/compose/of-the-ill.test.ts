@@ -33,3 +33,17 @@ test('a sting told of what happened is heard in the words that told it', () => {
   );
   expect(sting).toMatchObject({ finding: 'sting', site: 'ankle', heard: 'a hornet stung me there' });
 });
+
+test.each(['stung by a wasp ten minutes ago', 'she was stung by hornets ten minutes ago'])(
+  '%s: what happened is dated when it happened',
+  (talk) => {
+    const [told, now] = standing(`${talk} | stung by a bee`);
+    expect(told).toMatchObject({ kind: 'history', topic: 'mechanism' });
+    expect(Date.parse(told?.at ?? '')).toBeLessThan(Date.parse(now?.at ?? '') - 9 * 60_000);
+  },
+);
+
+test('salbutamol again, five milligrams: is a dose', () =>
+  expect(standing('salbutamol again, five milligrams')).toMatchObject([
+    { kind: 'care', care: 'medication' },
+  ]));
