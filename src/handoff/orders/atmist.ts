@@ -1,6 +1,5 @@
 // The handover in the order Age, Time, Mechanism, Injuries, Signs, Treatment; what was not said is "not recorded".
 
-import type { Topic } from '../../terms/index.ts';
 import { type Day, dayOf } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { opening } from '../opening.ts';
@@ -22,15 +21,13 @@ export function incidentTime({ entries, now }: HandoffInput, day: Day): readonly
     : [plain('Time of incident: not recorded.'), ...complaintTimes(entries).map(written)];
 }
 
-/** The mechanism as told, where none was the chief complaint unless that is told elsewhere; then the events. */
-export function mechanism(
-  { entries }: HandoffInput,
-  day: Day,
-  elsewhere: readonly Topic[] = [],
-): readonly Sentence[] {
+/** The mechanism as told, where none was the chief complaint unless the report tells it elsewhere; then the events. */
+export function mechanism({ entries }: HandoffInput, day: Day, withComplaint = true): readonly Sentence[] {
   const told = mechanismTold(entries, day);
-  const isComplaint = told === null && !elsewhere.includes('chief-complaint');
-  const rest = [isComplaint ? complaintTold(entries, day) : null, eventsTold(entries, day)];
+  const rest = [
+    told === null && withComplaint ? complaintTold(entries, day) : null,
+    eventsTold(entries, day),
+  ];
   return [
     told === null ? plain('Mechanism: not recorded.') : written(told),
     ...rest.filter((one) => one !== null).map(written),

@@ -43,7 +43,7 @@ export function sbar(input: HandoffInput): HandoffText {
       ]),
       ...section('B  Background', [
         ...incidentTime(input, day),
-        ...mechanism(input, day, ['chief-complaint']),
+        ...mechanism(input, day, false),
         ...ifSaid('symptoms'),
         ...ASKED.map((topic) => topicSentence(entries, topic, day)),
         ...careSentences(entries, day),

@@ -18,7 +18,7 @@ const SHORT_AGES = [
   { slot: 'weeks', unit: 'week' },
   { slot: 'days', unit: 'day' },
 ] as const;
-/** A day is 0.003 years. */
+/** Of weeks and days, since a day is 0.003 years; months keep the two places of an age in the record. */
 const PLACES = 4;
 
 const yearsOf = (value: number, unit: 'month' | 'week' | 'day'): number =>
