@@ -5,6 +5,7 @@ import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { limitFirstLoad } from './build/first-load.ts';
 import { hearingModel } from './build/hearing-model.ts';
+import { hearingWords } from './build/hearing-words.ts';
 
 /** While developing, Vite puts styles into the page itself, which the page's own policy forbids; the build keeps it. */
 const withoutPolicy: Plugin = {
@@ -33,6 +34,7 @@ export default defineConfig({
   plugins: [
     withoutPolicy,
     hearingModel(),
+    hearingWords(),
     limitFirstLoad(),
     VitePWA({
       registerType: 'prompt',
@@ -57,6 +59,8 @@ export default defineConfig({
       },
       workbox: {
         // The reader of QR symbols is kept from the start: a record is received where there is no network.
+        // What is listened for is one text of 3 megabytes, which is sent as 0.7.
+        maximumFileSizeToCacheInBytes: 6_000_000,
         globPatterns: ['**/*.{js,css,html,svg,png,talk,webmanifest}', 'assets/zxing_reader*.wasm'],
         // The board belongs to the post and its server; no phone keeps it.
         globIgnores: ['board.html', 'assets/board-*'],

@@ -5,7 +5,8 @@
 //   const module = await createModule({ print: () => {}, printErr: () => {} });  // the package's default export; in a
 //       // page a worker must load it, and it finds its .wasm beside itself or by `locateFile`
 //   const models = modelsOf(new Map(MODEL_FILES.map(({ name, of, file }) => [name, its bytes])));
-//   const hearing = openHearing({ module, models, files }); // `files`: the texts of grammar/; about a second
+//   const worked = workedOutOf(text);                       // what is listened for, as the build or Node worked it out
+//   const hearing = openHearing({ module, models, worked });
 //   const stream = hearing.begin(48_000);                   // mono samples at that rate, any block length
 //   for (const { utterance, sound } of stream.push(block)) …
 //   for (const { utterance, sound } of stream.flush()) …    // at the end, or where the microphone was lost
@@ -34,7 +35,6 @@ export type { SoundModule } from './engine/sound-module.ts';
 export {
   type Heard,
   type Hearing,
-  type HearingFault,
   type HearingParts,
   type HearingStream,
   openHearing,
@@ -48,4 +48,6 @@ export {
   notUnderstood,
   type UtteredWord,
 } from './hearing/utterance.ts';
+export { type WorkedOut, workOut } from './hearing/work-out.ts';
+export { textOf, workedOutOf } from './hearing/worked-out-text.ts';
 export { type Advice, adviceOf, decibels, recent } from './level.ts';

@@ -69,6 +69,8 @@ it('is seen where it is not so', () => {
       { file: 'made.jsgf', text: `#JSGF V1.0;\ngrammar made;\nimport <numbers.*>;\n${rule}` },
     ]);
   expect(rowsOf(made('public <row> = [a | <numbers.number>]* (shocks);'))).toEqual(['made.row']);
-  expect(rowsOf(made('<one> = [the] <numbers.number>; public <row> = (<one>)+ shocks;'))).toEqual(['made.row']);
+  expect(rowsOf(made('<one> = [the] <numbers.number>; public <row> = (<one>)+ shocks;'))).toEqual([
+    'made.row',
+  ]);
   expect(rowsOf(made('public <row> = (<numbers.number> times)* shocks;'))).toEqual([]);
 });

@@ -5,7 +5,7 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { linkGrammars, sampleRule } from '../../src/jsgf/index.ts';
-import { hearingSetup } from '../../src/replay/hearing-setup.ts';
+import { hearingFiles } from '../../src/replay/hearing-setup.ts';
 import { SAYINGS } from '../../src/screens/voice/words.ts';
 import { PHONES, readPronunciations } from '../../src/speech/engine/pronunciations.ts';
 import { hearingGrammar } from '../../src/speech/hearing/network-of-files.ts';
@@ -18,7 +18,7 @@ import { EXAMINER } from './sentences.ts';
 // Long enough for a slow machine with other work to do.
 vi.setConfig({ testTimeout: 60_000 });
 
-const { files } = hearingSetup();
+const files = hearingFiles();
 const PACKAGE = dirname(createRequire(import.meta.url).resolve('soundswallower'));
 const DICTIONARY = new Set(
   readFileSync(join(PACKAGE, 'model/en-us/dict.txt'), 'utf8')

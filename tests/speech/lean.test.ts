@@ -2,7 +2,7 @@
 // invented but for the project's own.
 
 import { describe, expect, it } from 'vitest';
-import { hearingSetup } from '../../src/replay/hearing-setup.ts';
+import { hearingFiles } from '../../src/replay/hearing-setup.ts';
 import { hearingGrammar } from '../../src/speech/hearing/network-of-files.ts';
 import { withFewerStates } from '../../src/speech/network/fewer-states.ts';
 import { joinedWords, partedWords } from '../../src/speech/network/joined-words.ts';
@@ -96,7 +96,7 @@ describe('joined words', () => {
 });
 
 describe('the network of the hearing grammar', () => {
-  const grammar = hearingGrammar(hearingSetup().files);
+  const grammar = hearingGrammar(hearingFiles());
   if (grammar.kind === 'errors') throw new Error('The hearing grammar has a fault.');
   const made = grammar.network(() => true);
   const lean = joinedWords(withFewerStates(made), () => ['AH']).network;

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { linkGrammars } from '../../src/jsgf/index.ts';
-import { hearingSetup } from '../../src/replay/hearing-setup.ts';
+import { hearingFiles } from '../../src/replay/hearing-setup.ts';
 import { createDecoder } from '../../src/speech/engine/decoder.ts';
 import { fillerNetwork } from '../../src/speech/engine/filler.ts';
 import { PHONES } from '../../src/speech/engine/pronunciations.ts';
@@ -98,10 +98,9 @@ describe('the likeliest words', () => {
 describe('the words that the real recogniser finished', () => {
   it('hold every word of its best way, in its frames and with its fit', async () => {
     const { module, models } = await loadModule();
-    const { 'dict.txt': _, ...model } = models.wide;
     // Single phones in any order, of which some are found in any sound.
     const decoder = createDecoder(module, {
-      model,
+      model: models.wide,
       pronunciations: new Map(PHONES.map((phone) => [phone, [phone]])),
       network: () => fillerNetwork(PHONES),
     });
@@ -124,7 +123,7 @@ describe('the words that the real recogniser finished', () => {
 });
 
 describe('the words in which a mistake can hurt', () => {
-  const linked = linkGrammars(hearingSetup().files.grammar);
+  const linked = linkGrammars(hearingFiles().grammar);
   if (linked.kind === 'errors') throw new Error('the grammar has faults');
   const telling = tellingWords(linked.grammars, (word) => word !== 'elbow');
 

@@ -1,7 +1,7 @@
 // Words in any order: how often one follows another in a network, and the network that is made of it. The networks are invented.
 
 import { describe, expect, it } from 'vitest';
-import { hearingSetup } from '../../src/replay/hearing-setup.ts';
+import { hearingFiles } from '../../src/replay/hearing-setup.ts';
 import { linesOf } from '../../src/speech/hearing/hearing-files.ts';
 import { partsOf } from '../../src/speech/hearing/judged.ts';
 import { utterancesOf } from '../../src/speech/hearing/utterances.ts';
@@ -120,7 +120,7 @@ describe('what the same sound may have been as well', () => {
 
 describe('the words of ordinary talk', () => {
   it('are each listed once, and none says a side, denies, or counts', () => {
-    const words = linesOf(hearingSetup().files.ordinaryWords).flatMap((line) => line.split(' '));
+    const words = linesOf(hearingFiles().ordinaryWords).flatMap((line) => line.split(' '));
     expect(words.length).toBeGreaterThan(800);
     expect(new Set(words).size).toBe(words.length);
     const telling = 'left right both no not none without never nothing one two three ten hundred half'.split(

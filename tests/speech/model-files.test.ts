@@ -26,7 +26,7 @@ describe('the model for the whole band', () => {
     );
     expect([wide?.upperf, narrow?.upperf]).toEqual([6800, 3700]);
     for (const key of ['lowerf', 'transform', 'feat', 'svspec']) expect(wide?.[key]).toBe(narrow?.[key]);
-    expect(models.wide['dict.txt']).toBe(models.narrow['dict.txt']);
+    expect(models.wide['noisedict.txt']).toBe(models.narrow['noisedict.txt']);
     expect(Buffer.from(models.wide.means).equals(models.narrow.means)).toBe(false);
   });
 

@@ -3,7 +3,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hearingSetup } from '../../src/replay/hearing-setup.ts';
 import { loadModule } from '../../src/speech/file/load-module.ts';
-import { type Hearing, openHearing } from '../../src/speech/index.ts';
+import { type Hearing, openHearing, workedOutOf } from '../../src/speech/index.ts';
 import { speak, voicesHere } from '../bench/hearing/voices.ts';
 
 const RATE = 16_000;
@@ -18,9 +18,7 @@ describe.skipIf(!speaks)(`the words shown in a pause${WHY}`, () => {
   let hearing: Hearing;
   beforeAll(async () => {
     const { module, models } = await loadModule();
-    const opened = openHearing({ module, models, files: hearingSetup().files });
-    if (opened.kind === 'fault') throw new Error(opened.why);
-    hearing = opened;
+    hearing = openHearing({ module, models, worked: workedOutOf(hearingSetup().worked) });
   }, SLOW);
   afterAll(() => hearing.close());
 

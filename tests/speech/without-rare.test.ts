@@ -1,7 +1,7 @@
 // The network that the recogniser searches lacks what is hardly ever said. The networks are invented but for the project's own.
 
 import { describe, expect, it } from 'vitest';
-import { hearingSetup } from '../../src/replay/hearing-setup.ts';
+import { hearingFiles } from '../../src/replay/hearing-setup.ts';
 import { hearingGrammar } from '../../src/speech/hearing/network-of-files.ts';
 import type { Network } from '../../src/speech/network/network.ts';
 import { withoutRare } from '../../src/speech/network/without-rare.ts';
@@ -50,7 +50,7 @@ describe('a network without what is rare', () => {
   });
 
   it('keeps what is common of the project’s own, with two thirds of its steps gone', () => {
-    const grammar = hearingGrammar(hearingSetup().files);
+    const grammar = hearingGrammar(hearingFiles());
     if (grammar.kind === 'errors') throw new Error('the hearing grammar has faults');
     const whole = grammar.network(() => true);
     const own = withoutRare(whole, 1e-4);

@@ -2,8 +2,8 @@
 
 /** What differs between the models, by its names in their folders. */
 const OWN = ['mdef', 'means', 'variances', 'sendump', 'transition_matrices', 'feat_params.json'] as const;
-/** What both have: how English words are said, and the noises that are none. */
-const SHARED = ['dict.txt', 'noisedict.txt'] as const;
+/** What both have: the noises that are no words. */
+const SHARED = ['noisedict.txt'] as const;
 
 /** `wide` hears up to 6,800 hertz, `narrow` up to 3,700. */
 export type Band = 'wide' | 'narrow';
@@ -11,10 +11,8 @@ const BANDS: readonly Band[] = ['wide', 'narrow'];
 
 type File = (typeof OWN)[number] | (typeof SHARED)[number];
 
-/** Bytes of one model by name; without `dict.txt` a decoder knows only the pronunciations that it is given. */
-export type ModelFiles = Readonly<Record<Exclude<File, 'dict.txt'>, Uint8Array>> & {
-  readonly 'dict.txt'?: Uint8Array;
-};
+/** Bytes of one model by name. */
+export type ModelFiles = Readonly<Record<File, Uint8Array>>;
 
 export type Models = Readonly<Record<Band, ModelFiles>>;
 
@@ -29,6 +27,9 @@ export interface ModelFile {
 
 /** The folder of the package's English model, as a path that follows the package's own. */
 export const PACKAGE_FOLDER = 'model/en-us';
+
+/** How English words are said, in that folder: needed to work out what is listened for, and not to hear. */
+export const DICTIONARY = 'dict.txt';
 
 export const MODEL_FILES: readonly ModelFile[] = [
   ...SHARED.map((file) => ({ name: file, of: 'package', file }) as const),

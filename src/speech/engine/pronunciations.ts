@@ -35,17 +35,6 @@ export function bothOf(
   return all;
 }
 
-/** Letters turned at once: more would not fit on the stack. */
-const AT_ONCE = 8192;
-
-/** The text of bytes that are all ASCII, as the model's words are. */
-export function asciiOf(bytes: Uint8Array): string {
-  const parts: string[] = [];
-  for (let at = 0; at < bytes.length; at += AT_ONCE)
-    parts.push(String.fromCharCode(...bytes.subarray(at, at + AT_ONCE)));
-  return parts.join('');
-}
-
 const HISSES = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);
 const VOICELESS = new Set(['P', 'T', 'K', 'F', 'TH']);
 

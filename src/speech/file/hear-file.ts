@@ -1,13 +1,12 @@
 // Hears a recording in a thread of its own, with no network, so that the caller stays free meanwhile.
 
 import { Worker } from 'node:worker_threads';
-import type { HearingFiles } from '../hearing/hearing-files.ts';
 import type { FromThread, ThreadTask } from './hear-in-thread.ts';
 import type { HeardFile, Unheard } from './hear-sound.ts';
 
-/** What the hearing is told, and `thread`, the address of thread.mjs: a bundled program does not know where it lies. */
+/** What is listened for, as `textOf` gives it, and `thread`, the address of thread.mjs: a bundled program does not know where it lies. */
 export interface HearingSetup {
-  readonly files: HearingFiles;
+  readonly worked: string;
   readonly thread: URL;
   /** told now and then how many seconds of sound were heard */
   readonly come?: (seconds: number) => void;
@@ -17,9 +16,9 @@ export interface HearingSetup {
  * The utterances of a WAV recording: any rate, mono or stereo. The file must be there and readable; a fault of the
  * program in the thread, or a package that is not installed, rejects.
  */
-export function hearFile(path: string, { files, thread, come }: HearingSetup): Promise<HeardFile | Unheard> {
+export function hearFile(path: string, { worked, thread, come }: HearingSetup): Promise<HeardFile | Unheard> {
   return new Promise((resolve, reject) => {
-    const task: ThreadTask = { path, files };
+    const task: ThreadTask = { path, worked };
     // The program's own loaders are not handed on: the thread brings what it needs.
     const worker = new Worker(thread, { workerData: task, execArgv: [] });
     worker.on('message', (news: FromThread) => {

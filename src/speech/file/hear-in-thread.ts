@@ -2,20 +2,20 @@
 
 import { createReadStream } from 'node:fs';
 import { parentPort, workerData } from 'node:worker_threads';
-import type { HearingFiles } from '../hearing/hearing-files.ts';
 import { type HeardFile, hearSound, type Unheard } from './hear-sound.ts';
 import { loadModule } from './load-module.ts';
 
 export interface ThreadTask {
   readonly path: string;
-  readonly files: HearingFiles;
+  /** what is listened for, as `textOf` gives it */
+  readonly worked: string;
 }
 
 /** How far it has come, in seconds of sound, and at last what was heard. */
 export type FromThread = { readonly kind: 'come'; readonly seconds: number } | HeardFile | Unheard;
 
-const { path, files } = workerData as ThreadTask;
+const { path, worked } = workerData as ThreadTask;
 const tell = (news: FromThread): void => parentPort?.postMessage(news);
 tell(
-  await hearSound(createReadStream(path), files, loadModule, (seconds) => tell({ kind: 'come', seconds })),
+  await hearSound(createReadStream(path), worked, loadModule, (seconds) => tell({ kind: 'come', seconds })),
 );

@@ -1,8 +1,8 @@
 // A recording from its bytes to its utterances, one stretch of speech after another, in memory that does not grow with it.
 
 import { type Heard, openHearing } from '../hearing/hearing.ts';
-import type { HearingFiles } from '../hearing/hearing-files.ts';
 import type { HeardUtterance } from '../hearing/utterance.ts';
+import { workedOutOf } from '../hearing/worked-out-text.ts';
 import { openWav, type WavEnd } from '../wav/index.ts';
 import type { Loaded } from './load-module.ts';
 
@@ -24,17 +24,16 @@ export interface Unheard {
 /** Seconds of sound between two reports of how far it has come. */
 const STEP = 10;
 
-/** Hears a recording's bytes as they come; `come` is told how many seconds of sound were heard. */
+/** Hears a recording's bytes as they come; `worked` is as `textOf` gives it, and `come` is told how many seconds of sound were heard. */
 export async function hearSound(
   pieces: AsyncIterable<Uint8Array>,
-  files: HearingFiles,
+  worked: string,
   load: () => Promise<Loaded>,
   come: (seconds: number) => void = () => undefined,
 ): Promise<HeardFile | Unheard> {
   const wav = await openWav(pieces);
   if (wav.kind === 'wav-fault') return { kind: 'unheard', why: wav.why };
-  const opened = openHearing({ ...(await load()), files });
-  if (opened.kind === 'fault') return { kind: 'unheard', why: `cannot be heard: ${opened.why}` };
+  const opened = openHearing({ ...(await load()), worked: workedOutOf(worked) });
   const stream = opened.begin(wav.format.rate);
   const utterances: HeardUtterance[] = [];
   const keep = (heard: readonly Heard[]) => utterances.push(...heard.map(({ utterance }) => utterance));

@@ -2,3 +2,4 @@
 
 export { type HearingSetup, hearFile } from './hear-file.ts';
 export type { HeardFile, Unheard } from './hear-sound.ts';
+export { dictionaryPath } from './model-paths.ts';

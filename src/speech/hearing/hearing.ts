@@ -6,20 +6,18 @@ import type { SoundModule } from '../engine/sound-module.ts';
 import { highPass, resampler } from '../wav/index.ts';
 import { bandMeter, likelyBand } from './band.ts';
 import { withFloor } from './floor.ts';
-import type { HearingFiles } from './hearing-files.ts';
 import { createListener, type Listener } from './listener.ts';
-import { hearingGrammar } from './network-of-files.ts';
 import { type Piece, type Segment, segmenter } from './segments.ts';
 import type { HeardUtterance } from './utterance.ts';
 import { isWhole } from './whole.ts';
+import type { WorkedOut } from './work-out.ts';
 
 export interface HearingParts {
   /** the package's compiled module, as its default export gives it */
   readonly module: SoundModule;
   readonly models: Models;
-  readonly files: HearingFiles;
-  /** a rule of the grammar, named in full, to listen for instead of a whole utterance */
-  readonly root?: string;
+  /** what is listened for */
+  readonly worked: WorkedOut;
   /** hertz below which nothing is heard */
   readonly highPass?: number;
   /** the model to hear with, whatever the sound; otherwise each sound has its own */
@@ -28,7 +26,7 @@ export interface HearingParts {
   readonly without?: readonly ('any-order' | 'floor' | 'trust')[];
 }
 
-/** The ears, loaded once (about a second); each stream that is begun forgets the one before. */
+/** The ears, loaded once; each stream that is begun forgets the one before. */
 export interface Hearing {
   readonly kind: 'hearing';
   /** a new stream of mono sound, -1 to 1, at `rate` samples a second; its times count from its first sample */
@@ -54,12 +52,6 @@ export interface Heard {
   readonly sound: Float32Array;
 }
 
-/** A fault in the grammar's files: what is wrong and where. */
-export interface HearingFault {
-  readonly kind: 'fault';
-  readonly why: string;
-}
-
 /**
  * Hertz; wind and handling lie below it. Telephones carry little there, and the model that was made for them misses nothing; the wide
  * one hears best at 150 in wind and at 200 or 300 without (tests/bench/hearing/results.md).
@@ -74,16 +66,11 @@ function soundOf({ start, sound }: Segment, utterance: HeardUtterance): Float32A
   return sound.slice(at(utterance.start - MARGIN), at(utterance.end + MARGIN));
 }
 
-/** Loads grammar and model. A fault in the project's own files is an answer; a damaged model throws. */
-export function openHearing(parts: HearingParts): Hearing | HearingFault {
-  const grammar = hearingGrammar(parts.files, parts.root);
-  if (grammar.kind === 'errors') {
-    const [first] = grammar.errors;
-    return { kind: 'fault', why: `${first?.file}:${first?.line}: ${first?.message}` };
-  }
-  const { module, models, files, without = [] } = parts;
+/** Loads the model and sets the networks; a damaged model throws. */
+export function openHearing(parts: HearingParts): Hearing {
+  const { module, models, worked, without = [] } = parts;
   const listenerOf = (band: Band): Listener =>
-    createListener(module, { band, files: models[band] }, files, grammar, without);
+    createListener(module, { band, files: models[band] }, worked, without);
   // One at a time: together they would take twice the memory, and a microphone is mostly of one kind.
   const first = parts.band ?? 'wide';
   let open = { band: first, listener: listenerOf(first) };

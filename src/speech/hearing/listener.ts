@@ -4,17 +4,16 @@
 import { createDecoder, type Decoder, type Decoding, type HeardWord } from '../engine/decoder.ts';
 import { fillerNetwork } from '../engine/filler.ts';
 import type { Band, ModelFiles } from '../engine/model-files.ts';
-import { asciiOf, bothOf, PHONES, readPronunciations, waysIn } from '../engine/pronunciations.ts';
+import { PHONES } from '../engine/pronunciations.ts';
 import type { SoundModule } from '../engine/sound-module.ts';
 import type { WordExit } from '../engine/word-exits.ts';
-import { withFewerStates } from '../network/fewer-states.ts';
-import { joinedWords, partedWords, type WaysToSay } from '../network/joined-words.ts';
+import { bothCounts, numbersOf } from '../network/counts.ts';
+import { partedWords, waysOfJoined } from '../network/joined-words.ts';
 import { type Network, wordsOf } from '../network/network.ts';
-import { withoutRare } from '../network/without-rare.ts';
-import type { HearingFiles } from './hearing-files.ts';
+import { likelyTalk } from '../network/talk.ts';
+import { triplesIn } from '../network/triples.ts';
 import { partsOf } from './judged.ts';
 import { type Likeliest, likeliest, likeliestOf } from './likeliest.ts';
-import type { HearingGrammar, LooseTalk } from './network-of-files.ts';
 import { oddsOf } from './odds.ts';
 import { type JudgedWord, likelierOf } from './reading.ts';
 import { withoutScraps } from './scraps.ts';
@@ -23,6 +22,7 @@ import { differInTelling } from './telling-words.ts';
 import { leadsOf, trustOf } from './trust.ts';
 import type { HeardUtterance } from './utterance.ts';
 import { type Part, utterancesOf } from './utterances.ts';
+import type { WorkedOut } from './work-out.ts';
 
 export interface Listener {
   /** the next sound of the stretch that is being spoken; the first begins it */
@@ -49,9 +49,6 @@ const NEARLY = 15;
 /** Most states followed at once where words may come in any order: with three times as many no more was heard rightly. */
 const LOOSE_STATES = 1500;
 
-/** What the grammar lets be said less often than this, in one utterance, is left to the network of any order: it costs half the memory. */
-const RARE = 1e-4;
-
 /** Odds below which words so far are not shown. */
 const SHOWN = -1;
 const ELLIPSIS = '…';
@@ -60,30 +57,26 @@ const ELLIPSIS = '…';
 export function createListener(
   module: SoundModule,
   model: { readonly band: Band; readonly files: ModelFiles },
-  files: HearingFiles,
-  grammar: HearingGrammar,
+  { said: grammar, anyOrder: loose, telling, ...known }: WorkedOut,
   without: readonly string[] = [],
 ): Listener {
-  const { band } = model;
-  const { 'dict.txt': dictionary, ...bare } = model.files;
-  const { made, loose: looseTalk, telling, waysToSay } = saidIn(grammar, files, dictionary);
-  const decoderOf = (listenFor: Network, states?: number): Decoder => {
-    const lean = joinedWords(withFewerStates(listenFor), waysToSay);
-    return createDecoder(module, {
-      // Of the model's 130,000 words only those are loaded that can be heard: a third of a second, and 20 megabytes.
-      model: bare,
-      pronunciations: new Map(wordsOf(lean.network).map((word) => [word, lean.waysToSay(word)])),
-      network: () => lean.network,
+  const { band, files } = model;
+  const waysToSay = (word: string): readonly string[] => known.ways.get(word) ?? [];
+  const { order, exam, besides } = likelyIn(known);
+  const decoderOf = (network: Network, states?: number): Decoder =>
+    createDecoder(module, {
+      model: files,
+      pronunciations: new Map(wordsOf(network).map((word) => [word, waysOfJoined(waysToSay)(word)])),
+      network: () => network,
       ...(states === undefined ? {} : { states }),
     });
-  };
-  const ears = decoderOf(made);
+  const ears = decoderOf(grammar);
   const phones = createDecoder(module, {
-    model: bare,
+    model: files,
     pronunciations: new Map(PHONES.map((phone) => [phone, [phone]])),
     network: () => fillerNetwork(PHONES),
   });
-  const anyOrder = decoderOf(looseTalk.network, LOOSE_STATES);
+  const anyOrder = decoderOf(loose, LOOSE_STATES);
   const hearsLoosely = !without.includes('any-order');
   let open: { readonly words: Decoding; readonly free: Decoding; readonly loose: Decoding | null } | null =
     null;
@@ -111,12 +104,12 @@ export function createListener(
       waysToSay,
     );
     const texts = words.map(({ word }) => word);
-    const [chances, besides] = [looseTalk.exam(texts), looseTalk.besides(texts)];
+    const [chances, others] = [exam(texts), besides(texts)];
     return words.map((word, at) => ({
       ...word,
       sure: word.sure ?? 1,
       chance: chances[at] ?? 0,
-      besides: besides[at] ?? 0,
+      besides: others[at] ?? 0,
       confidence: trustOf(word.lead),
     }));
   };
@@ -126,7 +119,7 @@ export function createListener(
     exits: readonly WordExit[],
     best: Likeliest | null,
   ): boolean => {
-    const own = best === null ? null : likeliestOf(words, exits, looseTalk.order);
+    const own = best === null ? null : likeliestOf(words, exits, order);
     return own !== null && best !== null && best.score - own.score < NEARLY;
   };
   /** The words of both networks put together, and judged. */
@@ -136,7 +129,7 @@ export function createListener(
     free: readonly HeardWord[],
   ): readonly Part[] => {
     const exits = [...ears.exits(), ...(hearsLoosely ? anyOrder.exits() : [])];
-    const best = likeliest(exits, looseTalk.order);
+    const best = likeliest(exits, order);
     const said = weigh(best?.words ?? words, free);
     const others = [words, loose]
       .filter((one) => isNearly(one, exits, best))
@@ -195,29 +188,12 @@ export function createListener(
   };
 }
 
-interface Said {
-  readonly made: Network;
-  readonly loose: LooseTalk;
-  readonly telling: ReadonlySet<string>;
-  readonly waysToSay: WaysToSay;
-}
-
-/** The networks, of words that can be said; of the pronunciations only theirs are kept. */
-function saidIn(grammar: HearingGrammar, files: HearingFiles, dictionary?: Uint8Array): Said {
-  const all = bothOf(
-    readPronunciations(dictionary === undefined ? '' : asciiOf(dictionary)),
-    readPronunciations(files.pronunciations),
-  );
-  const waysToSay = waysIn(all);
-  const canSay = (word: string): boolean => waysToSay(word).length > 0;
-  const made = grammar.network(canSay);
-  const loose = grammar.loose(canSay, made);
-  const words = new Set([...wordsOf(made), ...wordsOf(loose.network)]);
-  const kept = new Map([...words].map((word) => [word, waysToSay(word)]));
+/** How likely words are after those before them: whatever is said, in an exam, and in what people say besides. */
+function likelyIn({ words, exam, besides, heard }: Pick<WorkedOut, 'words' | 'exam' | 'besides' | 'heard'>) {
+  const numbers = numbersOf(words);
   return {
-    made: withoutRare(made, RARE),
-    loose,
-    telling: grammar.telling(canSay),
-    waysToSay: (word) => kept.get(word) ?? [],
+    order: triplesIn(bothCounts(exam, besides), numbers, heard),
+    exam: likelyTalk(triplesIn(exam, numbers, heard)),
+    besides: likelyTalk(triplesIn(besides, numbers, heard)),
   };
 }

@@ -2,12 +2,11 @@
 // exception.
 
 import { type GrammarErrors, linkGrammars, tokensIn } from '../../jsgf/index.ts';
+import { type Counts, countsOf, numbersOf, wordsIn } from '../network/counts.ts';
 import { looseNetwork } from '../network/loose.ts';
-import { type Network, networkOf, wordsOf } from '../network/network.ts';
+import { type Network, networkOf } from '../network/network.ts';
 import { pairsIn, pairsOf, sumOf } from '../network/pairs.ts';
 import { sampled } from '../network/sampled.ts';
-import { type LikelyTalk, likelyTalk } from '../network/talk.ts';
-import { type Triples, triplesOf } from '../network/triples.ts';
 import { type HearingFiles, linesOf } from './hearing-files.ts';
 import { withShortIs } from './short-is.ts';
 import { tellingWords } from './telling-words.ts';
@@ -28,12 +27,12 @@ type CanHear = (word: string) => boolean;
 
 export interface LooseTalk {
   readonly network: Network;
-  /** how likely words are in this order, in whatever talk */
-  readonly order: Triples;
-  /** how likely words are in an exam */
-  readonly exam: LikelyTalk;
-  /** and in what people say besides */
-  readonly besides: LikelyTalk;
+  /** the words of written talk; their numbers go by their order */
+  readonly words: readonly string[];
+  /** how often words follow each other in an exam */
+  readonly exam: Counts;
+  /** and in what people say besides; where either may be said, a sentence of both counts alike */
+  readonly besides: Counts;
 }
 
 /** The pairs of words of the grammar count as so many sentences beside those that are written. */
@@ -48,8 +47,6 @@ const KNOWN = 0.05;
 /** So many sentences of the grammar, and what each is worth beside a written one in how likely three words are. */
 const SAMPLES = 4000;
 const SAMPLE = 0.5;
-/** And one of ordinary talk, where either may be said. */
-const BESIDES = 1;
 
 /** One side stands for the other. */
 const mirrored = (sentence: string): string =>
@@ -79,18 +76,19 @@ export function hearingGrammar(files: HearingFiles, root = ROOT): HearingGrammar
         ],
         canHear,
       });
-      const words = wordsOf(loose).length;
       const spokenTalk = [
         { sentences: spokenIn(files), worth: 1 },
         { sentences: sampled(network, SAMPLES), worth: SAMPLE },
         { sentences: sampled(networkOf({ set, canHear }, COMMAND), COMMANDS), worth: SAMPLE },
       ];
-      const ordinaryTalk = { sentences: linesOf(files.ordinary), worth: 1 };
+      const ordinaryTalk = [{ sentences: linesOf(files.ordinary), worth: 1 }];
+      const words = wordsIn([...spokenTalk, ...ordinaryTalk]);
+      const numbers = numbersOf(words);
       return {
         network: loose,
-        order: triplesOf([...spokenTalk, { ...ordinaryTalk, worth: BESIDES }], words),
-        exam: likelyTalk(triplesOf(spokenTalk, words)),
-        besides: likelyTalk(triplesOf([ordinaryTalk], words)),
+        words,
+        exam: countsOf(spokenTalk, numbers),
+        besides: countsOf(ordinaryTalk, numbers),
       };
     },
   };

@@ -1,7 +1,8 @@
 // All ways through words that were finished in a sound, from frame to frame: ways with the same last two words are one.
 
 import type { WordExit } from '../engine/word-exits.ts';
-import { EDGES, MANY, type Triples } from '../network/triples.ts';
+import { EDGES, MANY } from '../network/counts.ts';
+import type { Triples } from '../network/triples.ts';
 
 /** One unit of the decoder's log score, as a natural logarithm: it counts in powers of 1.0001, and keeps every 1,024th. */
 const UNIT = 1024 * Math.log(1.0001);

@@ -25,13 +25,18 @@ const MOST_WAYS = 6;
 const MOST_WORDS = 4;
 const MOST_FIRST = 4;
 
-/** What can be said stays the same, but for a pause within joined words. */
-export function joinedWords(network: Network, waysToSay: WaysToSay): JoinedWords {
-  const ways: WaysToSay = (joined) =>
+/** Of joined words, by the ways to say each. */
+export const waysOfJoined =
+  (waysToSay: WaysToSay): WaysToSay =>
+  (joined) =>
     joined
       .split(JOIN)
       .map(waysToSay)
       .reduce((heads, tails) => heads.flatMap((head) => tails.map((tail) => `${head} ${tail}`)));
+
+/** What can be said stays the same, but for a pause within joined words. */
+export function joinedWords(network: Network, waysToSay: WaysToSay): JoinedWords {
+  const ways = waysOfJoined(waysToSay);
   let joined = network;
   for (let next = joinedOnce(joined, ways); next !== null; next = joinedOnce(joined, ways)) joined = next;
   return { network: withStatesNumbered(joined), waysToSay: ways };

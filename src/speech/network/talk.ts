@@ -1,6 +1,7 @@
 // How likely words are in one kind of talk: what is said of a patient, and what is said besides.
 
-import { EDGES, type Triples } from './triples.ts';
+import { EDGES } from './counts.ts';
+import type { Triples } from './triples.ts';
 
 /** Of each word the natural logarithm of its chance after those before it; no words have none. A word that was never said has a small one. */
 export type LikelyTalk = (words: readonly string[]) => readonly number[];

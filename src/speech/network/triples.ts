@@ -1,5 +1,17 @@
 // How likely each word is after the two before it, in talk of which the sentences are written: what a network of pairs cannot tell.
 
+import {
+  type Counted,
+  type Counts,
+  countsOf,
+  MANY,
+  numbersOf,
+  UNKNOWN,
+  type WordNumbers,
+  withoutFirst,
+  wordsIn,
+} from './counts.ts';
+
 /** Words as numbers, since a sound is searched in tens of thousands of steps. */
 export interface Triples {
   /** the number of a word; words that were never said share one */
@@ -7,20 +19,6 @@ export interface Triples {
   /** the natural logarithm of the chance of a word after two others, all by their numbers; `EDGES` stands for none and for the end */
   chanceOf(first: number, second: number, word: number): number;
 }
-
-/** Before the first word and after the last one. */
-export const EDGES = 0;
-/** A word that was never said. */
-const UNKNOWN = 1;
-
-/** Talk of one kind; a sentence of it counts as much as its `worth`. */
-export interface Counted {
-  readonly sentences: Iterable<string>;
-  readonly worth: number;
-}
-
-/** The numbers of words are below this; more than there are, and three numbers are one whole number that is exact. */
-export const MANY = 2 ** 16;
 
 /**
  * What is taken from each count for what was never said (absolute discounting), as in Kneser and Ney's smoothing: Chen and Goodman,
@@ -30,22 +28,12 @@ const DISCOUNT = 0.75;
 
 /** `words` is how many different words can be heard at all. */
 export function triplesOf(talk: readonly Counted[], words: number): Triples {
-  const numbers = new Map<string, number>([
-    ['', EDGES],
-    [' ', UNKNOWN],
-  ]);
-  const thirds = new Map<number, number>();
-  for (const { sentences, worth } of talk)
-    for (const sentence of sentences) {
-      let [first, second] = [EDGES, EDGES];
-      for (const word of [...sentence.split(' '), '']) {
-        const number = numbers.get(word) ?? numbers.size;
-        numbers.set(word, number);
-        const key = (first * MANY + second) * MANY + number;
-        thirds.set(key, (thirds.get(key) ?? 0) + worth);
-        [first, second] = [second, number];
-      }
-    }
+  const numbers = numbersOf(wordsIn(talk));
+  return triplesIn(countsOf(talk, numbers), numbers, words);
+}
+
+/** The same of what was counted. */
+export function triplesIn(thirds: Counts, numbers: WordNumbers, words: number): Triples {
   const seconds = withoutFirst(thirds, MANY * MANY);
   const [third, second, alone] = [tableOf(thirds), tableOf(seconds), tableOf(withoutFirst(seconds, MANY))];
   // One more for the end.
@@ -60,20 +48,11 @@ export function triplesOf(talk: readonly Counted[], words: number): Triples {
   };
 }
 
-/** Of each key without its first word the number of different first words that it has: a word is as likely as it is in many places. */
-function withoutFirst(counts: ReadonlyMap<number, number>, size: number): ReadonlyMap<number, number> {
-  const out = new Map<number, number>();
-  for (const [key, count] of counts) out.set(key % size, (out.get(key % size) ?? 0) + Math.min(1, count));
-  return out;
-}
-
 /** The chance of a key's last word after its others, which are `history`; `lower` is its chance after fewer of them. */
 type Chance = (history: number, key: number, lower: number) => number;
 
 // Sorted numbers and no map: there are a hundred thousand of them, on a phone too.
-function tableOf(counts: ReadonlyMap<number, number>): Chance {
-  const keys = Float64Array.from(counts.keys()).sort();
-  const values = Float32Array.from(keys, (key) => counts.get(key) ?? 0);
+function tableOf({ keys, values }: Counts): Chance {
   const histories: number[] = [];
   const [sums, taken]: [number[], number[]] = [[], []];
   for (const [at, key] of keys.entries()) {

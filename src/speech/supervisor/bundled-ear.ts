@@ -1,7 +1,6 @@
 // The bundled recogniser as an ear of the page: a worker that hears, a microphone that leads to it, and whoever keeps both
 // alive.
 
-import type { HearingFiles } from '../hearing/hearing-files.ts';
 import { type MicrophoneParts, openMicrophone, type SoundLevel } from '../microphone/index.ts';
 import type { ModelPart } from '../model/index.ts';
 import type { FromEar, Heard, ToEar } from '../worker/messages.ts';
@@ -11,7 +10,8 @@ import type { EarNow, Gap } from './now.ts';
 export interface BundledEarParts {
   readonly makeWorker: () => Worker;
   readonly model: readonly ModelPart[];
-  readonly files: HearingFiles;
+  /** what is listened for, as it was worked out where the page was built */
+  readonly worked: string;
   readonly microphone: MicrophoneParts;
   /** wall clock, epoch ms */
   readonly clock: () => number;
@@ -109,7 +109,7 @@ export function createBundledEar(parts: BundledEarParts, told: BundledEarNews): 
     worker = made;
     made.onmessage = ({ data }: MessageEvent<FromEar>) => onNews(made, data);
     made.onerror = () => made === worker && fail();
-    post({ kind: 'open', parts: parts.model, files: parts.files });
+    post({ kind: 'open', parts: parts.model, worked: parts.worked });
     if (openDeaf !== null) post(openDeaf);
   };
 

@@ -2,7 +2,6 @@
 // or a person's stop is kept.
 
 import { type CompressedSound, compressed } from '../compressed/index.ts';
-import type { HearingFiles } from '../hearing/hearing-files.ts';
 import type { HeardUtterance } from '../hearing/utterance.ts';
 import type { ModelPart } from '../model/index.ts';
 import type { FromEar, ToEar } from '../worker/messages.ts';
@@ -10,7 +9,8 @@ import type { FromEar, ToEar } from '../worker/messages.ts';
 export interface RecordingParts {
   readonly makeWorker: () => Worker;
   readonly model: readonly ModelPart[];
-  readonly files: HearingFiles;
+  /** what is listened for, as it was worked out where the page was built */
+  readonly worked: string;
 }
 
 /** Compressed as it comes: an hour of it as plain samples would fill a phone's memory. */
@@ -35,7 +35,7 @@ export interface RecordingInHand {
 
 /** `progress` is told seconds of sound heard so far and the share of the bytes, 0 to 1. */
 export function hearRecording(
-  { makeWorker, model, files }: RecordingParts,
+  { makeWorker, model, worked }: RecordingParts,
   recording: Blob,
   progress: (seconds: number, share: number) => void,
 ): RecordingInHand {
@@ -76,6 +76,6 @@ export function hearRecording(
         break;
     }
   };
-  post({ kind: 'open', parts: model, files });
+  post({ kind: 'open', parts: model, worked });
   return { heard, stop: () => broken('was stopped before its end') };
 }

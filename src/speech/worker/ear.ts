@@ -2,6 +2,7 @@
 
 import type { Hearing } from '../hearing/hearing.ts';
 import { openHearing } from '../hearing/hearing.ts';
+import { workedOutOf } from '../hearing/worked-out-text.ts';
 import type { SoundBlock } from '../microphone/tap.ts';
 import { createDeafness } from './deaf.ts';
 import { hearBlob } from './hear-file.ts';
@@ -28,12 +29,11 @@ const tell = (news: FromEar): void => {
   );
 };
 
-async function open({ parts, files }: Extract<ToEar, { kind: 'open' }>): Promise<void> {
+async function open({ parts, worked }: Extract<ToEar, { kind: 'open' }>): Promise<void> {
   const loaded = await loadRecogniser(parts);
   if (loaded.kind === 'no-model') return tell({ kind: 'no-model' });
-  const opened = openHearing({ module: loaded.module, models: loaded.models, files });
-  if (opened.kind === 'fault')
-    return tell({ kind: 'fault', why: `The hearing grammar has a fault: ${opened.why}` });
+  const { module, models } = loaded;
+  const opened = openHearing({ module, models, worked: workedOutOf(worked) });
   hearing = opened;
   tell({ kind: 'ready' });
   if (early === null) return;

@@ -1,12 +1,11 @@
 // What the page and the ear's worker say to each other.
 
-import type { HearingFiles } from '../hearing/hearing-files.ts';
 import type { HeardUtterance } from '../hearing/utterance.ts';
 import type { ModelPart } from '../model/model-part.ts';
 
 export type ToEar =
-  /** the first message: loads model and grammar, as far as the model is stored */
-  | { readonly kind: 'open'; readonly parts: readonly ModelPart[]; readonly files: HearingFiles }
+  /** the first message: loads the model, as far as it is stored, and what is listened for, as `textOf` gives it */
+  | { readonly kind: 'open'; readonly parts: readonly ModelPart[]; readonly worked: string }
   /** hears the blocks that come out of the port, until another port or `stop` */
   | { readonly kind: 'listen'; readonly port: MessagePort; readonly rate: number }
   /** what was recorded in this stretch (epoch ms) is not heard; `to` is null until its end is known */

@@ -5,7 +5,7 @@
 //   npm run bench:hearing-text -- --show talk  and what cannot be said, of one source, with the word where it stops
 
 import { parseArgs } from 'node:util';
-import { hearingSetup } from '../../../src/replay/hearing-setup.ts';
+import { hearingFiles } from '../../../src/replay/hearing-setup.ts';
 import { hearingGrammar } from '../../../src/speech/hearing/network-of-files.ts';
 import { wordsOf } from '../../../src/speech/network/network.ts';
 import { walker } from '../../speech/says.ts';
@@ -14,7 +14,7 @@ import { TUNING_MORE_EXAM } from './tuning-set-more.ts';
 import { type Written, writtenTalk } from './written-talk.ts';
 
 const { values } = parseArgs({ options: { show: { type: 'string' } } });
-const grammar = hearingGrammar(hearingSetup().files);
+const grammar = hearingGrammar(hearingFiles());
 if (grammar.kind === 'errors') throw new Error(grammar.errors.map(({ message }) => message).join('\n'));
 const network = grammar.network(() => true);
 const walk = walker(network);

@@ -1,10 +1,19 @@
 // What can be moved in the hearing, so that each lever's worth can be measured against the hearing as it is built.
 
+import { readFileSync } from 'node:fs';
+import { workedOutOnce } from '../../../src/replay/worked-out-once.ts';
+import { dictionaryPath } from '../../../src/speech/file/index.ts';
 import { hearingGrammar } from '../../../src/speech/hearing/network-of-files.ts';
-import type { HearingFiles, HearingParts } from '../../../src/speech/index.ts';
+import {
+  type HearingFiles,
+  type HearingParts,
+  type WorkedOut,
+  workedOutOf,
+  workOut,
+} from '../../../src/speech/index.ts';
 import { says } from '../../speech/says.ts';
 
-type Moved = Pick<HearingParts, 'root' | 'highPass' | 'band' | 'without'>;
+type Moved = Pick<HearingParts, 'highPass' | 'band' | 'without'> & { readonly root?: string };
 
 /** The root of a grammar that is listened for where a vital sign is expected, and nothing else. */
 const VITALS = 'hearing.vital';
@@ -28,4 +37,12 @@ export function saidWith(lever: string, files: HearingFiles): (sentence: string)
   if (grammar.kind === 'errors') throw new Error('The hearing grammar has faults.');
   const network = grammar.network(() => true);
   return (sentence) => says(network, sentence);
+}
+
+/** What is listened for with it. */
+export function workedOutWith({ root }: Moved, files: HearingFiles): WorkedOut {
+  if (root === undefined) return workedOutOf(workedOutOnce(files));
+  const worked = workOut(files, readFileSync(dictionaryPath(), 'utf8'), root);
+  if (worked.kind === 'errors') throw new Error('The hearing grammar has faults.');
+  return worked;
 }

@@ -1,5 +1,6 @@
 // Promises the ear that is fetched when it is first needed: model, worker and microphone, watched over while it is wanted.
 
+import { workedOut } from 'virtual:hearing-words';
 import { adviceOf, decibels, recent } from '../../../speech/index.ts';
 import type { SoundLevel } from '../../../speech/microphone/index.ts';
 import {
@@ -10,7 +11,6 @@ import {
 } from '../../../speech/supervisor/index.ts';
 import type { EarParts, Engine } from '../ear.ts';
 import { calibrating } from './calibrate.ts';
-import { hearingFiles } from './hearing-files.ts';
 import { modelParts } from './model.ts';
 import { opening } from './opening.ts';
 import { preparing } from './prepare.ts';
@@ -44,7 +44,7 @@ export function createEngine(parts: EarParts): Engine {
       {
         makeWorker: makeEarWorker,
         model: modelParts(),
-        files: hearingFiles(),
+        worked: workedOut,
         microphone: {
           devices: navigator.mediaDevices,
           makeContext: () => new AudioContext(),

@@ -1,8 +1,8 @@
 // Recordings that a person opens: one at a time, with how far it has come.
 
+import { workedOut } from 'virtual:hearing-words';
 import { hearRecording, makeEarWorker, type RecordingInHand } from '../../../speech/supervisor/index.ts';
 import type { EarParts, Engine } from '../ear.ts';
-import { hearingFiles } from './hearing-files.ts';
 import { modelParts } from './model.ts';
 
 /** Opens a recording, and ends its hearing. */
@@ -19,7 +19,7 @@ export function opening({
         return;
       }
       recording.value = { name, seconds: 0, share: 0 };
-      const parts = { makeWorker: makeEarWorker, model: modelParts(), files: hearingFiles() };
+      const parts = { makeWorker: makeEarWorker, model: modelParts(), worked: workedOut };
       inHand = hearRecording(parts, file, (seconds, share) => {
         recording.value = { name, seconds, share };
       });
