@@ -6,6 +6,7 @@ import { withNone } from './clauses/said-none.ts';
 import { withRepeated } from './clauses/said-twice.ts';
 import { lookedOnly, noteBareNo, notePointedNo } from './compose/bare-no.ts';
 import { readClause } from './compose/clause.ts';
+import { forgetLimb } from './compose/csm/no-limb.ts';
 import { mergeMechanism } from './compose/history/merge-mechanism.ts';
 import { placeIntroduction } from './compose/introduction.ts';
 import { noteLeftovers } from './compose/notes.ts';
@@ -133,7 +134,9 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
   const { question } = context;
   for (const clause of clauses) {
     for (const one of looksAnswered(talk, clause) ?? [clause]) {
+      const at = talk.frames.length;
       readClause(talk, one);
+      forgetLimb(talk, at);
       standOn(talk, one);
     }
   }

@@ -1,6 +1,7 @@
 // Reads a clause that takes something back, with what was left open before it.
 
 import type { Clause } from '../clauses/clause.ts';
+import type { Frame } from '../frame.ts';
 import { isSmall, likelyTag, marked, type Piece, type Role } from '../pieces/piece.ts';
 import { isPaused, spanned } from '../span.ts';
 import { correct } from './corrections/correction.ts';
@@ -112,10 +113,15 @@ const isPlaceWord = (piece: Piece): boolean =>
   isSmall(piece, 'preposition') ||
   isSmall(piece, 'article');
 
+function vitalOf(frame: Frame): string | null {
+  if (frame.frame === 'correction') return frame.target.vital ?? null;
+  return frame.frame === 'statement' && frame.statement.kind === 'vital' ? frame.statement.vital : null;
+}
+
 // "The pulse should be ninety": its name is part of the correction where that is what was put right.
 function takeInSign(talk: Talk, sign: Piece, to: number): void {
   const last = talk.frames.at(-1);
-  if (last?.frame !== 'correction' || last.target.vital !== likelyTag(sign, 'vital')) return;
+  if (last === undefined || vitalOf(last) !== likelyTag(sign, 'vital')) return;
   const words = { heard: textOf(talk, sign.from, to), span: spanOf(talk, sign.from, to) };
   talk.frames[talk.frames.length - 1] = { ...last, ...words };
   place(talk, sign);

@@ -17,24 +17,26 @@ export function numberAnew(talk: Talk, pieces: readonly Piece[]): readonly Chang
   const pressure = pressureAnew(talk, pieces);
   if (pressure !== null) return pressure;
   const last = pieces.findLastIndex(({ role }) => role === 'figure' || role === 'time');
-  const tenths = tenthsAt(talk, pieces, last);
+  const sign = signMeant(talk, pieces);
+  const vital = vitalMeant(talk, pieces) ?? signOf(sign);
+  const tenths = vital === 'temperature' ? tenthsAt(talk, pieces, last) : 0;
   const at = tenths === 0 ? last : last - 1;
   const [before, figure] = [pieces[at - 1], pieces[at]];
   const whole = figure === undefined ? null : figureIn(figure);
   const value = whole === null ? null : Math.round((whole + tenths) * 10) / 10;
-  const sign = signMeant(talk, pieces);
   // "Correction, thirty five nine": nobody may take the last of two numbers.
   if (sign === 'other' || (before?.role === 'figure' && !isPaused(talk.tokens, before))) return null;
   if (figure === undefined || value === null || isOfAThing(talk, figure)) return null;
   if (countsElse(talk, figure, pieces[last + 1])) return null;
-  const vital = vitalMeant(talk, pieces) ?? signOf(sign);
   const read = vital === null ? null : vitalFromFigure(vital, value);
   const target = vital === null ? {} : { kind: 'vital' as const, vital };
   const isNewUnit = vital === 'glucose' || vital === 'temperature';
-  if (vital === null || read === null || (sign !== null && !isNewUnit))
+  const isNew = vital !== null && sign !== null && isSlip(talk, pieces) && !isOfLast(talk, vital);
+  if (vital === null || read === null || (sign !== null && !isNewUnit && !isNew))
     return [{ change: { change: 'number', value }, target: sign === null ? {} : target }];
   const basis = { statement: read.statement, known: read.known, doubt: [] };
-  return [{ change: { change: 'statement', statement: read.statement }, target, basis }];
+  const change = { change: 'statement', statement: read.statement } as const;
+  return [{ change, target, basis, ...(isNew ? { isNew } : {}) }];
 }
 
 // "I misread it, one twenty three on eighty four".
@@ -52,7 +54,7 @@ function pressureAnew(talk: Talk, pieces: readonly Piece[]): readonly Changed[] 
 /** The tenths of a temperature whose figure ends at `last` ("thirty eight five"); 0 where there are none. */
 function tenthsAt(talk: Talk, pieces: readonly Piece[], last: number): number {
   const [whole, part] = [pieces[last - 1], pieces[last]];
-  if (whole === undefined || part === undefined || vitalMeant(talk, pieces) !== 'temperature') return 0;
+  if (whole === undefined || part === undefined) return 0;
   return isTenths(whole, part, talk.tokens) ? (figureIn(part) ?? 0) / 10 : 0;
 }
 
@@ -73,8 +75,26 @@ function countsElse({ context, tokens }: Talk, figure: Piece, next: Piece | unde
   return (next.role === 'unknown' || next.role === 'mood') && !isNear(was, now);
 }
 
-const signOf = (piece: Piece | null): Vital | null =>
-  piece === null ? null : (likelyTag(piece, 'vital') as Vital | null);
+/** What a speaker says who has to look again, and not who puts an earlier reading right. */
+const SLIP = /^(no|wait|sorry|hang|hold|on|i|mean|er|um|uh|a|second|sec|minute)$/;
+
+// "Resps are now, sorry, twenty four" is a reading of now; "the pulse should be ninety" is none.
+function isSlip({ tokens, clauses }: Talk, pieces: readonly Piece[]): boolean {
+  const clause = clauses.find((one) => one.pieces.some((piece) => pieces.includes(piece)));
+  const words = (clause?.pieces ?? []).filter(({ role }) => role === 'correction');
+  return (
+    words.length > 0 &&
+    words.every(({ from, to }) => tokens.slice(from, to).every(({ word }) => SLIP.test(word)))
+  );
+}
+
+const isOfLast = ({ context }: Talk, vital: Vital): boolean => {
+  const last = context.said.at(-1);
+  return last?.kind === 'vital' && last.vital === vital;
+};
+
+const signOf = (piece: Piece | 'other' | null): Vital | null =>
+  piece === null || piece === 'other' ? null : (likelyTag(piece, 'vital') as Vital | null);
 
 function vitalMeant(talk: Talk, pieces: readonly Piece[]): Vital | null {
   const named = pieces.find((piece) => piece.role === 'vital');

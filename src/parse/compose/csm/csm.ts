@@ -20,6 +20,7 @@ import { withEllipses } from './ellipsis.ts';
 import type { ClauseCsm, FoundCsm } from './found-csm.ts';
 import { lateSeconds } from './late-seconds.ts';
 import { ALL_FOUR, endsOf, endsOfSites, toEnd } from './limb-ends.ts';
+import { isPulseOfNoLimb } from './no-limb.ts';
 import { AT_TRUNK, isElsewhere, isEndNamed, isOfThing, isSomebody, WARM_BY_ITSELF } from './of-what.ts';
 import { presenceAt, sharePresence } from './presence.ts';
 import { isPulseNamedAt } from './pulse-named.ts';
@@ -101,6 +102,7 @@ function csmAt(
       ? { ends: ALL_FOUR, endSpoken: true }
       : endsOf(island, spoken, mind, side?.side ?? null);
   const { endSpoken } = meant;
+  if (!endSpoken && phrases.length === 0 && side === null && isPulseOfNoLimb(tokens, piece)) return null;
   // "No pulse at the neck": said of a place that is no limb's, and not of the limb in mind.
   const ends = !endSpoken && isElsewhere(items, i) ? [] : meant.ends;
   // "When she moves it": moving shows a limb's end only where the end itself is named or in mind.

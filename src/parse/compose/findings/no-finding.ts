@@ -5,6 +5,7 @@ import { hasTag, type Island } from '../../islands/island.ts';
 import { isSmall, type Piece } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
 import { saidIn, type Token } from '../../token.ts';
+import { endOf } from '../csm/limb-ends.ts';
 import { isInOtherTalk } from '../other-talk.ts';
 import type { Attachment } from '../sites/attach.ts';
 import { hasRole, type Item, phrasesAt, pieceOf } from '../sites/item.ts';
@@ -36,8 +37,9 @@ export function isNoFinding(
   if (hasTag(island, 'ellipsis') && !isPaused(tokens, piece) && hasRole(items[i + 1], 'finding')) return true;
   if (isWithEase(tokens, piece)) return true;
   if (group.length === 0 && isInOtherTalk(items, tokens, i)) return true;
-  // "No other injuries" is said of all the rest, and of no site in mind.
-  if (group.length === 0 && tokens[piece.from - 1]?.word === 'other') return true;
+  // "No other injuries" is said of all the rest, "no distracting injury" of the whole, "waters broken" of a birth, and none of a site in mind.
+  if (group.length === 0 && /^(other|distracting|waters)$/.test(tokens[piece.from - 1]?.word ?? '')) return true;
+  if (group.length === 0 && isOfTheTrunk(tokens, piece, mind)) return true;
   if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return true;
   if (isElsewhere(tokens, piece)) return true;
   if (
@@ -64,6 +66,10 @@ export function isNoFinding(
   const phrases = phrasesAt(items, group);
   return hasTag(island, 'soft') && phrases.length > 0 && phrases.every(({ mine }) => mine);
 }
+
+// "Left wrist hurts, no midline tenderness": a limb has no midline, and which place is meant nobody said.
+const isOfTheTrunk = (tokens: readonly Token[], { from, to }: Piece, mind: readonly SiteRef[]): boolean =>
+  /\bmid ?line\b/.test(saidIn(tokens, from, to)) && mind.every(({ site }) => endOf(site) !== null);
 
 // "A clean dressing on", "with clean water", "in good order": an article or a "with" leads to the thing that is so.
 function isOfNoun(items: readonly Item[], tokens: readonly Token[], i: number): boolean {

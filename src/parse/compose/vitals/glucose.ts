@@ -23,13 +23,18 @@ export function glucoseOf(island: Island): Read {
   };
 }
 
+/** Readings that a meter of either unit may show: in mg/dL from about 20, in mmol/L up to 33.3 (common practice, no source). */
+const EITHER = { from: 20, to: 33.3 };
+
 /**
- * Why a glucose is asked about, or null: "BM seven two", digit by digit and without a unit, is 72 mg/dL to one and 7.2 mmol/L to
- * another (common practice, no source).
+ * Why a glucose is asked about, or null: without a unit "twenty four" is dangerously low in mg/dL and dangerously high in mmol/L;
+ * and "BM seven two", digit by digit, is 72 mg/dL to one and 7.2 mmol/L to another (common practice, no source).
  */
 export function glucoseDoubt(island: Island, tokens: readonly Token[]): string | null {
   const [number] = island.slots;
   if (number === undefined || tagOf(island, 'unit') !== null || number.value === null) return null;
+  if (number.value >= EITHER.from && number.value <= EITHER.to)
+    return `Is it ${number.value} mg/dL, or ${number.value} mmol/L?`;
   const words = tokens.slice(number.from, number.to).map(({ word }) => word);
   const isPair = words.length === 2 && words.every((_, at) => isDigit(words, at));
   return isPair ? `Is it ${number.value} mg/dL, or ${roundTo(number.value / 10, 1)} mmol/L?` : null;
