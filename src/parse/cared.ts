@@ -3,10 +3,11 @@
 import type { CareStatement } from '../terms/index.ts';
 import type { Cared } from './context.ts';
 
-export const caredFor = ({ care, site, side }: CareStatement, at: number | null): Cared => ({
+export const caredFor = ({ care, site, side, text }: CareStatement, at: number | null): Cared => ({
   care,
   site: site ?? null,
   side: side ?? null,
+  text: text ?? null,
   at,
 });
 
@@ -16,6 +17,6 @@ export const withCared = (cared: readonly Cared[], more: readonly Cared[]): read
   ...more,
 ];
 
-/** True for the same care at the same place. */
+/** True for the same care at the same place; each dose of a drug is one of its own. */
 export const isSameCare = (one: Cared, other: Cared): boolean =>
-  one.care === other.care && one.site === other.site && one.side === other.side;
+  one.care === other.care && one.care !== 'medication' && one.site === other.site && one.side === other.side;

@@ -95,7 +95,7 @@ export interface Context {
   readonly checks: readonly CsmStatement[];
   /** every finding stated so far with its place, as "site finding side" (and "no" where it was denied), the latest last */
   readonly found: readonly string[];
-  /** care that was told as given, each at its place once, the latest last */
+  /** care that was told as given, each at its place once and each dose of a drug, the latest last */
   readonly cared: readonly Cared[];
   /** what was last stated of any kind but visits and notes, for a correction */
   readonly said: readonly Statement[];
@@ -114,6 +114,8 @@ export interface Cared {
   readonly care: Care;
   readonly site: Site | null;
   readonly side: Side | null;
+  /** what was given or how much, as said; null where nothing was said of that */
+  readonly text: string | null;
   /** milliseconds since the epoch, or null where none was said */
   readonly at: number | null;
 }

@@ -44,6 +44,8 @@ export interface CorrectionTarget {
   readonly level?: Level;
   readonly vital?: Vital;
   readonly care?: Care;
+  /** of care: what was given, as it was said */
+  readonly text?: string;
   readonly topic?: Topic;
 }
 

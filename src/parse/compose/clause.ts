@@ -7,6 +7,7 @@ import { marked, type Piece, tagIn } from '../pieces/piece.ts';
 import { spanned } from '../span.ts';
 import { saidIn } from '../token.ts';
 import { turnsLastSaid } from './corrections/answer-turned.ts';
+import { takesBackCare } from './corrections/care-not-given.ts';
 import { wouldSay } from './corrections/dry-run.ts';
 import { explainsAway } from './corrections/explained-away.ts';
 import { foundOnOther } from './corrections/found-on-other.ts';
@@ -86,6 +87,7 @@ export function readClause(talk: Talk, clause: Clause): void {
     answersTold(talk, clause) ||
     timeAnew(talk, clause) ||
     timesCare(talk, clause) ||
+    takesBackCare(talk, clause) ||
     saysOnlyThisSide(talk, clause) ||
     turnsToOtherSide(talk, clause) ||
     foundOnOther(talk, clause, readStatement) ||

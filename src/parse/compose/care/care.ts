@@ -16,6 +16,7 @@ import { isAtHand } from './at-hand.ts';
 import { furtherSites, inMind, isNext, isOfMind, isPlaceless, placeOfWound } from './care-place.ts';
 import { earlierIn } from './earlier.ts';
 import { isGiven, isInstrument } from './given.ts';
+import { REFUSAL_DOUBT, refusalOf } from './refused.ts';
 import { textOfCare } from './remedy.ts';
 import { isNotUsed, isRemoved } from './removed.ts';
 import { isStillOn } from './still-on.ts';
@@ -67,6 +68,8 @@ export function careOf(
     }
     if (reach.polarity(piece.from, false) !== 'stated' || isNotUsed(talk.tokens, piece)) continue;
     if (isAtHand(talk.tokens, piece)) continue;
+    const refusal = refusalOf(talk, piece);
+    if (refusal === 'refused') continue;
     const last = found.at(-1);
     // "Packing the wound on the thigh with gauze": what it was done with is no care of its own.
     if (last !== undefined && isInstrument(talk.tokens, piece, island)) {
@@ -79,7 +82,8 @@ export function careOf(
     // Somebody lies on his side as a whole: "rolled him onto his right side, left knee swollen".
     const at = tagOf(island, 'care') === 'recovery-position' ? [] : near;
     for (const index of at) usedSites.add(index);
-    const one = careAt(talk, items, i, piece, island, at, mind);
+    const given = careAt(talk, items, i, piece, island, at, mind);
+    const one = refusal === null ? given : asking(given, REFUSAL_DOUBT[refusal]);
     found.push(one);
     wounds.push(...woundsOf(island, phrasesAt(items, at), one));
     for (const index of furtherSites(items, at)) {
@@ -89,6 +93,11 @@ export function careOf(
   }
   return { found: withoutRepeats(found), wounds, usedSites };
 }
+
+const asking = (one: FoundCare, question: string): FoundCare => ({
+  ...one,
+  statements: one.statements.map((told) => ({ ...told, doubt: [...(told.doubt ?? []), question] })),
+});
 
 const onlyAt = (items: readonly Item[], index: number): Span & { readonly spans: readonly Span[] } => {
   const site = wordsOf(items[index] as Item);
@@ -160,8 +169,6 @@ function careAt(
     spans,
   };
 }
-
-// "Reduced it": it is at the place that was spoken of.
 
 // "Splint on the knee with the quick splint", "blanket on for warming": one thing named twice in a breath is one care.
 function withoutRepeats(found: readonly FoundCare[]): readonly FoundCare[] {

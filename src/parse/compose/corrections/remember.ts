@@ -1,7 +1,8 @@
 // Bears a correction in mind: what is said next goes on from what was put right, and not from the slip.
 
-import { isPaired, type Side, type Site, type Statement } from '../../../terms/index.ts';
-import type { SiteRef } from '../../context.ts';
+import { type CareStatement, isPaired, type Side, type Site, type Statement } from '../../../terms/index.ts';
+import { caredFor } from '../../cared.ts';
+import type { Cared, SiteRef } from '../../context.ts';
 import type { Change, CorrectionTarget } from '../../frame.ts';
 import { runOf } from '../../run.ts';
 import { withChecks } from '../csm/checks.ts';
@@ -19,6 +20,7 @@ export function remember(talk: Talk, change: Change, target: CorrectionTarget): 
       checks: withChecks(talk.context.checks, [statement]),
       run: runOf([...others, [statement]]),
       ...(isExam ? { last: [statement] } : {}),
+      ...(statement.kind === 'care' ? { cared: caredAnew(talk, statement, target) } : {}),
     });
     if (statement.kind === 'finding') bear(talk, { sites: [spoken(statement.site, statement.side)] });
     return;
@@ -40,6 +42,21 @@ export function remember(talk: Talk, change: Change, target: CorrectionTarget): 
         isPaired(ref.site) ? { ...ref, side: change.side, sideKnown: 'spoken' as const } : ref,
       ),
     });
+}
+
+/** The care that was told, with what was put right of the latest that is meant. */
+function caredAnew(
+  { context: { cared } }: Talk,
+  anew: CareStatement,
+  target: CorrectionTarget,
+): readonly Cared[] {
+  const meant = cared.findLastIndex(
+    ({ care, site, text }) =>
+      care === (target.care ?? anew.care) &&
+      (target.site === undefined || target.site === site) &&
+      (target.text === undefined || target.text === text),
+  );
+  return cared.map((one, i) => (i === meant ? caredFor(anew, one.at) : one));
 }
 
 const spoken = (site: Site, side: Side | null): SiteRef => ({
