@@ -88,6 +88,7 @@ describe('care that a later breath says was not given is struck', () => {
 describe('care that others were given or that was told for sure stands', () => {
   checkCorrections([
     ['codeine sixty milligrams | aspirin was not given', []],
+    ['codeine sixty milligrams at two | second codeine not given', []],
     ['codeine sixty milligrams | she refused the stretcher', []],
     ['codeine sixty milligrams | he has never taken codeine', []],
     ['codeine sixty milligrams | was the codeine not given?', []],

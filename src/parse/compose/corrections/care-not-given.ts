@@ -3,11 +3,11 @@
 import { caredFor } from '../../cared.ts';
 import type { Clause } from '../../clauses/clause.ts';
 import type { Cared } from '../../context.ts';
-import type { CorrectionTarget } from '../../frame.ts';
 import { spanned } from '../../span.ts';
 import type { Token } from '../../token.ts';
 import { LOST, REFUSAL, TAIL } from '../care/refused.ts';
 import { bear, place, spanOf, state, type Talk, textOf } from '../talk.ts';
+import { careMeant, isLastSo, statementOfCare, targetOfCare } from './care-meant.ts';
 
 const OPEN =
   '(?:(?:no|nope|actually|correction|sorry|wait|hang on|hold on|in fact|but|and|so|well|oh|okay|then|,) )*';
@@ -36,7 +36,6 @@ const SMALL = new Set(
     /\s+/,
   ),
 );
-const NTH: readonly string[] = ['first', 'second', 'third', 'fourth'];
 
 /** Takes care back that was told as given; false where the clause says nothing of the kind, or of care that was not told. */
 export function takesBackCare(talk: Talk, clause: Clause): boolean {
@@ -54,7 +53,7 @@ export function takesBackCare(talk: Talk, clause: Clause): boolean {
   if (meant.length === 0) return false;
   const heard = textOf(talk, from, to);
   const [one, ...others] = meant;
-  if (one === undefined || others.length > 0) {
+  if (one === undefined || others.length > 0 || !isLastSo(talk, one)) {
     state(talk, [{ statement: { kind: 'note', text: heard }, from, to, doubt: [WHICH] }]);
     place(talk, { from, to });
     return true;
@@ -79,41 +78,12 @@ export function takesBackCare(talk: Talk, clause: Clause): boolean {
 
 const WHICH = 'Which of those that were told was not given?';
 
-/** The care that the words name; the one said last where they name none, and none where it is not told. */
-function careMeant(
-  { context: { cared, said, isSaidLast } }: Talk,
-  named: readonly string[],
-): readonly Cared[] {
-  const isOne = said.filter(({ kind }) => kind === 'care').length === 1;
-  if (named.length === 0) return isSaidLast && isOne ? cared.slice(-1) : [];
-  const fitting = (words: readonly string[]) =>
-    cared.filter((one) => {
-      const told = `${one.text ?? ''} ${one.care.replaceAll('-', ' ')}`.toLowerCase().split(/[^a-z0-9]+/);
-      return words.every((word) => told.includes(word));
-    });
-  const own = fitting(named);
-  if (own.length > 0) return own;
-  const [nth, ...more] = named.filter((word) => NTH.includes(word));
-  const rest = named.filter((word) => word !== nth);
-  if (nth === undefined || more.length > 0 || rest.length === 0) return [];
-  const all = fitting(rest);
-  return all[NTH.indexOf(nth)] === undefined ? all : all.slice(NTH.indexOf(nth), NTH.indexOf(nth) + 1);
-}
-
-const targetOf = ({ care, text, site, side }: Cared): CorrectionTarget => ({
-  kind: 'care',
-  care,
-  ...(text === null ? {} : { text }),
-  ...(site === null ? {} : { site }),
-  ...(side === null ? {} : { side }),
-});
-
 type Words = { readonly from: number; readonly to: number };
 
 function strike(talk: Talk, one: Cared, { from, to }: Words): void {
   talk.frames.push({
     frame: 'correction',
-    target: targetOf(one),
+    target: targetOfCare(one),
     change: { change: 'strike' },
     heard: textOf(talk, from, to),
     span: spanOf(talk, from, to),
@@ -124,19 +94,10 @@ function strike(talk: Talk, one: Cared, { from, to }: Words): void {
 }
 
 function askAfter(talk: Talk, one: Cared, { from, to }: Words, question: string): void {
-  const { care, site, side, text } = one;
   talk.frames.push({
     frame: 'correction',
-    target: targetOf(one),
-    change: {
-      change: 'statement',
-      statement: {
-        kind: 'care',
-        care,
-        ...(site === null ? {} : { site, side }),
-        ...(text === null ? {} : { text }),
-      },
-    },
+    target: targetOfCare(one),
+    change: { change: 'statement', statement: statementOfCare(one) },
     heard: textOf(talk, from, to),
     span: spanOf(talk, from, to),
     known: {},
