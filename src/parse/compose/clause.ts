@@ -8,6 +8,7 @@ import { spanned } from '../span.ts';
 import { saidIn } from '../token.ts';
 import { turnsLastSaid } from './corrections/answer-turned.ts';
 import { takesBackCare } from './corrections/care-not-given.ts';
+import { tellsDoseAnew } from './corrections/dose-told-anew.ts';
 import { wouldSay } from './corrections/dry-run.ts';
 import { explainsAway } from './corrections/explained-away.ts';
 import { foundOnOther } from './corrections/found-on-other.ts';
@@ -15,6 +16,7 @@ import { timeAnew } from './corrections/late-time.ts';
 import { saysOnlyThisSide } from './corrections/only-this-side.ts';
 import { turnsToOtherSide } from './corrections/other-side.ts';
 import { timesCare } from './corrections/time-of-care.ts';
+import { timesDose } from './corrections/time-of-dose.ts';
 import { tellsOnlyAnew } from './corrections/told-anew.ts';
 import { turnedThenTold } from './corrections/turned-then-told.ts';
 import { endOf } from './csm/limb-ends.ts';
@@ -85,8 +87,10 @@ export function readClause(talk: Talk, clause: Clause): void {
   }
   if (
     answersTold(talk, clause) ||
+    tellsDoseAnew(talk, clause) ||
     timeAnew(talk, clause) ||
     timesCare(talk, clause) ||
+    timesDose(talk, clause) ||
     takesBackCare(talk, clause) ||
     saysOnlyThisSide(talk, clause) ||
     turnsToOtherSide(talk, clause) ||
