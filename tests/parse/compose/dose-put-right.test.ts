@@ -17,11 +17,16 @@ const doses = (talk: string): readonly string[] =>
       : [],
   );
 
+const UNIT = 'It was counted in something else before: is the unit right?';
 const BESIDES = 'Does that put the dose right, or was it another one?';
 
 describe('an amount behind words that take back puts the dose right, in whatever it is counted', () => {
   it.each([
-    ['ketamine twenty micrograms | correction, ten milligrams', ['ketamine ten milligrams 14:02']],
+    ['ketamine twenty milligrams | correction, ten milligrams', ['ketamine ten milligrams 14:02']],
+    [
+      'fentanyl eighty micrograms | correction, ninety milligrams',
+      [`fentanyl ninety milligrams 14:02 ? ${UNIT}`],
+    ],
     ['codeine sixty milligrams | no, thirty milligrams', ['codeine thirty milligrams 14:02']],
     ['oxygen four litres | no, six litres', ['oxygen six litres 14:02']],
     [

@@ -27,6 +27,15 @@ export function amountIn(words: readonly string[]): Amount | null {
 export const isCountedIn = (text: string, unit: string): boolean =>
   text.toLowerCase().split(/\s+/).map(stem).includes(stem(unit));
 
+/** True where it tells an amount counted in something else: a thousand times as much hides in a unit. */
+export const isCountedElse = (text: string, unit: string): boolean =>
+  unit !== '' &&
+  !isCountedIn(text, unit) &&
+  text
+    .toLowerCase()
+    .split(/\s+/)
+    .some((word) => UNIT.test(word));
+
 const stem = (word: string): string => word.replace(/[.,;:]+$/, '').replace(/s$/, '');
 
 /** The text with its one amount put right; with it behind its words where it tells none; null where it tells several. */

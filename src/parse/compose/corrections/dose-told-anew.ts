@@ -7,7 +7,7 @@ import { spanned } from '../../span.ts';
 import { saidIn } from '../../token.ts';
 import { bear, place, spanOf, state, type Talk, textOf } from '../talk.ts';
 import { careMeant, isLastSo, statementOfCare, targetOfCare } from './care-meant.ts';
-import { type Amount, amountIn, isCountedIn, withAmount } from './dose-amount.ts';
+import { type Amount, amountIn, isCountedElse, isCountedIn, withAmount } from './dose-amount.ts';
 
 const TURNS =
   /^(?:(?:oh|and|but|well|okay|so) )*(?:no|nope|sorry|correction|wait|actually|hang on|hold on|make that|rather|my mistake|i mean|scratch that)(?: (?:no|sorry|wait|actually|make that|it is|that is|i mean|correction))*(?: |$)/;
@@ -19,6 +19,7 @@ const LEAD =
 const TAIL = /^(?: (?:not|instead of|rather than) [a-z ]+| of (?:it|that)| (?:given|instead|not that))?$/;
 
 const WHICH = 'Which dose does that put right?';
+const UNIT = 'It was counted in something else before: is the unit right?';
 const BESIDES = 'Does that put the dose right, or was it another one?';
 
 /** Puts the amount of a dose right that was told; false where the clause is anything but such an amount. */
@@ -61,7 +62,10 @@ export function tellsDoseAnew(talk: Talk, clause: Clause): boolean {
     heard: textOf(talk, from, to),
     span: spanOf(talk, from, to),
     known: {},
-    doubt: isSure ? [] : [isLast ? BESIDES : WHICH],
+    doubt: [
+      ...(isSure ? [] : [isLast ? BESIDES : WHICH]),
+      ...(isCountedElse(one.text ?? '', amount.unit) ? [UNIT] : []),
+    ],
   });
   bear(talk, {
     cared: cared.map((other) => (other === one ? anew : other)),

@@ -38,8 +38,9 @@ export function isNoFinding(
   if (isWithEase(tokens, piece)) return true;
   if (group.length === 0 && isInOtherTalk(items, tokens, i)) return true;
   // "No other injuries" is said of all the rest, "no distracting injury" of the whole, "waters broken" of a birth, and none of a site in mind.
-  if (group.length === 0 && /^(other|distracting|waters)$/.test(tokens[piece.from - 1]?.word ?? '')) return true;
-  if (group.length === 0 && isOfTheTrunk(tokens, piece, mind)) return true;
+  if (group.length === 0 && /^(other|distracting|waters)$/.test(tokens[piece.from - 1]?.word ?? ''))
+    return true;
+  if (group.length === 0 && isOfTheTrunk(island, mind)) return true;
   if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return true;
   if (isElsewhere(tokens, piece)) return true;
   if (
@@ -68,8 +69,8 @@ export function isNoFinding(
 }
 
 // "Left wrist hurts, no midline tenderness": a limb has no midline, and which place is meant nobody said.
-const isOfTheTrunk = (tokens: readonly Token[], { from, to }: Piece, mind: readonly SiteRef[]): boolean =>
-  /\bmid ?line\b/.test(saidIn(tokens, from, to)) && mind.every(({ site }) => endOf(site) !== null);
+const isOfTheTrunk = (island: Island, mind: readonly SiteRef[]): boolean =>
+  hasTag(island, 'side', 'midline') && mind.every(({ site }) => endOf(site) !== null);
 
 // "A clean dressing on", "with clean water", "in good order": an article or a "with" leads to the thing that is so.
 function isOfNoun(items: readonly Item[], tokens: readonly Token[], i: number): boolean {
