@@ -1,4 +1,4 @@
-// A pulse that is not there is the patient's and no limb's where the heart stopped; what is said of the whole is denied of no place in
+// A pulse that is not there is the patient’s and no limb’s where the heart stopped; what is given, or said of the whole, is no finding of a place in
 // mind. All talk is invented.
 
 import { describe, expect, it } from 'vitest';
@@ -34,5 +34,20 @@ describe('what is said of the whole', () => {
     ['right ankle is sore | no midline tenderness', ['pain right ankle', 'note: no midline tenderness']],
     // Must not: a place that has a midline.
     ['back is sore | no midline tenderness', ['pain back', 'no tenderness midline back']],
+  ]);
+});
+
+describe('fluids that are given', () => {
+  it.each([
+    'left ear is clear | giving fluids',
+    'belly is soft | fluids, third bag',
+    'belly is soft | fluids stopped',
+  ])('are no finding of the place in mind: %s', (talk) =>
+    expect(standing(talk).filter((one) => one.kind === 'finding' && one.finding === 'fluid')).toEqual([]),
+  );
+
+  checkStatements([
+    ['left ear | clear fluid', ['visit left ear', 'fluid left ear']],
+    ['fluids from the right ear', ['fluid right ear']],
   ]);
 });

@@ -41,6 +41,8 @@ export function isNoFinding(
   if (group.length === 0 && /^(other|distracting|waters)$/.test(tokens[piece.from - 1]?.word ?? ''))
     return true;
   if (group.length === 0 && isOfTheTrunk(island, mind)) return true;
+  // "Giving fluids", "fluids, second bag" are given; what leaks of a place is named with it.
+  if (group.length === 0 && saidIn(tokens, piece.from, piece.to) === 'fluids') return true;
   if (group.length === 0 && (isAllOver(tokens, piece) || isOnAThing(items, tokens, i))) return true;
   if (isElsewhere(tokens, piece)) return true;
   if (
