@@ -49,6 +49,21 @@ describe('a reading without a total', () => {
   });
 });
 
+describe('a reading of which a part was not said', () => {
+  const lowestOnAir = (value: Value): string | undefined =>
+    spoken(total('a', '14:06', 15), reading('b', '14:20', value), total('c', '14:30', 15)).find((one) =>
+      one.startsWith('lowest'),
+    );
+
+  test('is the lowest where its parts fell below every total', () => {
+    expect(lowestOnAir({ eye: 2, verbal: 3 })).toMatch(/^lowest GCS eye two, verbal three/);
+  });
+
+  test('that may be lower or not leaves no total as simply the lowest', () => {
+    expect(lowestOnAir({ motor: 6 }) ?? '').not.toMatch(/^lowest GCS one five/);
+  });
+});
+
 test('totals alone are compared as they were', () => {
   expect(spoken(total('a', '14:06', 9), total('b', '14:20', 13))).toEqual([
     'GCS one three',

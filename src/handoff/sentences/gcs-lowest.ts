@@ -1,4 +1,5 @@
-// The lowest GCS, where a part that could not be tested leaves a reading without a total: compared by what it can be at most.
+// The lowest GCS, where a part that could not be tested or was not said leaves a reading without a total: compared by what it
+// can be at most.
 
 import { GCS_HIGHEST, type GcsComponent } from '../../clinical/index.ts';
 import type { Series } from '../../timeline/index.ts';
@@ -18,11 +19,11 @@ function span({ value }: Reading): readonly [least: number, most: number] {
   return [sum(() => 1), sum((part) => GCS_HIGHEST[part])];
 }
 
-const isUntestable = ({ value }: Reading): boolean => PARTS.some((part) => value[part] === 'NT');
+const hasParts = ({ value }: Reading): boolean => PARTS.some((part) => value[part] !== undefined);
 
 export interface LowestGcs {
   readonly reading: Reading;
-  /** false where a reading with an untestable part may have been lower: then it is the lowest of the totals alone */
+  /** false where a reading of which a part is missing may have been lower: then it is the lowest of the totals alone */
   readonly sure: boolean;
 }
 
@@ -33,7 +34,7 @@ export function lowestGcs(readings: readonly Reading[]): LowestGcs | null {
     .sort((one, other) => span(one)[0] - span(other)[0]);
   if (lowest === undefined) return null;
   const [total] = span(lowest);
-  const open = readings.filter((one) => one.value.total === undefined && isUntestable(one));
+  const open = readings.filter((one) => one.value.total === undefined && hasParts(one));
   const [lower] = open
     .filter((one) => span(one)[1] < total)
     .sort((one, other) => span(one)[1] - span(other)[1]);
