@@ -16,6 +16,7 @@ export default defineConfig({
           exclude: [BROWSER],
           // No test is timed: a busy machine is no fault.
           testTimeout: 120_000,
+          hookTimeout: 120_000,
           maxWorkers: 2,
           // The grammar is read once by each worker and not once by each file.
           isolate: false,

@@ -1,8 +1,9 @@
 // Care in few words: by its name and place, and with its time where the next step goes by it.
 
-import { careName, clock, type Day } from '../../timeline/index.ts';
+import { careName, clock, type Day, inOrder } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { type CareEntry, caresTold, careText } from '../sentences/care.ts';
+import { endOf, endWord } from '../sentences/care-ended.ts';
 import { capital } from '../sentences/list.ts';
 import { thePlace } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
@@ -33,9 +34,14 @@ export function shortCare({ entries }: HandoffInput, day: Day): readonly ShortCa
     if (care === null) return [];
     const text = careText(care);
     const words = `${careName(care.care)}${place(care)}${text === '' ? '' : `, ${text}`}`;
-    const short: Told = { ...told, words };
+    const end = endOf(care, inOrder(entries));
+    const off =
+      end === null
+        ? ''
+        : `, ${end.unclear ? 'one of them ' : ''}${endWord(care)} at ${clock(end.said.at, day)}`;
+    const short: Told = { ...told, words: `${words}${off}` };
     if (care.care !== 'cpr') return [{ told: short }];
-    return [{ told: { ...told, words: `${words} at ${clock(care.at, day)}` }, brief: short }];
+    return [{ told: { ...told, words: `${words} at ${clock(care.at, day)}${off}` }, brief: short }];
   };
   return [
     ...of(({ care }) => care === 'cpr').flatMap(inWords),

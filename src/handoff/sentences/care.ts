@@ -3,6 +3,7 @@
 import { type Entry, standing } from '../../record/entry.ts';
 import { careName, clock, type Day, inOrder, minuteOf } from '../../timeline/index.ts';
 import type { Sentence } from '../text.ts';
+import { endTold } from './care-ended.ts';
 import { tidy } from './list.ts';
 import { thePlace } from './place.ts';
 import { joined, type Told, written } from './told.ts';
@@ -41,7 +42,7 @@ export const careSentence = (entry: CareEntry, day: Day): Sentence => written(ca
 const key = (entry: CareEntry): string =>
   [entry.care, entry.site, entry.side, careText(entry), entry.state, minuteOf(entry.at)].join('|');
 
-/** All standing care, in the order it was given; a tourniquet beside what was said of its being taken off. */
+/** All standing care, in the order it was given; what goes on beside what was said of its end. */
 export function caresTold(entries: readonly Entry[], day: Day): readonly Told[] {
   const cares = standing(inOrder(entries), 'care');
   const tourniquets = cares.some(({ care }) => care === 'tourniquet') ? tourniquetsIn(entries) : [];
@@ -53,7 +54,8 @@ export function caresTold(entries: readonly Entry[], day: Day): readonly Told[] 
     .filter((entry, index) => cares.findIndex((one) => key(one) === key(entry)) === index)
     .map((entry) => {
       const again = cares.filter((one) => one !== entry && key(one) === key(entry));
-      return joined([careTold(entry, day, again), ...saidOff(entry)]);
+      const end = endTold(entry, inOrder(entries), day);
+      return joined([careTold(entry, day, again), ...saidOff(entry), ...(end === null ? [] : [end])]);
     });
 }
 

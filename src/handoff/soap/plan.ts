@@ -6,6 +6,7 @@ import type { Care } from '../../terms/index.ts';
 import { clock, type Day, inOrder, series } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { type CareEntry, careSentences } from '../sentences/care.ts';
+import { endOf } from '../sentences/care-ended.ts';
 import { elapsed } from '../sentences/elapsed.ts';
 import { doubtSentences } from '../sentences/kept.ts';
 import { thePlace } from '../sentences/place.ts';
@@ -19,9 +20,16 @@ const BINDING: readonly Care[] = ['tourniquet', 'splint', 'traction-splint', 'ba
 const placeOf = ({ site, side = null }: CareEntry): string =>
   site === undefined ? '' : ` on ${thePlace({ site, side })}`;
 
-function beyond(entry: CareEntry, now: number, day: Day): Told {
+function beyond(entry: CareEntry, now: number, day: Day, isOn = true): Told {
   const on = elapsed(now - Date.parse(entry.at));
-  const since = `on since ${clock(entry.at, day)}${on === null ? '' : `, ${on}`}`;
+  // A reduction is done once, and what was said to be off is not counted on.
+  const at = clock(entry.at, day);
+  const since =
+    entry.care === 'reduction'
+      ? `at ${at}`
+      : isOn
+        ? `on since ${at}${on === null ? '' : `, ${on}`}`
+        : `on at ${at}`;
   return {
     words: `${RECHECK} beyond the ${entry.care.replace('-', ' ')}${placeOf(entry)}, ${since}`,
     entries: [entry],
@@ -57,7 +65,7 @@ export function rechecks({ entries, now }: HandoffInput, day: Day): readonly Sen
   const others = bound
     .filter(isFirst)
     .filter(({ care }) => care !== 'tourniquet')
-    .map((first) => ({ first, told: beyond(first, now, day) }));
+    .map((first) => ({ first, told: beyond(first, now, day, endOf(first, inOrder(entries)) === null) }));
   const lastSign = series(entries)
     .flatMap(({ readings }) => readings.slice(-1))
     .reduce<Sentence | null>((latest, entry) => {
