@@ -41,6 +41,7 @@ import { withPartedSides } from './pieces/parted-sides.ts';
 import { withPercentFigures } from './pieces/percent-figure.ts';
 import { piecesOf } from './pieces/roles.ts';
 import { withSignsAtTimes } from './pieces/sign-at-time.ts';
+import { withSortedColours } from './pieces/sorted-colour.ts';
 import { withStoppedAtTime } from './pieces/stopped-at-time.ts';
 import { withTimesPutRight } from './pieces/time-put-right.ts';
 import { withoutReporters } from './reported.ts';
@@ -97,7 +98,8 @@ function readUtterance(root: Branch, utterance: Utterance, context: Context): Re
     ),
     tokens,
   );
-  const measured = withPercentFigures(withStoppedAtTime(covered, tokens), tokens, isOfSaturation(context));
+  const sorted = withSortedColours(withStoppedAtTime(covered, tokens), tokens);
+  const measured = withPercentFigures(sorted, tokens, isOfSaturation(context));
   const pieces = withCourtesies(
     readBehindSubjects(
       withChoices(

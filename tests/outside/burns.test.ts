@@ -150,6 +150,48 @@ describe('palms', () => {
   });
 });
 
+describe('a size that is told again', () => {
+  const nine = { quality: ['9 percent'] };
+  const note = (text: string, m: number): Entry =>
+    ({ ...found('arm', 'left', 'burn', { at: minute(m) }), id: `n${m}`, kind: 'note', text }) as never;
+  it('counts once where the same burn is named again', () => {
+    const first = found('arm', 'left', 'burn', { at: minute(1) }, { quality: ['2 percent'] });
+    expect(percent(first, found('arm', 'left', 'burn', { at: minute(5) }))).toBe(2);
+    // Another place is another burn.
+    expect(percent(first, found('arm', 'right', 'burn', { at: minute(5) }))).toBe(11);
+  });
+  it('is the larger one where two were told of one place, and is asked about', () => {
+    const talk = [
+      found('leg', 'left', 'burn', { at: minute(1) }, { quality: ['4 percent'] }),
+      found('leg', 'left', 'burn', { at: minute(9) }, { quality: ['6 percent'] }),
+    ];
+    expect(percent(...talk)).toBe(6);
+    expect(burnsOf(chartOf(talk))?.missing).toContain('which size holds: left leg, 4 % or 6 %');
+  });
+  it('is that of each place where it was told of each', () => {
+    expect(percent(found('arm', 'both', 'burn', {}, { quality: ['9 percent each'] }))).toBe(18);
+    expect(percent(found('arm', 'both', 'burn', {}, nine))).toBe(9);
+  });
+  it('in all takes the place of the parts that were found until then', () => {
+    const parts = [
+      found('arm', 'left', 'burn', { at: minute(1) }, nine),
+      found('chest', null, 'burn', { at: minute(2) }, nine),
+    ];
+    expect(percent(...parts, note('total burn eighteen percent', 3))).toBe(18);
+    expect(percent(...parts, note('correction, burns are twenty percent', 3))).toBe(20);
+    expect(
+      percent(
+        ...parts,
+        note('total burn eighteen percent', 3),
+        found('leg', 'left', 'burn', { at: minute(4) }, nine),
+      ),
+    ).toBe(27);
+    // No figure that can be counted with, and no burns.
+    expect(percent(...parts, note('total burn over twenty percent', 3))).toBe(18);
+    expect(percent(...parts, note('battery twenty percent in total', 3))).toBe(18);
+  });
+});
+
 describe('words of depth', () => {
   // Read: a health board's definitions, and the terms of NEMSIS (redness, blistering, white or waxy, charring); fourth
   // degree from memory.

@@ -9,9 +9,11 @@ import { sourceText } from '../source.ts';
 import { LUND_BROWDER_SOURCE, lundBrowder, NINES_SOURCE, RULE_OF_NINES } from './charts.ts';
 import { deniedBurns } from './denied.ts';
 import { type Depth, depthIn } from './depth.ts';
-import { type BurnSaid, type Estimate, estimate } from './estimate.ts';
-import { PALM_SOURCE, palmPercentIn } from './palms.ts';
+import { type Estimate, estimate } from './estimate.ts';
+import { PALM_SOURCE } from './palms.ts';
 import type { Method } from './region.ts';
+import { isSameTelling, sizedBurns } from './sized.ts';
+import { totalSaid } from './total.ts';
 
 export interface BurnRegion {
   readonly place: string;
@@ -50,10 +52,6 @@ const NAMES: Readonly<Record<Method, string>> = {
 
 const ownDepth = (entry: FindingEntry): Depth => depthIn(entry.quality ?? []);
 
-/** Said in one breath of one place: "the hand is burned too, full thickness" is told of it twice. */
-const isSameTelling = (a: FindingEntry, b: FindingEntry): boolean =>
-  a.heardAt === b.heardAt && a.site === b.site && a.side === b.side;
-
 /** The depth said once holds for all that was told of the place with it: "burned, the skin is white and leathery". */
 function depthOf(entry: FindingEntry, told: readonly FindingEntry[]): Depth {
   const own = ownDepth(entry);
@@ -65,35 +63,6 @@ function depthOf(entry: FindingEntry, told: readonly FindingEntry[]): Depth {
 
 const DEEPEST: readonly Depth[] = ['full', 'partial'];
 
-const toldIn = (entry: FindingEntry): string =>
-  (entry.quality ?? []).filter((word) => palmPercentIn(word) !== null).join(', ');
-
-/** The words of an entry that no other burn was heard in: only then is a number in them surely this burn's. */
-function alonePercent(entry: FindingEntry, burns: readonly FindingEntry[]): number | null {
-  const alone = burns.every((other) => other === entry || other.heard !== entry.heard);
-  return alone ? palmPercentIn(entry.heard) : null;
-}
-
-/**
- * The burns with the percent that was told of each. A number told of several at once ("twenty percent, arms and chest")
- * is that of all of them together, and stands with the first; the chart's areas of what was told so do not count.
- */
-function sizedBurns(counted: readonly FindingEntry[], all: readonly FindingEntry[]): readonly BurnSaid[] {
-  const given = new Set<string>();
-  return counted.map((entry) => {
-    const words = toldIn(entry);
-    if (words !== '') {
-      const key = `${entry.heardAt} ${words}`;
-      const first = !given.has(key);
-      given.add(key);
-      const sum = words.split(', ').reduce((total, word) => total + (palmPercentIn(word) ?? 0), 0);
-      return { entry, told: first ? sum : 0 };
-    }
-    const beside = all.some((other) => isSameTelling(other, entry) && toldIn(other) !== '');
-    return { entry, told: beside ? 0 : alonePercent(entry, all) };
-  });
-}
-
 /** The burns as told; null where no burn was found. Burns that were not said to be superficial count. */
 export function burnsOf(chart: Chart): Burns | null {
   const all = chart.found('burn');
@@ -103,7 +72,8 @@ export function burnsOf(chart: Chart): Burns | null {
   const looks = chart.found('discoloration');
   const depth = (entry: FindingEntry): Depth => depthOf(entry, [...all, ...looks]);
   const counted = all.filter((entry) => depth(entry) !== 'superficial');
-  const burns = sizedBurns(counted, all);
+  const total = totalSaid(chart);
+  const { burns, unsettled } = sizedBurns(counted, all, total);
   const nines = estimate(burns, RULE_OF_NINES, 'rule-of-nines');
   const browder = years === null ? null : estimate(burns, lundBrowder(years), 'lund-browder');
   const child = years !== null && years < NINES_FROM_YEARS;
@@ -121,6 +91,7 @@ export function burnsOf(chart: Chart): Burns | null {
   const estimates = [nines, ...(browder === null ? [] : [browder])];
   const differ = browder !== null && browder.percent !== nines.percent;
   const missing = [
+    ...unsettled,
     ...denied.map(({ burn }) => `whether it is burned: ${placeText(burn.site, burn.side)}`),
     ...(years === null ? ['age, for the chart by age'] : []),
     ...lead.unplaced.map((entry) => `how many palms at: ${placeText(entry.site, entry.side)}`),
@@ -134,11 +105,11 @@ export function burnsOf(chart: Chart): Burns | null {
   const atLeast = lead.unplaced.length > 0 ? 'at least ' : '';
   const allTold = burns.length > 0 && burns.every((burn) => burn.told !== null);
   const figures = allTold
-    ? `${lead.percent} % as told in palms or percent`
+    ? `${lead.percent} % as told in ${total === null ? 'palms or percent' : 'all'}`
     : (differ ? estimates : [lead]).map((each) => `${each.percent} % by ${NAMES[each.method]}`).join(', ');
   return {
     ...reckoned(
-      [...all, ...denied.map(({ denial }) => denial), ...entries],
+      [...all, ...denied.map(({ denial }) => denial), ...entries, ...(total === null ? [] : [total.by])],
       child ? LUND_BROWDER_SOURCE : NINES_SOURCE,
       missing,
     ),

@@ -1,7 +1,7 @@
 // What is said of a finding: how bad, how large, how many, what like, and where on the site.
 
 import type { Part, SeverityWord } from '../../../terms/index.ts';
-import { type Island, numberOf, tagOf, tagsOf } from '../../islands/island.ts';
+import { hasTag, type Island, numberOf, tagOf, tagsOf } from '../../islands/island.ts';
 import { figureIn, isLikely, marked, type Piece, readingOf } from '../../pieces/piece.ts';
 import { inRecordUnit, isUnit } from '../../units.ts';
 import { hasRole, type Item, pieceOf } from '../sites/item.ts';
@@ -64,7 +64,9 @@ function areaOf(island: Island): Attributes | null {
   const [palms, percent] = [numberOf(island, 'palms'), numberOf(island, 'percent')];
   const value = palms ?? percent;
   if (value === null || value <= 0 || value > MOST_PERCENT) return null;
-  return { quality: [palms === null ? `${value} percent` : `${value} ${value === 1 ? 'palm' : 'palms'}`] };
+  const size = palms === null ? `${value} percent` : `${value} ${value === 1 ? 'palm' : 'palms'}`;
+  // "Both arms, nine percent each": what is told of each is not that of all together.
+  return { quality: [hasTag(island, 'each') ? `${size} each` : size] };
 }
 
 const MOST_COUNTED = 20;
