@@ -9,6 +9,7 @@ import { staying } from './patients.ts';
 import { type ReadsTalk, readSafely } from './reads-talk.ts';
 import { EMPTY, type RecordState } from './state.ts';
 import { step } from './step.ts';
+import { withRetoldStrikes } from './struck-by-retelling.ts';
 import { type WordHeard, withDoubt } from './unsure.ts';
 
 export interface Exam<Context> {
@@ -90,7 +91,8 @@ export function hearUtterance<Context>(
     text: other,
     frames: readSafely(reader, { text: other, heardAt: heard.heardAt, zone }, logged.context).frames,
   }));
-  const frames = withDoubt(staying(withoutDeniedStrikes(read.frames, text), here), text, heard, others);
+  const retold = withRetoldStrikes(withoutDeniedStrikes(read.frames, text), exam.state);
+  const frames = withDoubt(staying(retold, here), text, heard, others);
   const iso = (epochMs: number): string => formatIso(epochMs, zone);
   let next: Exam<Context> = { ...logged, context };
   for (const [index, frame] of frames.entries()) {

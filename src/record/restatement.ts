@@ -7,6 +7,7 @@ import { remainderOf } from './change/remainder.ts';
 import { type Effect, leftOver, type Said } from './effect.ts';
 import { type Entry, stands } from './entry.ts';
 import { listedBefore } from './listed.ts';
+import { leftBehind, movedWhole } from './moved.ts';
 import { withOtherParts } from './other-parts.ts';
 import { restated } from './restate.ts';
 import type { EntryDraft } from './stamp.ts';
@@ -28,7 +29,7 @@ export function restate(
   const { entries, guessed } = restated(state, statement, frame.target, said, listed);
   const [latest] = entries;
   const draft = {
-    statement: withOtherParts(statement, latest),
+    statement: movedWhole(withOtherParts(statement, latest), latest),
     at: said.at ?? latest?.at ?? said.heardAt,
     heardAt: said.heardAt,
     heard: frame.heard,
@@ -56,6 +57,7 @@ export function restate(
     ...frame.doubt,
     ...(guessed ? [`taken to replace “${latest.heard}”`] : []),
     ...(shorter?.doubt ?? []),
+    ...leftBehind(state, statement, entries, said.utterance),
   ];
   const side = 'side' in statement ? statement.side : null;
   const rests = entries.flatMap((entry) => {

@@ -229,7 +229,8 @@ function sized(sampler: Sampler): Sentence {
   const phrase = say('findings.area', () => ({ palms: chance.whole(2, 9), percent: chance.whole(2, 30) }));
   const { palms, percent } = phrase.numbers;
   const [site] = place.sites;
-  const quality = palms === undefined ? `${percent} percent` : `${palms} palms`;
+  const each = phrase.tag('each') === null || phrase.tag('each') === undefined ? '' : ' each';
+  const quality = palms === undefined ? `${percent} percent${each}` : `${palms} palms`;
   return {
     rule: 'findings.area',
     lines: [`${place.text} burn, ${phrase.text}`],
