@@ -5,7 +5,7 @@ import type { Day } from '../timeline/index.ts';
 import type { HandoffInput } from './input.ts';
 import { rankOf } from './problem-order.ts';
 import { limbProblems } from './sentences/csm-return.ts';
-import { type FindingEntry, isContrary } from './sentences/fact.ts';
+import { type FindingEntry, isContrary, isGone } from './sentences/fact.ts';
 import { findingTold } from './sentences/finding.ts';
 import { foundTold } from './sentences/found.ts';
 import { type FactGroup, findingGroups } from './sentences/groups.ts';
@@ -15,7 +15,9 @@ import { joined, type Told } from './sentences/told.ts';
 /** The standing answers that say the opposite of a present finding, in words, each with its time. */
 function against(absent: readonly FindingEntry[], groups: readonly FactGroup[], day: Day): readonly Told[] {
   const found = groups.flatMap(({ entries }) => entries);
-  const contrary = absent.filter((entry) => found.some((present) => isContrary(present, entry)));
+  const contrary = absent.filter((entry) =>
+    found.some((present) => isContrary(present, entry) || isGone(present, entry)),
+  );
   return findingGroups(contrary).map(({ entries }) => {
     const told = findingTold({ entries, timed: true }, day);
     return { ...told, words: `also said: ${told.words.replace(/^No /, 'no ')}` };

@@ -3,7 +3,7 @@
 import { graveness } from '../../clinical/index.ts';
 import { type Entry, standing } from '../../record/entry.ts';
 import { type Finding, holdersOf, isPaired } from '../../terms/index.ts';
-import { clock, type Day, inOrder, perMembers } from '../../timeline/index.ts';
+import { type Day, inOrder, perMembers } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { rankOf } from '../problem-order.ts';
 import { limbProblems } from '../sentences/csm-return.ts';
@@ -11,10 +11,11 @@ import { type Fact, type FindingEntry, factsOf } from '../sentences/fact.ts';
 import { sharedPart } from '../sentences/finding.ts';
 import { homeTail, isAtHome } from '../sentences/home.ts';
 import { and, capital, once } from '../sentences/list.ts';
-import { findingPhrase, isBare } from '../sentences/phrase.ts';
+import { isBare } from '../sentences/phrase.ts';
 import { type Place, placeName } from '../sentences/place.ts';
 import type { Told } from '../sentences/told.ts';
 import { unspokenOfFact } from '../sentences/trust.ts';
+import { shortFact } from './short-fact.ts';
 
 /** Facts of one place that a short report tells; the others are further details. */
 const FACTS = 3;
@@ -34,8 +35,6 @@ const STATES: readonly Finding[] = [
   'guarding',
   'distension',
 ];
-
-const partOf = ({ part }: FindingEntry): string => (part ?? []).map((word) => `${word} `).join('');
 
 /** True where the second says what the first does, and more. */
 const isWithin = ({ latest }: Fact, { latest: other }: Fact): boolean =>
@@ -72,14 +71,6 @@ function notOutdone(facts: readonly Fact[]): Fact[] {
   );
 }
 
-/** The fact, with when it was denied where it was. */
-function phrase({ latest, against }: Fact, shared: boolean, day: Day): string {
-  const words = `${shared ? '' : partOf(latest)}${findingPhrase(latest)}`;
-  return against === undefined
-    ? words
-    : `${words} at ${clock(latest.at, day)} but denied at ${clock(against.at, day)}`;
-}
-
 interface Problem {
   readonly place: Place;
   readonly what: string;
@@ -102,7 +93,7 @@ function problemOf(facts: readonly [Fact, ...Fact[]], most: number, day: Day): P
   const said = worst.map((fact) => {
     const own = unspokenOfFact(fact.entries);
     const mark = slots.size > 1 && own.length > 0 ? ` (${own.join('; ')})` : '';
-    return `${phrase(fact, part !== undefined && !isAtHome(latest), day)}${mark}`;
+    return `${shortFact(fact, part !== undefined && !isAtHome(latest), day)}${mark}`;
   });
   const { site, side, level } = latest;
   return {
@@ -117,7 +108,7 @@ function problemOf(facts: readonly [Fact, ...Fact[]], most: number, day: Day): P
     entries: [
       ...worst.flatMap(({ entries }) => entries),
       ...within.flatMap(({ entries }) => entries),
-      ...worst.flatMap(({ against }) => against ?? []),
+      ...worst.flatMap(({ against, gone }) => [...against, ...(gone === undefined ? [] : [gone])]),
     ],
     state: latest.state,
     slots: slots.size > 1 ? 'inside' : unspokenOfFact(worst[0]?.entries ?? []),

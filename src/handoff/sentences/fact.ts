@@ -14,8 +14,10 @@ export interface Fact {
   readonly latest: FindingEntry;
   /** whether its time must be told: not at all, as it is, or as the last of several */
   readonly when: 'never' | 'at' | 'last at';
-  /** the last that says the opposite of the latest, if any does */
-  readonly against?: FindingEntry;
+  /** the last that says the opposite of the latest: of all of it, or of each side that was denied by itself since */
+  readonly against: readonly FindingEntry[];
+  /** what was said later of its whole, or of the place as such, and leaves nothing of it: `no abnormality`, `no facial droop` */
+  readonly gone?: FindingEntry;
 }
 
 /** True where two statements speak of one finding at one place, whatever else they say of it. */
@@ -59,6 +61,17 @@ function whenOf(entries: Fact['entries'], all: readonly FindingEntry[]): Fact['w
   return otherwise || entries.some(isTimed) ? 'at' : 'never';
 }
 
+/** A denial of one side takes back nothing of the other; one of all that was found makes older ones needless. */
+function lastAgainst(latest: FindingEntry, all: readonly FindingEntry[]): readonly FindingEntry[] {
+  const bySide = new Map<FindingEntry['side'], FindingEntry>();
+  for (const entry of all.filter((other) => isContrary(latest, other))) {
+    if (entry.side === latest.side || entry.side === 'both') bySide.clear();
+    bySide.delete(entry.side);
+    bySide.set(entry.side, entry);
+  }
+  return [...bySide.values()];
+}
+
 /** The facts of findings that are one finding at one site: none of others says anything of them. */
 const factsOfHeap = perMembers<FindingEntry, readonly Fact[]>((all) => {
   const facts = new Map<string, [FindingEntry, ...FindingEntry[]]>();
@@ -78,13 +91,7 @@ const factsOfHeap = perMembers<FindingEntry, readonly Fact[]>((all) => {
   return [...facts.values()].map((entries): Fact => {
     // The fullest words are told, of the latest time.
     const latest = entries.findLast((entry) => !isBare(entry)) ?? entries.at(-1) ?? entries[0];
-    const against = all.findLast((entry) => isContrary(latest, entry));
-    return {
-      entries,
-      latest,
-      when: whenOf(entries, all),
-      ...(against === undefined ? {} : { against }),
-    };
+    return { entries, latest, when: whenOf(entries, all), against: lastAgainst(latest, all) };
   });
 });
 
@@ -99,12 +106,44 @@ const isOfWholeAndPart = (one: FindingEntry, other: FindingEntry): boolean =>
   (isWithin(one.site, other.site) || isWithin(other.site, one.site)) &&
   isOneSide(one, other);
 
-/** True where something was found at the very place that was called normal. */
+/** True where something was found at the very place that was called normal, or denied without the side it was found on. */
 const isOfNormal = (one: FindingEntry, other: FindingEntry): boolean =>
   one.site === other.site &&
   one.present !== other.present &&
-  [one, other].some(({ finding, present }) => finding === 'abnormality' && !present) &&
+  (one.finding === other.finding ||
+    [one, other].some(({ finding, present }) => finding === 'abnormality' && !present)) &&
   isOneSide(one, other);
+
+/** True where a denial is of all of the place: one side of it tells nothing of the other. */
+const isOfAll = (denial: FindingEntry, found: FindingEntry): boolean =>
+  denial.part === undefined &&
+  denial.level === undefined &&
+  (denial.side === found.side || denial.side === 'both' || denial.side === null);
+
+/** A bleeding that was found controlled flows no more: "no bleeding" later says nothing against it. */
+const isControlled = ({ finding, quality }: FindingEntry): boolean =>
+  finding === 'bleeding' && (quality ?? []).includes('controlled');
+
+/**
+ * True where a later denial leaves nothing of what was found: its place was called normal, or the same was denied of the
+ * whole or without a side. "The left leg is normal" may mean the rest of it, so that only the very place counts there.
+ */
+export const isGone = (found: FindingEntry, denial: FindingEntry): boolean =>
+  found.present &&
+  !denial.present &&
+  Date.parse(denial.at) > Date.parse(found.at) &&
+  !isSameMinute(denial.at, found.at) &&
+  isOfAll(denial, found) &&
+  !isControlled(found) &&
+  (denial.site === found.site
+    ? isOfNormal(found, denial)
+    : denial.finding === found.finding && isWithin(found.site, denial.site));
+
+/** The fact with what was said of its whole later. */
+function withGone(fact: Fact, denied: readonly FindingEntry[]): Fact {
+  const gone = denied.findLast((denial) => isGone(fact.latest, denial) && !isContrary(fact.latest, denial));
+  return gone === undefined ? fact : { ...fact, gone };
+}
 
 /** Which of the two came last is told with their times; what was said within one minute is an exception and needs none. */
 function timedByPart(fact: Fact, all: readonly Fact[]): Fact {
@@ -126,6 +165,7 @@ export function factsOf(findings: readonly FindingEntry[]): readonly Fact[] {
     else heap.push(entry);
   }
   const facts = [...heaps.values()].flatMap(factsOfHeap);
-  const byFirst = new Map(facts.map((fact) => [fact.entries[0], timedByPart(fact, facts)]));
+  const denied = findings.filter(({ present }) => !present);
+  const byFirst = new Map(facts.map((fact) => [fact.entries[0], withGone(timedByPart(fact, facts), denied)]));
   return findings.flatMap((entry) => byFirst.get(entry) ?? []);
 }
