@@ -18,3 +18,21 @@ describe('what has gone', () => {
     ['tingling in the right hand has all gone now', ['no tingling right hand']],
   ]);
 });
+
+describe('what has gone from a place, whether the place has sides or none', () => {
+  checkStatements([
+    ['rash has gone from the back', ['no rash back']],
+    ['hives are gone from her face', ['no rash face']],
+    ['swelling has cleared from the neck', ['no swelling neck']],
+    ['tingling has gone from the right foot', ['no tingling right foot']],
+  ]);
+});
+
+describe('what has gone on to a place is there', () => {
+  checkStatements([
+    ['rash has gone up the left arm', ['rash left arm']],
+    ['rash has gone to the right thigh', ['rash right thigh']],
+    ['rash has gone all over the back', ['rash back']],
+    ['rash has gone right up the left arm', ['rash left arm']],
+  ]);
+});

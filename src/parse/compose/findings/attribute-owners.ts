@@ -2,7 +2,7 @@
 
 import { isSmall, likelyTag, marked, type Piece, type Role, readingOf, tagIn } from '../../pieces/piece.ts';
 import { isPaused } from '../../span.ts';
-import type { Token } from '../../token.ts';
+import { saidIn, type Token } from '../../token.ts';
 import { hasRole, type Item, isSmallItem, pieceOf, wordsOf } from '../sites/item.ts';
 import { type Attributes, attributesOf, countAt } from './attributes.ts';
 
@@ -32,6 +32,7 @@ export const ownedAttributes = (items: readonly Item[], tokens: readonly Token[]
       ? near(items, tokens, i, 1)
       : (near(items, tokens, i, ways[0]) ?? near(items, tokens, i, ways[1]));
     if (finding === null || (isArea(piece) && !isBurn(items[finding]))) return [];
+    if (isPainOf(piece, tokens) && !isPain(items[finding])) return [];
     if (attributes.size !== undefined && isDistance(tokens, piece)) return [];
     if (finding < i && piece.role === 'attribute' && leadsOn(items, tokens, i)) return [];
     return [{ finding, piece, attributes }];
@@ -86,6 +87,17 @@ const isArea = (piece: Piece): boolean =>
 const isBurn = (item: Item | undefined): boolean => {
   const piece = item === undefined ? null : pieceOf(item);
   return piece !== null && likelyTag(piece, 'finding') === 'burn';
+};
+
+// "Deformed and swollen, pain eight out of ten": the pain is eight, and not the swelling.
+const isPainOf = (piece: Piece, tokens: readonly Token[]): boolean =>
+  piece.role === 'vital' &&
+  piece.islands[0]?.rule === 'vitals.pain-score' &&
+  /\b(pain|discomfort)\b/.test(saidIn(tokens, piece.from, piece.to));
+
+const isPain = (item: Item | undefined): boolean => {
+  const piece = item === undefined ? null : pieceOf(item);
+  return piece !== null && likelyTag(piece, 'finding') === 'pain';
 };
 
 const isOfNext = (items: readonly Item[], tokens: readonly Token[], i: number): boolean => {

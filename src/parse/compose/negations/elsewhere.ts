@@ -29,9 +29,9 @@ export function isInAnotherPart(items: readonly Item[], i: number): boolean {
 export function isElsewhere(items: readonly Item[], i: number): boolean {
   const next = items[i + 1];
   const leads = isSmallItem(next, 'preposition') || hasRole(next, 'unknown') || hasRole(next, 'mood');
-  return (
-    leads && items[i + 2] !== undefined && items[i + 2]?.type !== 'site' && !hasRole(items[i + 2], 'side')
-  );
+  // "The rash has gone from the chest": past its article a place is no circumstance.
+  const led = items.slice(i + 2).find((item) => !isSmallItem(item, 'article'));
+  return leads && led !== undefined && led.type !== 'site' && !hasRole(led, 'side');
 }
 
 /** The item before `i` that is no small word. */

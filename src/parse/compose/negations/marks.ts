@@ -10,6 +10,7 @@ import { isCannotWithout } from './cannot-without.ts';
 import { withoutNoneThatIsNot } from './each-part.ts';
 import { isAtAnother, isElsewhere, isInAnotherPart, lastLoud, otherSideAfter } from './elsewhere.ts';
 import { deny, type FoundMark, stopAt } from './found-mark.ts';
+import { goesOn } from './goes-on.ts';
 import { beginsAtOwnPlace, closesList } from './list-end.ts';
 import { isNothingSuch } from './nothing.ts';
 import { endOfEach, endOfOwnVerb } from './own-verb.ts';
@@ -64,6 +65,7 @@ function marksAt(
   if (piece.role === 'finding' && !(kind === 'after' && follows)) return unmarkedAt(items, tokens, piece, i);
   // "Gone grey" and "gone to the hut" deny nothing.
   if (hasTag(island, 'ends-it') && !closes(items, tokens, i)) return [];
+  if (kind === 'after' && goesOn(items, tokens, piece, i)) return [];
   // "Bleeding from the nose, stopped" was there, and is no finding of none; a nose that is bent does not stop.
   if (
     kind === 'after' &&
