@@ -69,7 +69,7 @@ export const checksOf = (facts: Facts): readonly Check[] => [
     'Recogniser’s model stored',
     facts.model,
     ['Speech can be recognised without a network.', 'The model is not stored.'],
-    'Fetch it once while there is a network (9 MB).',
+    'Fetch it once while there is a network (8 MB).',
     'hearing',
   ),
   check(
