@@ -16,6 +16,7 @@ import { plainSite } from '../sites/site-ref.ts';
 import { bear, place, type Said, type Talk, textOf } from '../talk.ts';
 import { askedOf, mindOf } from './asked.ts';
 import { withoutFarSide } from './far-side.ts';
+import { asksOfBefore } from './asks-before.ts';
 import { lookOver } from './look-over.ts';
 import { isLook } from './standing.ts';
 import { asksUsual } from './usual.ts';
@@ -54,7 +55,8 @@ export function ask(talk: Talk, said: Clause): void {
   );
   // "Here?" after another question asks it again, and its answer is kept beside it.
   const goesOn = talk.context.askedBefore !== null || asksOn(talk, said);
-  const isKept = isOfSubstance || goesOn || asksWhen(textOf(talk, from, to));
+  const ofBefore = asksOfBefore(textOf(talk, from, to));
+  const isKept = isOfSubstance || goesOn || ofBefore || asksWhen(textOf(talk, from, to));
   bear(talk, { question: isKept ? textOf(talk, from, to) : null });
   // "What's your pressure normally?": its answer is no reading of now.
   if (asked?.about === 'vital' && asksUsual(textOf(talk, from, to))) {
@@ -65,7 +67,7 @@ export function ask(talk: Talk, said: Clause): void {
   if (asked === null) {
     lookOver(talk, clause);
     // "Is that new?" "No.": what was asked before is not answered by it.
-    if (isOfSubstance) bear(talk, { asked: null, ...(isStanding(talk) ? { askedBefore: null } : {}) });
+    if (isOfSubstance || ofBefore) bear(talk, { asked: null, ...(isStanding(talk) ? { askedBefore: null } : {}) });
     return;
   }
   place(talk, ...clause.pieces);
