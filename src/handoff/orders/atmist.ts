@@ -3,7 +3,14 @@
 import { type Day, dayOf } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { opening } from '../opening.ts';
-import { complaintTimes, complaintTold, eventsTold, injuryTimes, mechanismTold } from '../parts/incident.ts';
+import {
+  complaintTimes,
+  complaintTold,
+  eventsTold,
+  injuryTimes,
+  mechanismTold,
+  onsetTold,
+} from '../parts/incident.ts';
 import { injuries } from '../parts/injuries.ts';
 import { arrivals, needs } from '../parts/needs.ts';
 import { signs } from '../parts/signs.ts';
@@ -13,12 +20,14 @@ import { written } from '../sentences/told.ts';
 import { type HandoffText, plain, type Sentence } from '../text.ts';
 import { section, sectionIfSaid } from './section.ts';
 
-/** The time of the incident; where it is not recorded, what was told of the complaint's own time as well. */
+/** The time of the incident and of the onset; where the first is not recorded, what was told of the complaint's own time as well. */
 export function incidentTime({ entries, now }: HandoffInput, day: Day): readonly Sentence[] {
   const timed = injuryTimes(entries, day, now);
+  const onset = onsetTold(entries, day);
+  const began = onset === null ? [] : [written(onset)];
   return timed.length > 0
-    ? timed.map(written)
-    : [plain('Time of incident: not recorded.'), ...complaintTimes(entries).map(written)];
+    ? [...timed.map(written), ...began]
+    : [plain('Time of incident: not recorded.'), ...began, ...complaintTimes(entries).map(written)];
 }
 
 /** The mechanism as told, where none was the chief complaint unless the report tells it elsewhere; then the events. */

@@ -38,19 +38,17 @@ export function imistAmbo(input: HandoffInput): HandoffText {
     topics.map((topic) => topicSentence(entries, topic, day));
   const said = (topics: readonly Topic[]): readonly Sentence[] =>
     asked(topics.filter((topic) => ofTopic(entries, topic).length > 0));
-  const told = mechanism(input, day);
-  // A mechanism that is not recorded brings the complaint along already.
-  const isTold = ofTopic(entries, 'chief-complaint').every(({ id }) =>
-    told.some(({ entries: ids }) => ids.includes(id)),
-  );
+  const told = [...incidentTime(input, day), ...mechanism(input, day)];
+  // A mechanism that is not recorded brings the complaint along already, and the time of the incident that of the onset.
+  const isTold = (topic: Topic): boolean =>
+    ofTopic(entries, topic).every(({ id }) => told.some(({ entries: ids }) => ids.includes(id)));
   return {
     lines: [
       ...opening('IMIST-AMBO', input),
       ...section('I  Identification', asked(['name', 'age', 'sex'])),
       ...section('M  Mechanism or medical complaint', [
-        ...incidentTime(input, day),
         ...told,
-        ...(isTold ? [] : said(['chief-complaint'])),
+        ...(isTold('chief-complaint') ? [] : said(['chief-complaint'])),
       ]),
       ...section('I  Injuries', injuries(input, day)),
       ...section('S  Signs', signs(input, day)),
@@ -59,7 +57,7 @@ export function imistAmbo(input: HandoffInput): HandoffText {
       ...section('M  Medication', asked(['medications'])),
       ...section('B  Background history', asked(BACKGROUND)),
       ...section('O  Other information', [
-        ...said(OTHER),
+        ...said(OTHER.filter((topic) => !isTold(topic))),
         ...keptLines(entries, day),
         ...doubtSentences(entries),
       ]),

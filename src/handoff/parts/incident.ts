@@ -1,7 +1,7 @@
 // When and how it happened, as told: a time that nobody spoke is not recorded, and the time of the telling is none.
 
 import { tellsFound } from '../../clinical/index.ts';
-import { type Entry, firstTold } from '../../record/entry.ts';
+import { type Entry, firstTold, stands } from '../../record/entry.ts';
 import { clock, type Day, minuteOf } from '../../timeline/index.ts';
 import { elapsed } from '../sentences/elapsed.ts';
 import { type HistoryEntry, ofTopic, told, topicTold } from '../sentences/history.ts';
@@ -46,12 +46,31 @@ export const arrests = (entries: readonly Entry[]): readonly HistoryEntry[] =>
 export const eventsTold = (entries: readonly Entry[], day: Day): Told | null =>
   topicTold(entries, 'events', day);
 
-/** What was told of the complaint's own time, for a report in which the time of the incident is not recorded. */
+/** More than this after an event, a time that is told may be of anything; no source. */
+const STILL_OF_EVENT_MS = 60_000;
+
+/** The event told straight before, whose length the words then are: "he had a seizure, lasted two minutes". */
+function eventBefore(entries: readonly Entry[], entry: HistoryEntry): HistoryEntry | null {
+  const said = entries.filter(stands);
+  const before = said[said.indexOf(entry) - 1];
+  const isEvent = before?.kind === 'history' && before.topic === 'events' && before.present !== false;
+  return isEvent && Date.parse(entry.heardAt) - Date.parse(before.heardAt) <= STILL_OF_EVENT_MS
+    ? before
+    : null;
+}
+
+/** What was told of the complaint's own time, for a report in which the time of the incident is not recorded; that of an event is told as its. */
 export const complaintTimes = (entries: readonly Entry[]): readonly Told[] =>
-  ofTopic(entries, 'time').map((entry) => ({
-    words: `Time told of the complaint: ${told(entry)}`,
-    entries: [entry],
-  }));
+  ofTopic(entries, 'time').map((entry) => {
+    const event = eventBefore(entries, entry);
+    return event === null
+      ? { words: `Time told of the complaint: ${told(entry)}`, entries: [entry] }
+      : { words: `Time told of the event “${told(event)}”: ${told(entry)}`, entries: [event, entry] };
+  });
+
+/** When it began, or when the patient was last known well; null where nobody said. */
+export const onsetTold = (entries: readonly Entry[], day: Day): Told | null =>
+  topicTold(entries, 'onset', day);
 
 /** The mechanism as told, or null. */
 export const mechanismTold = (entries: readonly Entry[], day: Day): Told | null =>

@@ -6,6 +6,7 @@ import { marked, type Piece, type Role, readingOf } from '../pieces/piece.ts';
 import { pauseAfter, type Span, spanned } from '../span.ts';
 import { hoursBack, isPlainClock, resolveTime, type SpokenTime } from '../times/index.ts';
 import { saidIn, type Token } from '../token.ts';
+import { onsetTimes } from './history/onset-time.ts';
 import { opensSigns } from './sign-runs.ts';
 import type { SaidTime, Talk } from './talk.ts';
 import { scopesOf, states } from './time-scopes.ts';
@@ -14,7 +15,23 @@ import { scopesOf, states } from './time-scopes.ts';
  * The spoken times that go with a clause: its own, each with the stretch it is said of, or the one that stands by itself in
  * a clause of the same sentence.
  */
-export function timesFor(talk: Talk, clause: Clause): readonly SaidTime[] {
+export const timesFor = (talk: Talk, clause: Clause): readonly SaidTime[] => [
+  ...besideFor(talk, clause),
+  // Last, since what tells its own beginning has no other time.
+  ...onsetTimes(talk, clause).flatMap(({ time, from, to }) => saidAt(talk, time, { from, to })),
+];
+
+const saidAt = (
+  { utterance: { heardAt, zone } }: Talk,
+  time: SpokenTime,
+  words: Span,
+): readonly SaidTime[] => {
+  const instant = resolveTime(time, heardAt, zone);
+  return [{ instant, piece: words, words, scope: words, hoursBack: hoursBack(time, instant, heardAt) }];
+};
+
+/** The same, of times that stand by themselves beside what they are said of. */
+function besideFor(talk: Talk, clause: Clause): readonly SaidTime[] {
   if (!talk.clauses.some(({ pieces }) => pieces.some(({ role }) => role === 'time'))) return [];
   const whole = spanned(clause.pieces);
   const own = timesIn(talk, clause);
