@@ -16,6 +16,7 @@ import { arrivals, needs } from '../parts/needs.ts';
 import { signs } from '../parts/signs.ts';
 import { careSentences } from '../sentences/care.ts';
 import { topicSentence } from '../sentences/history.ts';
+import { doubtSentences } from '../sentences/kept.ts';
 import { written } from '../sentences/told.ts';
 import { type HandoffText, plain, type Sentence } from '../text.ts';
 import { section, sectionIfSaid } from './section.ts';
@@ -65,6 +66,7 @@ export function mist(input: HandoffInput): HandoffText {
       ...section('T  Treatment', careSentences(entries, day)),
       ...sectionIfSaid('E  Arrival', arrivals(entries, day).map(written)),
       ...sectionIfSaid('R  Requirements', needs(entries, day).map(written)),
+      ...sectionIfSaid('To settle', doubtSentences(entries)),
     ],
   };
 }

@@ -8,13 +8,23 @@ export const UNCONFIRMED = 'unconfirmed';
 /** How far a sentence can be relied on: all its entries are confirmed, none is, or some are. */
 export type Trust = 'confirmed' | 'unconfirmed' | 'in part';
 
-/** `side carried`, `yes or no inferred`: side and yes-or-no that were carried or worked out, of an entry that nobody has confirmed. */
+/** A denial of which something is asked yet: told bare it would be taken for settled. */
+const isAskedDenial = (entry: Entry): boolean =>
+  (entry.kind === 'finding' || entry.kind === 'history') &&
+  entry.present === false &&
+  (entry.doubt ?? []).length > 0;
+
+/**
+ * `side carried`, `yes or no inferred`: side and yes-or-no that were carried or worked out, of an entry that nobody has
+ * confirmed; and `still asked about` for a denial in doubt.
+ */
 export const unspokenOf = (entry: Entry): readonly string[] =>
   entry.state !== 'heard'
     ? []
     : [
         ...(entry.known?.side === undefined ? [] : [`side ${entry.known.side}`]),
         ...(entry.known?.present === undefined ? [] : [`yes or no ${entry.known.present}`]),
+        ...(isAskedDenial(entry) ? ['still asked about'] : []),
       ];
 
 /** `side` of `side carried` */
