@@ -4,6 +4,7 @@ import type { Entry } from '../../record/entry.ts';
 import { deniesOneAllergy, topicName } from '../../timeline/index.ts';
 import { told } from '../sentences/history.ts';
 import { absent, hl7, loinc, own, quantity } from './concept.ts';
+import { deniesAll } from './denies-all.ts';
 import { observationOf, type Said, VITAL_SIGNS } from './observation.ts';
 import { entryName, fhirTime, type Scene } from './scene.ts';
 import { sentenceOf } from './sentence.ts';
@@ -25,8 +26,11 @@ function namedThing(entry: HistoryEntry): string | null {
 
 function said(entry: HistoryEntry): Said {
   const code = own('topic', entry.topic, topicName(entry.topic));
-  // A bare false would deny every allergy there is.
-  if (deniesOneAllergy(entry)) {
+  // A bare false would deny every allergy there is, or all that the topic holds.
+  if (
+    deniesOneAllergy(entry) ||
+    (entry.present === false && entry.topic !== 'allergies' && !deniesAll(entry))
+  ) {
     const words = plainWords(told(entry));
     return words === null
       ? { code, dataAbsentReason: absent('unknown', 'No words') }
@@ -47,7 +51,7 @@ function said(entry: HistoryEntry): Said {
   return { code, dataAbsentReason: absent('unknown', 'No words') };
 }
 
-/** The words of a denial stand in its note and its narrative; its value is false and nothing else, but where one allergy is denied. */
+/** The words of a denial stand in its note and its narrative; its value is false where it denies all of its topic, and else what it denies. */
 const historyObservation = (entry: HistoryEntry, scene: Scene): Observation =>
   observationOf(entry, scene, said(entry));
 
