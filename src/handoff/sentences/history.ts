@@ -25,8 +25,8 @@ const ASKED = /^(?:any\s+)?(.+?):\s*(?:no|none|nope|nah|never|not (?:that i know
 const OWN_NEGATION =
   /\b(?:no|not|none|nor|neither|nothing|nobody|nowhere|never|nil|nkda|nka|nope|nah|without|cannot|unable|lacks|absent|negative|free of|den(?:y|ies|ied|ying)|[a-z]+n['’]t|(?:is|are|was|were|do|does|did|has|have|had|could|would|should|ca|wo)nt)\b/i;
 
-/** Whole sentences are quoted: "denies I remember all of it" would deny what was told. */
-const SENTENCE = /^(?:i|i['’]\w+|we|he|she|it|they|patient)\b/i;
+/** Whole sentences are quoted: "denies I remember all of it" would deny what was told, and so would "denies just stays here". */
+const SENTENCE = /^(?:i|i['’]\w+|we|he|she|it|they|patient|just|only|stays?|remains?)\b/i;
 
 /**
  * What is denied is named. Words that deny by themselves stand as they were said and nothing before them: "denies wasn't
@@ -91,9 +91,9 @@ function onceEach(
   return [...sets.values()];
 }
 
-/** A patient has one age and one sex: two that were told are both given, and that neither is settled. */
+/** A patient has one age, one sex and one weight: two that were told are both given, and that neither is settled. */
 const UNSETTLED = 'which holds is not settled';
-const ONE_ANSWER: readonly Topic[] = ['age', 'sex'];
+const ONE_ANSWER: readonly Topic[] = ['age', 'sex', 'weight'];
 
 /** `which holds is not settled`, where two answers to a question that has one are told; else nothing. */
 export function unsettled(entries: readonly Entry[], topic: Topic): readonly string[] {
