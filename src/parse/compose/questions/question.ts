@@ -15,8 +15,8 @@ import { sideIn } from '../sites/side-in.ts';
 import { plainSite } from '../sites/site-ref.ts';
 import { bear, place, type Said, type Talk, textOf } from '../talk.ts';
 import { askedOf, mindOf } from './asked.ts';
-import { withoutFarSide } from './far-side.ts';
 import { asksOfBefore } from './asks-before.ts';
+import { withoutFarSide } from './far-side.ts';
 import { lookOver } from './look-over.ts';
 import { isLook } from './standing.ts';
 import { asksUsual } from './usual.ts';
@@ -67,7 +67,8 @@ export function ask(talk: Talk, said: Clause): void {
   if (asked === null) {
     lookOver(talk, clause);
     // "Is that new?" "No.": what was asked before is not answered by it.
-    if (isOfSubstance || ofBefore) bear(talk, { asked: null, ...(isStanding(talk) ? { askedBefore: null } : {}) });
+    if (isOfSubstance || ofBefore)
+      bear(talk, { asked: null, ...(isStanding(talk) ? { askedBefore: null } : {}) });
     return;
   }
   place(talk, ...clause.pieces);
