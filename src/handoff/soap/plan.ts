@@ -3,7 +3,7 @@
 import { offOf, type Tourniquet } from '../../clinical/index.ts';
 import { standing } from '../../record/entry.ts';
 import type { Care } from '../../terms/index.ts';
-import { clock, type Day, inOrder, series } from '../../timeline/index.ts';
+import { clock, type Day, inOrder, series, vitalName } from '../../timeline/index.ts';
 import type { HandoffInput } from '../input.ts';
 import { type CareEntry, careSentences } from '../sentences/care.ts';
 import { endOf } from '../sentences/care-ended.ts';
@@ -55,6 +55,22 @@ const isFirst = (entry: CareEntry, index: number, all: readonly CareEntry[]): bo
     ({ care, site, side }) => care === entry.care && site === entry.site && side === entry.side,
   ) === index;
 
+/** When signs were last taken; where the one read longest ago was not read in that minute, when that was and which it is. */
+function lastSigns(entries: HandoffInput['entries'], day: Day): Sentence | null {
+  const [oldest, ...others] = series(entries)
+    .flatMap(({ readings }) => readings.slice(-1))
+    .sort((one, other) => Date.parse(one.at) - Date.parse(other.at));
+  if (oldest === undefined) return null;
+  const latest = others.at(-1) ?? oldest;
+  const last = `Recheck vitals; last taken at ${clock(latest.at, day)}`;
+  return clock(oldest.at, day) === clock(latest.at, day)
+    ? { text: `${last}.`, entries: [latest.id] }
+    : {
+        text: `${last}, ${vitalName(oldest.vital)} at ${clock(oldest.at, day)}.`,
+        entries: [latest.id, oldest.id],
+      };
+}
+
 /** What is to be looked at again: the vitals, and the limb beyond whatever binds it. */
 export function rechecks({ entries, now }: HandoffInput, day: Day): readonly Sentence[] {
   const bound = standing(inOrder(entries), 'care').filter(({ care }) => BINDING.includes(care));
@@ -66,16 +82,7 @@ export function rechecks({ entries, now }: HandoffInput, day: Day): readonly Sen
     .filter(isFirst)
     .filter(({ care }) => care !== 'tourniquet')
     .map((first) => ({ first, told: beyond(first, now, day, endOf(first, inOrder(entries)) === null) }));
-  const lastSign = series(entries)
-    .flatMap(({ readings }) => readings.slice(-1))
-    .reduce<Sentence | null>((latest, entry) => {
-      const sentence = {
-        text: `Recheck vitals; last taken at ${clock(entry.at, day)}.`,
-        entries: [entry.id],
-      };
-      const before = entries.find(({ id }) => id === latest?.entries[0]);
-      return before !== undefined && Date.parse(before.at) >= Date.parse(entry.at) ? latest : sentence;
-    }, null);
+  const lastSign = lastSigns(entries, day);
   return [
     lastSign ?? plain('Vitals: none recorded; take a first set.'),
     ...[...tourniquets, ...others]
