@@ -1,11 +1,25 @@
 // Runs the tests in two groups: the stages in Node, and the built page in a real browser with more time.
 
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const BROWSER = 'tests/browser/**/*.test.ts';
 
+/** They take longest, and last they would have one of two processors wait for the other. */
+const LONG =
+  /\/(parse\/fuzz|speech\/(hearing|long-recording|pause-words)|browser\/(hearing|sound|changes|transfer|large)|handoff\/round-trip|replay\/command-line|post\/silence|clinical\/properties)\.test\.ts$/;
+
+class LongFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    const isLong = ({ moduleId }: TestSpecification): boolean => LONG.test(moduleId);
+    return [...sorted.filter(isLong), ...sorted.filter((one) => !isLong(one))];
+  }
+}
+
 export default defineConfig({
   test: {
+    sequence: { sequencer: LongFirst },
     projects: [
       {
         test: {
