@@ -22,6 +22,9 @@ export function newMood({ piece, pieces, i, tokens, full, waiting, draft }: Plac
   // These moods begin where their words stand; the others ("his brother", "years ago") colour the whole clause.
   if (mood !== 'supposing' && mood !== 'plan' && mood !== 'instruction') return null;
   // "Eyes open for me": to whom it is said comes last.
+  // "Unable to follow commands": what somebody cannot do.
+  if (mood === 'instruction' && ABLE_TO.test(saidIn(tokens, Math.max(0, piece.from - 2), piece.from)))
+    return null;
   if (mood === 'instruction' && isForMe(piece, tokens) && isBareTelling(draft, pieces, i, tokens))
     return become('instruction');
   if (mood === 'instruction' && (!mayTell(pieces, i, tokens) || isAskedOn(pieces, i, tokens, draft)))
@@ -108,6 +111,9 @@ function isPlanned(piece: Piece, pieces: readonly Piece[], i: number): boolean {
   const on = pieces.slice(verb?.role === 'unknown' && verb.to - verb.from === 1 ? i + 2 : i + 1);
   return on.find(({ role }) => role !== 'small')?.role === 'care';
 }
+
+const ABLE_TO =
+  /^(unable|able|fails|failed|failing|refuses|refused|refusing|struggles|struggling|trying|tries) to$/;
 
 // An instruction opens what is said: "he can bend it" tells nobody to bend anything.
 function mayTell(pieces: readonly Piece[], i: number, tokens: readonly Token[]): boolean {

@@ -22,6 +22,7 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...bareMood(talk, clause),
   ...notDone(talk, clause),
   ...bareAble(talk, clause),
+  ...unable(talk, clause),
   ...bareTelling(talk, clause),
   ...bareComparison(talk, clause),
   ...bareMoving(talk, clause),
@@ -31,6 +32,14 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...bareReference(talk, clause),
   ...doerBehind(talk, clause),
 ];
+
+// "Unable to follow my finger": each word is small, and what somebody cannot do is not.
+const unable = ({ tokens }: Talk, { pieces, mood }: Clause): readonly Piece[] =>
+  mood === 'statement' &&
+  pieces.every(({ role }) => role === 'small') &&
+  tokens[pieces[0]?.from ?? 0]?.word === 'unable'
+    ? pieces
+    : [];
 
 // "They look alike. A bit big.": of what it is said the breath before tells.
 function bareAttributes({ clauses, tokens }: Talk, { pieces, mood, sentence }: Clause): readonly Piece[] {
