@@ -33,13 +33,18 @@ export const saidInSmallWords = (talk: Talk, clause: Clause): readonly Piece[] =
   ...doerBehind(talk, clause),
 ];
 
-// "Unable to follow my finger": each word is small, and what somebody cannot do is not.
-const unable = ({ tokens }: Talk, { pieces, mood }: Clause): readonly Piece[] =>
-  mood === 'statement' &&
-  pieces.every(({ role }) => role === 'small') &&
-  tokens[pieces[0]?.from ?? 0]?.word === 'unable'
-    ? pieces
-    : [];
+// "Unable to follow my finger, eyes open": each word is small, and what somebody cannot do is not.
+function unable(talk: Talk, { pieces, mood }: Clause): readonly Piece[] {
+  const at = pieces.findIndex(({ from }) => talk.tokens[from]?.word === 'unable');
+  if (at < 0 || mood !== 'statement') return [];
+  const end = pieces.findIndex((piece, k) => k > at && isPlaced(talk, piece));
+  const told = pieces.slice(at, end < 0 ? pieces.length : end);
+  const isSmallTalk = told.every(({ role }) => role === 'small' || role === 'mood');
+  return isSmallTalk && told.length > TO.length ? told : [];
+}
+
+/** "Unable to" alone tells nothing. */
+const TO = ['unable', 'to'];
 
 // "They look alike. A bit big.": of what it is said the breath before tells.
 function bareAttributes({ clauses, tokens }: Talk, { pieces, mood, sentence }: Clause): readonly Piece[] {

@@ -8,10 +8,14 @@ const notes = (talk: string) => standing(talk).flatMap((one) => (one.kind === 'n
 it.each([
   'unable to follow commands',
   'unable to follow my finger',
+  'unable to follow what i say',
   'fails to squeeze my hand',
   'able to follow commands',
   'refuses to lift his leg',
 ])('is kept: %s', (talk) => expect(notes(talk)).toEqual([talk]));
+
+it('is kept beside what is told with it', () =>
+  expect(notes('unable to follow what i say, eyes open to voice')).toEqual(['unable to follow what i say']));
 
 // Must not: it is told to the patient.
 it.each(['now follow my finger', 'squeeze my hands', 'follow my finger with your eyes'])(
