@@ -27,7 +27,14 @@ export { type ChildRange, type Score, type ScoreName, scoreCards } from './score
 export { type Scores, scores } from './scores.ts';
 export type { ItemState, SpineItem } from './spine/index.ts';
 export { tellsFound } from './told/found.ts';
-export { offOf, type SaidOff, saidOffWords, type Tourniquet, tourniquetsOf } from './tourniquets/index.ts';
+export {
+  offOf,
+  quotedWords,
+  type SaidOff,
+  saidOffWords,
+  type Tourniquet,
+  tourniquetsOf,
+} from './tourniquets/index.ts';
 export { CRITERIA, type Flag, type FlagState, flags } from './triage/index.ts';
 export {
   type AbnormalSign,

@@ -32,9 +32,12 @@ const SAID: Readonly<Record<SaidOff['how'], (time: string) => string>> = {
   whether: (time) => `said at ${time}, not clear whether it is off`,
 };
 
+/** The words in quotation marks, without what ends them. */
+export const quotedWords = (text: string): string => `“${text.trim().replace(/[\s.,;:]+$/, '')}”`;
+
 /** `said off at 09:15: “tourniquet off”`; `time` as the report writes the note's. */
 export const saidOffWords = ({ note, how }: SaidOff, time: string): string =>
-  `${SAID[how](time)}: “${note.text.trim().replace(/[\s.,;:]+$/, '')}”`;
+  `${SAID[how](time)}: ${quotedWords(note.text)}`;
 
 /** What was surely said of this one; null where it is on for all that is known. */
 export const offOf = ({ saidOff }: Tourniquet): NoteEntry | null =>

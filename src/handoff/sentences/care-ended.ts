@@ -1,6 +1,7 @@
 // Care that goes on until it is ended, with what was said of its end: the record keeps such talk in words, and a report that told the
 // oxygen alone would have it running still. Tourniquets have rules of their own (clinical/tourniquets).
 
+import { quotedWords } from '../../clinical/index.ts';
 import { type Entry, stands } from '../../record/entry.ts';
 import type { Care } from '../../terms/index.ts';
 import { clock, type Day } from '../../timeline/index.ts';
@@ -93,11 +94,7 @@ export function endTold(entry: CareEntry, entries: readonly Entry[], day: Day): 
     ? `said at ${clock(end.said.at, day)}, not clear of which`
     : `${endWord(entry)} at ${clock(end.said.at, day)}`;
   return {
-    words: tidy(
-      `${how}: “${textIn(end.said)
-        .trim()
-        .replace(/[\s.,;:]+$/, '')}”`,
-    ),
+    words: tidy(`${how}: ${quotedWords(textIn(end.said))}`),
     entries: [end.said],
   };
 }
